@@ -1,0 +1,43 @@
+# Shed Reckoner. Needs Go and make; the browser tests also need Chromium and WebKit with their drivers, and one check needs
+# Node. What isn't there is said, not passed over.
+
+.PHONY: run test bench site vet test-native test-wasm test-browser
+
+GO ?= go
+SHELL = bash
+INWASM = GOOS=js GOARCH=wasm
+RUNNER = $(shell $(GO) env GOROOT)/lib/wasm/go_js_wasm_exec
+
+# Serves the page on this machine.
+run:
+	$(GO) run ./site/serve
+
+# Writes build/site, for any static host, and build/shed-reckoner.html, the page as one file.
+site:
+	$(GO) run ./site/pack/cmd -out build
+
+test: vet test-native test-wasm test-browser
+
+vet:
+	$(GO) vet ./...
+	$(INWASM) $(GO) vet ./wasm/... ./site/browser/empty
+
+test-native:
+	$(GO) test $$($(GO) list ./... | grep -v /site/browser$$)
+
+# The sums must come out the same in the browser's kind of build.
+test-wasm:
+	@if command -v node >/dev/null; then \
+		$(INWASM) $(GO) test -exec="$(RUNNER)" ./calc/...; \
+	else \
+		echo "NOT RUN: the tests of ./calc/... as WebAssembly: Node is not installed"; \
+	fi
+	$(INWASM) $(GO) build -o /dev/null ./wasm
+
+# -v, because skipped tests are shown only so; the rest of it is left out.
+test-browser:
+	@set -o pipefail; $(GO) test -count=1 -v ./site/browser | grep -vE '^ *(=== |--- PASS)'
+
+# One figure a line: name, value, unit, limit.
+bench:
+	$(GO) run ./site/bench

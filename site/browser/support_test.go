@@ -1,0 +1,115 @@
+package browser_test
+
+import (
+	"context"
+	"os"
+	"os/exec"
+	"strings"
+	"sync"
+	"testing"
+
+	"shedreckoner/site/pack"
+	"shedreckoner/site/webdriver"
+)
+
+// Programs that the tests pack.
+const (
+	emptyProgram = "shedreckoner/site/browser/empty"
+	realProgram  = pack.Program
+)
+
+// lab is what the tests of this package share, made when first asked for: packing and starting drivers takes seconds.
+var lab = struct {
+	mu      sync.Mutex
+	served  map[string]*pack.Served
+	drivers map[string]*webdriver.Driver
+}{served: map[string]*pack.Served{}, drivers: map[string]*webdriver.Driver{}}
+
+func TestMain(m *testing.M) {
+	code := m.Run()
+	for _, d := range lab.drivers {
+		d.Close()
+	}
+	for _, s := range lab.served {
+		s.Close()
+	}
+	os.Exit(code)
+}
+
+// served gives a program's page, packed and served once for all tests.
+func served(t testing.TB, program string) *pack.Served {
+	t.Helper()
+	lab.mu.Lock()
+	defer lab.mu.Unlock()
+	if lab.served[program] == nil {
+		s, err := pack.Serve(context.Background(), program, "127.0.0.1:0")
+		if err != nil {
+			t.Fatal(err)
+		}
+		lab.served[program] = s
+	}
+	return lab.served[program]
+}
+
+// servedReal is served for the real program; the test is skipped while there is none.
+func servedReal(t testing.TB) *pack.Served {
+	t.Helper()
+	list := exec.Command("go", "list", realProgram)
+	list.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
+	if err := list.Run(); err != nil {
+		t.Skipf("not run: there is no %s", realProgram)
+	}
+	return served(t, realProgram)
+}
+
+// inBoth runs a test in each engine, with a window of its own that is closed at the end. Faults that the page had by then
+// fail the test. Where an engine is not installed its part is skipped, unless BROWSER_TESTS=required.
+func inBoth(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
+	t.Helper()
+	for _, engine := range webdriver.Engines() {
+		t.Run(engine.Name, func(t *testing.T) {
+			s := window(t, engine)
+			test(t, s)
+			for _, fault := range s.Faults() {
+				t.Errorf("%s: %s", s.Engine, fault)
+			}
+		})
+	}
+}
+
+// inChromium is inBoth for what only Chromium offers.
+func inChromium(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
+	t.Helper()
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		if !s.Chromium() {
+			t.Skip("this test needs Chromium's own protocol")
+		}
+		test(t, s)
+	})
+}
+
+// window opens a window that is closed at the end of the test.
+func window(t testing.TB, engine webdriver.Engine) *webdriver.Session {
+	t.Helper()
+	if len(engine.Missing) > 0 {
+		if os.Getenv("BROWSER_TESTS") == "required" {
+			t.Fatalf("%s is required but lacks %s", engine.Name, strings.Join(engine.Missing, ", "))
+		}
+		t.Skipf("%s not run in %s: this machine lacks %s", t.Name(), engine.Name, strings.Join(engine.Missing, ", "))
+	}
+	lab.mu.Lock()
+	defer lab.mu.Unlock()
+	if lab.drivers[engine.Name] == nil {
+		d, err := webdriver.Start(context.Background(), engine)
+		if err != nil {
+			t.Fatal(err)
+		}
+		lab.drivers[engine.Name] = d
+	}
+	s := lab.drivers[engine.Name].Session(t)
+	t.Cleanup(s.Quit)
+	return s
+}
+
+// ready waits until the program can be used.
+func ready(s *webdriver.Session) { s.Wait(`html[data-ready="yes"]`) }

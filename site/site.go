@@ -1,0 +1,62 @@
+// Package site is what is served: the files of the page as they are in git, and a handler that serves a packed folder
+// with the right headers. Package pack turns the one into the other.
+package site
+
+import (
+	"embed"
+	"net/http"
+	"os"
+	"path"
+	"strings"
+)
+
+// Files holds the page's own files. index.html and sw.js are templates that package pack fills.
+//
+//go:embed index.html style.css boot.js sw.js manifest.webmanifest
+var Files embed.FS
+
+// Policy is the content security policy of the served page, without what only a header may say. It is also written into
+// the page, because a plain static host sends no headers of ours.
+const Policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data: blob:; " +
+	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; " + CommonPolicy
+
+// CommonPolicy is the part of the policy that the one-file page has too.
+const CommonPolicy = "base-uri 'none'; form-action 'none'; " +
+	"require-trusted-types-for 'script'; trusted-types shed-reckoner"
+
+// types are written out: what the system's own table says differs from machine to machine.
+var types = map[string]string{
+	".css":         "text/css; charset=utf-8",
+	".gz":          "application/octet-stream", // and no Content-Encoding: the page unpacks it
+	".html":        "text/html; charset=utf-8",
+	".js":          "text/javascript; charset=utf-8",
+	".png":         "image/png",
+	".svg":         "image/svg+xml",
+	".wasm":        "application/wasm",
+	".webmanifest": "application/manifest+json",
+}
+
+// Handler serves the packed folder dir. Files in a folder of dir never change under their name, because the folder is
+// named with the version, and may be kept for ever; those at the top are asked for again each time.
+func Handler(dir string) http.Handler {
+	files := http.FileServerFS(os.DirFS(dir))
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		name := strings.TrimPrefix(path.Clean("/"+r.URL.Path), "/")
+		if name != "" && strings.HasSuffix(r.URL.Path, "/") {
+			http.NotFound(w, r) // no listing of folders
+			return
+		}
+		h := w.Header()
+		h.Set("Content-Security-Policy", Policy+"; frame-ancestors 'none'")
+		h.Set("X-Content-Type-Options", "nosniff")
+		h.Set("Referrer-Policy", "no-referrer")
+		h.Set("Cache-Control", "no-cache")
+		if strings.Contains(name, "/") {
+			h.Set("Cache-Control", "public, max-age=31536000, immutable")
+		}
+		if t, ok := types[path.Ext(name)]; ok {
+			h.Set("Content-Type", t)
+		}
+		files.ServeHTTP(w, r)
+	})
+}

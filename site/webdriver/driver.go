@@ -1,0 +1,179 @@
+// Package webdriver is a small client of the W3C WebDriver protocol: it starts a browser's driver, opens sessions in it,
+// and clicks, types and reads there. Two engines are known, Chromium and WebKit, since half of all phones have each.
+//
+// Source: W3C, WebDriver, Recommendation of 5 June 2018, and the WebDriver Level 2 draft.
+package webdriver
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"fmt"
+	"io"
+	"net"
+	"net/http"
+	"os"
+	"os/exec"
+	"strconv"
+	"sync"
+	"syscall"
+	"time"
+)
+
+// patience is how long a driver may take to start, and a page to show what is waited for. Generous, because a test that
+// passes never waits for it to end.
+const patience = 30 * time.Second
+
+// Driver is a running chromedriver or WebKitWebDriver.
+type Driver struct {
+	engine  Engine
+	url     string
+	cmd     *exec.Cmd
+	output  output
+	display *exec.Cmd // an Xvfb of its own, or nil
+	profile string    // folder for the browser's own files
+}
+
+// Start starts the driver of an engine, in a process group of its own, and waits until it answers.
+func Start(ctx context.Context, e Engine) (*Driver, error) {
+	port, err := freePort()
+	if err != nil {
+		return nil, err
+	}
+	d := &Driver{engine: e, url: "http://127.0.0.1:" + port}
+	if d.profile, err = os.MkdirTemp("", "browser-"); err != nil {
+		return nil, err
+	}
+	d.cmd = exec.Command(e.driver, "--port="+port)
+	d.cmd.Env = append(os.Environ(), "HOME="+d.profile, "XDG_CACHE_HOME="+d.profile, "XDG_DATA_HOME="+d.profile)
+	if e.needsDisplay && os.Getenv("DISPLAY") == "" {
+		var name string
+		if d.display, name, err = startDisplay(); err != nil {
+			d.Close()
+			return nil, err
+		}
+		d.cmd.Env = append(d.cmd.Env, "DISPLAY="+name)
+	}
+	d.cmd.Stdout, d.cmd.Stderr = &d.output, &d.output
+	if err := startGroup(d.cmd); err != nil {
+		d.Close()
+		return nil, err
+	}
+	if err := d.waitReady(ctx); err != nil {
+		d.Close()
+		return nil, fmt.Errorf("%s does not answer: %w\n%s", e.driver, err, d.output.String())
+	}
+	return d, nil
+}
+
+// Close ends the driver with all that it started.
+func (d *Driver) Close() {
+	endGroup(d.cmd)
+	endGroup(d.display)
+	os.RemoveAll(d.profile)
+}
+
+func (d *Driver) waitReady(ctx context.Context) error {
+	ctx, cancel := context.WithTimeout(ctx, patience)
+	defer cancel()
+	for {
+		var status struct{ Ready bool }
+		err := d.send(ctx, "GET", "/status", nil, &status)
+		if err == nil && status.Ready {
+			return nil
+		}
+		select {
+		case <-ctx.Done():
+			return err
+		case <-time.After(20 * time.Millisecond):
+		}
+	}
+}
+
+// Error is what a driver answers when it could not do what was asked.
+type Error struct {
+	Code    string `json:"error"` // from the protocol's closed list, such as "no such element"
+	Message string `json:"message"`
+}
+
+func (e *Error) Error() string { return e.Code + ": " + e.Message }
+
+// send makes one call: body goes as JSON (nil: none), the value of the answer's envelope comes into out (nil: dropped).
+func (d *Driver) send(ctx context.Context, method, path string, body, out any) error {
+	var content io.Reader
+	if method == "POST" {
+		if body == nil {
+			body = struct{}{} // the protocol wants an object in every POST
+		}
+		data, err := json.Marshal(body)
+		if err != nil {
+			return err
+		}
+		content = bytes.NewReader(data)
+	}
+	req, err := http.NewRequestWithContext(ctx, method, d.url+path, content)
+	if err != nil {
+		return err
+	}
+	resp, err := http.DefaultClient.Do(req)
+	if err != nil {
+		return err
+	}
+	defer resp.Body.Close()
+	var envelope struct{ Value json.RawMessage }
+	if err := json.NewDecoder(resp.Body).Decode(&envelope); err != nil {
+		return fmt.Errorf("%s %s: %s: %w", method, path, resp.Status, err)
+	}
+	if resp.StatusCode != http.StatusOK {
+		e := &Error{Code: resp.Status}
+		json.Unmarshal(envelope.Value, e) // an answer without these fields leaves the status
+		return e
+	}
+	if out == nil {
+		return nil
+	}
+	return json.Unmarshal(envelope.Value, out)
+}
+
+// freePort gives a port that nothing listens on now. Drivers can't all say which one they took by themselves.
+func freePort() (string, error) {
+	l, err := net.Listen("tcp", "127.0.0.1:0")
+	if err != nil {
+		return "", err
+	}
+	defer l.Close()
+	return strconv.Itoa(l.Addr().(*net.TCPAddr).Port), nil
+}
+
+// startGroup starts a process as the head of a group of its own, so that endGroup reaches whatever it starts.
+func startGroup(cmd *exec.Cmd) error {
+	cmd.SysProcAttr = &syscall.SysProcAttr{Setpgid: true}
+	cmd.WaitDelay = time.Second // a grandchild may hold the output open
+	return cmd.Start()
+}
+
+func endGroup(cmd *exec.Cmd) {
+	if cmd == nil || cmd.Process == nil {
+		return
+	}
+	syscall.Kill(-cmd.Process.Pid, syscall.SIGKILL)
+	cmd.Wait()
+}
+
+// output keeps what a driver and its browser write.
+type output struct {
+	mu   sync.Mutex
+	text bytes.Buffer
+}
+
+func (o *output) Write(p []byte) (int, error) {
+	o.mu.Lock()
+	defer o.mu.Unlock()
+	return o.text.Write(p)
+}
+
+func (o *output) String() string {
+	o.mu.Lock()
+	defer o.mu.Unlock()
+	return o.text.String()
+}

@@ -1,0 +1,285 @@
+package webdriver
+
+import (
+	"context"
+	"encoding/base64"
+	"errors"
+	"strings"
+	"time"
+)
+
+// Failer ends a test: every *testing.T and *testing.B is one. Session's methods end the test themselves when the browser
+// can't do what they ask, so that a test reads as what a builder does.
+type Failer interface {
+	Helper()
+	Fatalf(format string, args ...any)
+}
+
+// Session is one browser window with a fresh profile.
+type Session struct {
+	Engine string // "Chromium" or "WebKit"
+	t      Failer
+	driver *Driver
+	path   string // of the session's calls
+	read   int    // how much of the driver's output Faults has seen
+	logged []string
+}
+
+// Session opens a window. It is for the caller to Quit it.
+func (d *Driver) Session(t Failer) *Session {
+	t.Helper()
+	s := &Session{Engine: d.engine.Name, t: t, driver: d, read: len(d.output.String())}
+	var answer struct{ SessionID string }
+	s.path = "/session"
+	s.post("", map[string]any{"capabilities": map[string]any{"alwaysMatch": d.capabilities()}}, &answer)
+	s.path += "/" + answer.SessionID
+	return s
+}
+
+// Quit closes the window and its browser.
+func (s *Session) Quit() { s.try("DELETE", "", nil, nil) }
+
+// Chromium says whether CDP can be used.
+func (s *Session) Chromium() bool { return s.driver.engine.chromium }
+
+// try makes a call that may fail.
+func (s *Session) try(method, path string, body, out any) error {
+	ctx, cancel := context.WithTimeout(context.Background(), 2*patience)
+	defer cancel()
+	return s.driver.send(ctx, method, s.path+path, body, out)
+}
+
+func (s *Session) post(path string, body, out any) {
+	s.t.Helper()
+	if err := s.try("POST", path, body, out); err != nil {
+		s.t.Fatalf("%s: %s: %v", s.Engine, path, err)
+	}
+}
+
+func (s *Session) get(path string) string {
+	s.t.Helper()
+	var text *string // null for an attribute that isn't there
+	if err := s.try("GET", path, nil, &text); err != nil {
+		s.t.Fatalf("%s: %s: %v", s.Engine, path, err)
+	}
+	if text == nil {
+		return ""
+	}
+	return *text
+}
+
+// Open goes to an address and waits until it is loaded.
+func (s *Session) Open(url string) { s.t.Helper(); s.post("/url", map[string]any{"url": url}, nil) }
+
+// TryOpen is Open for an address that may not answer.
+func (s *Session) TryOpen(url string) error {
+	return s.try("POST", "/url", map[string]any{"url": url}, nil)
+}
+
+// Refresh loads the page anew.
+func (s *Session) Refresh() { s.t.Helper(); s.post("/refresh", nil, nil) }
+
+// Has says whether an element is there now.
+func (s *Session) Has(css string) bool {
+	s.t.Helper()
+	_, err := s.find(css)
+	return err == nil
+}
+
+// find gives the protocol's name of an element.
+func (s *Session) find(css string) (string, error) {
+	var element map[string]string // one entry, under a key fixed by the protocol
+	err := s.try("POST", "/element", map[string]any{"using": "css selector", "value": css}, &element)
+	for _, id := range element {
+		return id, err
+	}
+	return "", err
+}
+
+// Wait waits until an element is there, and gives the protocol's path to it.
+func (s *Session) Wait(css string) string {
+	s.t.Helper()
+	var id string
+	s.Until("element "+css, func() bool {
+		var err error
+		id, err = s.find(css)
+		if e := (*Error)(nil); err != nil && !(errors.As(err, &e) && e.Code == "no such element") {
+			s.t.Fatalf("%s: %s: %v", s.Engine, css, err)
+		}
+		return err == nil
+	})
+	return "/element/" + id
+}
+
+// Until waits until something holds.
+func (s *Session) Until(what string, holds func() bool) {
+	s.t.Helper()
+	for deadline := time.Now().Add(patience); !holds(); time.Sleep(10 * time.Millisecond) {
+		if time.Now().After(deadline) {
+			s.t.Fatalf("%s: waited %v in vain for %s", s.Engine, patience, what)
+		}
+	}
+}
+
+// Click waits for an element and clicks it.
+func (s *Session) Click(css string) { s.t.Helper(); s.onElement(css, "/click", nil) }
+
+// Clear waits for a field and empties it.
+func (s *Session) Clear(css string) { s.t.Helper(); s.onElement(css, "/clear", nil) }
+
+// Type waits for a field and types into it, after what is there. Special keys are the protocol's: see Key.
+func (s *Session) Type(css, text string) {
+	s.t.Helper()
+	s.onElement(css, "/value", map[string]any{"text": text})
+}
+
+// onElement waits for an element and does something to it, once more if the page replaced it in between.
+func (s *Session) onElement(css, action string, body any) {
+	s.t.Helper()
+	err := s.try("POST", s.Wait(css)+action, body, nil)
+	if e := (*Error)(nil); errors.As(err, &e) && e.Code == "stale element reference" {
+		err = s.try("POST", s.Wait(css)+action, body, nil)
+	}
+	if err != nil {
+		s.t.Fatalf("%s: %s %s: %v", s.Engine, action, css, err)
+	}
+}
+
+// Text waits for an element and gives the text that can be seen in it.
+func (s *Session) Text(css string) string { s.t.Helper(); return s.get(s.Wait(css) + "/text") }
+
+// Attr waits for an element and gives an attribute of it, empty if it has none.
+func (s *Session) Attr(css, name string) string {
+	s.t.Helper()
+	return s.get(s.Wait(css) + "/attribute/" + name)
+}
+
+// Value waits for a field and gives what stands in it.
+func (s *Session) Value(css string) string {
+	s.t.Helper()
+	return s.get(s.Wait(css) + "/property/value")
+}
+
+// Script runs the body of a JavaScript function with args, waits if it returns a promise, and decodes its result into out
+// (nil: dropped).
+func (s *Session) Script(out any, js string, args ...any) {
+	s.t.Helper()
+	s.post("/execute/sync", script(js, args), out)
+}
+
+// AsyncScript is Script for a function that calls its last argument with its result.
+func (s *Session) AsyncScript(out any, js string, args ...any) {
+	s.t.Helper()
+	s.post("/execute/async", script(js, args), out)
+}
+
+func script(js string, args []any) map[string]any {
+	if args == nil {
+		args = []any{} // null is not allowed
+	}
+	return map[string]any{"script": js, "args": args}
+}
+
+// Screenshot gives what the window shows, as a PNG.
+func (s *Session) Screenshot() []byte {
+	s.t.Helper()
+	png, err := base64.StdEncoding.DecodeString(s.get("/screenshot"))
+	if err != nil {
+		s.t.Fatalf("%s: screenshot: %v", s.Engine, err)
+	}
+	return png
+}
+
+// SetSize gives the page a size in CSS pixels: exactly in Chromium, where a phone is set up, and in WebKit as the outside
+// of the window, which has its frame and toolbar inside and can't be made as narrow as any phone.
+func (s *Session) SetSize(width, height int) {
+	s.t.Helper()
+	if s.Chromium() {
+		s.CDP(nil, "Emulation.setDeviceMetricsOverride",
+			map[string]any{"width": width, "height": height, "deviceScaleFactor": 2, "mobile": true})
+		return
+	}
+	s.post("/window/rect", map[string]any{"width": width, "height": height}, nil)
+}
+
+// Special keys of the protocol, for Type and Keys.
+const (
+	Backspace = "\ue003"
+	Tab       = "\ue004"
+	Enter     = "\ue007"
+	Shift     = "\ue008"
+	Control   = "\ue009"
+	Escape    = "\ue00c"
+	Space     = "\ue00d"
+	Left      = "\ue012"
+	Up        = "\ue013"
+	Right     = "\ue014"
+	Down      = "\ue015"
+	Delete    = "\ue017"
+)
+
+// Keys presses and releases keys one after the other, wherever the focus is. One argument is one press: a single letter,
+// or keys held together, such as Control+"z".
+func (s *Session) Keys(presses ...string) {
+	s.t.Helper()
+	var actions []map[string]string
+	for _, press := range presses {
+		keys := strings.Split(press, "")
+		for _, key := range keys {
+			actions = append(actions, map[string]string{"type": "keyDown", "value": key})
+		}
+		for i := range keys {
+			actions = append(actions, map[string]string{"type": "keyUp", "value": keys[len(keys)-1-i]})
+		}
+	}
+	s.post("/actions", map[string]any{"actions": []any{
+		map[string]any{"type": "key", "id": "keyboard", "actions": actions}}}, nil)
+}
+
+// CDP calls a command of the Chrome DevTools Protocol and decodes its result into out (nil: dropped). Chromium only.
+func (s *Session) CDP(out any, cmd string, params map[string]any) {
+	s.t.Helper()
+	if params == nil {
+		params = map[string]any{}
+	}
+	s.post("/goog/cdp/execute", map[string]any{"cmd": cmd, "params": params}, out)
+}
+
+// Faults gives what went wrong in the page since the session began: errors and warnings in the console, uncaught
+// exceptions, breaches of the content security policy.
+func (s *Session) Faults() []string {
+	s.t.Helper()
+	if s.Chromium() {
+		s.logged = append(s.logged, s.chromiumLog()...)
+	} else {
+		s.logged = append(s.logged, s.webkitLog()...)
+	}
+	return s.logged
+}
+
+func (s *Session) chromiumLog() []string {
+	s.t.Helper()
+	var entries []struct{ Level, Message string }
+	s.post("/se/log", map[string]any{"type": "browser"}, &entries)
+	var faults []string
+	for _, e := range entries {
+		if e.Level == "SEVERE" || e.Level == "WARNING" {
+			faults = append(faults, e.Message)
+		}
+	}
+	return faults
+}
+
+// webkitLog reads the lines that MiniBrowser writes for the console, such as "CONSOLE JS ERROR …". One driver's sessions
+// share its output: with WebKit there can be one session at a time anyway.
+func (s *Session) webkitLog() []string {
+	text := s.driver.output.String()[s.read:]
+	s.read += len(text)
+	var faults []string
+	for line := range strings.Lines(text) {
+		if strings.Contains(line, "CONSOLE") && (strings.Contains(line, "ERROR") || strings.Contains(line, "WARN")) {
+			faults = append(faults, strings.TrimSpace(line))
+		}
+	}
+	return faults
+}
