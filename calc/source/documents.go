@@ -1,0 +1,50 @@
+package source
+
+// The documents.
+var (
+	SP811 = &Document{"SP811", "NIST Special Publication 811, Guide for the Use of the SI", "NIST, 2008", true}
+
+	Geometry = &Document{"geometry", "elementary geometry", "any handbook of mathematics", true}
+
+	UFC319006 = &Document{"UFC-3-190-06", "UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints", "US Department of Defense", true}
+
+	BarrassDerrett = &Document{"Barrass-Derrett", "Ship Stability for Masters and Mates", "Barrass and Derrett", true}
+
+	WMO8 = &Document{"WMO-8", "WMO-No. 8, Guide to Instruments and Methods of Observation", "World Meteorological Organization", true}
+
+	ISO8502_4 = &Document{"ISO-8502-4", "ISO 8502-4, Guidance on the estimation of the probability of condensation", "ISO, as reported", true}
+
+	ISO12944_7 = &Document{"ISO-12944-7", "ISO 12944-7, Execution and supervision of paint work", "ISO, as reported", true}
+
+	ISO6344 = &Document{"ISO-6344", "ISO 6344 / FEPA 43, Coated abrasives, grain size distribution", "ISO and FEPA, through GNU units 2.22", true}
+
+	ISO2431 = &Document{"ISO-2431", "ISO 2431, Determination of flow time by use of flow cups", "ISO", false}
+
+	CFR63VVVV = &Document{"40-CFR-63-VVVV", "40 CFR 63 Subpart VVVV, Boat Manufacturing", "US EPA", true}
+
+	CFR63WWWW = &Document{"40-CFR-63-WWWW", "40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production", "US EPA", false}
+
+	ToledoVentilation = &Document{"Toledo", "Dilution ventilation notes", "University of Toledo", true}
+
+	NIOSH = &Document{"NIOSH", "NIOSH Pocket Guide to Chemical Hazards", "NIOSH", true}
+
+	JAPS102 = &Document{"JAPS-102", "J. Appl. Polym. Sci. 102 (2006) 1870–1876", "cure of unsaturated polyester", true}
+
+	TCA447 = &Document{"TCA-447", "Thermochim. Acta 447 (2006) 167–177", "cure of epoxy with amine", true}
+
+	ASTMD2471 = &Document{"ASTM-D2471", "ASTM D2471, Gel time and peak exothermic temperature", "ASTM", true}
+
+	CompositesManufacturing = &Document{"CM-2017", "Composites Manufacturing 02/2017, best practices: proper cure", "ACMA", true}
+
+	ISMP = &Document{"ISMP", "List of error-prone dose designations", "Institute for Safe Medication Practices", false}
+
+	Practice = &Document{"practice", "common practice of the trade", "suppliers' pages, trade magazines, builders' logs", true}
+
+	House = &Document{"house", "our own method", "this program", true}
+)
+
+// Documents is the whole bibliography.
+var Documents = []*Document{
+	SP811, Geometry, UFC319006, BarrassDerrett, WMO8, ISO8502_4, ISO12944_7, ISO6344, ISO2431, CFR63VVVV,
+	CFR63WWWW, ToledoVentilation, NIOSH, JAPS102, TCA447, ASTMD2471, CompositesManufacturing, ISMP, Practice, House,
+}

@@ -1,0 +1,55 @@
+// Package source is the bibliography: one value per document that a formula, a
+// default or a check rests on. Nothing is cited that isn't here.
+package source
+
+// Document is one publication.
+type Document struct {
+	ID    string // short, stable: "WMO-8"
+	Title string // as a reader would look it up
+	By    string // publisher or author, with year where it matters
+	Seen  bool   // read in a stored copy; false: remembered
+}
+
+// Ref is a place in a document.
+type Ref struct {
+	Document *Document
+	Place    string // "Annex 4.B", "p. 74"; empty: the whole
+}
+
+// At gives the place in the document.
+func (d *Document) At(place string) Ref { return Ref{d, place} }
+
+// String gives the reference as it stands beside a figure.
+func (r Ref) String() string {
+	if r.Document == nil {
+		return ""
+	}
+	if r.Place == "" {
+		return r.Document.Title
+	}
+	return r.Document.Title + ", " + r.Place
+}
+
+// Mark says how far a figure can be trusted.
+type Mark int
+
+// The marks, from the firmest to the softest.
+const (
+	Exact          Mark = iota // mathematics or a definition
+	Published                  // in a document that was read
+	FromMemory                 // published, but remembered and not seen again
+	Calculated                 // follows from marked figures
+	CommonPractice             // what the trade does; no citable source
+	Assumption                 // ours, for want of anything better
+	Typed                      // the builder's own figure
+)
+
+var markNames = [...]string{"exact", "published", "from memory", "calculated", "common practice", "assumption", "typed by you"}
+
+// String names the mark as it is shown.
+func (m Mark) String() string {
+	if m < 0 || int(m) >= len(markNames) {
+		return "unmarked"
+	}
+	return markNames[m]
+}

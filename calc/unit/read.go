@@ -1,0 +1,185 @@
+package unit
+
+import (
+	"fmt"
+	"sort"
+	"strings"
+)
+
+// Cause says why a text could not be read.
+type Cause int
+
+// The causes of a ReadError.
+const (
+	Empty         Cause = iota // nothing was typed
+	NotANumber                 // no number where one should be
+	TooLong                    // more digits than any real figure has
+	TwoReadings                // "1,500": Readings names both
+	UnknownUnit                // a unit that isn't known: Readings names what is
+	OtherUnit                  // a unit of another dimension: Readings names what fits
+	WhichUnit                  // "gal", "fl oz": Readings names the candidates
+	MixedCompound              // parts that don't go together: "2 ft 3 kg", "6 in 2 ft"
+)
+
+// ReadError says what could not be read and what would have been.
+type ReadError struct {
+	Text     string   // the part that could not be read
+	Cause    Cause    // why
+	Readings []string // what would have been read, by cause
+}
+
+// Error gives the cause for a programmer; the page has its own sentences.
+func (e *ReadError) Error() string {
+	return fmt.Sprintf("unit: can't read %q (cause %d; %s)", e.Text, e.Cause, strings.Join(e.Readings, " or "))
+}
+
+// Read reads what people write for a quantity and gives it in SI base units:
+// "450", "450 mm", "1.2 m", "2 ft 6 in", "2' 6 1/2\"", "3/4 in", "1,5 m",
+// "95 F". A number without a unit is in the bare scale; a unit must be of the
+// bare scale's dimension. No range is checked here.
+// Errors: *ReadError.
+func Read(text string, bare *Scale) (float64, error) {
+	rest := tidy(text)
+	if rest == "" {
+		return 0, &ReadError{Text: text, Cause: Empty}
+	}
+	var parts []part
+	for rest != "" {
+		n, after, err := scanNumber(rest)
+		if err != nil {
+			return 0, err
+		}
+		scale, after, err := scanUnit(strings.TrimLeft(after, " "), bare)
+		if err != nil {
+			return 0, err
+		}
+		parts = append(parts, part{n, scale})
+		rest = strings.TrimLeft(after, " ")
+	}
+	return join(text, parts, bare)
+}
+
+// IsBare says if text is a number with no unit behind it, so that it changes
+// its meaning when the unit beside its field changes.
+func IsBare(text string) bool {
+	_, rest, err := scanNumber(tidy(text))
+	return err == nil && rest == ""
+}
+
+type part struct {
+	number number
+	scale  *Scale // nil for a bare number
+}
+
+// join adds the parts of a compound such as 2 ft 6 in, largest unit first.
+func join(text string, parts []part, bare *Scale) (float64, error) {
+	if len(parts) == 1 {
+		scale := parts[0].scale
+		if scale == nil {
+			scale = bare
+		}
+		return scale.SI(parts[0].number.float()), nil
+	}
+	sum, sign := 0.0, 1.0
+	for i, p := range parts {
+		descends := i == 0 || p.scale != nil && parts[i-1].scale != nil && p.scale.factor < parts[i-1].scale.factor
+		if p.scale == nil || p.scale.offset != 0 || !descends || i > 0 && strings.HasPrefix(p.number.digits, "-") {
+			return 0, &ReadError{Text: text, Cause: MixedCompound}
+		}
+		if i == 0 && strings.HasPrefix(p.number.digits, "-") {
+			sign = -1
+			sum = p.scale.SI(-p.number.float())
+			continue
+		}
+		sum += p.scale.SI(p.number.float())
+	}
+	return sign * sum, nil
+}
+
+// ambiguous units name several sizes: they are asked about, never guessed.
+var ambiguous = []struct {
+	words []string
+	means []*Scale
+}{
+	{[]string{"gal", "gallon", "gallons"}, []*Scale{InUSGallon, InImperialGallon}},
+	{[]string{"pt", "pint", "pints"}, []*Scale{InUSPint, InImperialPint}},
+	{[]string{"fl oz", "floz", "fluid ounce", "fluid ounces"}, []*Scale{InUSFluidOunce, InImperialFluidOunce}},
+	{[]string{"qt", "quart", "quarts"}, []*Scale{InUSQuart}},
+}
+
+// scanUnit reads the unit that text starts with: the longest spelling of a
+// scale of the bare scale's dimension, nil where a number or nothing follows.
+func scanUnit(text string, bare *Scale) (*Scale, string, error) {
+	if text == "" || isDigit(text[0]) {
+		return nil, text, nil
+	}
+	if scale, rest := longest(text, func(s *Scale) bool { return s.Measure == bare.Measure }); scale != nil {
+		return scale, rest, nil
+	}
+	for _, a := range ambiguous {
+		for _, word := range a.words {
+			if _, ok := cutWord(text, word); ok && a.means[0].Measure == bare.Measure {
+				return nil, text, &ReadError{Text: text, Cause: WhichUnit, Readings: symbols(a.means)}
+			}
+		}
+	}
+	var fits []*Scale
+	for _, s := range Scales {
+		if s.Measure == bare.Measure {
+			fits = append(fits, s)
+		}
+	}
+	cause := UnknownUnit
+	if other, _ := longest(text, func(*Scale) bool { return true }); other != nil {
+		cause = OtherUnit
+	}
+	return nil, text, &ReadError{Text: text, Cause: cause, Readings: symbols(fits)}
+}
+
+func longest(text string, fits func(*Scale) bool) (*Scale, string) {
+	var best *Scale
+	rest := text
+	for _, s := range Scales {
+		if !fits(s) {
+			continue
+		}
+		if after, ok := cutWord(text, s.Symbol); ok && len(after) < len(rest) {
+			best, rest = s, after
+		}
+		for _, word := range s.Also {
+			if after, ok := cutWord(text, word); ok && len(after) < len(rest) {
+				best, rest = s, after
+			}
+		}
+	}
+	return best, rest
+}
+
+// cutWord cuts a unit off the front of text, in any case. A unit of letters
+// ends where its letters end: "min" is not "m" and "in".
+func cutWord(text, word string) (rest string, found bool) {
+	if len(text) < len(word) || !strings.EqualFold(text[:len(word)], word) {
+		return text, false
+	}
+	rest = text[len(word):]
+	if rest != "" && isLetter(word[len(word)-1]) && !isDigit(rest[0]) && rest[0] != ' ' {
+		return text, false
+	}
+	return rest, true
+}
+
+func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
+
+func symbols(scales []*Scale) []string {
+	var list []string
+	for _, s := range scales {
+		if s.Symbol != "" {
+			list = append(list, s.Symbol)
+		}
+	}
+	sort.SliceStable(list, func(i, j int) bool { return len(list[i]) < len(list[j]) })
+	return list
+}
+
+// tidy turns every kind of space into one space and trims both ends.
+func tidy(text string) string { return strings.Join(strings.Fields(text), " ") }

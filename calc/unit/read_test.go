@@ -1,0 +1,133 @@
+package unit_test
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/unit"
+)
+
+func TestReadTakesWhatPeopleWrite(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		bare *unit.Scale
+		want float64
+	}{
+		{"450", unit.InMillimetre, 0.45},
+		{"450 mm", unit.InInch, 0.45},
+		{" 1.2 m ", unit.InMillimetre, 1.2},
+		{"1,5 m", unit.InMillimetre, 1.5},
+		{"0,500 m", unit.InMillimetre, 0.5},
+		{"1,500,000 mm", unit.InMillimetre, 1500},
+		{"1,500.5 mm", unit.InMillimetre, 1.5005},
+		{"1.500,5 mm", unit.InMillimetre, 1.5005},
+		{"12 500 mm", unit.InMillimetre, 12.5},
+		{"12\u202f500", unit.InMillimetre, 12.5},
+		{"18 mil", unit.InMillimetre, 18 * 25.4e-6},
+		{"2 ft 6 in", unit.InMillimetre, 0.762},
+		{"2' 6 1/2\"", unit.InMillimetre, 0.7747},
+		{"2′6″", unit.InMillimetre, 0.762},
+		{"3/4 in", unit.InMillimetre, 0.01905},
+		{"6 1/2", unit.InInch, 0.1651},
+		{"-3 mm", unit.InMillimetre, -0.003},
+		{"−1/2 in", unit.InMillimetre, -0.0127},
+		{"-2 ft 6 in", unit.InMillimetre, -0.762},
+		{"10 m2", unit.InSquareFoot, 10},
+		{"95 F", unit.InCelsius, 308.15},
+		{"95 °F", unit.InCelsius, 308.15},
+		{"-40", unit.InFahrenheit, 233.15},
+		{"35°C", unit.InFahrenheit, 308.15},
+		{"5 °F", unit.InCelsiusDifference, 25. / 9},
+		{"1 US gal", unit.InLitre, 3.785411784e-3},
+		{"2 imp gal", unit.InLitre, 9.09218e-3},
+		{"5 %", unit.InPercent, 0.05},
+		{"5", unit.InPercent, 0.05},
+		{"1.25 kg/L", unit.InPoundPerUSGallon, 1250},
+		{"10 min", unit.InSecond, 600},
+		{"1 h 30 min", unit.InMinute, 5400},
+		{".5", unit.InMetre, 0.5},
+	} {
+		got, err := unit.Read(c.text, c.bare)
+		require.NoError(t, err, c.text)
+		assert.InDelta(t, c.want, got, 1e-12*(1+c.want*c.want), c.text)
+	}
+}
+
+func TestReadRefusesWithTheReason(t *testing.T) {
+	for _, c := range []struct {
+		text     string
+		bare     *unit.Scale
+		cause    unit.Cause
+		readings []string
+	}{
+		{"", unit.InMillimetre, unit.Empty, nil},
+		{"wide", unit.InMillimetre, unit.NotANumber, nil},
+		{"1,500", unit.InMillimetre, unit.TwoReadings, []string{"1.5", "1500"}},
+		{"1e5", unit.InMillimetre, unit.UnknownUnit, nil},
+		{"1/0 in", unit.InMillimetre, unit.NotANumber, nil},
+		{"1234567890123456789", unit.InMillimetre, unit.TooLong, nil},
+		{"3 kg", unit.InMillimetre, unit.OtherUnit, nil},
+		{"3 cubits", unit.InMillimetre, unit.UnknownUnit, nil},
+		{"2 gal", unit.InLitre, unit.WhichUnit, []string{"US gal", "imp gal"}},
+		{"6 in 2 ft", unit.InMillimetre, unit.MixedCompound, nil},
+		{"2 ft 6", unit.InMillimetre, unit.MixedCompound, nil},
+		{"2 3 m", unit.InMillimetre, unit.MixedCompound, nil},
+		{"1,2,3 m", unit.InMillimetre, unit.NotANumber, nil},
+		{"5 mm x", unit.InMillimetre, unit.NotANumber, nil},
+	} {
+		_, err := unit.Read(c.text, c.bare)
+		var refused *unit.ReadError
+		require.True(t, errors.As(err, &refused), "%q: %v", c.text, err)
+		assert.Equal(t, c.cause, refused.Cause, c.text)
+		if c.readings != nil {
+			assert.ElementsMatch(t, c.readings, refused.Readings, c.text)
+		}
+	}
+}
+
+func TestReadDecimalIsExact(t *testing.T) {
+	d, err := unit.ReadDecimal("0,1")
+	require.NoError(t, err)
+	assert.Equal(t, "0.1", d.String())
+	for _, bad := range []string{"", "1e9", "1/2", "2 kg", "1,500", "9999999999999999999"} {
+		_, err := unit.ReadDecimal(bad)
+		assert.Error(t, err, bad)
+	}
+}
+
+func TestWriteCantBeMisread(t *testing.T) {
+	assert.Equal(t, "0.5\u00a0mm", unit.Write(0.0005, unit.InMillimetre, 3))
+	assert.Equal(t, "12\u202f346\u00a0mm", unit.Write(12.3456, unit.InMillimetre, 3))
+	assert.Equal(t, "1234\u00a0mm", unit.Write(1.234, unit.InMillimetre, 3))
+	assert.Equal(t, "−4\u00a0°C", unit.Write(269.15, unit.InCelsius, 3))
+	assert.Equal(t, "0\u00a0kg", unit.Write(-0.0, unit.InKilogram, 3))
+	assert.Equal(t, "–", unit.Number(nan(), 3))
+}
+
+func nan() float64 { z := 0.0; return z / z }
+
+// What is written to be typed reads back as the same value, on every scale.
+func TestTypedReadsBack(t *testing.T) {
+	for _, s := range unit.Scales {
+		for _, n := range []float64{0.1, 1, 2.54, 450, 12345.678} {
+			back, err := unit.Read(unit.Typed(s.SI(n), s), s)
+			require.NoError(t, err)
+			assert.InEpsilon(t, s.SI(n), back, 1e-11, s.Symbol)
+		}
+	}
+}
+
+func FuzzRead(f *testing.F) {
+	for _, seed := range []string{"2' 6 1/2\"", "1,500", "95 F", "3/4 in", "−0,5 m", "1.500,5"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		v, err := unit.Read(text, unit.InMillimetre)
+		if err == nil && (v != v || v > 1e30 || v < -1e30) {
+			t.Fatalf("%q read as %v", text, v)
+		}
+	})
+}

@@ -1,0 +1,85 @@
+// Package working keeps a formula's one home: a Rule declares the formula as it
+// is shown, the range it holds in, its source and the code that computes it, in
+// one place. A Figure is a value with the steps that led to it, so that every
+// number on the screen opens to its working.
+//
+// The formula's text is not run: package workingtest parses it, evaluates it at
+// points in the rule's range and compares it with the code.
+package working
+
+import (
+	"fmt"
+	"math"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+)
+
+// Arg is one argument of a rule: its symbol in the formula, the scale in which
+// the formula reads it, and the range in that scale.
+type Arg struct {
+	Symbol   string
+	Meaning  string
+	Scale    *unit.Scale
+	Min, Max float64
+}
+
+// In declares an argument: In("DFT", "dry film", unit.InMicrometre, 1, 5000).
+// The range is closed and in the scale's own unit.
+func In(symbol, meaning string, scale *unit.Scale, min, max float64) Arg {
+	return Arg{symbol, meaning, scale, min, max}
+}
+
+// Rule is a formula with its range, source and code.
+type Rule struct {
+	Formula string // "WFT = DFT × (1 + t) ÷ VS"; prose for a longer method
+	Source  source.Ref
+	Mark    source.Mark
+	Args    []Arg
+	Result  Arg  // symbol, meaning, scale; its range bounds what may come out
+	IsProse bool // a method told in words: held by its own checks
+	eval    func([]float64) float64
+}
+
+// Eval computes the rule from arguments in SI base units, without checking
+// their range. It is for tests; sums use Of.
+func (r *Rule) Eval(si ...float64) float64 { return r.eval(si) }
+
+// RangeError says that an argument lies outside the range of its rule.
+type RangeError struct {
+	Rule  *Rule
+	Arg   Arg
+	Value float64 // in the argument's scale
+}
+
+// Error names the argument, its value and its range.
+func (e *RangeError) Error() string {
+	return fmt.Sprintf("working: %s = %s is outside %s to %s (%s)", e.Arg.Symbol,
+		unit.WithUnit(unit.Number(e.Value, 6), e.Arg.Scale), unit.Number(e.Arg.Min, 6),
+		unit.WithUnit(unit.Number(e.Arg.Max, 6), e.Arg.Scale), e.Rule.Source)
+}
+
+// slack forgives the last bits of a conversion at the ends of a range.
+const slack = 1e-9
+
+func (r *Rule) check(si []float64) error {
+	for i, a := range r.Args {
+		n := a.Scale.From(si[i])
+		room := slack * math.Max(math.Abs(a.Min), math.Abs(a.Max))
+		if !(n >= a.Min-room && n <= a.Max+room) { // also refuses NaN
+			return &RangeError{r, a, n}
+		}
+	}
+	return nil
+}
+
+func (r *Rule) compute(si []float64) (float64, error) {
+	if err := r.check(si); err != nil {
+		return 0, err
+	}
+	out := r.eval(si)
+	if math.IsNaN(out) || math.IsInf(out, 0) {
+		return 0, &RangeError{r, r.Result, out}
+	}
+	return out, nil
+}

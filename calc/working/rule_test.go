@@ -1,0 +1,62 @@
+package working_test
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+	"shedreckoner/calc/working/workingtest"
+)
+
+var wet = working.Of3("WFT = DFT × (1 + t) ÷ VS", source.UFC319006.At("2.1.5"), source.Published,
+	working.In("WFT", "wet film", unit.InMicrometre, 0, 1e5),
+	[]working.Arg{
+		working.In("DFT", "dry film", unit.InMicrometre, 1, 5000),
+		working.In("t", "thinner per volume of product", unit.InPure, 0, 0.5),
+		working.In("VS", "solids by volume", unit.InPure, 0.05, 1),
+	},
+	func(dft unit.DryFilm, t unit.ByVolume, vs unit.SolidsByVolume) unit.WetFilm {
+		return unit.WetFilm(float64(dft) * (1 + float64(t)) / float64(vs))
+	})
+
+func TestFormulaAndCodeAgree(t *testing.T) { workingtest.Check(t, wet.Rule) }
+
+func TestAWrongFormulaIsCaught(t *testing.T) {
+	for _, formula := range []string{
+		"WFT = DFT × (1 − t) ÷ VS", "WFT = DFT × (1 + t) × VS", "WFT = DFT ÷ VS", "WFT = DFT × (1 + t) ÷ VS +", "x = DFT × (1 + t) ÷ VS",
+	} {
+		r := *wet.Rule
+		r.Formula = formula
+		assert.Error(t, workingtest.Agrees(&r), formula)
+	}
+	r := *wet.Rule
+	r.Result.Scale = unit.InMillimetre
+	assert.Error(t, workingtest.Agrees(&r), "a wrong unit")
+}
+
+func TestOutsideItsRangeARuleRefuses(t *testing.T) {
+	_, err := wet.Of(400e-6, 0, 1.2)
+	var outside *working.RangeError
+	require.True(t, errors.As(err, &outside))
+	assert.Equal(t, "VS", outside.Arg.Symbol)
+	zero := 0.0
+	_, err = wet.Of(unit.DryFilm(zero/zero), 0, 1)
+	assert.Error(t, err)
+}
+
+func TestTheWorkingShowsTheNumbers(t *testing.T) {
+	f, err := wet.Figure(
+		working.Given(unit.DryFilm(400e-6), "dry film", unit.InMicrometre, "typed", source.Typed),
+		working.Given(unit.ByVolume(0.05), "thinner", unit.InPure, "typed", source.Typed),
+		working.Given(unit.SolidsByVolume(0.8), "cured share", unit.InPure, "gel coat", source.CommonPractice))
+	require.NoError(t, err)
+	texts := f.Step.Texts()
+	require.Len(t, texts, 1)
+	assert.Equal(t, "400 × (1 + 0.05) ÷ 0.8 = 525\u00a0µm", texts[0].Numbers)
+	assert.Equal(t, "VS: cured share 0.8, gel coat (common practice)", texts[0].Givens[2])
+}

@@ -1,0 +1,151 @@
+package working
+
+import (
+	"strings"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+)
+
+// Figure is a value with the step that made it.
+type Figure[Q unit.Quantity] struct {
+	Value Q
+	Step  *Step
+}
+
+// Step is one computation, or a given value at its beginning.
+type Step struct {
+	Rule *Rule   // nil for a given value
+	From []*Step // what went in, in the order of the rule's arguments
+	Out  float64 // SI base units
+
+	// For a given value: what it is, and where it comes from.
+	Name   string // "dry film"
+	Scale  *unit.Scale
+	Origin string // "typed", the name of a card
+	Mark   source.Mark
+}
+
+// Given makes a figure of a value that isn't computed.
+func Given[Q unit.Quantity](value Q, name string, scale *unit.Scale, origin string, mark source.Mark) Figure[Q] {
+	return Figure[Q]{value, &Step{Out: float64(value), Name: name, Scale: scale, Origin: origin, Mark: mark}}
+}
+
+// By makes a figure of a value that a prose method gave from other steps.
+func By[Q unit.Quantity](method *Rule, value Q, from ...*Step) Figure[Q] {
+	return Figure[Q]{value, &Step{Rule: method, From: from, Out: float64(value)}}
+}
+
+// SumRule is the sum of figures of one kind.
+func SumRule(meaning string, scale *unit.Scale) *Rule {
+	return Method("sum of the parts", source.Geometry.At(""), source.Exact, Arg{Symbol: "Σ", Meaning: meaning, Scale: scale})
+}
+
+// Sum adds figures and keeps their working.
+func Sum[Q unit.Quantity](rule *Rule, parts ...Figure[Q]) Figure[Q] {
+	var total Q
+	from := make([]*Step, 0, len(parts))
+	for _, p := range parts {
+		total += p.Value
+		from = append(from, p.Step)
+	}
+	return By(rule, total, from...)
+}
+
+// Text is a step in words, made when a working is opened.
+type Text struct {
+	Name    string   // what is computed: "wet film"
+	Formula string   // "WFT = DFT × (1 + t) ÷ VS"; prose for a method
+	Numbers string   // "400 × (1 + 0) ÷ 0.8 = 500 µm"
+	Givens  []string // "DFT: dry film 400 µm, typed"
+	Source  string
+	Mark    string
+}
+
+// Texts gives the steps behind the figure, the first computed first, each once.
+func (s *Step) Texts() []Text {
+	var list []Text
+	seen := map[*Step]bool{}
+	var walk func(*Step)
+	walk = func(s *Step) {
+		if s == nil || s.Rule == nil || seen[s] {
+			return
+		}
+		seen[s] = true
+		for _, f := range s.From {
+			walk(f)
+		}
+		list = append(list, s.text())
+	}
+	walk(s)
+	if s != nil && s.Rule == nil {
+		return []Text{{Name: s.Name, Numbers: s.value(), Source: s.Origin, Mark: s.Mark.String()}}
+	}
+	return list
+}
+
+func (s *Step) text() Text {
+	t := Text{Name: s.Rule.Result.Meaning, Formula: s.Rule.Formula, Source: s.Rule.Source.String(), Mark: s.Rule.Mark.String()}
+	if s.Rule.IsProse {
+		t.Numbers = "= " + s.value()
+	} else {
+		t.Numbers = s.substituted()
+	}
+	for i, f := range s.From {
+		if f == nil {
+			continue
+		}
+		symbol := ""
+		if !s.Rule.IsProse {
+			symbol = s.Rule.Args[i].Symbol + ": "
+		}
+		t.Givens = append(t.Givens, symbol+f.describe())
+	}
+	return t
+}
+
+func (s *Step) describe() string {
+	if s.Rule != nil {
+		return s.Rule.Result.Meaning + " " + s.value()
+	}
+	words := s.Name + " " + s.value()
+	if s.Origin != "" {
+		words += ", " + s.Origin
+	}
+	if s.Mark != source.Typed && s.Mark != source.Exact {
+		words += " (" + s.Mark.String() + ")"
+	}
+	return words
+}
+
+// shownDigits is how many digits a working shows: enough to check by hand.
+const shownDigits = 5
+
+func (s *Step) value() string {
+	scale := s.Scale
+	if s.Rule != nil {
+		scale = s.Rule.Result.Scale
+	}
+	return unit.Write(s.Out, scale, shownDigits)
+}
+
+// substituted puts the numbers in place of the symbols on the right side.
+func (s *Step) substituted() string {
+	_, right, _ := strings.Cut(s.Rule.Formula, "=")
+	var b strings.Builder
+	for _, tok := range Tokens(right) {
+		text := tok.Text
+		if tok.IsName {
+			for i, a := range s.Rule.Args {
+				if a.Symbol == tok.Text && s.From[i] != nil {
+					text = unit.Number(a.Scale.From(s.From[i].Out), shownDigits)
+					if strings.HasPrefix(text, "−") {
+						text = "(" + text + ")"
+					}
+				}
+			}
+		}
+		b.WriteString(text)
+	}
+	return strings.TrimSpace(b.String()) + " = " + s.value()
+}

@@ -1,0 +1,91 @@
+// Package workingtest holds a rule's shown formula against its code.
+package workingtest
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"shedreckoner/calc/working"
+)
+
+// points is at how many places of its range a rule is compared.
+const points = 100
+
+// Check fails the test for every rule whose formula and code disagree, or that
+// has no source.
+func Check(t *testing.T, rules ...*working.Rule) {
+	t.Helper()
+	for _, r := range rules {
+		if r.Source.Document == nil {
+			t.Errorf("%s: no source", r.Formula)
+		}
+		if err := Agrees(r); err != nil {
+			t.Error(err)
+		}
+	}
+}
+
+// Agrees parses the rule's formula, evaluates it at seeded points in its range
+// and compares it with the code to 1e-9. A method told in words agrees.
+func Agrees(r *working.Rule) error {
+	if r.IsProse {
+		return nil
+	}
+	left, right, found := strings.Cut(r.Formula, "=")
+	if !found || strings.TrimSpace(left) != r.Result.Symbol {
+		return fmt.Errorf("%s: the left side is not the result %q", r.Formula, r.Result.Symbol)
+	}
+	for _, a := range r.Args {
+		if !hasName(right, a.Symbol) {
+			return fmt.Errorf("%s: argument %q doesn't occur", r.Formula, a.Symbol)
+		}
+	}
+	random := rand.New(rand.NewPCG(1, 2))
+	for range points {
+		if err := agreesAt(r, right, random); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func agreesAt(r *working.Rule, right string, random *rand.Rand) error {
+	values := map[string]float64{}
+	si := make([]float64, len(r.Args))
+	for i, a := range r.Args {
+		n := draw(a.Min, a.Max, random)
+		values[a.Symbol], si[i] = n, a.Scale.SI(n)
+	}
+	shown, err := evaluate(right, values)
+	if err != nil {
+		return err
+	}
+	code := r.Result.Scale.From(r.Eval(si...))
+	if math.IsNaN(shown) && math.IsNaN(code) {
+		return fmt.Errorf("%s: not a number at %v, inside its range", r.Formula, values)
+	}
+	if !(math.Abs(shown-code) <= 1e-9*math.Max(1e-6, math.Max(math.Abs(shown), math.Abs(code)))) {
+		return fmt.Errorf("%s: shown gives %v, code gives %v at %v", r.Formula, shown, code, values)
+	}
+	return nil
+}
+
+// draw picks a point of the range, evenly in its logarithm where it is wide.
+func draw(min, max float64, random *rand.Rand) float64 {
+	if min > 0 && max/min > 100 {
+		return math.Exp(math.Log(min) + random.Float64()*math.Log(max/min))
+	}
+	return min + random.Float64()*(max-min)
+}
+
+func hasName(formula, symbol string) bool {
+	for _, tok := range working.Tokens(formula) {
+		if tok.IsName && tok.Text == symbol {
+			return true
+		}
+	}
+	return false
+}

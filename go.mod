@@ -1,0 +1,14 @@
+module shedreckoner
+
+go 1.26
+
+require (
+	github.com/shopspring/decimal v1.4.0
+	github.com/stretchr/testify v1.11.1
+)
+
+require (
+	github.com/davecgh/go-spew v1.1.1 // indirect
+	github.com/pmezard/go-difflib v1.0.0 // indirect
+	gopkg.in/yaml.v3 v3.0.1 // indirect
+)
