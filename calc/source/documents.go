@@ -38,6 +38,24 @@ var (
 
 	ISMP = &Document{"ISMP", "List of error-prone dose designations", "Institute for Safe Medication Practices", false}
 
+	InspectionNotes = &Document{"coating-inspection", "coating inspection notes, film and coverage", "a coating inspectors' course", true}
+
+	WetFilmSheet = &Document{"wet-film-sheet", "wet-film formulae sheet", "a gauge maker", true}
+
+	PaintEstimating = &Document{"paint-estimating", "painting estimating guide", "US", true}
+
+	SpreadingBulletin = &Document{"spreading-bulletin", "spreading-rate bulletin", "a coating maker", true}
+
+	SpreadingTable = &Document{"spreading-table", "spreading rates by volume solids and dry film", "a coating maker", true}
+
+	FlooringBulletin = &Document{"flooring-bulletin", "technical bulletin on wet and dry film", "a floor coating maker", true}
+
+	GeorgiaP2AD = &Document{"Georgia-P2AD", "transfer efficiency and paint coverage", "Georgia Pollution Prevention Assistance Division", true}
+
+	BlastProfile = &Document{"blast-profile", "note on the dead volume of a blast profile", "a coating maker", true}
+
+	ResinSupplier = &Document{"resin-supplier", "gel coat needed by area, film and density", "a resin supplier", true}
+
 	Practice = &Document{"practice", "common practice of the trade", "suppliers' pages, trade magazines, builders' logs", true}
 
 	House = &Document{"house", "our own method", "this program", true}
@@ -47,4 +65,5 @@ var (
 var Documents = []*Document{
 	SP811, Geometry, UFC319006, BarrassDerrett, WMO8, ISO8502_4, ISO12944_7, ISO6344, ISO2431, CFR63VVVV,
 	CFR63WWWW, ToledoVentilation, NIOSH, JAPS102, TCA447, ASTMD2471, CompositesManufacturing, ISMP, Practice, House,
+	InspectionNotes, WetFilmSheet, PaintEstimating, SpreadingBulletin, SpreadingTable, FlooringBulletin, GeorgiaP2AD, BlastProfile, ResinSupplier,
 }
