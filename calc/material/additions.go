@@ -1,0 +1,95 @@
+package material
+
+import "shedreckoner/calc/unit"
+
+func ketonePeroxide() *Card {
+	return &Card{
+		Key: "ketone-peroxide", Name: "Catalyst, ketone peroxide solution", Kind: Catalyst, SoldBy: ByMass,
+		Density:   spec(1.15*kgPerL, 1.10*kgPerL, 1.18*kgPerL, m),
+		ShelfLife: spec(6*month, 6*month, 12*month, c),
+		Packs:     packs("0.05", "0.1", "0.25", "1"),
+	}
+}
+
+func benzoylPaste() *Card {
+	return &Card{
+		Key: "benzoyl-paste", Name: "Hardener paste, benzoyl peroxide", Kind: Catalyst, SoldBy: ByMass,
+		Density:   exactly(1.2*kgPerL, c),
+		ShelfLife: exactly(12*month, c),
+		Packs:     packs("0.03", "0.06"),
+	}
+}
+
+func styrene() *Card {
+	return &Card{
+		Key: "styrene", Name: "Styrene", Kind: Thinner, SoldBy: ByVolume,
+		Density:   exactly(0.906*kgPerL, p),
+		Styrene:   exactly[unit.ByMass](1, p),
+		ShelfLife: exactly(6*month, c),
+		Packs:     packs("0.5", "1", "5"),
+	}
+}
+
+func waxSolution() *Card {
+	return &Card{
+		Key: "wax-solution", Name: "Wax solution in styrene", Kind: WaxSolution, SoldBy: ByVolume,
+		Density:   exactly(0.91*kgPerL, c),
+		Styrene:   spec[unit.ByMass](0.95, 0.94, 0.96, c),
+		ShelfLife: exactly(6*month, x),
+		Packs:     packs("0.1", "1"),
+	}
+}
+
+func primerThinner() *Card {
+	return &Card{
+		Key: "primer-thinner", Name: "Thinner of the primer's maker", Kind: Thinner, SoldBy: ByVolume,
+		Density: spec(0.87*kgPerL, 0.80*kgPerL, 0.95*kgPerL, x),
+		Packs:   packs("0.5", "1", "5"),
+	}
+}
+
+func topcoatThinner() *Card {
+	card := primerThinner()
+	card.Key, card.Name = "topcoat-thinner", "Thinner of the topcoat's maker"
+	return card
+}
+
+func acetone() *Card {
+	return &Card{
+		Key: "acetone", Name: "Acetone, for cleaning only", Kind: Solvent, SoldBy: ByVolume,
+		Density: exactly(0.79*kgPerL, c),
+		Packs:   packs("1", "5"),
+	}
+}
+
+func cuttingCompound() *Card {
+	return &Card{
+		Key: "compound", Name: "Cutting compound", Kind: Polish, SoldBy: ByMass,
+		UsedPerArea: spec[unit.MassPerArea](0.040, 0.025, 0.080, c),
+		Packs:       packs("0.5", "1", "3"),
+	}
+}
+
+func finishingPolish() *Card {
+	return &Card{
+		Key: "polish", Name: "Finishing polish", Kind: Polish, SoldBy: ByMass,
+		UsedPerArea: spec[unit.MassPerArea](0.020, 0.010, 0.040, c),
+		Packs:       packs("0.25", "1"),
+	}
+}
+
+func sundry(key, name string, soldBy Basis, sizes ...string) *Card {
+	return &Card{Key: key, Name: name, Kind: Sundry, SoldBy: soldBy, Packs: packs(sizes...)}
+}
+
+func roller() *Card     { return sundry("roller", "Rollers", ByPiece, "1", "10") }
+func brush() *Card      { return sundry("brush", "Brushes", ByPiece, "1", "10") }
+func cup() *Card        { return sundry("cup", "Mixing cups and sticks", ByPiece, "10", "50") }
+func tape() *Card       { return sundry("tape", "Masking tape", ByLength, "50") }
+func gloves() *Card     { return sundry("gloves", "Gloves, in pairs", ByPiece, "50") }
+func mask() *Card       { return sundry("mask", "Dust masks P2 or P3", ByPiece, "1", "10") }
+func cartridges() *Card { return sundry("cartridges", "Vapour cartridges, in pairs", ByPiece, "1") }
+func sheeting() *Card {
+	return sundry("sheeting", "Masking sheet, by the metre of edge", ByLength, "20")
+}
+func disc() *Card { return sundry("disc", "Sanding discs 150 mm", ByPiece, "10", "50") }

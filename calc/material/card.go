@@ -1,0 +1,108 @@
+package material
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+)
+
+// Spec is one figure of a card: a value with the range it usually has.
+type Spec[Q unit.Quantity] struct {
+	Value     Q
+	Low, High Q
+	Mark      source.Mark
+	Known     bool // false: it must be typed from the tin
+}
+
+// Kind is what a material is used as.
+type Kind int
+
+// The kinds of material.
+const (
+	GelCoat Kind = iota
+	FlowCoat
+	Primer
+	Topcoat
+	Filler
+	Catalyst
+	Thinner
+	WaxSolution
+	Solvent
+	Polish
+	Sundry // rollers, tape, gloves: bought by the piece or the length
+)
+
+// Chemistry is what a material cures by, as the checks of a sequence need it.
+type Chemistry int
+
+// The chemistries.
+const (
+	NoCure Chemistry = iota
+	Polyester
+	VinylEster
+	Epoxy
+	TwoPack
+)
+
+// Basis says in what a material is needed and sold.
+type Basis int
+
+// The bases.
+const (
+	ByMass   Basis = iota // kilograms
+	ByVolume              // litres
+	BySet                 // litres of mixed parts, sold together
+	ByLength              // metres
+	ByPiece
+)
+
+// Card is a maker's sheet in figures.
+type Card struct {
+	Key  string // stable: it is saved; an own card has a number
+	Name string
+	Base string // the key of the card that an own card was copied from
+
+	Kind      Kind
+	Chemistry Chemistry
+	SoldBy    Basis
+
+	Density       Spec[unit.Density]
+	CuredRolled   Spec[unit.SolidsByVolume] // cured share of the wet film, rolled or brushed
+	CuredSprayed  Spec[unit.SolidsByVolume] // the same, sprayed
+	CuredDensity  Spec[unit.Density]
+	Styrene       Spec[unit.ByMass] // styrene in the product
+	CoatLeast     Spec[unit.WetFilm]
+	CoatMost      Spec[unit.WetFilm]
+	PassMost      Spec[unit.WetFilm] // a filler's largest pass
+	LeftLeast     Spec[unit.DryFilm] // mean film that must be left
+	LeftThinnest  Spec[unit.DryFilm] // thinnest film that may be left anywhere
+	LeftMost      Spec[unit.DryFilm]
+	ThinnerAsk    Spec[unit.Share] // asked about above, in the card's basis
+	ThinnerRefuse Spec[unit.Share]
+	ThinnerBasis  Basis  // of the two limits: ByMass or ByVolume
+	Thinner       string // key of the thinner's card; empty: none may be added
+	Wax           Spec[unit.ByMass]
+	Hardener      string                 // key of the catalyst's card; empty: part of the set, or none
+	HardenerShare Spec[unit.ByMass]      // catalyst to order per mass of product
+	RatioByMass   Spec[unit.ByMass]      // part A ÷ part B, where the tin says so
+	RatioByVolume Spec[unit.ByVolume]    // the same by volume
+	SandedOff     Spec[unit.Share]       // of a filler, of what was applied
+	UsedPerArea   Spec[unit.MassPerArea] // of a polish
+	BatchMost     Spec[unit.Mass]
+	SurfaceLeast  Spec[unit.Temperature]
+	SurfaceMost   Spec[unit.Temperature]
+	HumidityLeast Spec[unit.Share]
+	HumidityMost  Spec[unit.Share]
+	ShelfLife     Spec[unit.Time]
+	Promoted      bool
+
+	Packs []Pack // what ships on the card; none has a price
+}
+
+// Pack is a size that a material is sold in: kilograms, litres, metres or
+// pieces by the card's SoldBy. Price is what was typed, or nothing.
+type Pack struct{ Size, Price string }
+
+// Limits on what a card may hold.
+const (
+	MaxPacks = 6
+)

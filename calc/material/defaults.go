@@ -1,0 +1,208 @@
+package material
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+)
+
+// The figures below are those of the trade's sheets and habits; each carries
+// its range and mark. C, P, K, X: common practice, published, calculated,
+// assumption.
+const (
+	p = source.Published
+	m = source.FromMemory
+	c = source.CommonPractice
+	k = source.Calculated
+	x = source.Assumption
+)
+
+func spec[Q unit.Quantity](value, low, high Q, mark source.Mark) Spec[Q] {
+	return Spec[Q]{value, low, high, mark, true}
+}
+
+// toType is a figure that only the tin can give: known with its usual range,
+// but without a value.
+func toType[Q unit.Quantity](low, high Q) Spec[Q] { return Spec[Q]{Low: low, High: high} }
+
+const (
+	kgPerL = unit.Density(1000)
+	um     = unit.WetFilm(1e-6)
+	umDry  = unit.DryFilm(1e-6)
+	mm     = unit.WetFilm(1e-3)
+	month  = 30 * unit.Day
+)
+
+func celsius(n float64) unit.Temperature { return unit.Of[unit.Temperature](n, unit.InCelsius) }
+
+// exactly is a figure whose range is the figure itself.
+func exactly[Q unit.Quantity](value Q, mark source.Mark) Spec[Q] {
+	return spec(value, value, value, mark)
+}
+
+// Cards is every card that ships, in the order of the work. It must not be
+// changed: Card makes a copy.
+var Cards = []*Card{
+	gelCoat(), flowCoat(), vinylEster(), primer(), topcoat(),
+	polyesterFiller(), lightPolyesterFiller(), epoxyFiller(),
+	ketonePeroxide(), benzoylPaste(), styrene(), waxSolution(), primerThinner(), topcoatThinner(), acetone(),
+	cuttingCompound(), finishingPolish(),
+	roller(), brush(), cup(), tape(), gloves(), mask(), cartridges(), sheeting(), disc(),
+}
+
+// Find gives a copy of the card that ships under the key.
+func Find(key string) (Card, bool) {
+	for _, card := range Cards {
+		if card.Key == key {
+			return *card, true
+		}
+	}
+	return Card{}, false
+}
+
+func gelCoat() *Card {
+	return &Card{
+		Key: "gelcoat", Name: "Polyester gel coat", Kind: GelCoat, Chemistry: Polyester, SoldBy: ByMass,
+		Density:       spec(1.25*kgPerL, 1.15*kgPerL, 1.40*kgPerL, c),
+		CuredRolled:   spec[unit.SolidsByVolume](0.83, 0.76, 0.92, x),
+		CuredSprayed:  spec[unit.SolidsByVolume](0.78, 0.68, 0.88, x),
+		CuredDensity:  spec(1.30*kgPerL, 1.25*kgPerL, 1.35*kgPerL, c),
+		Styrene:       spec[unit.ByMass](0.35, 0.28, 0.45, c),
+		CoatLeast:     exactly(300*um, c),
+		CoatMost:      exactly(410*um, c),
+		LeftLeast:     spec(400*umDry, 300*umDry, 500*umDry, x),
+		LeftThinnest:  exactly(250*umDry, x),
+		LeftMost:      exactly(640*umDry, c),
+		ThinnerAsk:    exactly[unit.Share](0.05, c),
+		ThinnerRefuse: exactly[unit.Share](0.0725, c),
+		Thinner:       "styrene",
+		Hardener:      "ketone-peroxide",
+		HardenerShare: spec[unit.ByMass](0.02, 0.01, 0.025, c),
+		BatchMost:     spec[unit.Mass](0.5, 0.3, 1, c),
+		SurfaceLeast:  exactly(celsius(15), c),
+		SurfaceMost:   exactly(celsius(32), c),
+		HumidityLeast: exactly[unit.Share](0.40, p),
+		HumidityMost:  exactly[unit.Share](0.80, p),
+		ShelfLife:     spec(6*month, 3*month, 12*month, c),
+		Promoted:      true,
+		Packs:         packs("1", "5", "20"),
+	}
+}
+
+func flowCoat() *Card {
+	card := gelCoat()
+	card.Key, card.Name, card.Kind = "flowcoat", "Flow coat (gel coat with wax)", FlowCoat
+	card.CuredSprayed = Spec[unit.SolidsByVolume]{}
+	card.Styrene = spec[unit.ByMass](0.36, 0.28, 0.45, c)
+	card.CoatLeast, card.CoatMost = exactly(350*um, c), exactly(500*um, c)
+	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.03, k), exactly[unit.Share](0.0525, k)
+	card.Wax = spec[unit.ByMass](0.02, 0.01, 0.03, c)
+	card.SurfaceMost = exactly(celsius(30), c)
+	return card
+}
+
+func vinylEster() *Card {
+	card := gelCoat()
+	card.Key, card.Name, card.Chemistry = "vinylester", "Vinyl ester gel coat", VinylEster
+	card.Density = spec(1.20*kgPerL, 1.10*kgPerL, 1.30*kgPerL, c)
+	card.CuredRolled = spec[unit.SolidsByVolume](0.78, 0.72, 0.88, x)
+	card.CuredSprayed = spec[unit.SolidsByVolume](0.72, 0.62, 0.82, x)
+	card.Styrene = spec[unit.ByMass](0.42, 0.38, 0.48, c)
+	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.03, c), exactly[unit.Share](0.05, c)
+	card.BatchMost = exactly[unit.Mass](0.4, x)
+	card.SurfaceLeast, card.SurfaceMost = exactly(celsius(18), c), exactly(celsius(30), c)
+	card.ShelfLife = spec(4*month, 3*month, 6*month, c)
+	return card
+}
+
+func primer() *Card {
+	return &Card{
+		Key: "primer", Name: "Epoxy primer, high build", Kind: Primer, Chemistry: Epoxy, SoldBy: BySet,
+		Density:       spec(1.40*kgPerL, 1.25*kgPerL, 1.55*kgPerL, c),
+		CuredRolled:   spec[unit.SolidsByVolume](0.50, 0.42, 0.65, c),
+		CuredSprayed:  spec[unit.SolidsByVolume](0.50, 0.42, 0.65, c),
+		CoatLeast:     exactly(120*um, c),
+		CoatMost:      exactly(200*um, c),
+		LeftLeast:     spec(100*umDry, 80*umDry, 150*umDry, x),
+		ThinnerAsk:    exactly[unit.Share](0.10, c),
+		ThinnerRefuse: exactly[unit.Share](0.20, c),
+		ThinnerBasis:  ByVolume,
+		Thinner:       "primer-thinner",
+		RatioByMass:   toType[unit.ByMass](0.5, 20),
+		RatioByVolume: toType[unit.ByVolume](0.5, 20),
+		BatchMost:     exactly[unit.Mass](2, x),
+		SurfaceLeast:  exactly(celsius(10), c),
+		SurfaceMost:   exactly(celsius(32), c),
+		HumidityMost:  exactly[unit.Share](0.85, p),
+		ShelfLife:     exactly(24*month, c),
+		Packs:         packs("0.75", "2.5", "4", "20"),
+	}
+}
+
+func topcoat() *Card {
+	card := primer()
+	card.Key, card.Name, card.Kind, card.Chemistry = "topcoat", "Two-pack topcoat", Topcoat, TwoPack
+	card.Density = spec(1.20*kgPerL, 1.05*kgPerL, 1.35*kgPerL, c)
+	card.CuredRolled = spec[unit.SolidsByVolume](0.47, 0.40, 0.55, c)
+	card.CuredSprayed = card.CuredRolled
+	card.CoatLeast, card.CoatMost = exactly(70*um, c), exactly(120*um, c)
+	card.LeftLeast = spec(70*umDry, 50*umDry, 100*umDry, x)
+	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.25, c), exactly[unit.Share](0.35, c)
+	card.Thinner = "topcoat-thinner"
+	card.SurfaceLeast, card.SurfaceMost = exactly(celsius(12), c), exactly(celsius(30), c)
+	card.HumidityLeast, card.HumidityMost = exactly[unit.Share](0.35, c), exactly[unit.Share](0.80, c)
+	card.Packs = packs("0.75", "2.5")
+	return card
+}
+
+func polyesterFiller() *Card {
+	return &Card{
+		Key: "polyester-filler", Name: "Polyester filler (talc)", Kind: Filler, Chemistry: Polyester, SoldBy: ByMass,
+		Density:       spec(1.75*kgPerL, 1.6*kgPerL, 1.9*kgPerL, c),
+		CuredRolled:   spec[unit.SolidsByVolume](0.97, 0.95, 0.98, c),
+		Styrene:       spec[unit.ByMass](0.20, 0.15, 0.25, c),
+		PassMost:      spec(5*mm, 3*mm, 10*mm, c),
+		Hardener:      "benzoyl-paste",
+		HardenerShare: spec[unit.ByMass](0.02, 0.01, 0.03, c),
+		SandedOff:     spec[unit.Share](0.30, 0.20, 0.50, c),
+		BatchMost:     spec[unit.Mass](0.15, 0.1, 0.25, c),
+		SurfaceLeast:  exactly(celsius(10), c),
+		SurfaceMost:   exactly(celsius(30), c),
+		HumidityMost:  exactly[unit.Share](0.85, c),
+		ShelfLife:     exactly(12*month, c),
+		Promoted:      true,
+		Packs:         packs("1", "2.5"),
+	}
+}
+
+func lightPolyesterFiller() *Card {
+	card := polyesterFiller()
+	card.Key, card.Name = "light-polyester-filler", "Polyester filler, light"
+	card.Density = spec(1.15*kgPerL, 1.0*kgPerL, 1.3*kgPerL, c)
+	return card
+}
+
+func epoxyFiller() *Card {
+	return &Card{
+		Key: "epoxy-filler", Name: "Epoxy fairing filler", Kind: Filler, Chemistry: Epoxy, SoldBy: BySet,
+		Density:       spec(0.75*kgPerL, 0.6*kgPerL, 0.95*kgPerL, c),
+		CuredRolled:   spec[unit.SolidsByVolume](1, 0.98, 1, c),
+		PassMost:      spec(10*mm, 6*mm, 20*mm, c),
+		RatioByMass:   toType[unit.ByMass](0.5, 20),
+		RatioByVolume: toType[unit.ByVolume](0.5, 20),
+		SandedOff:     spec[unit.Share](0.30, 0.20, 0.50, c),
+		BatchMost:     exactly[unit.Mass](0.6, x),
+		SurfaceLeast:  exactly(celsius(12), c),
+		SurfaceMost:   exactly(celsius(32), c),
+		HumidityMost:  exactly[unit.Share](0.80, c),
+		ShelfLife:     exactly(24*month, c),
+		Packs:         packs("0.75", "1", "5"),
+	}
+}
+
+func packs(sizes ...string) []Pack {
+	list := make([]Pack, len(sizes))
+	for i, size := range sizes {
+		list[i].Size = size
+	}
+	return list
+}

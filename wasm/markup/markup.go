@@ -1,0 +1,135 @@
+// Package markup builds HTML and SVG. Text and attributes are always escaped:
+// the HTML type has no other maker, so markup can't come from what was typed.
+//
+// A page is cut into regions, elements with an id that are compared and
+// replaced on their own. The value of a control isn't markup: Input and its
+// like keep it beside the tree, and the border sets it where the control
+// doesn't have the focus.
+package markup
+
+import "strings"
+
+// HTML is a piece of markup. The zero value is nothing.
+type HTML struct{ nodes []*node }
+
+type node struct {
+	text  string // escaped text; empty for an element
+	tag   string
+	attrs string // escaped, with a leading space
+	kids  []*node
+	id    string // of a region
+	path  string // of a control
+	value string // of a control
+}
+
+// Attr is an attribute. An empty name leaves it out.
+type Attr struct{ Name, Value string }
+
+// A makes attributes from pairs of name and value.
+func A(pairs ...string) []Attr {
+	list := make([]Attr, 0, len(pairs)/2)
+	for i := 0; i+1 < len(pairs); i += 2 {
+		list = append(list, Attr{pairs[i], pairs[i+1]})
+	}
+	return list
+}
+
+// Text is text between tags.
+func Text(s string) HTML { return HTML{[]*node{{text: escapeText(s)}}} }
+
+// El is an element. It panics on an attribute that would run as script or
+// break the page's policy: style and on….
+func El(tag string, attrs []Attr, kids ...HTML) HTML {
+	return HTML{[]*node{element(tag, attrs, kids)}}
+}
+
+// Region is an element with an id that is compared and replaced on its own.
+func Region(id, tag string, attrs []Attr, kids ...HTML) HTML {
+	n := element(tag, append([]Attr{{"id", id}}, attrs...), kids)
+	n.id = id
+	return HTML{[]*node{n}}
+}
+
+// Control is an input, select or textarea for the path with its value.
+func Control(tag, path, value string, attrs []Attr, kids ...HTML) HTML {
+	n := element(tag, append([]Attr{{"data-path", path}}, attrs...), kids)
+	n.path, n.value = path, value
+	return HTML{[]*node{n}}
+}
+
+// Join puts pieces one after the other.
+func Join(pieces ...HTML) HTML {
+	var all HTML
+	for _, p := range pieces {
+		all.nodes = append(all.nodes, p.nodes...)
+	}
+	return all
+}
+
+// IsEmpty says if there is nothing to show.
+func (h HTML) IsEmpty() bool { return len(h.nodes) == 0 }
+
+// String is the whole markup, well-formed as XML.
+func (h HTML) String() string {
+	var b strings.Builder
+	for _, n := range h.nodes {
+		n.write(&b, nil)
+	}
+	return b.String()
+}
+
+func element(tag string, attrs []Attr, kids []HTML) *node {
+	n := &node{tag: tag}
+	var b strings.Builder
+	for _, a := range attrs {
+		if a.Name == "" {
+			continue
+		}
+		if a.Name == "style" || strings.HasPrefix(a.Name, "on") {
+			panic("markup: attribute " + a.Name + " isn't allowed")
+		}
+		b.WriteString(" " + a.Name + `="` + escapeAttr(a.Value) + `"`)
+	}
+	n.attrs = b.String()
+	for _, k := range kids {
+		n.kids = append(n.kids, k.nodes...)
+	}
+	return n
+}
+
+// write gives the node as text; for a region below the top it calls nested
+// instead, if there is one.
+func (n *node) write(b *strings.Builder, nested func(*node)) {
+	if n.tag == "" {
+		b.WriteString(n.text)
+		return
+	}
+	b.WriteString("<" + n.tag + n.attrs)
+	if len(n.kids) == 0 && isVoid[n.tag] {
+		b.WriteString("/>")
+		return
+	}
+	b.WriteString(">")
+	for _, k := range n.kids {
+		if k.id != "" && nested != nil {
+			nested(k)
+			continue
+		}
+		k.write(b, nested)
+	}
+	b.WriteString("</" + n.tag + ">")
+}
+
+// isVoid is the elements that have no end tag in HTML, and SVG's shapes.
+var isVoid = map[string]bool{
+	"br": true, "hr": true, "img": true, "input": true, "meta": true, "link": true,
+	"path": true, "line": true, "rect": true, "circle": true, "ellipse": true, "polyline": true, "polygon": true,
+}
+
+var (
+	textEscaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", "\x00", "\uFFFD")
+	attrEscaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;", "\x00", "\uFFFD", "\n", "&#10;", "\t", "&#9;")
+)
+
+func escapeText(s string) string { return textEscaper.Replace(strings.ToValidUTF8(s, "\uFFFD")) }
+func escapeAttr(s string) string { return attrEscaper.Replace(strings.ToValidUTF8(s, "\uFFFD")) }

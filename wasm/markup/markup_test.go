@@ -1,0 +1,64 @@
+package markup_test
+
+import (
+	"encoding/xml"
+	"io"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/wasm/markup"
+)
+
+func TestWhatWasTypedStaysText(t *testing.T) {
+	evil := `<script>alert("x")</script>&'` + "\x00\xff"
+	h := markup.El("p", markup.A("title", evil), markup.Text(evil))
+	assert.NotContains(t, h.String(), "<script")
+	assert.NoError(t, wellFormed(h.String()))
+	assert.Panics(t, func() { markup.El("p", markup.A("onclick", "x")) })
+	assert.Panics(t, func() { markup.El("p", markup.A("style", "x")) })
+}
+
+func FuzzEscaping(f *testing.F) {
+	f.Add("<b>", `"x"`)
+	f.Fuzz(func(t *testing.T, text, attr string) {
+		if strings.ContainsFunc(text+attr, func(r rune) bool { return r < ' ' && r != '\n' && r != '\t' || r == 0xFFFE || r == 0xFFFF }) {
+			t.Skip("not a character of XML; HTML takes it")
+		}
+		s := markup.El("p", markup.A("title", attr), markup.Text(text)).String()
+		if err := wellFormed(s); err != nil {
+			t.Fatalf("%q: %v", s, err)
+		}
+	})
+}
+
+func page(a, b string) *markup.Page {
+	return markup.Cut(markup.Region("root", "main", nil,
+		markup.Region("list", "div", nil, markup.Text("list "+a), markup.Region("line", "p", nil, markup.Text(b))),
+		markup.Control("input", "surface.1.width", "450", nil)))
+}
+
+func TestTheOutermostChangedRegionIsReplaced(t *testing.T) {
+	before := page("x", "y")
+	assert.Empty(t, page("x", "y").Patches(before))
+	assert.Equal(t, []markup.Patch{{ID: "line", HTML: `<p id="line">z</p>`}}, page("x", "z").Patches(before))
+	patches := page("w", "z").Patches(before)
+	require.Len(t, patches, 1)
+	assert.Equal(t, "list", patches[0].ID)
+	assert.Contains(t, patches[0].HTML, `<p id="line">z</p>`)
+	assert.Equal(t, map[string]string{"surface.1.width": "450"}, before.Values)
+	assert.NotContains(t, before.HTML(), "450", "a control's value isn't markup")
+}
+
+func wellFormed(s string) error {
+	d := xml.NewDecoder(strings.NewReader(s))
+	for {
+		if _, err := d.Token(); err == io.EOF {
+			return nil
+		} else if err != nil {
+			return err
+		}
+	}
+}
