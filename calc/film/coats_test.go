@@ -1,0 +1,86 @@
+package film_test
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+func TestCoats(t *testing.T) {
+	for _, c := range []struct {
+		total, most, each float64
+		count             unit.Factor
+	}{
+		{400, 410, 400, 1},
+		{820, 410, 410, 2},
+		{820.9, 410, 410.45, 2}, // within the micrometre of slack
+		{821.5, 410, 821.5 / 3, 3},
+		{1, 410, 1, 1},
+	} {
+		coats, err := film.InCoats(wetFilm(c.total), wetFilm(c.most), 0)
+		require.NoError(t, err)
+		assert.Equal(t, c.count, coats.Count.Value, c.total)
+		assert.InDelta(t, c.each, unit.InMicrometre.From(float64(coats.Each.Value)), 1e-9)
+	}
+}
+
+// Coats hold the film, none is over the largest by more than the slack, and one
+// coat fewer would not do.
+func TestCoatsAreTheFewestThatHoldTheFilm(t *testing.T) {
+	random := rand.New(rand.NewPCG(5, 5))
+	for range 500 {
+		total, most := between(random, 50, 3000), between(random, 60, 500)
+		coats, err := film.InCoats(wetFilm(total), wetFilm(most), 0)
+		require.NoError(t, err)
+		n, each := float64(coats.Count.Value), unit.InMicrometre.From(float64(coats.Each.Value))
+		assert.InEpsilon(t, total, n*each, 1e-12)
+		assert.LessOrEqual(t, each, most+1)
+		if n > 1 {
+			assert.Greater(t, total-1, (n-1)*most-1e-6)
+		}
+	}
+}
+
+func TestCoatsTooThinToCureAreRefused(t *testing.T) {
+	var thin *film.ThinCoatError
+	_, err := film.InCoats(wetFilm(500), wetFilm(410), unit.Of[unit.WetFilm](300, unit.InMicrometre))
+	require.ErrorAs(t, err, &thin)
+	assert.Equal(t, 2, thin.Count)
+	assert.InDelta(t, 250e-6, float64(thin.Each), 1e-12)
+	assert.InDelta(t, 410e-6, float64(thin.Most), 1e-12)
+
+	_, err = film.InCoats(wetFilm(600), wetFilm(410), unit.Of[unit.WetFilm](300, unit.InMicrometre))
+	assert.NoError(t, err)
+
+	var outside *working.RangeError
+	_, err = film.InCoats(wetFilm(500), wetFilm(0), 0)
+	assert.ErrorAs(t, err, &outside)
+}
+
+func TestComb(t *testing.T) {
+	comb := film.Comb{LastWet: wetFilm(350), FirstDry: wetFilm(400), Basis: film.Peak}
+	r, err := comb.Read(wetFilm(450), typed(unit.SolidsByVolume(0.8), unit.InPercent))
+	require.NoError(t, err)
+	assert.InDelta(t, 375e-6, float64(r.Mid.Value), 1e-12)
+	assert.InDelta(t, 300e-6, float64(r.CuresTo.Value), 1e-12)
+	assert.InDelta(t, 75e-6, float64(r.Missing.Value), 1e-12)
+	assert.True(t, r.IsSurelyShort)
+	assert.Equal(t, film.Peak, r.Basis)
+	assert.Less(t, r.Least, r.Mid.Value)
+	assert.Greater(t, r.Most, r.Mid.Value)
+
+	thick, err := comb.Read(wetFilm(360), typed(unit.SolidsByVolume(0.8), unit.InPercent))
+	require.NoError(t, err)
+	assert.Negative(t, float64(thick.Missing.Value))
+	assert.False(t, thick.IsSurelyShort)
+
+	var crossed *film.CombError
+	_, err = film.Comb{LastWet: wetFilm(400), FirstDry: wetFilm(400)}.Read(wetFilm(450), typed(unit.SolidsByVolume(0.8), unit.InPercent))
+	assert.ErrorAs(t, err, &crossed)
+}

@@ -1,0 +1,84 @@
+package film_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+func flow(thinner, seconds, celsius float64) film.FlowReading {
+	return film.FlowReading{
+		Thinner:     typed(unit.ByVolume(thinner), unit.InPercent),
+		Time:        typed(unit.Time(seconds), unit.InSecond),
+		Temperature: unit.Of[unit.Temperature](celsius, unit.InCelsius),
+	}
+}
+
+func seconds(s float64) working.Figure[unit.Time] { return typed(unit.Time(s), unit.InSecond) }
+
+func TestThinnerForFlow(t *testing.T) {
+	thick, thin := flow(0, 80, 20), flow(0.1, 20, 20.5)
+	half, err := film.ThinnerForFlow(thick, thin, seconds(40)) // halfway in the logarithm
+	require.NoError(t, err)
+	assert.InDelta(t, 0.05, float64(half.Value), 1e-12)
+
+	swapped, err := film.ThinnerForFlow(thin, thick, seconds(40))
+	require.NoError(t, err)
+	assert.InDelta(t, 0.05, float64(swapped.Value), 1e-12)
+
+	last := -1.0
+	for s := 80.0; s >= 20; s -= 5 { // a shorter time takes more thinner
+		f, err := film.ThinnerForFlow(thick, thin, seconds(s))
+		require.NoError(t, err)
+		assert.Greater(t, float64(f.Value), last)
+		last = float64(f.Value)
+	}
+}
+
+func TestJustPastAReadingIsThatReading(t *testing.T) {
+	f, err := film.ThinnerForFlow(flow(0, 80, 20), flow(0.1, 20, 20), seconds(83))
+	require.NoError(t, err)
+	assert.Zero(t, f.Value)
+	f, err = film.ThinnerForFlow(flow(0, 80, 20), flow(0.1, 20, 20), seconds(19.5))
+	require.NoError(t, err)
+	assert.InDelta(t, 0.1, float64(f.Value), 1e-12)
+}
+
+func TestThinnerForFlowRefuses(t *testing.T) {
+	thick, thin := flow(0, 80, 20), flow(0.1, 20, 20)
+	for _, c := range []struct {
+		name  string
+		a, b  film.FlowReading
+		want  float64
+		cause film.FlowCause
+	}{
+		{"other temperature", thick, flow(0.1, 20, 22), 40, film.OtherTemperature},
+		{"no temperature", thick, flow(0.1, 20, math.NaN()), 40, film.OtherTemperature},
+		{"too close", flow(0, 21, 20), thin, 20.5, film.TimesTooClose},
+		{"thickens", flow(0, 20, 20), flow(0.1, 80, 20), 40, film.TimeNotFalling},
+		{"same thinner", thick, flow(0, 20, 20), 40, film.TimeNotFalling},
+		{"longer than both", thick, thin, 90, film.OutsideReadings},
+		{"shorter than both", thick, thin, 15, film.OutsideReadings},
+		{"no time", thick, flow(0.1, 0, 20), 40, film.NoFlowTime},
+		{"not a number", thick, thin, math.NaN(), film.NoFlowTime},
+	} {
+		_, err := film.ThinnerForFlow(c.a, c.b, seconds(c.want))
+		var refused *film.FlowError
+		require.ErrorAs(t, err, &refused, c.name)
+		assert.Equal(t, c.cause, refused.Cause, c.name)
+	}
+}
+
+func TestFlowCupsHoldOnlyInTheirRange(t *testing.T) {
+	for _, outside := range []unit.Time{29, 101} {
+		_, err := film.Cup4.Of(outside)
+		var refused *working.RangeError
+		assert.ErrorAs(t, err, &refused)
+	}
+}

@@ -1,0 +1,116 @@
+package film_test
+
+import (
+	"testing"
+
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+	"shedreckoner/calc/working/workingtest"
+)
+
+func wet(r workingtest.Row) unit.WetFilm { return unit.WetFilm(r.Quantity("wet", unit.InMillimetre)) }
+
+func dry(r workingtest.Row) unit.DryFilm { return unit.DryFilm(r.Quantity("dry", unit.InMillimetre)) }
+
+func share(r workingtest.Row) unit.SolidsByVolume {
+	return unit.SolidsByVolume(r.Quantity("share", unit.InPure))
+}
+
+func thinner(r workingtest.Row) unit.ByVolume {
+	return unit.ByVolume(r.Quantity("thinner", unit.InPure))
+}
+
+func density(r workingtest.Row, column string) unit.Density {
+	return unit.Density(r.Quantity(column, unit.InKilogramPerLitre))
+}
+
+func si[Q unit.Quantity](v Q, err error) (float64, error) { return float64(v), err }
+
+func TestPublishedFilms(t *testing.T) {
+	workingtest.Published(t, "film.txt", map[string]workingtest.Case{
+		"dry film": {Result: unit.InMicrometre, Got: func(r workingtest.Row) (float64, error) { return si(film.Dry.Of(wet(r), share(r))) }},
+		"wet film": {Result: unit.InMillimetre, Got: func(r workingtest.Row) (float64, error) { return si(film.Wet.Of(dry(r), share(r))) }},
+		"cured share, solvent thinner": {Result: unit.InPercent, Got: func(r workingtest.Row) (float64, error) {
+			return si(film.Thinned.Of(share(r), 0, thinner(r), 0))
+		}},
+		"cured share": {Result: unit.InPercent, Got: func(r workingtest.Row) (float64, error) {
+			return si(film.Thinned.Of(share(r), unit.Share(r.Number("stays")), thinner(r), unit.Share(r.Number("shrinks"))))
+		}},
+		"thinner by volume": {Result: unit.InPercent, Got: func(r workingtest.Row) (float64, error) {
+			return si(film.ThinnerByVolume.Of(unit.ByMass(r.Number("by mass")), density(r, "density"), density(r, "thinner density")))
+		}},
+		"thinner by mass": {Result: unit.InPercent, Got: func(r workingtest.Row) (float64, error) {
+			return si(film.ThinnerByMass.Of(unit.ByVolume(r.Number("by volume")), density(r, "density"), density(r, "thinner density")))
+		}},
+		"mass per area": {Result: unit.InGramPerSquareMetre, Got: func(r workingtest.Row) (float64, error) {
+			return si(film.MassPerArea.Of(wet(r), density(r, "density")))
+		}},
+		"mass": {Result: unit.InKilogram, Got: func(r workingtest.Row) (float64, error) {
+			v, err := film.Mix.Of(unit.Area(r.Quantity("area", unit.InSquareMetre)), wet(r), 0, 0)
+			if err != nil {
+				return 0, err
+			}
+			return si(film.Weight.Of(v, density(r, "density")))
+		}},
+		"area of a kilogram": {Result: unit.InSquareMetre, Got: func(r workingtest.Row) (float64, error) {
+			g, err := film.MassPerArea.Of(wet(r), density(r, "density"))
+			return 1 / float64(g), err
+		}},
+		"dead volume": {Result: unit.InMicrometre, Got: func(r workingtest.Row) (float64, error) {
+			f, err := film.DeadFilm(working.Given(unit.Length(r.Quantity("profile", unit.InMicrometre)), "profile", unit.InMicrometre, "", source.Typed))
+			return float64(f.Value), err
+		}},
+		"flow cup": {Result: unit.InSquareMillimetrePerSec, Got: flowCup},
+	})
+}
+
+func flowCup(r workingtest.Row) (float64, error) {
+	cups := map[string]working.Rule1[unit.Time, unit.KinematicViscosity]{
+		"3 mm": film.Cup3, "4 mm": film.Cup4, "5 mm": film.Cup5, "6 mm": film.Cup6,
+	}
+	return si(cups[r.Text("cup")].Of(unit.Time(r.Quantity("time", unit.InSecond))))
+}
+
+func TestPublishedCoverage(t *testing.T) {
+	asSold := func(r workingtest.Row) (float64, error) { return rate(share(r), 0, dry(r)) }
+	workingtest.Published(t, "coverage.txt", map[string]workingtest.Case{
+		"rate as sold":         {Result: unit.InSquareFootPerUSGallon, Got: asSold},
+		"rate as sold, metric": {Result: unit.InSquareMetrePerLitre, Got: asSold},
+		"rate as thinned": {Result: unit.InSquareFootPerUSGallon, Got: func(r workingtest.Row) (float64, error) {
+			return si(film.RateAsThinned.Of(wet(r)))
+		}},
+		"rate of a thinned product": {Result: unit.InSquareMetrePerLitre, Got: func(r workingtest.Row) (float64, error) {
+			vs, err := film.Thinned.Of(share(r), 0, thinner(r), 0)
+			if err != nil {
+				return 0, err
+			}
+			wft, err := film.Wet.Of(dry(r), vs)
+			if err != nil {
+				return 0, err
+			}
+			thinned, err := film.RateAsThinned.Of(wft)
+			if err != nil {
+				return 0, err
+			}
+			return si(film.Practical.Of(thinned, unit.Share(r.Number("loss"))))
+		}},
+		"transfer efficiency": {Result: unit.InSquareFootPerUSGallon, Got: func(r workingtest.Row) (float64, error) {
+			return si(film.Practical.Of(unit.SpreadingRate(r.Quantity("rated", unit.InSquareFootPerUSGallon)), unit.Share(1-r.Number("efficiency"))))
+		}},
+	})
+}
+
+// rate is the area per volume of product as sold for a dry film.
+func rate(vs unit.SolidsByVolume, t unit.ByVolume, dft unit.DryFilm) (float64, error) {
+	thinned, err := film.Thinned.Of(vs, 0, t, 0)
+	if err != nil {
+		return 0, err
+	}
+	wft, err := film.Wet.Of(dft, thinned)
+	if err != nil {
+		return 0, err
+	}
+	return si(film.RateAsSold.Of(t, wft))
+}
