@@ -4,9 +4,12 @@ import (
 	"context"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"strings"
 	"sync"
 	"testing"
+
+	"github.com/stretchr/testify/require"
 
 	"shedreckoner/site/pack"
 	"shedreckoner/site/webdriver"
@@ -43,12 +46,20 @@ func served(t testing.TB, program string) *pack.Served {
 	defer lab.mu.Unlock()
 	if lab.served[program] == nil {
 		s, err := pack.Serve(context.Background(), program, "127.0.0.1:0")
-		if err != nil {
-			t.Fatal(err)
-		}
+		require.NoError(t, err)
 		lab.served[program] = s
+		collectFaults(t, s)
 	}
 	return lab.served[program]
+}
+
+// collectFaults puts the collector of faults before the page's first script.
+func collectFaults(t testing.TB, s *pack.Served) {
+	t.Helper()
+	name := filepath.Join(s.Folder, s.Version, "wasm_exec.js")
+	loader, err := os.ReadFile(name)
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(name, append([]byte(webdriver.Collector), loader...), 0o644))
 }
 
 // servedReal is served for the real program; the test is skipped while there is none.
@@ -67,24 +78,24 @@ func servedReal(t testing.TB) *pack.Served {
 func inBoth(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
 	t.Helper()
 	for _, engine := range webdriver.Engines() {
-		t.Run(engine.Name, func(t *testing.T) {
-			s := window(t, engine)
-			test(t, s)
-			for _, fault := range s.Faults() {
-				t.Errorf("%s: %s", s.Engine, fault)
-			}
-		})
+		in(t, engine, test)
 	}
 }
 
-// inChromium is inBoth for what only Chromium offers.
+// inChromium is inBoth for what needs Chromium's own protocol.
 func inChromium(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
 	t.Helper()
-	inBoth(t, func(t *testing.T, s *webdriver.Session) {
-		if !s.Chromium() {
-			t.Skip("this test needs Chromium's own protocol")
-		}
+	in(t, webdriver.Chromium(), test)
+}
+
+func in(t *testing.T, engine webdriver.Engine, test func(t *testing.T, s *webdriver.Session)) {
+	t.Helper()
+	t.Run(engine.Name, func(t *testing.T) {
+		s := window(t, engine)
 		test(t, s)
+		for _, fault := range s.Faults() {
+			t.Errorf("%s: %s", s.Engine, fault)
+		}
 	})
 }
 
@@ -101,9 +112,7 @@ func window(t testing.TB, engine webdriver.Engine) *webdriver.Session {
 	defer lab.mu.Unlock()
 	if lab.drivers[engine.Name] == nil {
 		d, err := webdriver.Start(context.Background(), engine)
-		if err != nil {
-			t.Fatal(err)
-		}
+		require.NoError(t, err)
 		lab.drivers[engine.Name] = d
 	}
 	s := lab.drivers[engine.Name].Session(t)

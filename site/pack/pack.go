@@ -146,7 +146,10 @@ func version(files map[string][]byte) string {
 func compressedSizes(files map[string][]byte) map[string]int {
 	sizes := make(map[string]int)
 	for name, data := range files {
-		sizes[filepath.Base(name)] = min(len(data), len(compress(data)))
+		sizes[filepath.Base(name)] = len(data)
+		if filepath.Ext(name) != ".gz" {
+			sizes[filepath.Base(name)] = min(len(data), len(compress(data)))
+		}
 	}
 	return sizes
 }

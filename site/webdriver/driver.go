@@ -16,7 +16,6 @@ import (
 	"os/exec"
 	"strconv"
 	"sync"
-	"syscall"
 	"time"
 )
 
@@ -143,21 +142,6 @@ func freePort() (string, error) {
 	}
 	defer l.Close()
 	return strconv.Itoa(l.Addr().(*net.TCPAddr).Port), nil
-}
-
-// startGroup starts a process as the head of a group of its own, so that endGroup reaches whatever it starts.
-func startGroup(cmd *exec.Cmd) error {
-	cmd.SysProcAttr = &syscall.SysProcAttr{Setpgid: true}
-	cmd.WaitDelay = time.Second // a grandchild may hold the output open
-	return cmd.Start()
-}
-
-func endGroup(cmd *exec.Cmd) {
-	if cmd == nil || cmd.Process == nil {
-		return
-	}
-	syscall.Kill(-cmd.Process.Pid, syscall.SIGKILL)
-	cmd.Wait()
 }
 
 // output keeps what a driver and its browser write.

@@ -16,23 +16,30 @@ type Engine struct {
 	chromium     bool
 }
 
-// Engines looks for both engines on this machine. One that is not there is returned too, with what it misses.
-func Engines() []Engine {
-	chromium := Engine{Name: "Chromium", chromium: true}
-	chromium.driver = chromium.program("chromedriver")
-	chromium.browser = chromium.program("chromium", "chromium-browser", "google-chrome")
+// Engines are both, whether they are on this machine or not.
+func Engines() []Engine { return []Engine{Chromium(), WebKit()} }
 
-	webkit := Engine{Name: "WebKit", needsDisplay: true}
-	webkit.driver = webkit.program("WebKitWebDriver")
-	webkit.program("Xvfb")
+// Chromium looks for Chromium, or a browser built on it, on this machine.
+func Chromium() Engine {
+	e := Engine{Name: "Chromium", chromium: true}
+	e.driver = e.program("chromedriver")
+	e.browser = e.program("chromium", "chromium-browser", "google-chrome")
+	return e
+}
+
+// WebKit looks for WebKitGTK on this machine, and for the X server that its browser needs.
+func WebKit() Engine {
+	e := Engine{Name: "WebKit", needsDisplay: true}
+	e.driver = e.program("WebKitWebDriver")
+	e.program("Xvfb")
 	// The small browser that comes with the library stands outside the search path.
 	found, _ := filepath.Glob("/usr/lib*/*/webkit2gtk-4.*/MiniBrowser") // fails for a wrong pattern only
-	if slices.Sort(found); len(found) > 0 {
-		webkit.browser = found[len(found)-1]
-	} else {
-		webkit.browser = webkit.program("MiniBrowser")
+	if len(found) == 0 {
+		e.browser = e.program("MiniBrowser")
+		return e
 	}
-	return []Engine{chromium, webkit}
+	e.browser = slices.Max(found)
+	return e
 }
 
 // program finds the first of several names of a program, and notes the first as missing if none is there.
@@ -63,8 +70,7 @@ func (d *Driver) capabilities() map[string]any {
 	return map[string]any{
 		"webkitgtk:browserOptions": map[string]any{
 			"binary": d.engine.browser,
-			// What the console gets is written to the driver's output, where Faults reads it.
-			"args": []string{"--automation", "--enable-write-console-messages-to-stdout=true"},
+			"args":   []string{"--automation"},
 		},
 	}
 }

@@ -20,15 +20,14 @@ type Session struct {
 	Engine string // "Chromium" or "WebKit"
 	t      Failer
 	driver *Driver
-	path   string // of the session's calls
-	read   int    // how much of the driver's output Faults has seen
-	logged []string
+	path   string   // of the session's calls
+	faults []string // of pages that were left
 }
 
 // Session opens a window. It is for the caller to Quit it.
 func (d *Driver) Session(t Failer) *Session {
 	t.Helper()
-	s := &Session{Engine: d.engine.Name, t: t, driver: d, read: len(d.output.String())}
+	s := &Session{Engine: d.engine.Name, t: t, driver: d}
 	var answer struct{ SessionID string }
 	s.path = "/session"
 	s.post("", map[string]any{"capabilities": map[string]any{"alwaysMatch": d.capabilities()}}, &answer)
@@ -69,15 +68,18 @@ func (s *Session) get(path string) string {
 }
 
 // Open goes to an address and waits until it is loaded.
-func (s *Session) Open(url string) { s.t.Helper(); s.post("/url", map[string]any{"url": url}, nil) }
-
-// TryOpen is Open for an address that may not answer.
-func (s *Session) TryOpen(url string) error {
-	return s.try("POST", "/url", map[string]any{"url": url}, nil)
+func (s *Session) Open(url string) {
+	s.t.Helper()
+	s.keepFaults()
+	s.post("/url", map[string]any{"url": url}, nil)
 }
 
 // Refresh loads the page anew.
-func (s *Session) Refresh() { s.t.Helper(); s.post("/refresh", nil, nil) }
+func (s *Session) Refresh() {
+	s.t.Helper()
+	s.keepFaults()
+	s.post("/refresh", nil, nil)
+}
 
 // Has says whether an element is there now.
 func (s *Session) Has(css string) bool {
@@ -243,43 +245,4 @@ func (s *Session) CDP(out any, cmd string, params map[string]any) {
 		params = map[string]any{}
 	}
 	s.post("/goog/cdp/execute", map[string]any{"cmd": cmd, "params": params}, out)
-}
-
-// Faults gives what went wrong in the page since the session began: errors and warnings in the console, uncaught
-// exceptions, breaches of the content security policy.
-func (s *Session) Faults() []string {
-	s.t.Helper()
-	if s.Chromium() {
-		s.logged = append(s.logged, s.chromiumLog()...)
-	} else {
-		s.logged = append(s.logged, s.webkitLog()...)
-	}
-	return s.logged
-}
-
-func (s *Session) chromiumLog() []string {
-	s.t.Helper()
-	var entries []struct{ Level, Message string }
-	s.post("/se/log", map[string]any{"type": "browser"}, &entries)
-	var faults []string
-	for _, e := range entries {
-		if e.Level == "SEVERE" || e.Level == "WARNING" {
-			faults = append(faults, e.Message)
-		}
-	}
-	return faults
-}
-
-// webkitLog reads the lines that MiniBrowser writes for the console, such as "CONSOLE JS ERROR …". One driver's sessions
-// share its output: with WebKit there can be one session at a time anyway.
-func (s *Session) webkitLog() []string {
-	text := s.driver.output.String()[s.read:]
-	s.read += len(text)
-	var faults []string
-	for line := range strings.Lines(text) {
-		if strings.Contains(line, "CONSOLE") && (strings.Contains(line, "ERROR") || strings.Contains(line, "WARN")) {
-			faults = append(faults, strings.TrimSpace(line))
-		}
-	}
-	return faults
 }

@@ -1,0 +1,147 @@
+package browser_test
+
+import (
+	"net/http/httptest"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/site"
+	"shedreckoner/site/pack"
+	"shedreckoner/site/webdriver"
+)
+
+func TestWorksWithoutNetworkAfterFirstVisit(t *testing.T) {
+	page := served(t, emptyProgram)
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		server := httptest.NewServer(site.Handler(page.Folder))
+		defer server.Close()
+		keep(s, server.URL)
+		server.Close()
+		s.Refresh()
+		ready(s)
+		s.Open(server.URL + "/#job") // as from the home screen, with a job in the link
+		ready(s)
+		s.Faults() // the browser reports that it could not ask for a newer sw.js
+	})
+}
+
+// keep visits a page until it is kept for use without a network.
+func keep(s *webdriver.Session, url string) {
+	s.Open(url)
+	ready(s)
+	s.Wait(`html[data-offline="yes"]`)
+}
+
+func TestNewVersionWaitsUntilAskedFor(t *testing.T) {
+	page := served(t, emptyProgram)
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		host := newHost(t, page)
+		keep(s, host.URL)
+		s.AsyncScript(nil, `caches.open("another-page").then(arguments[0])`)
+
+		host.update(t)
+		s.Refresh()
+		s.Wait(`html[data-update="waiting"]`)
+		ready(s)
+		assert.Equal(t, page.Version, s.Attr("html", "data-version"), "goes on with the old version")
+		s.Refresh()
+		s.Wait(`html[data-update="waiting"]`)
+		assert.Equal(t, page.Version, s.Attr("html", "data-version"), "also after a reload")
+
+		s.Script(nil, `window.dispatchEvent(new CustomEvent("shed-switch"))`)
+		s.Wait(`html[data-version="` + nextVersion + `"]`)
+		ready(s)
+		var caches []string
+		s.AsyncScript(&caches, `caches.keys().then(arguments[0])`)
+		assert.ElementsMatch(t, []string{"another-page", "shed-reckoner-" + nextVersion}, caches)
+
+		host.Close()
+		s.Refresh()
+		ready(s)
+		assert.Equal(t, nextVersion, s.Attr("html", "data-version"))
+		s.Faults() // sw.js could not be asked for
+	})
+}
+
+// A program that ends can't ask whether to switch: a reload must bring the newer, perhaps mended, version by itself.
+func TestReloadAfterTheEndBringsNewVersion(t *testing.T) {
+	page := served(t, emptyProgram)
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		host := newHost(t, page)
+		keep(s, host.URL)
+		host.update(t)
+		s.Refresh()
+		s.Wait(`html[data-update="waiting"]`)
+		s.Script(nil, `endProgram()`)
+		s.Wait("#stopped:not([hidden])")
+		s.Until("the new version", func() bool {
+			s.Refresh()
+			return s.Attr("html", "data-version") == nextVersion
+		})
+		ready(s)
+	})
+}
+
+// An update of which a file is missing is not taken at all.
+func TestHalfAnUpdateIsNotTaken(t *testing.T) {
+	page := served(t, emptyProgram)
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		host := newHost(t, page)
+		keep(s, host.URL)
+		host.update(t)
+		require.NoError(t, os.Remove(filepath.Join(host.folder, nextVersion, "wasm_exec.js")))
+		s.Refresh()
+		ready(s)
+		s.AsyncScript(nil, `
+			const done = arguments[0];
+			navigator.serviceWorker.getRegistration().then(async (registration) => {
+				await registration.update().catch(() => {});
+				const worker = registration.installing;
+				if (!worker) { done(); return; }
+				worker.addEventListener("statechange", () => done());
+			});`)
+		assert.False(t, s.Has("html[data-update]"))
+		host.Close()
+		s.Refresh()
+		ready(s)
+		assert.Equal(t, page.Version, s.Attr("html", "data-version"))
+		s.Faults() // the missing file, and sw.js that could not be asked for
+	})
+}
+
+// nextVersion is the version of the page after host.update.
+const nextVersion = "0123456789ab"
+
+// host serves a copy of a page, which can be updated in place.
+type host struct {
+	*httptest.Server
+	folder  string
+	version string
+}
+
+func newHost(t *testing.T, page *pack.Served) *host {
+	folder := copyFolder(t, page)
+	server := httptest.NewServer(site.Handler(folder))
+	t.Cleanup(server.Close)
+	return &host{server, folder, page.Version}
+}
+
+// update puts the same page under another version in the place of the old one.
+func (h *host) update(t *testing.T) {
+	t.Helper()
+	for _, name := range []string{"index.html", "sw.js"} {
+		file := filepath.Join(h.folder, name)
+		text, err := os.ReadFile(file)
+		require.NoError(t, err)
+		require.NoError(t, os.WriteFile(file, []byte(strings.ReplaceAll(string(text), h.version, nextVersion)), 0o644))
+		later := time.Now().Add(time.Minute) // HTTP's dates are of whole seconds: within one it would count as unchanged
+		require.NoError(t, os.Chtimes(file, later, later))
+	}
+	require.NoError(t, os.Rename(filepath.Join(h.folder, h.version), filepath.Join(h.folder, nextVersion)))
+}

@@ -1,0 +1,4 @@
+package pack
+
+// OneFile is oneFile, for tests.
+var OneFile = oneFile
