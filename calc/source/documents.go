@@ -56,6 +56,30 @@ var (
 
 	ResinSupplier = &Document{"resin-supplier", "gel coat needed by area, film and density", "a resin supplier", true}
 
+	DewTable = &Document{"dew-table", "table of dew points for building climate", "a reference table", true}
+
+	Psychrolib = &Document{"psychrolib", "psychrolib 1.1.1, after the ASHRAE Handbook of Fundamentals 2017", "ASHRAE, through a reference library", true}
+
+	CoatingChart = &Document{"coating-chart", "dew point chart for coating work", "US", true}
+
+	CoatingGlossary = &Document{"coating-glossary", "glossary of coating terms", "a coating reference", true}
+
+	CODATA = &Document{"CODATA", "CODATA recommended values of the fundamental physical constants", "NIST, 2018", true}
+
+	AbulenciaTheodore = &Document{"Abulencia-Theodore", "worked problems of ventilation", "Abulencia and Theodore", true}
+
+	OSHAZ2 = &Document{"29-CFR-1910-1000", "29 CFR 1910.1000, Air contaminants, Table Z-2", "OSHA", true}
+
+	OSHAConfined = &Document{"29-CFR-1910-146", "29 CFR 1910.146, Permit-required confined spaces", "OSHA", false}
+
+	EH40 = &Document{"EH40", "EH40, Workplace exposure limits", "HSE, United Kingdom", true}
+
+	SafeWorkAustralia = &Document{"AU-WES", "Workplace exposure standards for airborne contaminants", "Safe Work Australia", true}
+
+	ACGIH = &Document{"ACGIH", "Threshold Limit Values", "ACGIH, 2020", false}
+
+	TRGS900 = &Document{"TRGS-900", "TRGS 900, Arbeitsplatzgrenzwerte", "Germany", false}
+
 	Practice = &Document{"practice", "common practice of the trade", "suppliers' pages, trade magazines, builders' logs", true}
 
 	House = &Document{"house", "our own method", "this program", true}
@@ -66,4 +90,5 @@ var Documents = []*Document{
 	SP811, Geometry, UFC319006, BarrassDerrett, WMO8, ISO8502_4, ISO12944_7, ISO6344, ISO2431, CFR63VVVV,
 	CFR63WWWW, ToledoVentilation, NIOSH, JAPS102, TCA447, ASTMD2471, CompositesManufacturing, ISMP, Practice, House,
 	InspectionNotes, WetFilmSheet, PaintEstimating, SpreadingBulletin, SpreadingTable, FlooringBulletin, GeorgiaP2AD, BlastProfile, ResinSupplier,
+	DewTable, Psychrolib, CoatingChart, CoatingGlossary, CODATA, AbulenciaTheodore, OSHAZ2, OSHAConfined, EH40, SafeWorkAustralia, ACGIH, TRGS900,
 }

@@ -25,6 +25,8 @@ const (
 	MassPerTimeDim
 	AngleDim
 	MassPerMassDim
+	PressureDim
+	MolarMassDim
 )
 
 // Quantity is any measured value of this package: a float64 in SI base units.
@@ -56,6 +58,8 @@ type (
 	MassFlow              float64 // kg/s
 	Angle                 float64 // rad
 	Emission              float64 // kg/kg, mass given off by a mass of product
+	Pressure              float64 // Pa
+	MolarMass             float64 // kg/mol
 	SolidsByVolume        float64 // 0–1, cured volume ÷ wet volume
 	SolidsByMass          float64 // 0–1, cured mass ÷ wet mass
 	ByVolume              float64 // volume of one thing ÷ volume of another
@@ -83,6 +87,8 @@ func (AirFlow) Dimension() Dimension               { return VolumePerTimeDim }
 func (MassFlow) Dimension() Dimension              { return MassPerTimeDim }
 func (Angle) Dimension() Dimension                 { return AngleDim }
 func (Emission) Dimension() Dimension              { return MassPerMassDim }
+func (Pressure) Dimension() Dimension              { return PressureDim }
+func (MolarMass) Dimension() Dimension             { return MolarMassDim }
 func (SolidsByVolume) Dimension() Dimension        { return Pure }
 func (SolidsByMass) Dimension() Dimension          { return Pure }
 func (ByVolume) Dimension() Dimension              { return Pure }

@@ -89,9 +89,11 @@ var (
 	InPound    = &Scale{"lb", []string{"lbs", "pound", "pounds"}, MassDim, float64(Pound), 0}
 	InOunce    = &Scale{"oz", []string{"ounce", "ounces"}, MassDim, float64(Ounce), 0}
 
-	InKilogramPerLitre      = &Scale{"kg/L", []string{"kg/l", "g/ml", "g/cm3", "g/cm³"}, DensityDim, 1000, 0}
-	InKilogramPerCubicMetre = &Scale{"kg/m³", []string{"kg/m3", "g/l"}, DensityDim, 1, 0}
-	InPoundPerUSGallon      = &Scale{"lb/US gal", nil, DensityDim, float64(Pound) / float64(USGallon), 0}
+	InKilogramPerLitre       = &Scale{"kg/L", []string{"kg/l", "g/ml", "g/cm3", "g/cm³"}, DensityDim, 1000, 0}
+	InKilogramPerCubicMetre  = &Scale{"kg/m³", []string{"kg/m3", "g/l"}, DensityDim, 1, 0}
+	InGramPerCubicMetre      = &Scale{"g/m³", []string{"g/m3"}, DensityDim, 1e-3, 0}
+	InMilligramPerCubicMetre = &Scale{"mg/m³", []string{"mg/m3"}, DensityDim, 1e-6, 0}
+	InPoundPerUSGallon       = &Scale{"lb/US gal", nil, DensityDim, float64(Pound) / float64(USGallon), 0}
 
 	InKelvin               = &Scale{"K", nil, TemperatureDim, 1, 0}
 	InCelsius              = &Scale{"°C", []string{"c", "º c", "°c", "deg c"}, TemperatureDim, 1, float64(ZeroCelsius)}
@@ -122,6 +124,9 @@ var (
 	InKilogramPerHour        = &Scale{"kg/h", nil, MassPerTimeDim, 1. / 3600, 0}
 	InGramPerKilogram        = &Scale{"g/kg", nil, MassPerMassDim, 1e-3, 0}
 	InPoundPerShortTon       = &Scale{"lb/ton", nil, MassPerMassDim, 1. / 2000, 0}
+	InHectopascal            = &Scale{"hPa", nil, PressureDim, 100, 0}
+	InKilopascal             = &Scale{"kPa", nil, PressureDim, 1000, 0}
+	InGramPerMole            = &Scale{"g/mol", nil, MolarMassDim, 1e-3, 0}
 	InDegree                 = &Scale{"°", []string{"deg", "degrees"}, AngleDim, 0.017453292519943295, 0}
 	InRadian                 = &Scale{"rad", nil, AngleDim, 1, 0}
 	InPercent                = &Scale{"%", []string{"percent", "per cent"}, Pure, 0.01, 0}
