@@ -1,0 +1,108 @@
+package sanding
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Scratch is how deep a grade scratches, which is the film that the next grade
+// has to take: s = k × d, k the share of the mean grain size. Range: k 0.05 to 1.
+// Source: common practice; k is an assumption.
+var Scratch = working.Of2("s = k × d", source.Practice.At("scratch depth as a share of the grain"), source.Assumption,
+	working.In("s", "scratch depth", unit.InMicrometre, 0, 2000),
+	[]working.Arg{
+		working.In("k", "scratch depth as a share of the grain size", unit.InPure, 0.05, 1),
+		working.In("d", "mean grain size", unit.InMicrometre, 5, 2000),
+	},
+	func(k unit.Factor, d unit.Length) unit.DryFilm { return unit.DryFilm(float64(k) * float64(d)) })
+
+// Texture is the film that goes before the surface is flat: r = x × h. The
+// first grade sands down to the valleys. A film measured at its peaks loses the
+// whole depth, a mean film half of it. Range: h 0 to 1 mm.
+// Source: elementary geometry.
+var Texture = working.Of2("r = x × h", source.Geometry.At("mean of a profile"), source.Exact,
+	working.In("r", "film taken to flatten the texture", unit.InMicrometre, 0, 1000),
+	[]working.Arg{
+		working.In("x", "share of the texture above the film's reading", unit.InPure, 0, 1),
+		working.In("h", "texture, peak to valley", unit.InMicrometre, 0, 1000),
+	},
+	func(x unit.Share, h unit.Length) unit.DryFilm { return unit.DryFilm(float64(x) * float64(h)) })
+
+// Cutting is the film that cutting compound takes: c = max(s, m), below the
+// last grade's scratches and never less than the compound's own. Range: m 0 to 50 µm.
+// Source: common practice.
+var Cutting = working.Of2("c = max(s, m)", source.Practice.At("polish below the last grade's scratches"), source.Assumption,
+	working.In("c", "film taken by cutting compound", unit.InMicrometre, 0, 200),
+	[]working.Arg{
+		working.In("s", "scratch depth of the last grade", unit.InMicrometre, 0, 200),
+		working.In("m", "least film that the compound takes", unit.InMicrometre, 0, 50),
+	},
+	func(s, m unit.DryFilm) unit.DryFilm { return max(s, m) })
+
+// Basis says where a film was measured or meant.
+type Basis int
+
+// The bases of a film.
+const (
+	MeanFilm Basis = iota // the mean over peaks and valleys: by weight, by volume
+	PeakFilm              // on the peaks: a comb or gauge that stands on them
+)
+
+// Above is the share of the texture that lies above the film's reading.
+func (b Basis) Above() working.Figure[unit.Share] {
+	if b == PeakFilm {
+		return working.Given(unit.Share(1), "whole texture, the film was read on its peaks", unit.InPure, "", source.Exact)
+	}
+	return working.Given(unit.Share(0.5), "half the texture, the film is a mean", unit.InPure, "", source.Exact)
+}
+
+// Turn is one grade's place in a sequence. Own is the builder's own removal
+// with it, nil where there is none.
+type Turn struct {
+	Grade Grade
+	Own   *working.Figure[unit.DryFilm]
+}
+
+// Stage is what one grade does to the film.
+type Stage struct {
+	Grade  Grade
+	Takes  working.Figure[unit.DryFilm] // film that this grade takes
+	Leaves working.Figure[unit.DryFilm] // its scratches, for the next to take
+}
+
+// Ladder walks a sequence of grades: each takes the plane below the last
+// grade's scratches, the first takes flatten, the film above the valleys of
+// the texture (or above old scratches). An own removal replaces both.
+// Errors: *GradeError, *working.RangeError.
+func Ladder(turns []Turn, k working.Figure[unit.Factor], flatten working.Figure[unit.DryFilm]) ([]Stage, error) {
+	stages := make([]Stage, 0, len(turns))
+	takes := flatten
+	for _, turn := range turns {
+		size, err := turn.Grade.Size()
+		if err != nil {
+			return nil, err
+		}
+		scratches, err := Scratch.Figure(k, size)
+		if err != nil {
+			return nil, err
+		}
+		if turn.Own != nil {
+			takes = *turn.Own
+		}
+		stages = append(stages, Stage{turn.Grade, takes, scratches})
+		takes = scratches
+	}
+	return stages, nil
+}
+
+// Polish walks polishing stages over the scratches that the last grade left:
+// the first takes the plane below them and never less than its own film, the
+// later ones their own. Errors: *working.RangeError.
+func Polish(scratches working.Figure[unit.DryFilm], own ...working.Figure[unit.DryFilm]) ([]working.Figure[unit.DryFilm], error) {
+	if len(own) == 0 {
+		return nil, nil
+	}
+	first, err := Cutting.Figure(scratches, own[0])
+	return append([]working.Figure[unit.DryFilm]{first}, own[1:]...), err
+}
