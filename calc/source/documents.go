@@ -80,6 +80,16 @@ var (
 
 	TRGS900 = &Document{"TRGS-900", "TRGS 900, Arbeitsplatzgrenzwerte", "Germany", false}
 
+	Ramanujan = &Document{"Ramanujan-1914", "Modular equations and approximations to π", "S. Ramanujan, Quarterly Journal of Mathematics 45, 1914", false}
+
+	DLMF = &Document{"DLMF", "NIST Digital Library of Mathematical Functions", "NIST", false}
+
+	Nicholls = &Document{"Nicholls", "Nicholls's Seamanship", "painting of a tank, worked example", true}
+
+	StabilityNotes = &Document{"stability-notes", "ship-stability notes, Simpson's rules", "a nautical course", true}
+
+	ITTC = &Document{"ITTC", "particulars of the Wigley parabolic hull", "International Towing Tank Conference", false}
+
 	Practice = &Document{"practice", "common practice of the trade", "suppliers' pages, trade magazines, builders' logs", true}
 
 	House = &Document{"house", "our own method", "this program", true}
@@ -91,4 +101,5 @@ var Documents = []*Document{
 	CFR63WWWW, ToledoVentilation, NIOSH, JAPS102, TCA447, ASTMD2471, CompositesManufacturing, ISMP, Practice, House,
 	InspectionNotes, WetFilmSheet, PaintEstimating, SpreadingBulletin, SpreadingTable, FlooringBulletin, GeorgiaP2AD, BlastProfile, ResinSupplier,
 	DewTable, Psychrolib, CoatingChart, CoatingGlossary, CODATA, AbulenciaTheodore, OSHAZ2, OSHAConfined, EH40, SafeWorkAustralia, ACGIH, TRGS900,
+	Ramanujan, DLMF, Nicholls, StabilityNotes, ITTC,
 }
