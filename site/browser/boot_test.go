@@ -150,7 +150,7 @@ func TestOldBrowserIsTold(t *testing.T) {
 
 func TestFirstContentFitsASmallPhone(t *testing.T) {
 	page := served(t, emptyProgram)
-	inChromium(t, func(t *testing.T, s *webdriver.Session) {
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
 		s.SetSize(320, 568)
 		s.Open(page.URL)
 		ready(s)

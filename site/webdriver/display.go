@@ -5,8 +5,32 @@ import (
 	"fmt"
 	"os"
 	"os/exec"
+	"path/filepath"
 	"strings"
 )
+
+// slimToolbar lets a window of MiniBrowser be as narrow as a phone: its toolbar would keep it at 447 px.
+const slimToolbar = `window.background * { min-width: 0; padding: 0; margin: 0; border: 0; font-size: 1px; -gtk-icon-source: none; }
+`
+
+// prepareWindow sees to a display, and to windows that can be made narrow.
+func (d *Driver) prepareWindow() error {
+	style := filepath.Join(d.profile, "gtk-3.0", "gtk.css")
+	if err := os.MkdirAll(filepath.Dir(style), 0o755); err != nil {
+		return err
+	}
+	if err := os.WriteFile(style, []byte(slimToolbar), 0o644); err != nil {
+		return err
+	}
+	if os.Getenv("DISPLAY") != "" {
+		return nil
+	}
+	var name string
+	var err error
+	d.display, name, err = startDisplay()
+	d.cmd.Env = append(d.cmd.Env, "DISPLAY="+name)
+	return err
+}
 
 // startDisplay starts an Xvfb on a display that it finds free by itself, and gives that display's name.
 func startDisplay() (*exec.Cmd, string, error) {

@@ -44,25 +44,26 @@ func Start(ctx context.Context, e Engine) (*Driver, error) {
 		return nil, err
 	}
 	d.cmd = exec.Command(e.driver, "--port="+port)
-	d.cmd.Env = append(os.Environ(), "HOME="+d.profile, "XDG_CACHE_HOME="+d.profile, "XDG_DATA_HOME="+d.profile)
-	if e.needsDisplay && os.Getenv("DISPLAY") == "" {
-		var name string
-		if d.display, name, err = startDisplay(); err != nil {
-			d.Close()
-			return nil, err
-		}
-		d.cmd.Env = append(d.cmd.Env, "DISPLAY="+name)
-	}
+	d.cmd.Env = append(os.Environ(), "HOME="+d.profile,
+		"XDG_CACHE_HOME="+d.profile, "XDG_CONFIG_HOME="+d.profile, "XDG_DATA_HOME="+d.profile)
 	d.cmd.Stdout, d.cmd.Stderr = &d.output, &d.output
-	if err := startGroup(d.cmd); err != nil {
+	if err := d.start(ctx); err != nil {
 		d.Close()
-		return nil, err
-	}
-	if err := d.waitReady(ctx); err != nil {
-		d.Close()
-		return nil, fmt.Errorf("%s does not answer: %w\n%s", e.driver, err, d.output.String())
+		return nil, fmt.Errorf("%s: %w\n%s", e.driver, err, d.output.String())
 	}
 	return d, nil
+}
+
+func (d *Driver) start(ctx context.Context) error {
+	if d.engine.needsDisplay {
+		if err := d.prepareWindow(); err != nil {
+			return err
+		}
+	}
+	if err := startGroup(d.cmd); err != nil {
+		return err
+	}
+	return d.waitReady(ctx)
 }
 
 // Close ends the driver with all that it started.

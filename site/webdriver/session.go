@@ -129,9 +129,16 @@ func (s *Session) Click(css string) { s.t.Helper(); s.onElement(css, "/click", n
 // Clear waits for a field and empties it.
 func (s *Session) Clear(css string) { s.t.Helper(); s.onElement(css, "/clear", nil) }
 
-// Type waits for a field and types into it, after what is there. Special keys are the protocol's: see Key.
+// Type waits for a field and types into it, after what is there. Special keys are the protocol's: see Enter and others.
 func (s *Session) Type(css, text string) {
 	s.t.Helper()
+	if !s.Chromium() { // WebKit's driver would type over what is there
+		s.Wait(css)
+		s.Script(nil, `
+			const field = document.querySelector(arguments[0]);
+			field.focus();
+			if (field.selectionStart !== null) field.setSelectionRange(field.value.length, field.value.length);`, css)
+	}
 	s.onElement(css, "/value", map[string]any{"text": text})
 }
 
@@ -192,8 +199,7 @@ func (s *Session) Screenshot() []byte {
 	return png
 }
 
-// SetSize gives the page a size in CSS pixels: exactly in Chromium, where a phone is set up, and in WebKit as the outside
-// of the window, which has its frame and toolbar inside and can't be made as narrow as any phone.
+// SetSize gives the page a size in CSS pixels, at least 320 wide. Chromium takes the page for a phone's from then on.
 func (s *Session) SetSize(width, height int) {
 	s.t.Helper()
 	if s.Chromium() {
@@ -201,7 +207,14 @@ func (s *Session) SetSize(width, height int) {
 			map[string]any{"width": width, "height": height, "deviceScaleFactor": 2, "mobile": true})
 		return
 	}
-	s.post("/window/rect", map[string]any{"width": width, "height": height}, nil)
+	frame := 0 // what the window needs for itself, above the page
+	s.Until("the window's size", func() bool {
+		s.post("/window/rect", map[string]any{"width": width, "height": height + frame}, nil)
+		var inner [2]int
+		s.Script(&inner, `return [innerWidth, innerHeight]`)
+		frame += height - inner[1]
+		return inner == [2]int{width, height}
+	})
 }
 
 // Special keys of the protocol, for Type and Keys.
