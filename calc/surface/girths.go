@@ -1,0 +1,91 @@
+package surface
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+var girths = &Shape{
+	Key: "girths", Name: "girths at stations",
+	Dims: []Dim{
+		optional(length("spacing", "station spacing", "s")),
+		optional(length("length", "length over all stations", "L")),
+		halfEnds, measuredAlong,
+	},
+	Rows: &Rows{
+		Key: stationsKey, Name: "stations, from one end to the other", Row: "station",
+		Columns: []Dim{
+			optional(lengthOrZero("position", "position along the length", "x")),
+			lengthOrZero("girth", "girth, along the skin", "g"),
+		},
+		Min: 2, Max: maxRows,
+	},
+	measure: measureGirths,
+	sketch: Sketch{
+		Strokes: []Stroke{
+			path(2, 4.5, 18, 4.5), path(2, 4.5, 3, 7, 4.5, 8.8, 6, 9.8, 8, 10.4, 10, 10.6, 14, 10.5, 18, 10),
+			path(6, 4.5, 6, 9.8), path(10, 4.5, 10, 10.6), path(14, 4.5, 14, 10.5), path(18, 4.5, 18, 10),
+			arc(21, 4.5, 6, 7.5, 0, 90), path(21, 4.5, 27, 4.5), hidden(path(21, 3, 21, 14)),
+		},
+		Marks: []Mark{
+			beside("spacing", 6, 4.5, 2, 4.5), across("position", 2, 12, 10, 12), across("length", 2, 15, 18, 15),
+			along("girth", arc(21, 4.5, 5, 6.5, 0, 90), 22.6, 7),
+		},
+	},
+}
+
+const stationsKey = "stations"
+
+var (
+	halfEnds = choice("half-ends", "half-way station in the end intervals", Option{"none", "none"}, Option{"first", "in the first"},
+		Option{"last", "in the last"}, Option{"both", "in both"})
+	measuredAlong = choice("along", "stations measured", Option{"straight", "straight, as on a drawing"},
+		Option{"skin", "along the skin"})
+)
+
+var (
+	evenSpacing = working.Of2("s = L ÷ n", source.Geometry.At(""), source.Exact,
+		working.In("s", "station spacing", unit.InMetre, 0, maxLength),
+		[]working.Arg{arg("L", "length over all stations"), working.In("n", "full intervals", unit.InPure, 1, maxRows)},
+		func(l unit.Length, n unit.Factor) unit.Length { return l / unit.Length(n) })
+	overAll = working.Of2("L = s × n", source.Geometry.At(""), source.Exact, arg("L", "length over all stations"),
+		[]working.Arg{arg("s", "station spacing"), working.In("n", "full intervals", unit.InPure, 1, maxRows)},
+		func(s unit.Length, n unit.Factor) unit.Length { return s * unit.Length(n) })
+	fromFirstToLast = working.Of2("L = z − x", source.Geometry.At(""), source.Exact, arg("L", "length over all stations"),
+		[]working.Arg{argOrZero("z", "position of the last station"), argOrZero("x", "position of the first station")},
+		func(z, x unit.Length) unit.Length { return z - x })
+	girthsArea = working.SumRule("area between the first and the last station", unit.InSquareMetre)
+	girthsEdge = working.Of3("E = 2 × L + p + q", source.Geometry.At("a straight line is the shortest"), source.Exact,
+		edgeResult("edge, at least"),
+		[]working.Arg{arg("L", "length over all stations"), argOrZero("p", "first girth"), argOrZero("q", "last girth")},
+		func(l, p, q unit.Length) unit.Length { return 2*l + p + q })
+)
+
+func measureGirths(in Input) (Measured, error) {
+	stand, err := placed(in)
+	if err != nil {
+		return Measured{}, err
+	}
+	m := Measured{Notes: []Note{EdgeAtLeast}}
+	if in.chosen(measuredAlong) == "straight" {
+		m.Notes = append(m.Notes, GirthsReadLow)
+	}
+	var girth []float64
+	for _, row := range in.Rows {
+		girth = append(girth, float64(row["girth"].Value))
+	}
+	var parts []working.Figure[unit.Area]
+	for _, r := range runs(stand.at) {
+		parts = append(parts, working.By(r.rule, r.area(stand.at, girth), stand.steps(in.Rows, r)...))
+		m.Notes = noted(m.Notes, noteOf[r.rule])
+	}
+	m.Area = parts[0]
+	if len(parts) > 1 {
+		m.Area = working.Sum(girthsArea, parts...)
+	}
+	m.Edge, err = girthsEdge.Figure(stand.length, in.Rows[0]["girth"], in.Rows[len(in.Rows)-1]["girth"])
+	return m, err
+}
+
+var noteOf = map[*working.Rule]Note{firstRule: ByFirstRule, secondRule: BySecondRule, trapezoids: ByTrapezoids}

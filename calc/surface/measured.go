@@ -1,0 +1,149 @@
+package surface
+
+import (
+	"slices"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Measured is a surface in figures.
+type Measured struct {
+	Area  working.Figure[unit.Area]   // of one side
+	Edge  working.Figure[unit.Length] // where the surface ends; zero: none, or NoEdge
+	Notes []Note
+}
+
+// Note is something to be said beside a measured surface.
+type Note int
+
+// The notes.
+const (
+	EdgeAtLeast     Note = iota + 1 // the edge is the shortest that the measures allow
+	NoEdge                          // no edge was given: no tape and no edge strip can be reckoned
+	ByFirstRule                     // girths taken by Simpson's first rule
+	BySecondRule                    // girths taken by Simpson's second (3/8) rule
+	ByTrapezoids                    // girths, or some of them, taken by trapezoids
+	GirthsReadLow                   // stations measured straight: 1–2 % low on beamy ends
+	CornersNotEdges                 // inside a box, corners are hollow: only open rims are counted as edge
+)
+
+// bounded refuses an area or edge that no builder has. The comparisons refuse
+// NaN too.
+func (m Measured) bounded() (Measured, error) {
+	switch area, edge := float64(m.Area.Value), float64(m.Edge.Value); {
+	case !(area >= minArea):
+		return Measured{}, limit(AreaKey, TooSmall, minArea)
+	case !(area <= maxArea):
+		return Measured{}, limit(AreaKey, TooLarge, maxArea)
+	case !(edge <= maxEdge):
+		return Measured{}, limit(EdgeKey, TooLarge, maxEdge)
+	}
+	return m, nil
+}
+
+// The dims that a surface of any shape has.
+var (
+	CountDim = count("count", "how many alike", "N", maxCount)
+	SidesDim = count("sides", "sides", "n", 2)
+)
+
+var (
+	countArg = working.In("N", "how many alike", unit.InPure, 1, maxCount)
+
+	totalArea = working.Of4("T = N × n × (A − C)", source.Geometry.At(""), source.Exact,
+		working.In("T", "total area", unit.InSquareMetre, minArea, maxArea),
+		[]working.Arg{
+			countArg,
+			working.In("n", "sides", unit.InPure, 1, 2),
+			working.In("A", "area of one side", unit.InSquareMetre, minArea, maxArea),
+			working.In("C", "cut-outs", unit.InSquareMetre, 0, maxArea),
+		},
+		func(many, sides unit.Factor, area, cut unit.Area) unit.Area {
+			return unit.Area(many*sides) * (area - cut)
+		})
+
+	totalEdge = working.Of3("T = N × (E + F)", source.Geometry.At(""), source.Exact,
+		working.In("T", "total edge", unit.InMetre, 0, maxCount*maxEdge),
+		[]working.Arg{
+			countArg,
+			working.In("E", "edge", unit.InMetre, 0, maxCount*maxEdge),
+			working.In("F", "edges of cut-outs", unit.InMetre, 0, maxCount*maxEdge),
+		},
+		func(many unit.Factor, edge, cut unit.Length) unit.Length {
+			return unit.Length(many) * (edge + cut)
+		})
+
+	cutOutArea = working.SumRule("cut-outs", unit.InSquareMetre)
+	cutOutEdge = working.SumRule("edges of cut-outs", unit.InMetre)
+)
+
+// Total gives the area that is coated and its edge: T = N × n × (A − C), and
+// for the edge T = N × (E + F), since a thin part has one edge for both sides.
+// N is CountDim, n is SidesDim (1 or 2), A and E the surface's, C and F the
+// sums of the cut-outs'.
+//
+// Errors: *Error, for cut-outs that leave nothing, and for a count, sides or a
+// total out of range.
+//
+// Source: elementary geometry.
+func Total(m Measured, cutouts []Measured, many, sides working.Figure[unit.Factor]) (Measured, error) {
+	if err := CountDim.check(float64(many.Value), true); err != nil {
+		return Measured{}, err
+	}
+	if err := SidesDim.check(float64(sides.Value), true); err != nil {
+		return Measured{}, err
+	}
+	if len(cutouts) == 0 && many.Value == 1 && sides.Value == 1 {
+		return m.bounded()
+	}
+	cutArea, cutEdge, err := sumCutOuts(m, cutouts)
+	if err != nil {
+		return Measured{}, err
+	}
+	area, err := totalArea.Figure(many, sides, m.Area, cutArea)
+	if err != nil {
+		return Measured{}, err
+	}
+	edge, err := totalEdge.Figure(many, m.Edge, cutEdge)
+	if err != nil {
+		return Measured{}, err
+	}
+	return Measured{area, edge, allNotes(m, cutouts)}.bounded()
+}
+
+func sumCutOuts(m Measured, cutouts []Measured) (area working.Figure[unit.Area], edge working.Figure[unit.Length], err error) {
+	if len(cutouts) == 0 {
+		return working.Given(unit.Area(0), "cut-outs", unit.InSquareMetre, "none", source.Exact),
+			working.Given(unit.Length(0), "edges of cut-outs", unit.InMetre, "none", source.Exact), nil
+	}
+	var areas []working.Figure[unit.Area]
+	var edges []working.Figure[unit.Length]
+	var cut unit.Area
+	for i, c := range cutouts {
+		if cut += c.Area.Value; !(cut < m.Area.Value) {
+			return area, edge, limit(CutOutsKey, TooLarge, float64(m.Area.Value)).in(i)
+		}
+		areas, edges = append(areas, c.Area), append(edges, c.Edge)
+	}
+	return working.Sum(cutOutArea, areas...), working.Sum(cutOutEdge, edges...), nil
+}
+
+func allNotes(m Measured, cutouts []Measured) []Note {
+	notes := slices.Clone(m.Notes)
+	for _, c := range cutouts {
+		for _, n := range c.Notes {
+			notes = noted(notes, n)
+		}
+	}
+	return notes
+}
+
+// noted adds a note once.
+func noted(notes []Note, n Note) []Note {
+	if slices.Contains(notes, n) {
+		return notes
+	}
+	return append(notes, n)
+}

@@ -1,0 +1,109 @@
+package surface
+
+import (
+	"math"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+var polygon = &Shape{
+	Key: "polygon", Name: "polygon, by its corners",
+	Rows: &Rows{
+		Key: "corners", Name: "corners, in the order round the edge", Row: "corner",
+		Columns: []Dim{coordinate("x", "along", "x"), coordinate("y", "up", "y")},
+		Min:     3, Max: maxRows,
+	},
+	measure: measurePolygon,
+	sketch: Sketch{
+		Strokes: []Stroke{
+			outline(8, 12, 11, 4, 19, 3, 23, 9, 17, 13),
+			hidden(path(4, 1.5, 4, 15, 26, 15)), hidden(path(23, 15, 23, 9)),
+		},
+		Marks: []Mark{beside("x", 4, 15, 23, 15), beside("y", 23, 15, 23, 9)},
+	},
+}
+
+var (
+	shoelace = working.Method("half the sum, round the corners, of x × next y − next x × y, without its sign",
+		source.Geometry.At("shoelace formula"), source.Exact, areaResult("area of a polygon"))
+	roundTheCorners = working.Method("the ways from corner to corner, and back to the first, added up",
+		source.Geometry.At(""), source.Exact, edgeResult("edge of a polygon"))
+)
+
+type corner struct{ x, y float64 }
+
+func (a corner) less(b corner) corner { return corner{a.x - b.x, a.y - b.y} }
+
+// cross is twice the area of the triangle between a and b, positive if b lies
+// to the left of a.
+func (a corner) cross(b corner) float64 { return a.x*b.y - a.y*b.x }
+
+func (a corner) dot(b corner) float64 { return a.x*b.x + a.y*b.y }
+
+func (a corner) away(b corner) float64 { return math.Hypot(a.x-b.x, a.y-b.y) }
+
+func measurePolygon(in Input) (Measured, error) {
+	corners := make([]corner, len(in.Rows))
+	var steps []*working.Step
+	for i, row := range in.Rows {
+		corners[i] = corner{float64(row["x"].Value), float64(row["y"].Value)}
+		steps = append(steps, row["x"].Step, row["y"].Step)
+	}
+	if err := simple(corners); err != nil {
+		return Measured{}, err
+	}
+	var twice, edge float64
+	for i, c := range corners {
+		next := corners[(i+1)%len(corners)]
+		twice += c.less(corners[0]).cross(next.less(corners[0]))
+		edge += c.away(next)
+	}
+	return Measured{
+		Area: working.By(shoelace, unit.Area(math.Abs(twice)/2), steps...),
+		Edge: working.By(roundTheCorners, unit.Length(edge), steps...),
+	}, nil
+}
+
+// simple refuses a polygon that has a corner twice, or that touches or crosses
+// itself: its area would be counted with two signs.
+func simple(corners []corner) error {
+	n := len(corners)
+	for i := range corners {
+		if corners[i].away(corners[(i+n-1)%n]) < minLength {
+			return fault("corners", Repeated).in(i)
+		}
+	}
+	for i := range corners {
+		a, b := corners[i], corners[(i+1)%n]
+		c := corners[(i+2)%n]
+		if ab, bc := b.less(a), c.less(b); ab.cross(bc) == 0 && ab.dot(bc) < 0 {
+			return fault("corners", Crosses).in(i)
+		}
+		for j := i + 2; j < n; j++ {
+			if (j+1)%n != i && meet(a, b, corners[j], corners[(j+1)%n]) {
+				return fault("corners", Crosses).in(i)
+			}
+		}
+	}
+	return nil
+}
+
+// meet says if the line from a to b and the one from c to d have a point in common.
+func meet(a, b, c, d corner) bool {
+	ab, cd := b.less(a), d.less(c)
+	left, right := ab.cross(c.less(a)), ab.cross(d.less(a))
+	before, after := cd.cross(a.less(c)), cd.cross(b.less(c))
+	if apart(left, right) && apart(before, after) {
+		return true
+	}
+	return left == 0 && between(a, b, c) || right == 0 && between(a, b, d) ||
+		before == 0 && between(c, d, a) || after == 0 && between(c, d, b)
+}
+
+// apart says if two points lie on different sides.
+func apart(p, q float64) bool { return p < 0 && q > 0 || p > 0 && q < 0 }
+
+// between says if p, which is in line with a and b, lies between them.
+func between(a, b, p corner) bool { return p.less(a).dot(p.less(b)) <= 0 }

@@ -1,0 +1,146 @@
+package surface
+
+import (
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Shapes is every shape a surface can have, in the order in which they are offered.
+var Shapes = []*Shape{
+	rectangle, triangle, threeSides, trapezium, circle, ellipse, ring, polygon,
+	tube, frustum, sphericalCap, ellipsoid, box, strip, girths, pieces, direct,
+}
+
+// Rules is every rule by which a shape is measured.
+var Rules = []*working.Rule{
+	rectangleArea.Rule, rectangleEdge.Rule, triangleArea.Rule, triangleEdge.Rule,
+	perimeterOfThree.Rule, halfPerimeter.Rule, lessSide.Rule, heron.Rule,
+	trapeziumArea.Rule, trapeziumEdge.Rule, circleArea.Rule, circleEdge.Rule,
+	ellipseArea.Rule, ellipseFlatness.Rule, ellipseEdge.Rule, ringArea.Rule, ringEdge.Rule,
+	shoelace, roundTheCorners, tubeArea.Rule, tubeEdge.Rule, slant.Rule, frustumArea.Rule, frustumEdge.Rule,
+	capArea.Rule, ellipsoidArea, halfArea.Rule, lengthTimesHeight.Rule, widthTimesHeight.Rule,
+	boxArea, boxEdge, stripArea.Rule, stripEdge.Rule, piecesArea.Rule, piecesEdge.Rule,
+	evenSpacing.Rule, overAll.Rule, fromFirstToLast.Rule, firstRule, secondRule, trapezoids, girthsArea, girthsEdge.Rule,
+	totalArea.Rule, totalEdge.Rule, cutOutArea, cutOutEdge,
+}
+
+// Shape is one way to measure a surface.
+type Shape struct {
+	Key   string // what is saved: "rectangle"
+	Name  string // what the trade says: "rectangle"
+	Dims  []Dim
+	Rows  *Rows    // a list to be measured as well; nil: none
+	Faces []Option // faces to choose from; nil: the shape is one face
+
+	measure func(Input) (Measured, error)
+	sketch  Sketch
+}
+
+// Find gives the shape of that key, or nil.
+func Find(key string) *Shape {
+	for _, s := range Shapes {
+		if s.Key == key {
+			return s
+		}
+	}
+	return nil
+}
+
+// Measure gives the area of one side and the edge length.
+//
+// Errors: *Error, naming the first measure that is missing, out of range or at
+// odds with another.
+func (s *Shape) Measure(in Input) (Measured, error) {
+	if err := s.check(in); err != nil {
+		return Measured{}, err
+	}
+	m, err := s.measure(in)
+	if err != nil {
+		return Measured{}, err
+	}
+	return m.bounded()
+}
+
+// Kind says what a Dim takes.
+type Kind int
+
+// The kinds.
+const (
+	Length Kind = iota
+	Area
+	Count  // a whole number
+	Choice // one of Options
+)
+
+// Dim is one thing to measure, count or choose.
+type Dim struct {
+	Key      string
+	Name     string
+	Letter   string // its name on the sketch and in the formulas; none for a choice
+	Kind     Kind
+	Optional bool
+	Min, Max float64  // closed range in SI base units
+	Options  []Option // of a choice; the first holds until another is chosen
+}
+
+// Option is one answer to a choice, or one face.
+type Option struct{ Key, Name string }
+
+// Rows is a list of like measures: corners, stations.
+type Rows struct {
+	Key, Name string // of the list: "corners"
+	Row       string // of one line: "corner"
+	Columns   []Dim  // all of them lengths
+	Min, Max  int    // how many
+}
+
+// The limits of what can be measured. They stop slips of the finger and wrong
+// units (a hull of 40 km); whether a surface is likely is asked elsewhere.
+const (
+	minLength = float64(unit.Millimetre)
+	maxLength = 100 * float64(unit.Metre)
+	maxEdge   = 1e5 * float64(unit.Metre)
+	minArea   = 1e-7 * float64(unit.SquareMetre)
+	maxArea   = 1e4 * float64(unit.SquareMetre)
+	maxCount  = 10000
+	maxRows   = 200
+)
+
+func length(key, name, letter string) Dim {
+	return Dim{Key: key, Name: name, Letter: letter, Kind: Length, Min: minLength, Max: maxLength}
+}
+
+func lengthOrZero(key, name, letter string) Dim {
+	return Dim{Key: key, Name: name, Letter: letter, Kind: Length, Max: maxLength}
+}
+
+func coordinate(key, name, letter string) Dim {
+	return Dim{Key: key, Name: name, Letter: letter, Kind: Length, Min: -maxLength, Max: maxLength}
+}
+
+func count(key, name, letter string, most float64) Dim {
+	return Dim{Key: key, Name: name, Letter: letter, Kind: Count, Min: 1, Max: most}
+}
+
+func choice(key, name string, options ...Option) Dim {
+	return Dim{Key: key, Name: name, Kind: Choice, Options: options}
+}
+
+func optional(d Dim) Dim { d.Optional = true; return d }
+
+// arg declares the argument of a rule that a length of the table goes into.
+func arg(symbol, meaning string) working.Arg {
+	return working.In(symbol, meaning, unit.InMetre, minLength, maxLength)
+}
+
+func argOrZero(symbol, meaning string) working.Arg {
+	return working.In(symbol, meaning, unit.InMetre, 0, maxLength)
+}
+
+func areaResult(meaning string) working.Arg {
+	return working.In("A", meaning, unit.InSquareMetre, minArea, maxArea)
+}
+
+func edgeResult(meaning string) working.Arg {
+	return working.In("E", meaning, unit.InMetre, 0, maxEdge)
+}
