@@ -34,6 +34,8 @@ var (
 
 	ASTMD2471 = &Document{"ASTM-D2471", "ASTM D2471, Gel time and peak exothermic temperature", "ASTM", true}
 
+	TM551905223 = &Document{"TM-55-1905-223", "TM 55-1905-223, maintenance of landing craft: repair of glass-reinforced plastics", "US Army", true}
+
 	CompositesManufacturing = &Document{"CM-2017", "Composites Manufacturing 02/2017, best practices: proper cure", "ACMA", true}
 
 	ISMP = &Document{"ISMP", "List of error-prone dose designations", "Institute for Safe Medication Practices", false}
@@ -98,7 +100,7 @@ var (
 // Documents is the whole bibliography.
 var Documents = []*Document{
 	SP811, Geometry, UFC319006, BarrassDerrett, WMO8, ISO8502_4, ISO12944_7, ISO6344, ISO2431, CFR63VVVV,
-	CFR63WWWW, ToledoVentilation, NIOSH, JAPS102, TCA447, ASTMD2471, CompositesManufacturing, ISMP, Practice, House,
+	CFR63WWWW, ToledoVentilation, NIOSH, JAPS102, TCA447, ASTMD2471, TM551905223, CompositesManufacturing, ISMP, Practice, House,
 	InspectionNotes, WetFilmSheet, PaintEstimating, SpreadingBulletin, SpreadingTable, FlooringBulletin, GeorgiaP2AD, BlastProfile, ResinSupplier,
 	DewTable, Psychrolib, CoatingChart, CoatingGlossary, CODATA, AbulenciaTheodore, OSHAZ2, OSHAConfined, EH40, SafeWorkAustralia, ACGIH, TRGS900,
 	Ramanujan, DLMF, Nicholls, StabilityNotes, ITTC,
