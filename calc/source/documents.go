@@ -34,7 +34,7 @@ var (
 
 	ASTMD2471 = &Document{"ASTM-D2471", "ASTM D2471, Gel time and peak exothermic temperature", "ASTM", true}
 
-	TM551905223 = &Document{"TM-55-1905-223", "TM 55-1905-223, maintenance of landing craft: repair of glass-reinforced plastics", "US Army", true}
+	TM551905223 = &Document{"TM-55-1905-223", "TM 55-1905-223, technical manual", "US Army", true}
 
 	CompositesManufacturing = &Document{"CM-2017", "Composites Manufacturing 02/2017, best practices: proper cure", "ACMA", true}
 
