@@ -1,0 +1,47 @@
+package air
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// ppm is one part per million by volume.
+const ppm unit.Share = 1e-6
+
+// Exposure is an agency's limit for styrene in the air breathed.
+type Exposure struct {
+	Agency     string
+	EightHours unit.Share // mean over a working day, by volume
+	Short      unit.Share // for a short while, mostly 15 min
+	IsCeiling  bool       // the short one is never to be passed
+	Dated      string     // year of the figure, or of the list that holds it; from memory but for Australia's
+	Source     source.Ref
+	Mark       source.Mark
+}
+
+// Exposures are the limits by agency, the lowest first. Local rules stand above them.
+var Exposures = []Exposure{
+	{"ACGIH (US)", 10 * ppm, 20 * ppm, false, "2020", source.ACGIH.At("styrene"), source.FromMemory},
+	{"Germany", 20 * ppm, 40 * ppm, false, "2006", source.TRGS900.At("styrene"), source.FromMemory},
+	{"NIOSH (US)", 50 * ppm, 100 * ppm, false, "1983", source.NIOSH.At("styrene"), source.Published},
+	{"Australia", 50 * ppm, 100 * ppm, false, "1993", source.SafeWorkAustralia.At("styrene"), source.Published},
+	{"OSHA (US)", 100 * ppm, 200 * ppm, true, "1969", source.OSHAZ2.At("styrene"), source.Published},
+	{"HSE (UK)", 100 * ppm, 250 * ppm, false, "2020", source.EH40.At("styrene"), source.Published},
+}
+
+// LowestExposure is the limit to take where none was chosen.
+func LowestExposure() Exposure {
+	lowest := Exposures[0]
+	for _, e := range Exposures {
+		if e.EightHours < lowest.EightHours {
+			lowest = e
+		}
+	}
+	return lowest
+}
+
+// Limit is the eight-hour limit as a figure.
+func (e Exposure) Limit() working.Figure[unit.Share] {
+	return working.Given(e.EightHours, "limit of styrene over 8 h, "+e.Agency, unit.InPartsPerMillion, e.Source.String(), e.Mark)
+}

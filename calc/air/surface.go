@@ -1,0 +1,140 @@
+package air
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Offset is how far a surface's temperature lies above the air's: a measured
+// one has one value, an allowance a least and a most.
+type Offset struct {
+	Least, Most working.Figure[unit.TemperatureDifference]
+}
+
+// Difference is an infrared reading less the air temperature, Δ = ts − ta.
+// Range: −45 to 100 °C and −45 to 60 °C. Errors: *working.RangeError. Source: definition.
+var Difference = working.Of2("Δ = ts − ta", source.House.At("surface against air"), source.Exact,
+	working.In("Δ", "surface over air", unit.InCelsiusDifference, -100, 150),
+	[]working.Arg{
+		working.In("ts", "surface temperature, by infrared", unit.InCelsius, -45, 100),
+		working.In("ta", "air temperature", unit.InCelsius, -45, 60),
+	},
+	func(surface, air unit.Temperature) unit.TemperatureDifference {
+		return unit.TemperatureDifference(surface - air)
+	})
+
+// Measured is the offset of a surface from an infrared reading and the air
+// temperature at the same time. Range and errors: those of Difference.
+func Measured(surface, air working.Figure[unit.Temperature]) (Offset, error) {
+	d, err := Difference.Figure(surface, air)
+	return Offset{d, d}, err
+}
+
+// Colour is how a surface takes up the sun.
+type Colour int
+
+// The colours.
+const (
+	White Colour = iota
+	Mid          // grey, wood, light blue
+	Dark
+)
+
+// Place is what a surface that can't be measured stands under.
+type Place int
+
+// The places.
+const (
+	Shade Place = iota // under a roof or a tent
+	Sun
+	NightSky // open sky, from sunset to sunrise
+)
+
+// sunMost is how far the sun may warm a surface over the air. In print: at 31 °C a white deck of
+// 43 °C and a dark one of 54 °C; at 21 °C a dark hull of 27 °C and a grey deck
+// of 46 °C. Dark is taken no cooler than grey. The least in the sun is none,
+// for a cloud, or a side that the sun only grazes.
+var sunMost = [...]unit.TemperatureDifference{White: 12, Mid: 25, Dark: 25}
+
+// nightLeast is how far a clear sky may cool a surface below the air, of any
+// colour: an assumption; 3 to 6 °C are told of car roofs and decks.
+const nightLeast unit.TemperatureDifference = -5
+
+// Allowance is the offset allowed for where nothing was measured. Its width is
+// its uncertainty: an infrared reading replaces it.
+// Source: common practice for the sun, assumption for shade and night sky.
+func Allowance(c Colour, p Place) Offset {
+	least, most, mark := unit.TemperatureDifference(0), unit.TemperatureDifference(0), source.Assumption
+	switch {
+	case p == Sun:
+		most, mark = sunMost[c], source.CommonPractice
+	case p == NightSky:
+		least = nightLeast
+	}
+	give := func(d unit.TemperatureDifference, name string) working.Figure[unit.TemperatureDifference] {
+		return working.Given(d, name, unit.InCelsiusDifference, "allowance, not measured", mark)
+	}
+	return Offset{give(least, "surface over air, at least"), give(most, "surface over air, at most")}
+}
+
+// Surface is how a surface stands against the air by day, from sunrise to
+// sunset, and by night.
+type Surface struct {
+	Day, Night Offset
+}
+
+// Held is a surface whose offset lasts day and night: under a roof, or warmed.
+func Held(o Offset) Surface { return Surface{o, o} }
+
+// UntilSunset is a surface whose offset comes from the sun: after sunset it is
+// taken no warmer than the air. Errors: *working.RangeError.
+func UntilSunset(o Offset) (Surface, error) {
+	least, err := ByNight.Figure(o.Least)
+	if err != nil {
+		return Surface{}, err
+	}
+	most, err := ByNight.Figure(o.Most)
+	return Surface{o, Offset{least, most}}, err
+}
+
+// InTheOpen is a surface under sun and night sky that wasn't measured.
+func InTheOpen(c Colour) Surface { return Surface{Allowance(c, Sun), Allowance(c, NightSky)} }
+
+// By is the offset at a time from midnight.
+func (s Surface) By(d Day, at unit.Time) Offset {
+	if h := clock(at); h >= d.sunrise.Value && h < d.Sunset() {
+		return s.Day
+	}
+	return s.Night
+}
+
+// ByNight takes the sun's warmth off an offset: Δn = min(Δ, 0).
+// Range: −100 to 150 °C. Errors: *working.RangeError. Source: our own method, assumption.
+var ByNight = working.Of1("Δn = min(Δ, 0)", source.House.At("surface against air"), source.Assumption,
+	working.In("Δn", "surface over air, by night", unit.InCelsiusDifference, -100, 0),
+	[]working.Arg{overAir},
+	func(d unit.TemperatureDifference) unit.TemperatureDifference { return min(d, 0) })
+
+var overAir = working.In("Δ", "surface over air", unit.InCelsiusDifference, -100, 150)
+
+// SurfaceTemperature is the temperature of a surface, ts = ta + Δ.
+// Range: −45 to 60 °C, −100 to 150 °C. Errors: *working.RangeError. Source: definition.
+var SurfaceTemperature = working.Of2("ts = ta + Δ", source.House.At("surface against air"), source.Exact,
+	working.In("ts", "surface temperature", unit.InCelsius, -145, 210),
+	[]working.Arg{working.In("ta", "air temperature", unit.InCelsius, -45, 60), overAir},
+	func(air unit.Temperature, d unit.TemperatureDifference) unit.Temperature {
+		return air + unit.Temperature(d)
+	})
+
+// OverDew is how far a surface lies above the dew point, m = ts − td.
+// Range: −45 to 100 °C, −45 to 60 °C. Errors: *working.RangeError. Source: definition.
+var OverDew = working.Of2("m = ts − td", source.ISO8502_4.At(""), source.Published,
+	working.In("m", "surface over dew point", unit.InCelsiusDifference, -105, 145),
+	[]working.Arg{
+		working.In("ts", "surface temperature", unit.InCelsius, -45, 100),
+		working.In("td", "dew point", unit.InCelsius, -45, 60),
+	},
+	func(surface, dew unit.Temperature) unit.TemperatureDifference {
+		return unit.TemperatureDifference(surface - dew)
+	})

@@ -1,0 +1,126 @@
+package air
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// What is taken of styrene and of the air.
+var (
+	// StyreneMolarMass is 104.15 g/mol. Source: NIOSH pocket guide.
+	StyreneMolarMass = working.Given(unit.MolarMass(0.10415), "molar mass of styrene", unit.InGramPerMole,
+		source.NIOSH.At("styrene").String(), source.Published)
+	// StyreneExplosive is the lower explosive limit, 0.9 % by volume. Source: NIOSH pocket guide.
+	StyreneExplosive = working.Given(unit.Share(0.009), "lower explosive limit of styrene, by volume", unit.InPartsPerMillion,
+		source.NIOSH.At("styrene").String(), source.Published)
+	// Atmosphere is the standard atmosphere, 101.325 kPa.
+	Atmosphere = working.Given(unit.Pressure(101325), "air pressure", unit.InKilopascal, "standard atmosphere", source.Exact)
+	// MixingFactor is the K for air that mixes poorly with what is given off.
+	// Source: the worked example of Abulencia and Theodore takes 5; 3 to 10 is usual.
+	MixingFactor = working.Given(unit.Factor(5), "factor for poor mixing", unit.InPure, "usual in worked examples", source.CommonPractice)
+)
+
+// Concentration is the mass of a vapour in a volume of air,
+// c = X × M × p ÷ (8.314462618 × T), c in mg/m³, X in ppm by volume, M in g/mol, p in kPa, T in kelvin.
+// Range: 0.01 to 50000 ppm, 10 to 500 g/mol, 60 to 110 kPa, −20 to 60 °C.
+// Errors: *working.RangeError. Source: ideal gas with the gas constant of CODATA 2018.
+var Concentration = working.Of4("c = X × M × p ÷ (8.314462618 × T)", source.CODATA.At("molar gas constant"), source.Calculated,
+	working.In("c", "vapour in the air", unit.InMilligramPerCubicMetre, 0, 2e6),
+	[]working.Arg{
+		working.In("X", "share of the air, by volume", unit.InPartsPerMillion, 0.01, 50000),
+		working.In("M", "molar mass", unit.InGramPerMole, 10, 500),
+		working.In("p", "air pressure", unit.InKilopascal, 60, 110),
+		working.In("T", "air temperature", unit.InKelvin, 253.15, 333.15),
+	},
+	func(x unit.Share, m unit.MolarMass, p unit.Pressure, t unit.Temperature) unit.Density {
+		return unit.Density(float64(x) * float64(m) * float64(p) / (gasConstant * float64(t)))
+	})
+
+// AirFor is the fresh air that keeps a vapour at a concentration,
+// Q = K × 1000 × G ÷ c, Q in m³/h, G in g/h, c in mg/m³.
+// Range: K 1 to 20, G 0 to 6·10⁶ g/h, c 0.01 to 10⁶ mg/m³. Errors: *working.RangeError.
+// Source: dilution ventilation notes of the University of Toledo, there as
+// Q = 403 × SG × pints per minute × K × 10⁶ ÷ (MW × ppm) in ft³/min.
+var AirFor = working.Of3("Q = K × 1000 × G ÷ c", source.ToledoVentilation.At(""), source.Published,
+	working.In("Q", "fresh air needed", unit.InCubicMetrePerHour, 0, 1e13),
+	[]working.Arg{
+		working.In("K", "factor for poor mixing", unit.InPure, 1, 20),
+		working.In("G", "vapour into the air", unit.InGramPerHour, 0, 6e6),
+		working.In("c", "limit", unit.InMilligramPerCubicMetre, 0.01, 1e6),
+	},
+	func(k unit.Factor, g unit.MassFlow, c unit.Density) unit.AirFlow {
+		return unit.AirFlow(float64(k) * float64(g) / float64(c))
+	})
+
+// StyreneAir is the fresh air that keeps styrene under a limit at a temperature:
+// AirFor at the limit's Concentration under the standard atmosphere.
+// Range and errors: theirs.
+func StyreneAir(rate working.Figure[unit.MassFlow], limit working.Figure[unit.Share], t working.Figure[unit.Temperature],
+	k working.Figure[unit.Factor]) (working.Figure[unit.AirFlow], error) {
+	c, err := Concentration.Figure(limit, StyreneMolarMass, Atmosphere, t)
+	if err != nil {
+		return working.Figure[unit.AirFlow]{}, err
+	}
+	return AirFor.Figure(k, rate, c)
+}
+
+// DoorAir is more than an open door can be counted on to let in: a door of 2 m²,
+// a light air of 1 m/s, and the 0.3 of area times wind that enters an opening
+// aslant to it make 0.6 m³/s, or 2160 m³/h; rounded down.
+// Source: our own assumption; the 0.25 to 0.35 for slant wind from memory.
+var DoorAir = working.Given(unit.AirFlow(2000./3600), "air through an open door", unit.InCubicMetrePerHour,
+	"2 m² of door, wind of 1 m/s aslant", source.Assumption)
+
+// BeyondDoor says that air alone can't keep the limit. False is no clearance:
+// the breathing zone over a wet surface has more than the shed's mean.
+func BeyondDoor(need unit.AirFlow) bool { return !(need <= DoorAir.Value) }
+
+// ShareOfLimit is how much of a limit a mass of vapour reaches when all of it
+// stays in a closed space, x = m × 1000 ÷ (V × c), m in g, V in m³, c in mg/m³.
+// Range: 0 to 6·10⁵ g, 0.01 to 10⁵ m³, 0.01 to 10⁶ mg/m³. Errors: *working.RangeError. Source: definition.
+var ShareOfLimit = working.Of3("x = m × 1000 ÷ (V × c)", source.House.At("closed space, no fresh air"), source.Exact,
+	working.In("x", "share of the limit", unit.InPure, 0, 1e9),
+	[]working.Arg{
+		working.In("m", "vapour given off", unit.InGram, 0, 6e5),
+		working.In("V", "volume of the space", unit.InCubicMetre, 0.01, 1e5),
+		working.In("c", "limit", unit.InMilligramPerCubicMetre, 0.01, 1e6),
+	},
+	func(m unit.Mass, v unit.Volume, c unit.Density) unit.Share {
+		return unit.Share(float64(m) / (float64(v) * float64(c)))
+	})
+
+// InLocker is the share of the lower explosive limit that styrene reaches in a
+// locker with no fresh air. Range and errors: those of Concentration and ShareOfLimit.
+func InLocker(m working.Figure[unit.Mass], v working.Figure[unit.Volume], t working.Figure[unit.Temperature]) (working.Figure[unit.Share], error) {
+	c, err := Concentration.Figure(StyreneExplosive, StyreneMolarMass, Atmosphere, t)
+	if err != nil {
+		return working.Figure[unit.Share]{}, err
+	}
+	return ShareOfLimit.Figure(m, v, c)
+}
+
+// Danger is how near a closed space comes to the explosive limit.
+type Danger int
+
+// The dangers.
+const (
+	BelowTenth Danger = iota // under a tenth of the limit: no clearance, the lungs have theirs far below
+	Hazardous                // a tenth and more
+	Explosive                // the limit itself and more
+)
+
+// hazardousShare of the explosive limit makes an enclosed space hazardous.
+// Source: 29 CFR 1910.146 (from memory).
+const hazardousShare = 0.1
+
+// DangerOf grades a share of the explosive limit.
+func DangerOf(x unit.Share) Danger {
+	switch {
+	case x < hazardousShare:
+		return BelowTenth
+	case x < 1:
+		return Hazardous
+	}
+	return Explosive // NaN too
+}

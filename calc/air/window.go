@@ -1,0 +1,172 @@
+package air
+
+import (
+	"slices"
+
+	"shedreckoner/calc/unit"
+)
+
+// Interval is a stretch of time from midnight, its end left out.
+type Interval struct{ From, To unit.Time }
+
+// Holds says if a time lies in the interval.
+func (i Interval) Holds(at unit.Time) bool { return i.From <= at && at < i.To }
+
+// Window is a stretch in which material may go on: at any time of it every
+// condition holds, and margin and least temperature hold through the cure after it.
+type Window struct {
+	Interval           // From: earliest start; To: time to stop
+	Closing  []Finding // why it ends; none where it ends with the hours that were asked for
+}
+
+// LatestStart is when a coat that takes so long to lay must have been begun.
+// It is false where the window is shorter than that.
+func (w Window) LatestStart(laying unit.Time) (unit.Time, bool) {
+	return w.To - laying, laying >= 0 && w.To-laying >= w.From
+}
+
+// longestAsked bounds the hours that can be asked for: today and tomorrow.
+const longestAsked = 2 * unit.Day
+
+// Windows lists when material may go on within the asked hours.
+// Range: 0:00 ≤ From < To ≤ 48:00. Errors: *InputError.
+func (f Fit) Windows(asked Interval) ([]Window, error) {
+	if err := asked.validate(); err != nil {
+		return nil, err
+	}
+	cure := f.limits.Cure
+	var starts []Interval
+	for _, held := range f.holding(Interval{asked.From, asked.To + cure}, lasting...) {
+		if held.To -= cure; held.To > held.From {
+			starts = append(starts, held)
+		}
+	}
+	var list []Window
+	for _, open := range intersect(f.holding(asked, every...), starts) {
+		list = append(list, Window{open, f.closing(open.To, asked.To)})
+	}
+	return list, nil
+}
+
+// SurfaceWithin lists when the whole of a surface's band lies between two
+// temperatures, the ends of a dose table for one.
+// Range: least ≤ most; 0:00 ≤ From < To ≤ 48:00. Errors: *InputError.
+func SurfaceWithin(d Day, s Surface, least, most unit.Temperature, asked Interval) ([]Interval, error) {
+	if err := asked.validate(); err != nil {
+		return nil, err
+	}
+	f, err := NewFit(d, s, Limits{Least: least, Most: most, Dampest: 1})
+	if err != nil {
+		return nil, err
+	}
+	return f.holding(asked, TooCold, TooHot), nil
+}
+
+func (i Interval) validate() error {
+	if err := within(AskedHours, float64(i.From), 0, float64(longestAsked)); err != nil {
+		return err
+	}
+	if i.From == i.To {
+		return &InputError{AskedHours, float64(i.To), float64(i.From), float64(longestAsked)}
+	}
+	return within(AskedHours, float64(i.To), float64(i.From), float64(longestAsked))
+}
+
+// closing finds why a window ends, a moment after its end.
+func (f Fit) closing(end, askedEnd unit.Time) []Finding {
+	if end >= askedEnd {
+		return nil
+	}
+	const moment = unit.Second
+	if now := f.Now(end + moment); len(now) > 0 {
+		return now
+	}
+	return f.Through(end + moment)
+}
+
+// piece is a stretch between two turns of the day. On it the air only rises or
+// only falls and the offset stands, so that every condition, being read off the
+// air temperature, is won or lost at most once.
+type piece struct {
+	Interval
+	offset Offset
+}
+
+// pieces cuts an interval at sunrise, 15:00 and sunset.
+func (f Fit) pieces(whole Interval) []piece {
+	cuts := []unit.Time{whole.From, whole.To}
+	for day := unit.Time(0); day < whole.To; day += unit.Day {
+		for _, turn := range []unit.Time{f.day.sunrise.Value, highHour, f.day.Sunset()} {
+			if at := day + turn; at > whole.From && at < whole.To {
+				cuts = append(cuts, at)
+			}
+		}
+	}
+	slices.Sort(cuts)
+	cuts = slices.Compact(cuts)
+	var list []piece
+	for i := range cuts[1:] {
+		between := Interval{cuts[i], cuts[i+1]}
+		list = append(list, piece{between, f.surface.By(f.day, (between.From+between.To)/2)})
+	}
+	return list
+}
+
+// holding lists when all the conditions hold.
+func (f Fit) holding(whole Interval, conditions ...Condition) []Interval {
+	var list []Interval
+	for _, p := range f.pieces(whole) {
+		held := p.Interval
+		for _, k := range conditions {
+			held = meet(held, f.heldOn(p, k))
+		}
+		switch last := len(list) - 1; {
+		case held.From >= held.To:
+		case last >= 0 && list[last].To == held.From:
+			list[last].To = held.To
+		default:
+			list = append(list, held)
+		}
+	}
+	return list
+}
+
+// heldOn halves a piece until it knows, to a millisecond, where the condition
+// is won or lost on it.
+func (f Fit) heldOn(p piece, k Condition) Interval {
+	holds := func(at unit.Time) bool { return f.limits.room(k, f.under(p.offset, at)) >= 0 }
+	first, last := holds(p.From), holds(p.To)
+	if first == last {
+		if first {
+			return p.Interval
+		}
+		return Interval{p.From, p.From}
+	}
+	low, high := p.From, p.To
+	for high-low > unit.Second/1000 {
+		if middle := (low + high) / 2; holds(middle) == first {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	if first {
+		return Interval{p.From, high}
+	}
+	return Interval{high, p.To}
+}
+
+func meet(a, b Interval) Interval { return Interval{max(a.From, b.From), min(a.To, b.To)} }
+
+// intersect gives what two lists of separate intervals share.
+func intersect(a, b []Interval) []Interval {
+	var list []Interval
+	for _, x := range a {
+		for _, y := range b {
+			if both := meet(x, y); both.From < both.To {
+				list = append(list, both)
+			}
+		}
+	}
+	return list
+}
