@@ -97,6 +97,7 @@
 		navigator.serviceWorker.ready.then(() => { root.dataset.offline = "yes"; });
 		registration = await navigator.serviceWorker.register(policy ? policy.createScriptURL("sw.js") : "sw.js",
 			{ updateViaCache: "none" });
+		window.addEventListener("shed-switch", switchAndReload);
 		registration.addEventListener("updatefound", watchInstall);
 		watchInstall();
 		sayWaiting();
@@ -127,10 +128,10 @@
 	}
 
 	// Only the page that asked reloads: another open page goes on with the version that it has loaded whole.
-	window.addEventListener("shed-switch", () => {
+	function switchAndReload() {
 		navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
 		switchWorker();
-	});
+	}
 
 	// The worker comes second, so that its downloads don't slow the start. Without it the page works, only not offline.
 	start().finally(() => keepOffline().catch((error) => console.warn("not kept for offline use:", error.message)));

@@ -36,7 +36,9 @@ self.addEventListener("fetch", (event) => {
 });
 
 async function answer(request) {
+	const address = new URL(request.url);
+	address.pathname = address.pathname.replace(/\/index\.html$/, "/");
 	const cache = await caches.open(cacheName);
-	const wanted = request.mode === "navigate" ? "./" : request;
-	return await cache.match(wanted) || fetch(request);
+	// What a link carries behind "?" and what a host says in Vary make no difference to a file.
+	return await cache.match(address, { ignoreSearch: true, ignoreVary: true }) || fetch(request);
 }

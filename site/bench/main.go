@@ -11,6 +11,7 @@ import (
 	"maps"
 	"math"
 	"slices"
+	"strconv"
 
 	"shedreckoner/site/pack"
 	"shedreckoner/site/webdriver"
@@ -47,8 +48,7 @@ func measure(ctx context.Context, program string) error {
 		return err
 	}
 	defer page.Close()
-	sizeErr := size(page)
-	return errors.Join(sizeErr, start(ctx, page.URL, empty.URL))
+	return errors.Join(packages(ctx, program), size(page), start(ctx, page.URL, empty.URL))
 }
 
 // size prints what a first visit loads, by part.
@@ -84,7 +84,12 @@ func start(ctx context.Context, page, empty string) (err error) {
 	}()
 	var pages, empties, ratios []float64
 	for i := range pairs + 1 {
-		p, e := untilReady(driver, page), untilReady(driver, empty)
+		var p, e float64
+		if i%2 == 0 { // each goes first as often, should that matter
+			p, e = untilReady(driver, page), untilReady(driver, empty)
+		} else {
+			e, p = untilReady(driver, empty), untilReady(driver, page)
+		}
 		if i == 0 {
 			continue // the first pair finds the machine's caches cold
 		}
@@ -112,12 +117,17 @@ func untilReady(driver *webdriver.Driver, url string) float64 {
 
 // figure prints a figure that has a limit, and fails if it is over it.
 func figure(name string, value float64, unit string, limit float64) error {
-	value = math.Round(value*1000) / 1000
-	fmt.Println(name, value, unit, limit)
+	text, most := plain(value), plain(limit)
+	fmt.Println(name, text, unit, most)
 	if value > limit {
-		return fmt.Errorf("%s is over its limit: %v %s, limit %v", name, value, unit, limit)
+		return fmt.Errorf("%s is over its limit: %s %s, limit %s", name, text, unit, most)
 	}
 	return nil
+}
+
+// plain writes a number without an exponent, to three places.
+func plain(value float64) string {
+	return strconv.FormatFloat(math.Round(value*1000)/1000, 'f', -1, 64)
 }
 
 func median(values []float64) float64 {

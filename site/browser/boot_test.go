@@ -18,10 +18,13 @@ import (
 )
 
 func TestPageStarts(t *testing.T) {
-	page := served(t, emptyProgram)
+	t.Run("empty", func(t *testing.T) { pageStarts(t, served(t, emptyProgram)) })
+	t.Run("real", func(t *testing.T) { pageStarts(t, servedReal(t)) })
+}
+
+func pageStarts(t *testing.T, page *pack.Served) {
 	inBoth(t, func(t *testing.T, s *webdriver.Session) {
 		s.Open(page.URL)
-		assert.Contains(t, s.Text("main"), "The maker's sheet and the local rules stand above")
 		ready(s)
 		assert.Equal(t, page.Version, s.Attr("html", "data-version"))
 		assert.Empty(t, s.Text("#stopped"))
@@ -35,8 +38,25 @@ func TestPageStarts(t *testing.T) {
 	})
 }
 
-func TestOneFileStartsWithoutServer(t *testing.T) {
+// What stands in the page before any script must be of use by itself.
+func TestFirstContentNeedsNoScript(t *testing.T) {
 	page := served(t, emptyProgram)
+	inChromium(t, func(t *testing.T, s *webdriver.Session) {
+		s.CDP(nil, "Emulation.setScriptExecutionDisabled", map[string]any{"value": true})
+		s.Open(page.URL)
+		text := s.Text("main")
+		assert.Contains(t, text, "The maker's sheet and the local rules stand above")
+		assert.Contains(t, text, "This page needs JavaScript")
+		assert.False(t, s.Has("html[data-ready]"))
+	})
+}
+
+func TestOneFileStartsWithoutServer(t *testing.T) {
+	t.Run("empty", func(t *testing.T) { oneFileStarts(t, served(t, emptyProgram)) })
+	t.Run("real", func(t *testing.T) { oneFileStarts(t, servedReal(t)) })
+}
+
+func oneFileStarts(t *testing.T, page *pack.Served) {
 	inBoth(t, func(t *testing.T, s *webdriver.Session) {
 		s.Open("file://" + page.OneFile)
 		ready(s)

@@ -25,8 +25,11 @@ func TestWorksWithoutNetworkAfterFirstVisit(t *testing.T) {
 		server.Close()
 		s.Refresh()
 		ready(s)
-		s.Open(server.URL + "/#job") // as from the home screen, with a job in the link
-		ready(s)
+		for _, address := range []string{"/#job", "/?from=home", "/index.html"} {
+			s.Open("about:blank")
+			s.Open(server.URL + address)
+			ready(s)
+		}
 		s.Faults() // the browser reports that it could not ask for a newer sw.js
 	})
 }
@@ -66,6 +69,28 @@ func TestNewVersionWaitsUntilAskedFor(t *testing.T) {
 		ready(s)
 		assert.Equal(t, nextVersion, s.Attr("html", "data-version"))
 		s.Faults() // sw.js could not be asked for
+	})
+}
+
+// A page that is open beside the one that switches goes on undisturbed: a cup may be running in it.
+func TestSwitchLeavesOtherTabsAlone(t *testing.T) {
+	page := served(t, emptyProgram)
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		host := newHost(t, page)
+		keep(s, host.URL)
+		s.Refresh() // now under the worker's control
+		ready(s)
+		first := s.Tab()
+		s.NewTab()
+		host.update(t)
+		s.Open(host.URL)
+		s.Wait(`html[data-update="waiting"]`)
+		s.Script(nil, `window.dispatchEvent(new CustomEvent("shed-switch"))`)
+		s.Wait(`html[data-version="` + nextVersion + `"]`)
+
+		s.SwitchTo(first)
+		assert.Equal(t, page.Version, s.Attr("html", "data-version"))
+		assert.True(t, s.Has(`html[data-ready="yes"]`))
 	})
 }
 

@@ -81,6 +81,25 @@ func (s *Session) Refresh() {
 	s.post("/refresh", nil, nil)
 }
 
+// Tab names the tab that the session looks at.
+func (s *Session) Tab() string { s.t.Helper(); return s.get("/window") }
+
+// NewTab opens another tab of the same browser, looks at it from now on, and names it.
+func (s *Session) NewTab() string {
+	s.t.Helper()
+	var tab struct{ Handle string }
+	s.post("/window/new", map[string]any{"type": "tab"}, &tab)
+	s.SwitchTo(tab.Handle)
+	return tab.Handle
+}
+
+// SwitchTo looks at another tab.
+func (s *Session) SwitchTo(tab string) {
+	s.t.Helper()
+	s.keepFaults()
+	s.post("/window", map[string]any{"handle": tab}, nil)
+}
+
 // Has says whether an element is there now.
 func (s *Session) Has(css string) bool {
 	s.t.Helper()
