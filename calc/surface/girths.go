@@ -77,8 +77,9 @@ func measureGirths(in Input) (Measured, error) {
 	}
 	var parts []working.Figure[unit.Area]
 	for _, r := range runs(stand.at) {
-		parts = append(parts, working.By(r.rule, r.area(stand.at, girth), stand.steps(in.Rows, r)...))
-		m.Notes = noted(m.Notes, noteOf[r.rule])
+		area := r.rule.area(stand.at[r.from], stand.at[r.to], girth[r.from:r.to+1])
+		parts = append(parts, working.By(r.rule.Rule, area, stand.steps(in.Rows, r)...))
+		m.Notes = noted(m.Notes, r.rule.note)
 	}
 	m.Area = parts[0]
 	if len(parts) > 1 {
@@ -87,5 +88,3 @@ func measureGirths(in Input) (Measured, error) {
 	m.Edge, err = girthsEdge.Figure(stand.length, in.Rows[0]["girth"], in.Rows[len(in.Rows)-1]["girth"])
 	return m, err
 }
-
-var noteOf = map[*working.Rule]Note{firstRule: ByFirstRule, secondRule: BySecondRule, trapezoids: ByTrapezoids}

@@ -21,10 +21,10 @@ var strip = &Shape{
 var pieces = &Shape{
 	Key: "pieces", Name: "many small pieces",
 	Dims: []Dim{count("pieces", "pieces", "N", maxCount), length("length", "length of one", "l"),
-		length("width", "width of one", "w"), count("faces", "faces of each", "n", 6)},
+		length("width", "width of one", "w"), count("faces-each", "faces of each", "n", 6)},
 	measure: func(in Input) (Measured, error) {
 		many, l, w := in.Counts["pieces"], in.length("length"), in.length("width")
-		return join(piecesArea.Figure(many, in.Counts["faces"], l, w))(piecesEdge.Figure(many, l, w))
+		return join(piecesArea.Figure(many, in.Counts["faces-each"], l, w))(piecesEdge.Figure(many, l, w))
 	},
 	sketch: Sketch{
 		Strokes: []Stroke{
@@ -32,7 +32,7 @@ var pieces = &Shape{
 			outline(17, 4, 20, 4, 20, 6.4, 17, 6.4), outline(21.5, 4, 24.5, 4, 24.5, 6.4, 21.5, 6.4),
 			outline(17, 8, 20, 8, 20, 10.4, 17, 10.4), outline(21.5, 8, 24.5, 8, 24.5, 10.4, 21.5, 10.4),
 		},
-		Marks: []Mark{beside("length", 3, 12, 13, 12), beside("width", 13, 12, 13, 4), label("faces", 8, 8), label("pieces", 20.75, 12.5)},
+		Marks: []Mark{beside("length", 3, 12, 13, 12), beside("width", 13, 12, 13, 4), label("faces-each", 8, 8), label("pieces", 20.75, 12.5)},
 	},
 }
 

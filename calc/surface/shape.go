@@ -20,7 +20,7 @@ var Rules = []*working.Rule{
 	shoelace, roundTheCorners, tubeArea.Rule, tubeEdge.Rule, slant.Rule, frustumArea.Rule, frustumEdge.Rule,
 	capArea.Rule, ellipsoidArea, halfArea.Rule, lengthTimesHeight.Rule, widthTimesHeight.Rule,
 	boxArea, boxEdge, stripArea.Rule, stripEdge.Rule, piecesArea.Rule, piecesEdge.Rule,
-	evenSpacing.Rule, overAll.Rule, fromFirstToLast.Rule, firstRule, secondRule, trapezoids, girthsArea, girthsEdge.Rule,
+	evenSpacing.Rule, overAll.Rule, fromFirstToLast.Rule, firstRule.Rule, secondRule.Rule, trapezoids.Rule, girthsArea, girthsEdge.Rule,
 	totalArea.Rule, totalEdge.Rule, cutOutArea, cutOutEdge,
 }
 

@@ -6,20 +6,44 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// The rules that take the area under girths at even spacing.
+// spacedRule takes the area under girths at even spacing: spacing × factor × the
+// sum of the girths, the first and the last once, those between times inner,
+// again and again. It fits a number of intervals that inner divides.
+type spacedRule struct {
+	*working.Rule
+	inner  []float64
+	factor float64
+	note   Note
+}
+
 var (
-	firstRule = working.Method("Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1",
-		source.BarrassDerrett.At("p. 74"), source.Published, areaResult("area between stations"))
-	secondRule = working.Method("Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1",
-		source.BarrassDerrett.At("p. 75"), source.FromMemory, areaResult("area between stations"))
-	trapezoids = working.Method("trapezoids: spacing × the mean of the two girths",
-		source.Geometry.At(""), source.Exact, areaResult("area between stations"))
+	firstRule = spacedRule{working.Method("Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1",
+		source.BarrassDerrett.At("p. 74"), source.Published, areaResult("area between stations")),
+		[]float64{4, 2}, 1. / 3, ByFirstRule}
+	secondRule = spacedRule{working.Method("Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1",
+		source.BarrassDerrett.At("p. 75"), source.FromMemory, areaResult("area between stations")),
+		[]float64{3, 3, 2}, 3. / 8, BySecondRule}
+	trapezoids = spacedRule{working.Method("trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1",
+		source.Geometry.At(""), source.Exact, areaResult("area between stations")),
+		[]float64{2}, 1. / 2, ByTrapezoids}
 )
 
-// A run is a stretch of stations at even spacing, and the rule that fits it.
+func (r spacedRule) fits(intervals int) bool { return intervals%len(r.inner) == 0 }
+
+// area gives the area under girths from place first to place last.
+func (r spacedRule) area(first, last float64, girths []float64) unit.Area {
+	n := len(girths) - 1
+	sum := girths[0] + girths[n]
+	for i, g := range girths[1:n] {
+		sum += r.inner[i%len(r.inner)] * g
+	}
+	return unit.Area((last - first) / float64(n) * r.factor * sum)
+}
+
+// run is a stretch of evenly spaced stations, and the rule that fits it.
 type run struct {
 	from, to int // indices of its first and last station
-	rule     *working.Rule
+	rule     spacedRule
 }
 
 // sameSpacing is how far, as a share, spacings may differ and still count as
@@ -27,9 +51,7 @@ type run struct {
 const sameSpacing = 0.01
 
 // runs cuts stations into stretches of even spacing, and each of them into
-// stretches that a rule fits: the first rule for an even number of intervals,
-// the second for threes; five, seven, eleven: the first, and the second for the
-// last three; a lone interval is left to the trapezoid.
+// stretches that a rule fits.
 func runs(at []float64) []run {
 	var list []run
 	for from := 0; from < len(at)-1; {
@@ -45,40 +67,18 @@ func runs(at []float64) []run {
 
 func even(a, b float64) bool { return b >= a*(1-sameSpacing) && b <= a*(1+sameSpacing) }
 
+// fitted picks the first rule for an even number of intervals, the second for
+// threes; for five, seven or eleven the first, and the second over the last
+// three. A lone interval is left to the trapezoid.
 func fitted(from, to int) []run {
-	switch n := to - from; {
-	case n == 1:
+	n := to - from
+	for _, rule := range []spacedRule{firstRule, secondRule} {
+		if rule.fits(n) {
+			return []run{{from, to, rule}}
+		}
+	}
+	if n == 1 {
 		return []run{{from, to, trapezoids}}
-	case n%2 == 0:
-		return []run{{from, to, firstRule}}
-	case n%3 == 0:
-		return []run{{from, to, secondRule}}
 	}
 	return []run{{from, to - 3, firstRule}, {to - 3, to, secondRule}}
-}
-
-// area gives the area of the run: Σ multiplier × girth × spacing × factor.
-func (r run) area(at, girth []float64) unit.Area {
-	n := r.to - r.from
-	spacing := (at[r.to] - at[r.from]) / float64(n)
-	sum := 0.0
-	for i := 0; i <= n; i++ {
-		sum += r.multiplier(i, n) * girth[r.from+i]
-	}
-	return unit.Area(spacing * sum * factors[r.rule])
-}
-
-// factors go with the multipliers of each rule.
-var factors = map[*working.Rule]float64{firstRule: 1. / 3, secondRule: 3. / 8, trapezoids: 1. / 2}
-
-func (r run) multiplier(i, n int) float64 {
-	switch {
-	case i == 0 || i == n:
-		return 1
-	case r.rule == firstRule && i%2 == 1:
-		return 4
-	case r.rule == secondRule && i%3 != 0:
-		return 3
-	}
-	return 2
 }
