@@ -92,6 +92,8 @@ var (
 
 	ITTC = &Document{"ITTC", "particulars of the Wigley parabolic hull", "International Towing Tank Conference", false}
 
+	BoxTiao = &Document{"Box-Tiao", "Bayesian Inference in Statistical Analysis", "Box and Tiao, 1973", false}
+
 	Practice = &Document{"practice", "common practice of the trade", "suppliers' pages, trade magazines, builders' logs", true}
 
 	House = &Document{"house", "our own method", "this program", true}
@@ -101,7 +103,7 @@ var (
 var Documents = []*Document{
 	SP811, Geometry, UFC319006, BarrassDerrett, WMO8, ISO8502_4, ISO12944_7, ISO6344, ISO2431, CFR63VVVV,
 	CFR63WWWW, ToledoVentilation, NIOSH, JAPS102, TCA447, ASTMD2471, TM551905223, CompositesManufacturing, ISMP, Practice, House,
-	InspectionNotes, WetFilmSheet, PaintEstimating, SpreadingBulletin, SpreadingTable, FlooringBulletin, GeorgiaP2AD, BlastProfile, ResinSupplier,
+	InspectionNotes, WetFilmSheet, PaintEstimating, SpreadingBulletin, SpreadingTable, FlooringBulletin, GeorgiaP2AD, BlastProfile, ResinSupplier, BoxTiao,
 	DewTable, Psychrolib, CoatingChart, CoatingGlossary, CODATA, AbulenciaTheodore, OSHAZ2, OSHAConfined, EH40, SafeWorkAustralia, ACGIH, TRGS900,
 	Ramanujan, DLMF, Nicholls, StabilityNotes, ITTC,
 }

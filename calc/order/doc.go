@@ -1,0 +1,25 @@
+// Package order turns what a plan needs into what to buy: packs, how sure the
+// amount is, and what earlier work teaches about the next.
+//
+//	topic                                        file
+//	rounding, stock, sets, reserve               need.go
+//	packs at least cost                          packs.go, search.go
+//	areas, films and losses as spreads           confidence.go
+//	the draws, in slices                         simulation.go
+//	learning from the log                        learning.go
+//	which input moves a total most               sensitivity.go
+//
+// A need goes the same way every time: simulated or planned as a float, through
+// Door to a decimal, less the stock, then to packs. All amounts are of the
+// product as sold.
+package order
+
+import "shedreckoner/calc/working"
+
+// Rules is every rule of the package.
+var Rules = []*working.Rule{
+	Reserve.Rule,
+	PacksByMass, PacksByVolume, PacksByCount,
+	ConfidenceByMass, ConfidenceByVolume,
+	Learning,
+}

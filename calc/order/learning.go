@@ -1,0 +1,125 @@
+package order
+
+import (
+	"fmt"
+	"math"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Learning is the method of Learn.
+var Learning = working.Method("1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + Σx ÷ σ²), x = ln(used ÷ planned), each logged work weighing by its planned mass; the next job's factor is log-normal with m and √(v + σ²)",
+	source.BoxTiao.At("1.2, normal mean with known spread"), source.FromMemory,
+	working.Arg{Symbol: "e^m", Meaning: "used ÷ planned, as learned", Scale: unit.InPure})
+
+// Belief is what is held of the logarithm of a method's and card's used ÷
+// planned: normal with this mean and standard deviation.
+type Belief struct{ Mean, SD float64 }
+
+// Reading is one observed logarithm and its own standard deviation.
+type Reading struct{ X, SD float64 }
+
+// Update is the belief after readings, 1/v = 1/s0² + Σ 1/σ², m = v·(m0/s0² +
+// Σ x/σ²). It doesn't matter in how many goes they come.
+// Range: standard deviations over zero. Errors: *LogError.
+// Source: Box and Tiao 1.2 (from memory): conjugate normal update.
+func (b Belief) Update(readings ...Reading) (Belief, error) {
+	if !(b.SD > 0) {
+		return Belief{}, &LogError{Cause: BadSpread}
+	}
+	precision := 1 / (b.SD * b.SD)
+	weighted := b.Mean * precision
+	for i, r := range readings {
+		if !(r.SD > 0) || math.IsInf(r.SD, 0) || math.IsNaN(r.X) || math.IsInf(r.X, 0) {
+			return Belief{}, &LogError{Cause: BadSpread, At: i}
+		}
+		precision += 1 / (r.SD * r.SD)
+		weighted += r.X / (r.SD * r.SD)
+	}
+	return Belief{weighted / precision, math.Sqrt(1 / precision)}, nil
+}
+
+// Next is the spread of the next work by this method and card: the belief's
+// own doubt and σ, the spread from one work to another.
+func (b Belief) Next(sigma float64) Spread { return LogNormal(b.Mean, math.Hypot(b.SD, sigma)) }
+
+// Factor is used ÷ planned as it is believed, exp(m).
+func (b Belief) Factor() unit.Factor { return unit.Factor(math.Exp(b.Mean)) }
+
+// Entry is one finished surface, or one cup, in the log. All masses are of the
+// same product as sold.
+type Entry struct {
+	Used     unit.Mass
+	Planned  unit.Mass // at the base factors frozen when it was logged
+	FilmOnly unit.Mass // what the film itself takes with nothing lost
+	HasComb  bool      // the plan is of a film that was read with a comb
+	SD       float64   // σ: of one finished surface, or of one cup
+}
+
+// LogCause says why an entry can't be learned from.
+type LogCause int
+
+// The causes of a LogError.
+const (
+	BadMass   LogCause = iota // a mass that isn't over zero
+	BadSpread                 // a standard deviation that isn't over zero
+	Unlikely                  // used ÷ planned outside 1/MaxRatio to MaxRatio: Ratio
+	ThinFilm                  // less used than the film takes, and no comb reading: Ratio
+)
+
+// MaxRatio is how far used may lie from planned, either way: beyond, it is a
+// slip of unit and not a hand.
+const MaxRatio = 5
+
+// LogError says which entry can't be learned from, and why.
+type LogError struct {
+	Cause LogCause
+	At    int     // index of the entry
+	Ratio float64 // used ÷ planned, or used ÷ film, by cause
+}
+
+// Error gives the cause for a programmer.
+func (e *LogError) Error() string {
+	return fmt.Sprintf("order: can't learn from entry %d (cause %d, ratio %.3g)", e.At, e.Cause, e.Ratio)
+}
+
+// Learn updates a belief by log entries of one method and card. An entry
+// weighs by its share of the planned mass, so that a dab counts less than a
+// deck; together they weigh as many as they are. Less used than the film
+// itself takes is a thin film and not a low loss: it is refused until the film
+// was read with a comb and the plan made for that.
+// Errors: *LogError.
+// Source: Belief.Update; the weights are our own.
+func Learn(prior Belief, log []Entry) (Belief, error) {
+	planned := unit.Mass(0)
+	for i, e := range log {
+		if err := e.check(i); err != nil {
+			return Belief{}, err
+		}
+		planned += e.Planned
+	}
+	readings := make([]Reading, len(log))
+	for i, e := range log {
+		weight := float64(e.Planned) * float64(len(log)) / float64(planned)
+		readings[i] = Reading{math.Log(float64(e.Used / e.Planned)), e.SD / math.Sqrt(weight)}
+	}
+	return prior.Update(readings...)
+}
+
+func (e Entry) check(at int) error {
+	if !(e.Used > 0 && e.Planned > 0 && e.FilmOnly >= 0) || math.IsInf(float64(e.Planned), 0) {
+		return &LogError{Cause: BadMass, At: at}
+	}
+	if !(e.SD > 0) {
+		return &LogError{Cause: BadSpread, At: at}
+	}
+	if ratio := float64(e.Used / e.Planned); !(ratio <= MaxRatio && ratio >= 1./MaxRatio) {
+		return &LogError{Unlikely, at, ratio}
+	}
+	if e.Used < e.FilmOnly && !e.HasComb {
+		return &LogError{ThinFilm, at, float64(e.Used / e.FilmOnly)}
+	}
+	return nil
+}

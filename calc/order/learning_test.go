@@ -1,0 +1,97 @@
+package order_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/unit"
+)
+
+var before = order.Belief{SD: 0.15}
+
+func used(ratio, planned float64) order.Entry {
+	return order.Entry{Used: unit.Mass(ratio * planned), Planned: unit.Mass(planned), FilmOnly: unit.Mass(0.8 * planned), SD: 0.2}
+}
+
+func TestLearnWeighsByPlannedMass(t *testing.T) {
+	even, err := order.Learn(before, []order.Entry{used(1.2, 2), used(1.2, 2), used(1.2, 2)})
+	require.NoError(t, err)
+	uneven, err := order.Learn(before, []order.Entry{used(1.2, 1), used(1.2, 0.5), used(1.2, 4.5)})
+	require.NoError(t, err)
+	assert.InDelta(t, even.Mean, uneven.Mean, 1e-12)
+	assert.InDelta(t, even.SD, uneven.SD, 1e-12)
+
+	byHand, err := before.Update(order.Reading{X: math.Log(1.2), SD: 0.2}, order.Reading{X: math.Log(1.2), SD: 0.2}, order.Reading{X: math.Log(1.2), SD: 0.2})
+	require.NoError(t, err)
+	assert.InDelta(t, byHand.Mean, even.Mean, 1e-12)
+
+	deckHeavy, err := order.Learn(before, []order.Entry{used(1.5, 5), used(1, 0.5)})
+	require.NoError(t, err)
+	dabHeavy, err := order.Learn(before, []order.Entry{used(1.5, 0.5), used(1, 5)})
+	require.NoError(t, err)
+	assert.Greater(t, deckHeavy.Mean, dabHeavy.Mean)
+}
+
+// Learning in one go or in several is the same; doubt only shrinks; the mean
+// moves towards what was seen and not past it.
+func TestUpdateInAnyGoes(t *testing.T) {
+	readings := []order.Reading{{0.3, 0.2}, {-0.1, 0.35}, {0.2, 0.2}}
+	atOnce, err := before.Update(readings...)
+	require.NoError(t, err)
+	step := before
+	for _, r := range readings {
+		next, err := step.Update(r)
+		require.NoError(t, err)
+		assert.Less(t, next.SD, step.SD)
+		assert.True(t, (next.Mean-step.Mean)*(r.X-step.Mean) > 0 && (r.X-next.Mean)*(r.X-step.Mean) > 0)
+		step = next
+	}
+	assert.InDelta(t, atOnce.Mean, step.Mean, 1e-12)
+	assert.InDelta(t, atOnce.SD, step.SD, 1e-12)
+	same, err := before.Update()
+	require.NoError(t, err)
+	assert.InDelta(t, before.SD, same.SD, 1e-12)
+}
+
+func TestNextAddsTheSpreadOfTheWork(t *testing.T) {
+	s := order.Belief{Mean: 0.12, SD: 0.3}.Next(0.4)
+	assert.Equal(t, 1.0, s.Moving)
+	assert.Equal(t, 0.12, s.Mean)
+	assert.InDelta(t, 0.5, s.SD, 1e-12)
+	assert.InDelta(t, 1.1275, float64(order.Belief{Mean: 0.12}.Factor()), 1e-4)
+}
+
+func TestLearnRefuses(t *testing.T) {
+	thin := used(0.7, 2)
+	read := thin
+	read.HasComb = true
+	for name, c := range map[string]struct {
+		entry order.Entry
+		cause order.LogCause
+	}{
+		"nothing used":      {used(0, 2), order.BadMass},
+		"not a number":      {used(math.NaN(), 2), order.BadMass},
+		"no plan":           {order.Entry{Used: 1, SD: 0.2}, order.BadMass},
+		"no spread":         {order.Entry{Used: 1, Planned: 1}, order.BadSpread},
+		"grams for kilos":   {used(1000, 2), order.Unlikely},
+		"kilos for grams":   {used(0.001, 2), order.Unlikely},
+		"just over the top": {used(order.MaxRatio*1.001, 2), order.Unlikely},
+		"a thin film":       {thin, order.ThinFilm},
+	} {
+		_, err := order.Learn(before, []order.Entry{used(1.1, 1), c.entry})
+		var refused *order.LogError
+		require.ErrorAs(t, err, &refused, name)
+		assert.Equal(t, c.cause, refused.Cause, name)
+		assert.Equal(t, 1, refused.At, name)
+	}
+	_, err := order.Learn(before, []order.Entry{read})
+	assert.NoError(t, err, "a thin film that was read with a comb")
+	_, err = order.Belief{}.Update()
+	assert.Error(t, err)
+	_, err = before.Update(order.Reading{X: 1})
+	assert.Error(t, err)
+}

@@ -1,0 +1,91 @@
+package order
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Tenth is the step to which needs are rounded: 0.1 g in kg, 0.1 mL in L.
+var Tenth = decimal.New(1, -4)
+
+// doorSlack is the share of a step by which a float may overshoot a mark and
+// still stand on it: far more than sums of floats are off, far less than counts.
+const doorSlack = 1e-3
+
+// maxDoorSteps keeps the float's last bit under the slack.
+const maxDoorSteps = 1e12
+
+// DoorError says that a computed amount can't be bought: negative, not a
+// number, or beyond every scale.
+type DoorError struct{ Value float64 }
+
+// Error names the amount.
+func (e *DoorError) Error() string { return fmt.Sprintf("order: can't buy %g", e.Value) }
+
+// Door is the one way from a computed amount to one that is dosed or bought:
+// up to the next step, in the scale's unit. 0.1 + 0.2 kg is 0.3 kg and not
+// 0.3001, for what floats add to a mark doesn't count.
+// Range: v from 0 to 10¹² steps. Errors: *DoorError.
+// Source: our own; amounts round up.
+func Door[Q unit.Quantity](v Q, scale *unit.Scale, step decimal.Decimal) (decimal.Decimal, error) {
+	steps := scale.From(float64(v)) / step.InexactFloat64()
+	if !(steps >= -doorSlack && steps <= maxDoorSteps) {
+		return decimal.Zero, &DoorError{scale.From(float64(v))}
+	}
+	return decimal.NewFromInt(int64(math.Max(0, math.Ceil(steps-doorSlack)))).Mul(step), nil
+}
+
+// ToBuy is what the stock leaves to buy of a need, never below zero.
+func ToBuy(need, inStock decimal.Decimal) decimal.Decimal {
+	return decimal.Max(need.Sub(inStock), decimal.Zero)
+}
+
+// SetPart is one part of a set: what there is of it, and what a whole set
+// holds, both in the unit of the mix ratio.
+type SetPart struct{ InStock, PerSet decimal.Decimal }
+
+// SetError says that a part of a set holds nothing, or that its stock is below
+// zero. At is the part.
+type SetError struct{ At int }
+
+// Error names the part.
+func (e *SetError) Error() string { return fmt.Sprintf("order: part %d of the set", e.At) }
+
+// MixInStock is the mix that parts in stock make, down to 0.1 g or 0.1 mL: the
+// part that runs out first decides, and what is left of the others is no stock.
+// Errors: *SetError.
+func MixInStock(parts []SetPart) (decimal.Decimal, error) {
+	whole, least := decimal.Zero, decimal.Zero
+	for i, p := range parts {
+		if p.PerSet.Sign() <= 0 || p.InStock.Sign() < 0 {
+			return decimal.Zero, &SetError{i}
+		}
+		whole = whole.Add(p.PerSet)
+	}
+	for i, p := range parts {
+		mix, _ := p.InStock.Mul(whole).QuoRem(p.PerSet, -Tenth.Exponent())
+		if i == 0 || mix.LessThan(least) {
+			least = mix
+		}
+	}
+	return least, nil
+}
+
+// Reserve is kept of a colour for repairs: a later batch never matches,
+// r = max(p × N, r_min).
+// Range: p 0–0.5, N 0–1e5 kg, r_min 0–100 kg. Errors: *working.RangeError.
+// Source: common practice.
+var Reserve = working.Of3("r = max(p × N, r_min)", source.Practice.At("repair reserve of one batch"), source.CommonPractice,
+	working.Arg{Symbol: "r", Meaning: "kept for repairs", Scale: unit.InKilogram},
+	[]working.Arg{
+		working.In("p", "share kept for repairs", unit.InPure, 0, 0.5),
+		working.In("N", "needed", unit.InKilogram, 0, 1e5),
+		working.In("r_min", "least kept for repairs", unit.InKilogram, 0, 100),
+	},
+	func(p unit.Share, need, least unit.Mass) unit.Mass { return max(unit.Mass(p)*need, least) })

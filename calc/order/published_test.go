@@ -1,0 +1,71 @@
+package order_test
+
+import (
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working/workingtest"
+)
+
+func TestFormulasAndCodeAgree(t *testing.T) { workingtest.Check(t, order.Rules...) }
+
+func TestPublishedOrder(t *testing.T) {
+	workingtest.Published(t, "order.txt", map[string]workingtest.Case{
+		"learned mean": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
+			b, err := learned(r)
+			return b.Mean, err
+		}},
+		"learned doubt": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
+			b, err := learned(r)
+			return b.SD, err
+		}},
+		"factor drawn apart": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) { return factor(r, strconv.Itoa) }},
+		"factor shared": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
+			return factor(r, func(int) string { return "one hand" })
+		}},
+	})
+}
+
+func learned(r workingtest.Row) (order.Belief, error) {
+	readings := make([]order.Reading, int(r.Number("times")))
+	for i := range readings {
+		readings[i] = order.Reading{X: r.Number("seen"), SD: r.Number("spread")}
+	}
+	return order.Belief{Mean: r.Number("believed"), SD: r.Number("doubt")}.Update(readings...)
+}
+
+// factor is the amount enough for 90 % over that for half.
+func factor(r workingtest.Row, key func(int) string) (float64, error) {
+	m := order.NewModel(1)
+	for i := range int(r.Number("surfaces")) {
+		m.Add(0, 1, m.Draw(key(i), order.CV(r.Number("cv"))))
+	}
+	s, err := m.Simulate(40_000, 1)
+	if err != nil {
+		return 0, err
+	}
+	s.Step(40_000)
+	o, err := s.Outcome(0)
+	if err != nil {
+		return 0, err
+	}
+	ninety, err := o.Enough(0.9)
+	if err != nil {
+		return 0, err
+	}
+	half, err := o.Enough(0.5)
+	return ninety / half, err
+}
+
+func run(t *testing.T, m *order.Model, draws int) *order.Simulation {
+	t.Helper()
+	s, err := m.Simulate(draws, 7)
+	require.NoError(t, err)
+	assert.True(t, s.Step(draws))
+	return s
+}
