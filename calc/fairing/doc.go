@@ -1,0 +1,22 @@
+// Package fairing turns hollows into filler: volumes of skims, hollows and
+// fillets, a grid of readings with its datum, passes, and putty mixed by hand.
+//
+// A reading is the distance from a straight-edge or batten to the surface:
+// above zero a hollow to fill, below zero a proud spot to cut.
+//
+//	skim, hollow, fillet  volume.go
+//	grid of readings      grid.go, integrate.go
+//	raising the datum     datum.go
+//	pasted readings       paste.go, readings.go
+//	applied, passes       pass.go
+//	putty by recipe       putty.go
+package fairing
+
+import "shedreckoner/calc/working"
+
+// Rules is every rule of this package.
+var Rules = []*working.Rule{
+	Skim.Rule, BattenHollow.Rule, Trough.Rule, Fillet.Rule, FillVolume, CutVolume, BestDatum,
+	Applied.Rule, AppliedDepth.Rule, SandedOff.Rule, Passes.Rule, MassOf.Rule, HardenerByMass.Rule, HardenerByVolume.Rule,
+	PartVolume.Rule, WithAir.Rule, MixedDensity.Rule, BalloonShare.Rule, ToWeigh.Rule,
+}
