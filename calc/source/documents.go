@@ -94,6 +94,14 @@ var (
 
 	BoxTiao = &Document{"Box-Tiao", "Bayesian Inference in Statistical Analysis", "Box and Tiao, 1973", false}
 
+	GelCoatSheet = &Document{"gel-coat-sheet", "gel coat application sheet", "a distributor", true}
+
+	BoardBook = &Document{"board-book", "catalyst by volume for a quart of resin", "a surfboard builder's book", true}
+
+	ResinGuide = &Document{"resin-guide", "resin selection guide", "a resin maker", true}
+
+	TM1_1500 = &Document{"TM-1-1500-204-23", "TM 1-1500-204-23, General Aircraft Maintenance", "US Army", true}
+
 	Practice = &Document{"practice", "common practice of the trade", "suppliers' pages, trade magazines, builders' logs", true}
 
 	House = &Document{"house", "our own method", "this program", true}
@@ -106,4 +114,5 @@ var Documents = []*Document{
 	InspectionNotes, WetFilmSheet, PaintEstimating, SpreadingBulletin, SpreadingTable, FlooringBulletin, GeorgiaP2AD, BlastProfile, ResinSupplier, BoxTiao,
 	DewTable, Psychrolib, CoatingChart, CoatingGlossary, CODATA, AbulenciaTheodore, OSHAZ2, OSHAConfined, EH40, SafeWorkAustralia, ACGIH, TRGS900,
 	Ramanujan, DLMF, Nicholls, StabilityNotes, ITTC,
+	GelCoatSheet, BoardBook, ResinGuide, TM1_1500,
 }
