@@ -75,15 +75,15 @@ func (d Day) Sunset() unit.Time { return unit.Day - d.sunrise.Value }
 // Air is the air temperature at a time from midnight.
 func (d Day) Air(at unit.Time) unit.Temperature {
 	low, high, sunrise := d.low.Value, d.high.Value, d.sunrise.Value
-	if h, falls := branch(at, sunrise); falls {
+	h, falls := branch(at, sunrise)
+	if falls {
 		return fall(low, high, sunrise, h)
-	} else {
-		return rise(low, high, sunrise, h)
 	}
+	return rise(low, high, sunrise, h)
 }
 
 // Dew is the dew point of the air at a time from midnight.
-func (d Day) Dew(at unit.Time) unit.Temperature { return min(d.dew.Value, d.Air(at)) }
+func (d Day) Dew(at unit.Time) unit.Temperature { return cappedDew(d.dew.Value, d.Air(at)) }
 
 // Humidity is the relative humidity of the air at a time from midnight.
 func (d Day) Humidity(at unit.Time) unit.Share { return humidityAt(d.Dew(at), d.Air(at)) }
@@ -94,39 +94,32 @@ func (d Day) ReadingOff() unit.TemperatureDifference {
 	return unit.TemperatureDifference(d.reading.Temperature.Value - d.Air(d.reading.At))
 }
 
-// AirFigure is Air with its working. Errors: *InputError for a time before 0:00 or after 48:00.
-func (d Day) AirFigure(at unit.Time) (working.Figure[unit.Temperature], error) {
+// Weather is the air at one time, with its working.
+type Weather struct {
+	Air, Dew working.Figure[unit.Temperature]
+	Humidity working.Figure[unit.Share]
+}
+
+// Weather gives Air, Dew and Humidity with their working.
+// Range: 0:00 to 48:00. Errors: *InputError.
+func (d Day) Weather(at unit.Time) (w Weather, err error) {
 	if err := within(ConditionHour, float64(at), 0, 2*float64(unit.Day)); err != nil {
-		return working.Figure[unit.Temperature]{}, err
+		return w, err
 	}
 	h, falls := branch(at, d.sunrise.Value)
 	hour := working.Given(h, "hour, counted on past midnight", unit.InHour, "", source.Exact)
+	rule := Rise
 	if falls {
-		return Fall.Figure(d.low, d.high, d.sunrise, hour)
+		rule = Fall
 	}
-	return Rise.Figure(d.low, d.high, d.sunrise, hour)
-}
-
-// DewFigure is Dew with its working. Errors: those of AirFigure.
-func (d Day) DewFigure(at unit.Time) (working.Figure[unit.Temperature], error) {
-	air, err := d.AirFigure(at)
-	if err != nil {
-		return air, err
+	if w.Air, err = rule.Figure(d.low, d.high, d.sunrise, hour); err != nil {
+		return w, err
 	}
-	return CappedDew.Figure(d.dew, air)
-}
-
-// HumidityFigure is Humidity with its working. Errors: those of AirFigure.
-func (d Day) HumidityFigure(at unit.Time) (working.Figure[unit.Share], error) {
-	air, err := d.AirFigure(at)
-	if err != nil {
-		return working.Figure[unit.Share]{}, err
+	if w.Dew, err = CappedDew.Figure(d.dew, w.Air); err != nil {
+		return w, err
 	}
-	dew, err := CappedDew.Figure(d.dew, air)
-	if err != nil {
-		return working.Figure[unit.Share]{}, err
-	}
-	return HumidityAt.Figure(dew, air)
+	w.Humidity, err = HumidityAt.Figure(w.Dew, w.Air)
+	return w, err
 }
 
 // branch finds the half cosine that a time lies on, and the hour to read it at:
@@ -175,7 +168,9 @@ var Fall = working.Of4("t = high − (high − low) × (1 − cos(π × (h − 1
 var CappedDew = working.Of2("td = min(tr, t)", curve, source.Assumption,
 	working.In("td", "dew point", unit.InCelsius, -45, 60),
 	[]working.Arg{working.In("tr", "dew point of the reading", unit.InCelsius, -45, 60), airTemperature},
-	func(read, air unit.Temperature) unit.Temperature { return min(read, air) })
+	cappedDew)
+
+func cappedDew(read, air unit.Temperature) unit.Temperature { return min(read, air) }
 
 func rise(low, high unit.Temperature, sunrise, at unit.Time) unit.Temperature {
 	return low + (high-low)*halfCosine(at-sunrise, highHour-sunrise)

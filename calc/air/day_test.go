@@ -12,7 +12,10 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-const hour = unit.Time(unit.Hour)
+const (
+	hour   = unit.Hour
+	minute = unit.Minute
+)
 
 func read(c, rh float64, at unit.Time) air.Reading {
 	return air.Reading{Temperature: celsius(c), Humidity: percent(rh), At: at}
@@ -51,8 +54,8 @@ func TestTheCurveIsContinuousAndStaysInItsBand(t *testing.T) {
 	random := rand.New(rand.NewPCG(3, 4))
 	for range 50 {
 		d := randomDay(t, random)
-		last := d.Air(-unit.Time(unit.Minute))
-		for at := unit.Time(0); at < 48*hour; at += unit.Time(unit.Minute) {
+		last := d.Air(-minute)
+		for at := unit.Time(0); at < 48*hour; at += minute {
 			now := d.Air(at)
 			assert.InDelta(t, float64(last), float64(now), 0.1, "15 °C over 6 h move at most 0.07 °C a minute")
 			assert.LessOrEqual(t, d.Dew(at), now)
@@ -84,19 +87,15 @@ func TestCurvesAndTheirFiguresAgree(t *testing.T) {
 	for range 20 {
 		d := randomDay(t, random)
 		for at := unit.Time(0); at <= 48*hour; at += 0.7 * hour {
-			temperature, err := d.AirFigure(at)
+			w, err := d.Weather(at)
 			require.NoError(t, err)
-			dew, err := d.DewFigure(at)
-			require.NoError(t, err)
-			rh, err := d.HumidityFigure(at)
-			require.NoError(t, err)
-			assert.Equal(t, d.Air(at), temperature.Value)
-			assert.Equal(t, d.Dew(at), dew.Value)
-			assert.Equal(t, d.Humidity(at), rh.Value)
-			assert.NotEmpty(t, rh.Step.Texts())
+			assert.Equal(t, d.Air(at), w.Air.Value)
+			assert.Equal(t, d.Dew(at), w.Dew.Value)
+			assert.Equal(t, d.Humidity(at), w.Humidity.Value)
+			assert.NotEmpty(t, w.Humidity.Step.Texts())
 		}
 	}
-	_, err := randomDay(t, random).AirFigure(49 * hour)
+	_, err := randomDay(t, random).Weather(49 * hour)
 	assert.Error(t, err)
 }
 

@@ -31,15 +31,7 @@ var Exposures = []Exposure{
 }
 
 // LowestExposure is the limit to take where none was chosen.
-func LowestExposure() Exposure {
-	lowest := Exposures[0]
-	for _, e := range Exposures {
-		if e.EightHours < lowest.EightHours {
-			lowest = e
-		}
-	}
-	return lowest
-}
+func LowestExposure() Exposure { return Exposures[0] }
 
 // Limit is the eight-hour limit as a figure.
 func (e Exposure) Limit() working.Figure[unit.Share] {

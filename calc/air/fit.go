@@ -145,7 +145,7 @@ func (f Fit) Conditions(at unit.Time) Conditions { return f.under(f.surface.By(f
 
 func (f Fit) under(o Offset, at unit.Time) Conditions {
 	air := f.day.Air(at)
-	dew := min(f.day.dew.Value, air)
+	dew := cappedDew(f.day.dew.Value, air)
 	return Conditions{at, air + unit.Temperature(o.Least.Value), air + unit.Temperature(o.Most.Value), dew, humidityAt(dew, air)}
 }
 

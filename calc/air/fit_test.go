@@ -115,8 +115,13 @@ func TestColdEvening(t *testing.T) {
 		assert.True(t, cold, name)
 		assert.InDelta(t, 22.5, float64(found.At/hour), 1e-6, name)
 	}
+	long := day(t, 10, 30, 5, read(30, 30, 15*hour)) // sunset at 19:00
+	card.Least = celsius(28).Value                   // passed at 17:52
+	_, cold := fit(t, long, air.Held(sun), card).ColdEvening(14 * hour)
+	assert.True(t, cold, "the sun's warmth doesn't count by day either")
+	card.Least = celsius(20).Value
 	skyCold := fit(t, d, air.InTheOpen(air.White), card)
-	_, cold := skyCold.ColdEvening(17 * hour)
+	_, cold = skyCold.ColdEvening(17 * hour)
 	assert.True(t, cold, "the surface is colder than the air")
 }
 

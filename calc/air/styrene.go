@@ -31,6 +31,8 @@ var ThinnedContent = working.Of2("h' = (h + s) ÷ (1 + s)", source.House.At("bal
 
 // BoatEmission is the styrene given off by gel coat by the rule for boat
 // builders, for every way of putting it on: B = 0.445 × h^1.675, g/kg, h in %.
+// The rule counts methyl methacrylate with the styrene: a gel coat that holds it
+// has a larger h.
 // Range: 1 to 60 % by mass. Errors: *working.RangeError.
 // Source: 40 CFR 63 Subpart VVVV, Table 3.
 var BoatEmission = working.Of1("B = 0.445 × h^1.675", source.CFR63VVVV.At("Table 3"), source.Published,
@@ -106,7 +108,7 @@ var GivenOff = working.Of2("m = E × M", source.CFR63VVVV.At("Table 3"), source.
 
 // LeavesWithin is how long a coat gives styrene off: all of it within one hour.
 // Source: our own assumption, on the short side.
-var LeavesWithin = working.Given(unit.Time(unit.Hour), "time in which a coat gives off its styrene", unit.InHour,
+var LeavesWithin = working.Given(unit.Hour, "time in which a coat gives off its styrene", unit.InHour,
 	"taken short, to be safe", source.Assumption)
 
 // Rate is how fast a mass leaves, G = m ÷ τ.

@@ -47,6 +47,17 @@ func TestUnifiedFactorsAreNeverBelowPrint(t *testing.T) {
 	}
 }
 
+// At 42 % the sprayed factor passes the rule for boats; rolled stays with it.
+func TestSprayingGivesOffMore(t *testing.T) {
+	h := given(content(0.42), unit.InPercent)
+	rolled, err := air.Emission(h, false)
+	require.NoError(t, err)
+	sprayed, err := air.Emission(h, true)
+	require.NoError(t, err)
+	assert.InDelta(t, 0.445*math.Pow(42, 1.675), unit.InGramPerKilogram.From(float64(rolled.Value)), 1e-9)
+	assert.InDelta(t, 240.3, unit.InGramPerKilogram.From(float64(sprayed.Value)), 0.05, "1.03646 × 0.42 − 0.195")
+}
+
 func TestThinningAddsStyrene(t *testing.T) {
 	h, err := air.ThinnedContent.Of(0.35, 0.05)
 	require.NoError(t, err)

@@ -74,8 +74,6 @@ func TestAskedHoursAreChecked(t *testing.T) {
 	}
 }
 
-const minute = unit.Time(unit.Minute)
-
 // naive is the definition, minute by minute, from the plain curves alone.
 type naive struct {
 	day     air.Day
@@ -113,7 +111,7 @@ func randomSurface(t *testing.T, random *rand.Rand) air.Surface {
 func TestWindowsAgreeWithTheirDefinition(t *testing.T) {
 	random := rand.New(rand.NewPCG(7, 8))
 	open := 0
-	for range 150 {
+	for range 60 {
 		card := gelCoat
 		card.Cure = unit.Time(random.IntN(8*60)) * minute
 		n := naive{randomDay(t, random), randomSurface(t, random), card}
