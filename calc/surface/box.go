@@ -72,7 +72,7 @@ func measureBox(in Input) (Measured, error) {
 			edge += in.length(e.dim).Value
 		}
 	}
-	m := Measured{Area: working.Sum(boxArea, faces...), Edge: working.By(boxEdge, edge, l.Step, w.Step, h.Step)}
+	m := Measured{Area: sum(boxArea, faces), Edge: working.By(boxEdge, edge, l.Step, w.Step, h.Step)}
 	if inside {
 		m.Notes = []Note{CornersNotEdges}
 	}

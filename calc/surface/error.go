@@ -20,7 +20,7 @@ const (
 	TooMany                        // more rows than Limit
 	CantClose                      // the longest side is as long as the others, Limit, together
 	Crosses                        // the side that starts at the row meets another side
-	Repeated                       // the corner lies on the one before it
+	Repeated                       // the corner lies on the one before it, or the last on the first
 	NotAscending                   // a station that isn't beyond the one before it, at Limit
 	GivenTwice                     // said in another way already
 )

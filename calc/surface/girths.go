@@ -81,10 +81,7 @@ func measureGirths(in Input) (Measured, error) {
 		parts = append(parts, working.By(r.rule.Rule, area, stand.steps(in.Rows, r)...))
 		m.Notes = noted(m.Notes, r.rule.note)
 	}
-	m.Area = parts[0]
-	if len(parts) > 1 {
-		m.Area = working.Sum(girthsArea, parts...)
-	}
+	m.Area = sum(girthsArea, parts)
 	m.Edge, err = girthsEdge.Figure(stand.length, in.Rows[0]["girth"], in.Rows[len(in.Rows)-1]["girth"])
 	return m, err
 }

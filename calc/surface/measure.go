@@ -36,6 +36,14 @@ func join(area working.Figure[unit.Area], areaErr error) func(working.Figure[uni
 	}
 }
 
+// sum adds figures; one alone needs no adding up.
+func sum[Q unit.Quantity](rule *working.Rule, parts []working.Figure[Q]) working.Figure[Q] {
+	if len(parts) == 1 {
+		return parts[0]
+	}
+	return working.Sum(rule, parts...)
+}
+
 // noting adds a note to whatever is measured.
 func noting(note Note, measure func(Input) (Measured, error)) func(Input) (Measured, error) {
 	return func(in Input) (Measured, error) {

@@ -127,7 +127,7 @@ func sumCutOuts(m Measured, cutouts []Measured) (area working.Figure[unit.Area],
 		}
 		areas, edges = append(areas, c.Area), append(edges, c.Edge)
 	}
-	return working.Sum(cutOutArea, areas...), working.Sum(cutOutEdge, edges...), nil
+	return sum(cutOutArea, areas), sum(cutOutEdge, edges), nil
 }
 
 func allNotes(m Measured, cutouts []Measured) []Note {

@@ -40,7 +40,7 @@ var direct = &Shape{
 	Key: "direct", Name: "measured directly",
 	Dims: []Dim{
 		{Key: AreaKey, Name: "area", Letter: "A", Kind: Area, Min: minArea, Max: maxArea},
-		optional(Dim{Key: EdgeKey, Name: "edge, all round", Letter: "E", Kind: Length, Max: maxEdge}),
+		optional(Dim{Key: EdgeKey, Name: "edge, all round", Letter: "E", Kind: Length, Max: 10 * maxLength}),
 	},
 	measure: func(in Input) (Measured, error) {
 		m := Measured{Area: in.Areas[AreaKey], Edge: in.length(EdgeKey)}

@@ -71,8 +71,8 @@ func measurePolygon(in Input) (Measured, error) {
 func simple(corners []corner) error {
 	n := len(corners)
 	for i := range corners {
-		if corners[i].away(corners[(i+n-1)%n]) < minLength {
-			return fault("corners", Repeated).in(i)
+		if next := (i + 1) % n; corners[i].away(corners[next]) < minLength {
+			return fault("corners", Repeated).in(max(i, next))
 		}
 	}
 	for i := range corners {

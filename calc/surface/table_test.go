@@ -193,6 +193,19 @@ func TestKeysAreFitToBeSaved(t *testing.T) {
 	assert.Nil(t, Find("no such shape"))
 }
 
+// A key stands for one kind of thing, since saved jobs have the keys of all
+// shapes side by side.
+func TestAKeyHasOneKind(t *testing.T) {
+	kinds := map[string]Kind{CountDim.Key: Count, SidesDim.Key: Count}
+	for _, s := range Shapes {
+		for _, d := range s.Dims {
+			kind, known := kinds[d.Key]
+			assert.True(t, !known || kind == d.Kind && kind != Choice, "%s %s", s.Key, d.Key)
+			kinds[d.Key] = d.Kind
+		}
+	}
+}
+
 func checkKeys(t *testing.T, s *Shape, good *regexp.Regexp) {
 	keys, letters := map[string]bool{FacesKey: true}, map[string]bool{}
 	dims := slices.Clone(s.Dims)
