@@ -30,7 +30,7 @@ var Mix = working.Of4("V = A × (WFT + S) ÷ 1000 ÷ (1 − loss)", source.UFC31
 // Source: definition of t; volumes are taken to add up.
 var AsSold = working.Of2("V_s = V ÷ (1 + t)", source.House.At("volumes add up"), source.Calculated,
 	working.Arg{Symbol: "V_s", Meaning: "product as sold", Scale: unit.InLitre},
-	[]working.Arg{volume, t},
+	[]working.Arg{volume, thin},
 	func(v unit.Volume, t unit.ByVolume) unit.Volume { return v / unit.Volume(1+t) })
 
 // Thinner is the thinner that goes into a product, V_t = V_s × t.
@@ -38,7 +38,7 @@ var AsSold = working.Of2("V_s = V ÷ (1 + t)", source.House.At("volumes add up")
 // Source: definition of t.
 var Thinner = working.Of2("V_t = V_s × t", source.House.At("definition of t"), source.Exact,
 	working.Arg{Symbol: "V_t", Meaning: "thinner", Scale: unit.InLitre},
-	[]working.Arg{working.In("V_s", "product as sold", unit.InLitre, 0, 1e5), t},
+	[]working.Arg{working.In("V_s", "product as sold", unit.InLitre, 0, 1e5), thin},
 	func(v unit.Volume, t unit.ByVolume) unit.Volume { return v * unit.Volume(t) })
 
 // Weight is the mass of a volume, m = V × ρ (kg, L, kg/L).

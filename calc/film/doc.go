@@ -27,7 +27,7 @@ var Rules = []*working.Rule{
 	Thinned.Rule, Wet.Rule, Dry.Rule, MeanOfPeak.Rule,
 	RateAsThinned.Rule, RateAsSold.Rule, Practical.Rule,
 	Mix.Rule, AsSold.Rule, Thinner.Rule, Weight.Rule, MassPerArea.Rule, FilmOfMass.Rule, CuredDensity.Rule, Kept.Rule,
-	ThinnerByVolume.Rule, ThinnerByMass.Rule, MixDensity.Rule,
+	ThinnerByVolume.Rule, ThinnerByMass.Rule, MixDensity.Rule, Thinners,
 	CoatCount.Rule, FilmPerCoat.Rule,
 	CombMid.Rule, Missing.Rule,
 	Dead,

@@ -19,6 +19,17 @@ var (
 	Cup6 = isoCup("ν = 6.90 × t − 570 ÷ t", 6.90, 570)   // 6 mm
 )
 
+// FlowCup is an ISO 2431 cup, by its orifice.
+type FlowCup struct {
+	Orifice   unit.Length
+	Viscosity working.Rule1[unit.Time, unit.KinematicViscosity]
+}
+
+// FlowCups is every cup that a flow time can be read with.
+var FlowCups = []FlowCup{
+	{3 * unit.Millimetre, Cup3}, {4 * unit.Millimetre, Cup4}, {5 * unit.Millimetre, Cup5}, {6 * unit.Millimetre, Cup6},
+}
+
 func isoCup(formula string, a, b float64) working.Rule1[unit.Time, unit.KinematicViscosity] {
 	return working.Of1(formula, source.ISO2431.At(""), source.FromMemory,
 		working.Arg{Symbol: "ν", Meaning: "kinematic viscosity", Scale: unit.InSquareMillimetrePerSec},

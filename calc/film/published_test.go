@@ -1,6 +1,8 @@
 package film_test
 
 import (
+	"errors"
+	"math"
 	"testing"
 
 	"shedreckoner/calc/film"
@@ -67,10 +69,13 @@ func TestPublishedFilms(t *testing.T) {
 }
 
 func flowCup(r workingtest.Row) (float64, error) {
-	cups := map[string]working.Rule1[unit.Time, unit.KinematicViscosity]{
-		"3 mm": film.Cup3, "4 mm": film.Cup4, "5 mm": film.Cup5, "6 mm": film.Cup6,
+	orifice := r.Quantity("cup", unit.InMillimetre)
+	for _, cup := range film.FlowCups {
+		if math.Abs(float64(cup.Orifice)-orifice) < 1e-9 {
+			return si(cup.Viscosity.Of(unit.Time(r.Quantity("time", unit.InSecond))))
+		}
 	}
-	return si(cups[r.Text("cup")].Of(unit.Time(r.Quantity("time", unit.InSecond))))
+	return 0, errors.New("no such cup")
 }
 
 func TestPublishedCoverage(t *testing.T) {

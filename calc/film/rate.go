@@ -22,7 +22,7 @@ var RateAsThinned = working.Of1("R' = 1000 ÷ WFT", source.UFC319006.At("2.1.5")
 // Source: UFC 3-190-06 par. 2.1.5.
 var RateAsSold = working.Of2("R = 1000 × (1 + t) ÷ WFT", source.UFC319006.At("2.1.5"), source.Published,
 	working.Arg{Symbol: "R", Meaning: "area per litre as sold", Scale: unit.InSquareMetrePerLitre},
-	[]working.Arg{t, wft},
+	[]working.Arg{thin, wft},
 	func(t unit.ByVolume, wft unit.WetFilm) unit.SpreadingRate {
 		return unit.SpreadingRate((1 + float64(t)) / float64(wft))
 	})

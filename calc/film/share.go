@@ -18,7 +18,7 @@ var (
 // Range: w 0–0.5, ρ 0.1–3 kg/L, ρ_t 0.5–1.5 kg/L. Errors: *working.RangeError.
 // Source: definition of density.
 var ThinnerByVolume = working.Of3("t = w × ρ ÷ ρ_t", source.House.At("definition of density"), source.Exact,
-	t, []working.Arg{byMass, rhoProduct, rhoThinner},
+	thin, []working.Arg{byMass, rhoProduct, rhoThinner},
 	func(w unit.ByMass, rho, rhoT unit.Density) unit.ByVolume {
 		return unit.ByVolume(float64(w) * float64(rho) / float64(rhoT))
 	})
@@ -28,7 +28,7 @@ var ThinnerByVolume = working.Of3("t = w × ρ ÷ ρ_t", source.House.At("defini
 // Range: t 0–0.5, ρ 0.1–3 kg/L, ρ_t 0.5–1.5 kg/L. Errors: *working.RangeError.
 // Source: definition of density.
 var ThinnerByMass = working.Of3("w = t × ρ_t ÷ ρ", source.House.At("definition of density"), source.Exact,
-	byMass, []working.Arg{t, rhoProduct, rhoThinner},
+	byMass, []working.Arg{thin, rhoProduct, rhoThinner},
 	func(t unit.ByVolume, rho, rhoT unit.Density) unit.ByMass {
 		return unit.ByMass(float64(t) * float64(rhoT) / float64(rho))
 	})
@@ -39,7 +39,11 @@ var ThinnerByMass = working.Of3("w = t × ρ_t ÷ ρ", source.House.At("definiti
 // Source: rule of mixtures; volumes are taken to add up.
 var MixDensity = working.Of3("ρ' = (ρ + t × ρ_t) ÷ (1 + t)", source.House.At("rule of mixtures"), source.Calculated,
 	working.Arg{Symbol: "ρ'", Meaning: "density of the mix", Scale: unit.InKilogramPerLitre},
-	[]working.Arg{rhoProduct, t, rhoThinner},
+	[]working.Arg{rhoProduct, thin, rhoThinner},
 	func(rho unit.Density, t unit.ByVolume, rhoT unit.Density) unit.Density {
 		return (rho + unit.Density(t)*rhoT) / unit.Density(1+t)
 	})
+
+// Thinners is the sum of all that thins a product, styrene and wax solution
+// alike, per mass of product: together they stay under the card's limit.
+var Thinners = working.SumRule("thinner and wax solution together, per mass of product", unit.InPercent)

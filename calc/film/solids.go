@@ -11,7 +11,7 @@ var (
 	wft   = working.In("WFT", "wet film", unit.InMicrometre, 1, 20000)
 	dft   = working.In("DFT", "dry film", unit.InMicrometre, 1, 20000)
 	cured = working.In("VS'", "share of the wet film that stays once cured", unit.InPure, 0.02, 1)
-	t     = working.In("t", "thinner per volume of product as sold", unit.InPure, 0, 0.5)
+	thin  = working.In("t", "thinner per volume of product as sold", unit.InPure, 0, 0.5)
 	loss  = working.In("loss", "share that never reaches the surface", unit.InPure, 0, 0.9)
 )
 
@@ -27,7 +27,7 @@ var Thinned = working.Of4("VS' = (VS + f × t × (1 − s)) ÷ (1 + t)", source.
 	[]working.Arg{
 		working.In("VS", "cured share of the product as sold", unit.InPure, 0.05, 1),
 		working.In("f", "share of the thinner that stays", unit.InPure, 0, 1),
-		t,
+		thin,
 		working.In("s", "shrinkage of the thinner that stays", unit.InPure, 0, 1),
 	},
 	func(vs unit.SolidsByVolume, f unit.Share, t unit.ByVolume, s unit.Share) unit.SolidsByVolume {

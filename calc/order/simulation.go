@@ -2,6 +2,7 @@ package order
 
 import (
 	"errors"
+	"hash/fnv"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -10,12 +11,14 @@ import (
 )
 
 // Simulation draws a model many times, in slices: the answer depends on the
-// model, the number of draws and the seed, and not on the slicing.
+// model, the number of draws and the seed, and not on the slicing. Every key
+// has a stream of its own, so that what is changed on one surface doesn't
+// shake the draws of the others: adding to a job never lowers its need.
 type Simulation struct {
 	model   Model
-	random  *rand.Rand
-	factors []float64   // of one draw
-	drawn   [][]float64 // by total
+	streams []*rand.Rand // by Draw
+	factors []float64    // of one draw, by Draw
+	drawn   [][]float64  // by total
 	want    int
 }
 
@@ -29,11 +32,21 @@ func (m *Model) Simulate(draws int, seed uint64) (*Simulation, error) {
 	if m.err != nil {
 		return nil, m.err
 	}
-	s := &Simulation{model: *m, random: rand.New(rand.NewPCG(seed, 0)), factors: make([]float64, len(m.spreads)), want: draws}
+	s := &Simulation{model: *m, streams: make([]*rand.Rand, len(m.spreads)), factors: make([]float64, len(m.spreads)), want: draws}
+	for key, d := range m.draws {
+		s.streams[d] = stream(seed, key)
+	}
 	for range m.totals {
 		s.drawn = append(s.drawn, make([]float64, 0, draws))
 	}
 	return s, nil
+}
+
+// stream is the random numbers of a key.
+func stream(seed uint64, key string) *rand.Rand {
+	h := fnv.New64a()
+	h.Write([]byte(key)) // never fails
+	return rand.New(rand.NewPCG(seed, h.Sum64()))
 }
 
 // Step draws up to n times more and says if the simulation is done.
@@ -54,7 +67,7 @@ func (s *Simulation) Drawn() int {
 
 func (s *Simulation) draw() {
 	for i, spread := range s.model.spreads {
-		s.factors[i] = spread.at(s.random.NormFloat64())
+		s.factors[i] = spread.at(s.streams[i].NormFloat64())
 	}
 	at := s.Drawn()
 	for i := range s.drawn {
