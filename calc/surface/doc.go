@@ -16,13 +16,16 @@
 //
 //	topic                                   file          source
 //	flat shapes                             flat.go       elementary geometry
+//	edge of an ellipse, to 0.04 %           flat.go       Ramanujan 1914
+//	triangle by its sides                   sides.go      elementary geometry
 //	polygon by corners                      polygon.go    elementary geometry
 //	tube, frustum, cap                      round.go      elementary geometry
 //	ellipsoid                               ellipsoid.go  NIST DLMF 19.33
 //	box with chosen faces                   box.go        elementary geometry
 //	strip, small pieces, measured directly  plain.go      elementary geometry
 //	girths at stations                      girths.go     Barrass and Derrett
-//	the rules over even spacing             stations.go   Barrass and Derrett
+//	where the stations stand                placing.go    elementary geometry
+//	Simpson's rules over even spacing       stations.go   Barrass and Derrett
 //
 // Range: lengths from 1 mm to 100 m, areas from 0.1 mm² to 10 000 m². What lies
 // outside is refused with an *Error that names the measure and the limit.
