@@ -1,0 +1,239 @@
+package cure
+
+import (
+	"fmt"
+	"math"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// CupTest is one of the builder's own: the cup's mass, stirred 60 s, timed from
+// catalyst in to the moment a lifted string snaps. For a fixed ratio Catalyst is
+// left out.
+type CupTest struct {
+	Gel         working.Figure[unit.Time]
+	Temperature working.Figure[unit.Temperature]
+	Catalyst    working.Figure[unit.ByMass] // really used, of all that cures
+	Mass        working.Figure[unit.Mass]
+}
+
+// Fit says what own cup tests made of a product's gel time.
+type Fit int
+
+// The fits.
+const (
+	FromCard      Fit = iota // no tests
+	Scaled                   // tests at about one temperature: they move the time, the energy is the card's
+	Fitted                   // tests over MinSpan or more: they give the energy
+	FittedUnusual            // the same, with an energy that is taken only between the tested temperatures
+)
+
+// The limits of a fit.
+const (
+	// MinSpan is how far tests must span for their energy: over less, the
+	// watch and the thermometer decide it. Source: assumption.
+	MinSpan unit.TemperatureDifference = 8
+
+	// MaxTests bounds a fit.
+	MaxTests = 500
+
+	usualLeast = 30 * kilojoule
+	usualMost  = 90 * kilojoule
+	leastTaken = 20 * kilojoule
+	mostTaken  = 130 * kilojoule
+	kilojoule  = unit.MolarEnergy(1000)
+
+	// leastHalfBand keeps lucky tests from faking certainty: ten percent on
+	// either side, about what stirring, watch and thermometer leave. Source: assumption.
+	leastHalfBand = 0.1
+	// fewTests is under how many tests the card's own range still counts.
+	fewTests = 3
+)
+
+// TestFault says what is wrong with a cup test.
+type TestFault int
+
+// The faults of a test.
+const (
+	GelTimeFault     TestFault = iota // outside 0.5 min–24 h
+	TemperatureFault                  // outside −20 to 60 °C
+	CatalystFault                     // outside 0.1–6 %, or missing, or there with a fixed ratio
+	MassFault                         // outside 5 g–20 kg
+	UnlikeMass                        // over twice the lightest test: not to be compared
+	TooManyTests                      // over MaxTests
+)
+
+// TestError says which cup test can't be used, and why.
+type TestError struct {
+	Test  int // from 0
+	Fault TestFault
+}
+
+// Error names test and fault.
+func (e *TestError) Error() string {
+	return fmt.Sprintf("cure: cup test %d: fault %d", e.Test+1, e.Fault)
+}
+
+// EnergyError says that cup tests give an energy that no such product has: a
+// slip in a temperature, a time or a dose. The card's times are no way out, the
+// tests speak against them.
+type EnergyError struct{ Energy, Least, Most unit.MolarEnergy }
+
+// Error names the energy and what is taken.
+func (e *EnergyError) Error() string {
+	return fmt.Sprintf("cure: the cup tests give an activation energy of %s; %s to %s is taken", kJ(e.Energy), kJ(e.Least), kJ(e.Most))
+}
+
+func kJ(e unit.MolarEnergy) string { return unit.Write(float64(e), unit.InKilojoulePerMole, 4) }
+
+// The methods of Tested.
+var (
+	testedTime = working.Method("mean of the logarithms of the tests' times, taken to their mean temperature and catalyst",
+		source.House.At("own cup tests"), source.Calculated, reference)
+	testedEnd = working.Method("the tested time less and more twice the tests' scatter; at least their farthest, at least 10 %, and with under three tests at least the card's own range",
+		source.House.At("own cup tests"), source.Assumption, reference)
+	testedEnergy = working.Method("least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R",
+		source.House.At("own cup tests over 8 °C or more"), source.Calculated, energy)
+	testedEnergyEnd = working.Method("the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol",
+		source.House.At("own cup tests"), source.Assumption, energy)
+	meanTemperature = working.Method("mean temperature of the tests, as 1 ÷ T",
+		source.House.At("own cup tests"), source.Calculated, working.In("T_ref", "temperature of the tests", unit.InCelsius, coldestRead, warmestRead))
+	meanCatalyst = working.Method("geometric mean of the tests' catalyst",
+		source.House.At("own cup tests"), source.Calculated, share)
+	lightest = working.Method("the lightest of the tests",
+		source.House.At("own cup tests"), source.Calculated, working.In("m_0", "tested mass", unit.InGram, 5, 20000))
+)
+
+// Tested is the gel time that own cup tests make of the card's. Their mean
+// becomes the reference point. Tests that span MinSpan or more give the energy
+// (least squares on ln t against 1/T, with n fixed at its middle): 30–90 kJ/mol
+// is taken, 20–30 and 90–130 only between the tested temperatures, beyond is
+// refused. Others leave the card's energy. The band holds the tests' scatter.
+// With no test the card's own is given back.
+// Errors: *TestError, *EnergyError, *GelError.
+// Source: least squares; the limits are common sense about 40–60 kJ/mol in
+// J. Appl. Polym. Sci. 102 (2006) 1870–1876.
+func (g Gel) Tested(tests ...CupTest) (Gel, error) {
+	if len(tests) == 0 {
+		return g, nil
+	}
+	if !g.Time.isInOrder() || !g.Energy.isInOrder() || !g.isFixedRatio() && !g.Order.isInOrder() {
+		return Gel{}, &GelError{"card"}
+	}
+	if err := g.checkTests(tests); err != nil {
+		return Gel{}, err
+	}
+	out := g
+	out.Fit, out.TestedAt = Scaled, nil
+	for _, t := range tests {
+		out.TestedAt = append(out.TestedAt, t.Temperature.Value)
+	}
+	line := g.line(tests, g.Order.Mid.Value)
+	if line.span >= float64(MinSpan)-1e-9 {
+		if err := out.fitEnergy(g, tests, line); err != nil {
+			return Gel{}, err
+		}
+	} else {
+		line = line.withSlope(float64(g.Energy.Mid.Value) / gasConstant)
+	}
+	out.moveTo(g, tests, line)
+	return out, nil
+}
+
+func (g Gel) checkTests(tests []CupTest) error {
+	if len(tests) > MaxTests {
+		return &TestError{MaxTests, TooManyTests}
+	}
+	light := tests[0].Mass.Value
+	for i, t := range tests {
+		if fault, isBad := g.fault(t); isBad {
+			return &TestError{i, fault}
+		}
+		light = min(light, t.Mass.Value)
+	}
+	for i, t := range tests {
+		if t.Mass.Value > 2*light*(1+1e-9) {
+			return &TestError{i, UnlikeMass}
+		}
+	}
+	return nil
+}
+
+func (g Gel) fault(t CupTest) (fault TestFault, isBad bool) {
+	minutes, grams := unit.InMinute.From(float64(t.Gel.Value)), unit.InGram.From(float64(t.Mass.Value))
+	percent := unit.InPercent.From(float64(t.Catalyst.Value))
+	hasCatalyst := t.Catalyst.Step != nil && percent >= 0.1 && percent <= 6
+	switch {
+	case !(minutes >= 0.5 && minutes <= 1440):
+		return GelTimeFault, true
+	case !isTemperature(t.Temperature.Value):
+		return TemperatureFault, true
+	case g.isFixedRatio() && t.Catalyst.Step != nil || !g.isFixedRatio() && !hasCatalyst:
+		return CatalystFault, true
+	case !(grams >= 5 && grams <= 20000):
+		return MassFault, true
+	}
+	return 0, false
+}
+
+// fitEnergy sets the energy from the tests, with its range over that of n.
+func (out *Gel) fitEnergy(card Gel, tests []CupTest, mid line) error {
+	ea := unit.MolarEnergy(mid.slope * gasConstant)
+	if !(ea >= leastTaken && ea <= mostTaken) {
+		return &EnergyError{ea, leastTaken, mostTaken}
+	}
+	out.Fit = Fitted
+	if ea < usualLeast || ea > usualMost {
+		out.Fit = FittedUnusual
+	}
+	low, high := ea, ea
+	for _, n := range card.Order.ends() {
+		l := card.line(tests, n.Value)
+		off := 2 * l.slopeError()
+		low = min(low, unit.MolarEnergy((l.slope-off)*gasConstant))
+		high = max(high, unit.MolarEnergy((l.slope+off)*gasConstant))
+	}
+	from := steps(tests)
+	out.Energy = Range[unit.MolarEnergy]{
+		Low:  working.By(testedEnergyEnd, max(low, leastTaken), from...),
+		Mid:  working.By(testedEnergy, ea, from...),
+		High: working.By(testedEnergyEnd, min(high, mostTaken), from...),
+	}
+	return nil
+}
+
+// moveTo makes the tests' mean the reference point, with their scatter.
+func (out *Gel) moveTo(card Gel, tests []CupTest, l line) {
+	from := steps(tests)
+	light := tests[0].Mass.Value
+	for _, t := range tests {
+		light = min(light, t.Mass.Value)
+	}
+	at := math.Exp(l.meanY)
+	if !card.isFixedRatio() {
+		out.Catalyst = working.By(meanCatalyst, unit.ByMass(math.Exp(l.meanLnC)), from...)
+		at = math.Exp(l.meanY - float64(card.Order.Mid.Value)*l.meanLnC)
+	}
+	low, high := l.halfBand(), l.halfBand()
+	if len(tests) < fewTests {
+		low = max(low, math.Log(float64(card.Time.Mid.Value/card.Time.Low.Value)))
+		high = max(high, math.Log(float64(card.Time.High.Value/card.Time.Mid.Value)))
+	}
+	out.Time = Range[unit.Time]{
+		Low:  working.By(testedEnd, unit.Time(at*math.Exp(-low)), from...),
+		Mid:  working.By(testedTime, unit.Time(at), from...),
+		High: working.By(testedEnd, unit.Time(at*math.Exp(high)), from...),
+	}
+	out.Temperature = working.By(meanTemperature, unit.Temperature(1/l.meanX), from...)
+	out.Mass = working.By(lightest, light, from...)
+}
+
+func steps(tests []CupTest) []*working.Step {
+	var list []*working.Step
+	for _, t := range tests {
+		list = append(list, t.Gel.Step, t.Temperature.Step, t.Catalyst.Step)
+	}
+	return list
+}

@@ -1,0 +1,47 @@
+// Package cure answers what makes a mix go off: how much catalyst a cup gets,
+// how soon it gels, how large a cup may be, and when nothing may be mixed at all.
+//
+//	topic                                            file
+//	catalyst over the temperature of the surface     table.go
+//	temperatures that refuse a dose                  shed.go
+//	families of peroxide                             peroxide.go
+//	what is in a cup                                 mix.go
+//	the dose, and the smallest cup of a tool         dose.go, tool.go, amount.go
+//	doses by volume                                  volume.go
+//	gel time and its band                            gel.go
+//	own cup tests                                    cuptest.go, line.go
+//	time in hand, the largest cup                    work.go
+//	a day in cups                                    cups.go
+//	systems of a fixed ratio                         ratio.go
+//	what helps against heat and cold                 remedy.go
+//
+// A dose has one door, Cup.Dose, and every refusal stands in it. What could hurt
+// is refused, with the figures that say why: nothing is read beyond the ends of
+// a table, nothing is cut to a limit, nothing is added to a cup later, and grams
+// and millilitres are types of their own. No amounts of promoter appear anywhere.
+// The maker's sheet stands above all of it.
+//
+// Sources: J. Appl. Polym. Sci. 102 (2006) 1870–1876 and Thermochim. Acta 447
+// (2006) 167–177 for gel time over temperature, ASTM D2471 for its dependence on
+// the mass, Composites Manufacturing 02/2017 for the range of catalyst. The power
+// of the catalyst and the sums of time in hand are assumptions, and marked so.
+package cure
+
+import "shedreckoner/calc/working"
+
+// Rules is every rule of the package.
+var Rules = []*working.Rule{
+	position.Rule, onLine.Rule,
+	allThatCures, productShare.Rule,
+	dose.Rule, DoseVolume.Rule, ofWhole.Rule, ceilingOfWhole.Rule, smallest.Rule, onMark, toolShare.Rule,
+	syringeError.Rule, dropError.Rule,
+	VolumeOfVolume.Rule, ShareByMass.Rule,
+	byCatalyst.Rule, byTemperature.Rule, gelOfDose.Rule, gelOfRatio.Rule, MostMass.Rule,
+	testedTime, testedEnd, testedEnergy, testedEnergyEnd, meanTemperature, meanCatalyst, lightest,
+	usableLeft.Rule, spreading.Rule, forArea.Rule, largestByTime.Rule, largestBatch.Rule,
+	cupCount.Rule, cupsLoss.Rule, cupEach, wholeGrams,
+	masses.aOfTotal.Rule, masses.bOfTotal.Rule, masses.aOfB.Rule, masses.bOfA.Rule,
+	volumes.aOfTotal.Rule, volumes.bOfTotal.Rule, volumes.aOfB.Rule, volumes.bOfA.Rule,
+	massRatio.Rule, volumeRatio.Rule, volumeOf.Rule, massOf.Rule,
+	gain.Rule, spared.Rule, inTray.Rule, lowest.Rule, apart.Rule,
+}

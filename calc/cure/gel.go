@@ -1,0 +1,231 @@
+package cure
+
+import (
+	"fmt"
+	"math"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Range is a figure with the ends of what it may be.
+type Range[Q unit.Quantity] struct{ Low, Mid, High working.Figure[Q] }
+
+func (r Range[Q]) isInOrder() bool {
+	return r.Low.Value > 0 && r.Low.Value <= r.Mid.Value && r.Mid.Value <= r.High.Value && !math.IsInf(float64(r.High.Value), 0)
+}
+
+func (r Range[Q]) ends() [2]working.Figure[Q] { return [2]working.Figure[Q]{r.Low, r.High} }
+
+// Gel is what is known of how soon a product gels: a reference point and how
+// the time moves from there. For a system of a fixed ratio, whose time moves
+// with temperature only, Catalyst and Order are left out.
+type Gel struct {
+	Time        Range[unit.Time] // at the reference point
+	Temperature working.Figure[unit.Temperature]
+	Catalyst    working.Figure[unit.ByMass] // of all that cures
+	Order       Range[unit.Factor]          // n: the time falls with catalyst to this power
+	Energy      Range[unit.MolarEnergy]     // Ea
+	Mass        working.Figure[unit.Mass]   // of the cup that the time was taken in
+
+	Fit      Fit                // what Tested made of own cup tests
+	TestedAt []unit.Temperature // their temperatures
+}
+
+// Band is a gel time as the extremes over all that is not known.
+type Band struct{ Early, Mid, Late working.Figure[unit.Time] }
+
+// The limits of a gel time.
+const (
+	// MostFromKnown is how far from a known temperature minutes are given.
+	MostFromKnown unit.TemperatureDifference = 15
+	// MostTimesTested is over how many times the tested mass no minutes are given:
+	// gel time depends on the mass. Source: ASTM D2471 for that it does;
+	// assumption for the factor.
+	MostTimesTested = 5
+)
+
+// FarError says that a temperature is too far from every known one for minutes.
+type FarError struct {
+	Value, Nearest unit.Temperature // Nearest: of the known temperatures
+	Unusual        bool             // the fitted energy is unusual: only between the tests
+}
+
+// Error names the temperature and the nearest known one.
+func (e *FarError) Error() string {
+	return fmt.Sprintf("cure: no minutes at %s, the nearest known temperature is %s", celsius(e.Value), celsius(e.Nearest))
+}
+
+// GelError says that a product's gel time can't be reckoned with: a range out of
+// order, or catalyst on one side only.
+type GelError struct{ What string }
+
+// Error names the figure.
+func (e *GelError) Error() string { return "cure: can't reckon a gel time with this " + e.What }
+
+var (
+	gelTime   = working.In("t", "gel time", unit.InMinute, 0, 1e6)
+	reference = working.In("t_ref", "gel time at the reference point", unit.InMinute, 0.5, 1440)
+	byCat     = working.In("f_c", "factor for catalyst", unit.InPure, 1e-3, 1e3)
+	byTemp    = working.In("f_T", "factor for temperature", unit.InPure, 1e-4, 1e4)
+	energy    = working.In("Ea", "activation energy", unit.InKilojoulePerMole, 10, 150)
+)
+
+// gasConstant is R in J/(mol·K). Source: CODATA 2018, exact but for the cut digits.
+const gasConstant = 8.314462618
+
+// byCatalyst is how gel time moves with catalyst.
+var byCatalyst = working.Of3("f_c = (c_ref ÷ c) ^ n", source.House.At("a power of the catalyst"), source.Assumption,
+	byCat,
+	[]working.Arg{
+		working.In("c_ref", "catalyst at the reference point", unit.InPercent, 0.1, 6),
+		share,
+		working.In("n", "order in catalyst", unit.InPure, 0.2, 2),
+	},
+	func(ref, c unit.ByMass, n unit.Factor) unit.Factor {
+		return unit.Factor(math.Pow(float64(ref/c), float64(n)))
+	})
+
+// byTemperature is how gel time moves with temperature, after Arrhenius.
+var byTemperature = working.Of3("f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15)))",
+	source.JAPS102.At(""), source.Published,
+	byTemp,
+	[]working.Arg{
+		energy,
+		working.In("T", "temperature", unit.InCelsius, coldestRead, warmestRead),
+		working.In("T_ref", "temperature of the reference point", unit.InCelsius, coldestRead, warmestRead),
+	},
+	func(ea unit.MolarEnergy, t, ref unit.Temperature) unit.Factor {
+		return unit.Factor(math.Exp(float64(ea) / gasConstant * (1/float64(t) - 1/float64(ref))))
+	})
+
+var gelOfDose = working.Of3("t = t_ref × f_c × f_T", source.JAPS102.At("and a power of the catalyst"), source.Calculated,
+	gelTime, []working.Arg{reference, byCat, byTemp},
+	func(ref unit.Time, c, t unit.Factor) unit.Time { return ref * unit.Time(c) * unit.Time(t) })
+
+var gelOfRatio = working.Of2("t = t_ref × f_T", source.TCA447.At(""), source.Calculated,
+	gelTime, []working.Arg{reference, byTemp},
+	func(ref unit.Time, t unit.Factor) unit.Time { return ref * unit.Time(t) })
+
+// At is the gel time at a temperature with so much catalyst, for the tested
+// mass: t = t_ref (c_ref/c)^n · exp[(Ea/R)(1/T − 1/T_ref)], the middle and the
+// extremes over all corners of the ranges of t_ref, n and Ea.
+// Range: at most MostFromKnown from a known temperature; between the tested ones
+// only, where their energy is unusual. Errors: *FarError, *GelError,
+// *working.RangeError.
+// Source: J. Appl. Polym. Sci. 102 (2006) 1870–1876 for the temperature;
+// assumption for the power of the catalyst.
+func (g Gel) At(t working.Figure[unit.Temperature], c working.Figure[unit.ByMass]) (Band, error) {
+	if err := g.check(t.Value, c); err != nil {
+		return Band{}, err
+	}
+	mid, err := g.corner(t, c, g.Time.Mid, g.Order.Mid, g.Energy.Mid)
+	b := Band{mid, mid, mid}
+	if err != nil {
+		return Band{}, err
+	}
+	for i := range 8 { // the time is monotonic in each of the three: its extremes are corners
+		at, err := g.corner(t, c, g.Time.ends()[i&1], g.Order.ends()[i>>1&1], g.Energy.ends()[i>>2])
+		if err != nil {
+			return Band{}, err
+		}
+		if at.Value < b.Early.Value {
+			b.Early = at
+		}
+		if at.Value > b.Late.Value {
+			b.Late = at
+		}
+	}
+	return b, nil
+}
+
+// corner is the gel time for one choice of what isn't known.
+func (g Gel) corner(t working.Figure[unit.Temperature], c working.Figure[unit.ByMass],
+	ref working.Figure[unit.Time], n working.Figure[unit.Factor], ea working.Figure[unit.MolarEnergy]) (working.Figure[unit.Time], error) {
+	fT, err := byTemperature.Figure(ea, t, g.Temperature)
+	if err != nil {
+		return working.Figure[unit.Time]{}, err
+	}
+	if g.isFixedRatio() {
+		return gelOfRatio.Figure(ref, fT)
+	}
+	fC, err := byCatalyst.Figure(g.Catalyst, c, n)
+	if err != nil {
+		return working.Figure[unit.Time]{}, err
+	}
+	return gelOfDose.Figure(ref, fC, fT)
+}
+
+func (g Gel) isFixedRatio() bool { return g.Catalyst.Step == nil }
+
+func (g Gel) check(t unit.Temperature, c working.Figure[unit.ByMass]) error {
+	switch {
+	case !g.Time.isInOrder():
+		return &GelError{"range of times"}
+	case !g.Energy.isInOrder():
+		return &GelError{"range of energies"}
+	case !g.isFixedRatio() && !g.Order.isInOrder():
+		return &GelError{"range of orders"}
+	case g.isFixedRatio() != (c.Step == nil):
+		return &GelError{"catalyst: the reference point and the cup must both have one, or neither"}
+	}
+	return g.near(t)
+}
+
+// near refuses a temperature too far from every known one.
+func (g Gel) near(t unit.Temperature) error {
+	known := g.known()
+	nearest, coldest, warmest := known[0], known[0], known[0]
+	for _, k := range known {
+		if math.Abs(float64(t-k)) < math.Abs(float64(t-nearest)) {
+			nearest = k
+		}
+		coldest, warmest = min(coldest, k), max(warmest, k)
+	}
+	isUnusual := g.Fit == FittedUnusual
+	isFar := !(math.Abs(float64(t-nearest)) <= float64(MostFromKnown)+1e-9)
+	if isFar || isUnusual && !(t >= coldest-lastBits && t <= warmest+lastBits) {
+		return &FarError{t, nearest, isUnusual}
+	}
+	return nil
+}
+
+// known is the temperatures at which a gel time was taken: the own tests', else
+// the card's.
+func (g Gel) known() []unit.Temperature {
+	if len(g.TestedAt) > 0 {
+		return g.TestedAt
+	}
+	return []unit.Temperature{g.Temperature.Value}
+}
+
+// MostMass is the largest cup for which the minutes hold, m_t = 5 × m_0.
+// Range: m_0 5 g–20 kg. Errors: *working.RangeError.
+// Source: ASTM D2471 for that gel time depends on the mass; the factor is an assumption.
+var MostMass = working.Of1("m_t = 5 × m_0", source.ASTMD2471.At("gel time depends on the volume mixed"), source.Assumption,
+	working.Arg{Symbol: "m_t", Meaning: "largest cup that the gel time holds for", Scale: unit.InGram},
+	[]working.Arg{working.In("m_0", "tested mass", unit.InGram, 5, 20000)},
+	func(m unit.Mass) unit.Mass { return MostTimesTested * m })
+
+// InCupError says that a cup is too large for the minutes of a tested one.
+type InCupError struct{ Cup, Most unit.Mass }
+
+// Error names both masses.
+func (e *InCupError) Error() string {
+	return fmt.Sprintf("cure: no minutes for a cup of %s, tested for up to %s", grams(e.Cup), grams(e.Most))
+}
+
+// InCup is the gel time in a cup of so much mix: At, and refused where the cup is over
+// MostTimesTested times the tested mass. Pot life of a fixed ratio is InCup with no catalyst.
+// Errors: as At, and *InCupError.
+func (g Gel) InCup(t working.Figure[unit.Temperature], c working.Figure[unit.ByMass], cup unit.Mass) (Band, error) {
+	most, err := MostMass.Figure(g.Mass)
+	if err != nil {
+		return Band{}, err
+	}
+	if !(cup > 0 && cup <= most.Value*(1+1e-9)) {
+		return Band{}, &InCupError{cup, most.Value}
+	}
+	return g.At(t, c)
+}

@@ -1,0 +1,223 @@
+package cure
+
+import (
+	"fmt"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Ratio is the fixed ratio of a system of two parts, parts of A (resin, base) to
+// one of B (hardener), as the tin states it: by mass or by volume. Temperature
+// never moves it. The zero ratio is missing, and gives no parts.
+type Ratio struct {
+	byMass   working.Figure[unit.ByMass]
+	byVolume working.Figure[unit.ByVolume]
+	a, b     working.Figure[unit.Density]
+}
+
+// RatioByMass is a ratio that the tin states by mass. The densities may be left out:
+// then nothing is said of millilitres.
+func RatioByMass(aToB working.Figure[unit.ByMass], a, b working.Figure[unit.Density]) Ratio {
+	return Ratio{byMass: aToB, a: a, b: b}
+}
+
+// RatioByVolume is a ratio that the tin states by volume. The densities may be left
+// out: then nothing is said of grams.
+func RatioByVolume(aToB working.Figure[unit.ByVolume], a, b working.Figure[unit.Density]) Ratio {
+	return Ratio{byVolume: aToB, a: a, b: b}
+}
+
+// Amount is one part of a mix. A side that would need a missing density is left
+// out: its Step is nil.
+type Amount struct {
+	Mass   working.Figure[unit.Mass]
+	Volume working.Figure[unit.Volume]
+}
+
+// Parts is a mix of a fixed ratio.
+type Parts struct{ A, B Amount }
+
+// RatioCause says why a ratio gives no parts.
+type RatioCause int
+
+// The causes.
+const (
+	RatioMissing   RatioCause = iota // it must be typed from the tin
+	DensityMissing                   // grams and millilitres can't be told apart without
+)
+
+// RatioError says why a ratio gives no parts.
+type RatioError struct{ Cause RatioCause }
+
+// Error names the cause.
+func (e *RatioError) Error() string {
+	return fmt.Sprintf("cure: no parts, %s", [...]string{"the ratio is missing", "a density is missing"}[e.Cause])
+}
+
+// splitter holds the rules of a ratio for masses or for volumes.
+type splitter[Q, R unit.Quantity] struct{ aOfTotal, bOfTotal, aOfB, bOfA working.Rule2[Q, R, Q] }
+
+func newSplitter[Q, R unit.Quantity](scale *unit.Scale) splitter[Q, R] {
+	part := func(symbol, meaning string) working.Arg { return working.In(symbol, meaning, scale, 0.1, 200000) }
+	a, b, total := part("A", "part A"), part("B", "part B"), part("T", "both parts")
+	r := working.In("r", "parts of A to one of B", unit.InPure, 0.1, 100)
+	rule := func(formula string, result, from working.Arg, f func(Q, R) Q) working.Rule2[Q, R, Q] {
+		return working.Of2(formula, source.House.At("definition of a mixing ratio"), source.Exact, result, []working.Arg{from, r}, f)
+	}
+	return splitter[Q, R]{
+		rule("A = T × r ÷ (1 + r)", a, total, func(t Q, r R) Q { return t * Q(r) / (1 + Q(r)) }),
+		rule("B = T ÷ (1 + r)", b, total, func(t Q, r R) Q { return t / (1 + Q(r)) }),
+		rule("A = B × r", a, b, func(b Q, r R) Q { return b * Q(r) }),
+		rule("B = A ÷ r", b, a, func(a Q, r R) Q { return a / Q(r) }),
+	}
+}
+
+var (
+	masses  = newSplitter[unit.Mass, unit.ByMass](unit.InGram)
+	volumes = newSplitter[unit.Volume, unit.ByVolume](unit.InMillilitre)
+)
+
+// split gives both parts from one known amount: the total, A or B.
+func (s splitter[Q, R]) split(of known, amount working.Figure[Q], r working.Figure[R]) (a, b working.Figure[Q], err error) {
+	a, b = amount, amount
+	if of != knownA {
+		rule := s.aOfTotal
+		if of == knownB {
+			rule = s.aOfB
+		}
+		if a, err = rule.Figure(amount, r); err != nil {
+			return a, b, err
+		}
+	}
+	if of != knownB {
+		rule := s.bOfTotal
+		if of == knownA {
+			rule = s.bOfA
+		}
+		b, err = rule.Figure(amount, r)
+	}
+	return a, b, err
+}
+
+type known int
+
+const (
+	knownTotal known = iota
+	knownA
+	knownB
+)
+
+var (
+	rhoA = working.In("ρ_A", "density of part A", unit.InKilogramPerLitre, 0.2, 3)
+	rhoB = working.In("ρ_B", "density of part B", unit.InKilogramPerLitre, 0.2, 3)
+
+	massRatio = working.Of3("r = r_v × ρ_A ÷ ρ_B", source.House.At("definition of density"), source.Exact,
+		working.In("r", "parts of A to one of B by mass", unit.InPure, 0.1, 100),
+		[]working.Arg{working.In("r_v", "parts of A to one of B by volume", unit.InPure, 0.1, 100), rhoA, rhoB},
+		func(r unit.ByVolume, a, b unit.Density) unit.ByMass { return unit.ByMass(float64(r) * float64(a/b)) })
+
+	volumeRatio = working.Of3("r_v = r × ρ_B ÷ ρ_A", source.House.At("definition of density"), source.Exact,
+		working.In("r_v", "parts of A to one of B by volume", unit.InPure, 0.1, 100),
+		[]working.Arg{working.In("r", "parts of A to one of B by mass", unit.InPure, 0.1, 100), rhoB, rhoA},
+		func(r unit.ByMass, b, a unit.Density) unit.ByVolume { return unit.ByVolume(float64(r) * float64(b/a)) })
+
+	volumeOf = working.Of2("V = m ÷ ρ", source.House.At("definition of density"), source.Exact,
+		working.Arg{Symbol: "V", Meaning: "volume of the part", Scale: unit.InMillilitre},
+		[]working.Arg{working.In("m", "part", unit.InGram, 1e-3, 200000), working.In("ρ", "density of the part", unit.InKilogramPerLitre, 0.2, 3)},
+		func(m unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(m) / float64(rho)) })
+
+	massOf = working.Of2("m = V × ρ", source.House.At("definition of density"), source.Exact,
+		working.Arg{Symbol: "m", Meaning: "mass of the part", Scale: unit.InGram},
+		[]working.Arg{working.In("V", "part", unit.InMillilitre, 1e-3, 200000), working.In("ρ", "density of the part", unit.InKilogramPerLitre, 0.2, 3)},
+		func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) })
+)
+
+// ForTotal is the parts of a mix of so much by mass.
+// Range: ratio 0.1–100 to 1, 0.1 g–200 kg. Errors: *RatioError, *working.RangeError.
+func (r Ratio) ForTotal(m working.Figure[unit.Mass]) (Parts, error) { return r.byMasses(knownTotal, m) }
+
+// ForA is the parts that go with so much of A by mass. Range, errors: as ForTotal.
+func (r Ratio) ForA(m working.Figure[unit.Mass]) (Parts, error) { return r.byMasses(knownA, m) }
+
+// ForB is the parts that go with so much of B by mass. Range, errors: as ForTotal.
+func (r Ratio) ForB(m working.Figure[unit.Mass]) (Parts, error) { return r.byMasses(knownB, m) }
+
+// ForTotalVolume is the parts of a mix whose parts have so much volume together.
+// Range: ratio 0.1–100 to 1, 0.1 mL–200 L. Errors: *RatioError, *working.RangeError.
+func (r Ratio) ForTotalVolume(v working.Figure[unit.Volume]) (Parts, error) {
+	return r.byVolumes(knownTotal, v)
+}
+
+// ForAVolume is the parts that go with so much of A by volume. Range, errors: as ForTotalVolume.
+func (r Ratio) ForAVolume(v working.Figure[unit.Volume]) (Parts, error) {
+	return r.byVolumes(knownA, v)
+}
+
+// ForBVolume is the parts that go with so much of B by volume. Range, errors: as ForTotalVolume.
+func (r Ratio) ForBVolume(v working.Figure[unit.Volume]) (Parts, error) {
+	return r.byVolumes(knownB, v)
+}
+
+func (r Ratio) byMasses(of known, m working.Figure[unit.Mass]) (Parts, error) {
+	ratio, err := r.mass()
+	if err != nil {
+		return Parts{}, err
+	}
+	a, b, err := masses.split(of, m, ratio)
+	if err != nil {
+		return Parts{}, err
+	}
+	p := Parts{Amount{Mass: a}, Amount{Mass: b}}
+	if r.hasDensities() {
+		if p.A.Volume, err = volumeOf.Figure(a, r.a); err == nil {
+			p.B.Volume, err = volumeOf.Figure(b, r.b)
+		}
+	}
+	return p, err
+}
+
+func (r Ratio) byVolumes(of known, v working.Figure[unit.Volume]) (Parts, error) {
+	ratio, err := r.volume()
+	if err != nil {
+		return Parts{}, err
+	}
+	a, b, err := volumes.split(of, v, ratio)
+	if err != nil {
+		return Parts{}, err
+	}
+	p := Parts{Amount{Volume: a}, Amount{Volume: b}}
+	if r.hasDensities() {
+		if p.A.Mass, err = massOf.Figure(a, r.a); err == nil {
+			p.B.Mass, err = massOf.Figure(b, r.b)
+		}
+	}
+	return p, err
+}
+
+func (r Ratio) hasDensities() bool { return r.a.Step != nil && r.b.Step != nil }
+
+func (r Ratio) mass() (working.Figure[unit.ByMass], error) {
+	switch {
+	case r.byMass.Step != nil:
+		return r.byMass, nil
+	case r.byVolume.Step == nil:
+		return r.byMass, &RatioError{RatioMissing}
+	case !r.hasDensities():
+		return r.byMass, &RatioError{DensityMissing}
+	}
+	return massRatio.Figure(r.byVolume, r.a, r.b)
+}
+
+func (r Ratio) volume() (working.Figure[unit.ByVolume], error) {
+	switch {
+	case r.byVolume.Step != nil:
+		return r.byVolume, nil
+	case r.byMass.Step == nil:
+		return r.byVolume, &RatioError{RatioMissing}
+	case !r.hasDensities():
+		return r.byVolume, &RatioError{DensityMissing}
+	}
+	return volumeRatio.Figure(r.byMass, r.b, r.a)
+}

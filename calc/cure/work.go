@@ -1,0 +1,204 @@
+package cure
+
+import (
+	"math"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Work is how a film is laid on.
+type Work struct {
+	Speed    working.Figure[unit.SpreadingSpeed] // one coat, laying off included
+	Stretch  working.Figure[unit.Time]           // τ: to lay off one stretch
+	Mixing   working.Figure[unit.Time]           // from catalyst in; with a gun's flush
+	Usable   working.Figure[unit.Share]          // of the early end of the gel time
+	Film     working.Figure[unit.WetFilm]        // one coat
+	Density  working.Figure[unit.Density]        // of the mix
+	Loss     working.Figure[unit.Share]          // what never reaches the surface
+	Leftover working.Figure[unit.Mass]           // stays in cup and tool
+}
+
+// The limits of a cup.
+const (
+	// LeastSpreading is under how many spreading minutes there is no working
+	// cup. Source: assumption.
+	LeastSpreading = 2 * unit.Minute
+
+	// TestCup is the cup for timing a gel, and the most that is mixed of a card or a
+	// tin that nobody has timed.
+	TestCup = 100 * unit.Gram
+)
+
+var (
+	speed    = working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5)
+	perArea  = working.In("w", "mix for the area", unit.InGramPerSquareMetre, 1, 50000)
+	leftover = working.In("L", "left in cup and tool", unit.InGram, 0, 2000)
+	spread   = working.In("S", "spreading minutes", unit.InMinute, -1e4, 1e4)
+	cupTime  = working.In("t_c", "early gel time in the cup", unit.InMinute, 0.1, 1e5)
+	filmTime = working.In("t_f", "early gel time in the film", unit.InMinute, 0.1, 1e5)
+	left     = working.In("u", "share of the cup's time left for spreading", unit.InPure, -1000, 0.9)
+	cupMass  = working.In("m", "cup", unit.InGram, 0, 1e6)
+)
+
+// usableLeft takes the last stretch's share off the usable share: it gels on
+// the surface, at the surface's own pace.
+var usableLeft = working.Of3("u = k − τ ÷ t_f", source.House.At("times in cup and film add up"), source.Assumption,
+	left,
+	[]working.Arg{
+		working.In("k", "usable share of the early gel time", unit.InPure, 0.1, 0.9),
+		working.In("τ", "minutes to lay off a stretch", unit.InMinute, 0, 30),
+		filmTime,
+	},
+	func(k unit.Share, stretch, film unit.Time) unit.Share { return k - unit.Share(stretch/film) })
+
+var spreading = working.Of3("S = t_c × u − m_x", source.House.At("times in cup and film add up"), source.Assumption,
+	spread,
+	[]working.Arg{cupTime, left, working.In("m_x", "minutes to mix", unit.InMinute, 0, 30)},
+	func(cup unit.Time, u unit.Share, mixing unit.Time) unit.Time { return cup*unit.Time(u) - mixing })
+
+// forArea is the mix that leaves the cup for one area.
+var forArea = working.Of3("w = WFT × ρ ÷ (1 − loss)", source.House.At("definition of density and loss"), source.Exact,
+	perArea,
+	[]working.Arg{
+		working.In("WFT", "wet film", unit.InMicrometre, 10, 20000),
+		working.In("ρ", "density of the mix", unit.InKilogramPerLitre, 0.3, 2.5),
+		working.In("loss", "share that never reaches the surface", unit.InPure, 0, 0.9),
+	},
+	func(wft unit.WetFilm, rho unit.Density, loss unit.Share) unit.MassPerArea {
+		return unit.MassPerArea(float64(wft) * float64(rho) / (1 - float64(loss)))
+	})
+
+var largestByTime = working.Of4("m = v × S × w + L", source.House.At("what can be spread in time, and what stays behind"), source.Calculated,
+	cupMass, []working.Arg{speed, spread, perArea, leftover},
+	func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea, l unit.Mass) unit.Mass {
+		return unit.Mass(float64(v)*float64(s)*float64(w)) + l
+	})
+
+// largestBatch falls with gel time: a mass that gels sooner can't shed its heat.
+var largestBatch = working.Of3("m_b = m_1 × min(1, t ÷ t_1)", source.House.At("the batch falls with gel time"), source.Assumption,
+	working.Arg{Symbol: "m_b", Meaning: "largest batch at this gel time", Scale: unit.InGram},
+	[]working.Arg{
+		working.In("m_1", "largest batch on the card", unit.InGram, 5, 20000),
+		working.In("t", "early gel time in the cup", unit.InMinute, 0.1, 1e5),
+		working.In("t_1", "early gel time that the batch is stated for", unit.InMinute, 0.1, 1e5),
+	},
+	func(most unit.Mass, t, stated unit.Time) unit.Mass {
+		return most * unit.Mass(math.Min(1, float64(t/stated)))
+	})
+
+// Spreading is how long mix can be spread, from the end of mixing: what is left
+// of the cup's usable time once the last stretch laid has had its share in the
+// film, S = t_c × (k − τ ÷ t_f) − mixing. Both times are early ends. Zero or less:
+// the cup gels before it can be spread.
+// Range: times 0.1–1e5 min, k 0.1–0.9, τ and mixing 0–30 min. Errors: *working.RangeError.
+// Source: assumption: shares of gel time used up in cup and film add up.
+func (w Work) Spreading(cup, film working.Figure[unit.Time]) (working.Figure[unit.Time], error) {
+	u, err := usableLeft.Figure(w.Usable, w.Stretch, film)
+	if err != nil {
+		return working.Figure[unit.Time]{}, err
+	}
+	return spreading.Figure(cup, u, w.Mixing)
+}
+
+// PerArea is the mix that leaves the cup for one area, w = WFT × ρ ÷ (1 − loss).
+// Range: WFT 10 µm–20 mm, ρ 0.3–2.5 kg/L, loss 0–0.9. Errors: *working.RangeError.
+func (w Work) PerArea() (working.Figure[unit.MassPerArea], error) {
+	return forArea.Figure(w.Film, w.Density, w.Loss)
+}
+
+// Batch is a card's largest batch, and the early gel time that it is stated
+// for: the card's own at the temperature it names, not a tested one.
+type Batch struct {
+	Most working.Figure[unit.Mass]
+	Gel  working.Figure[unit.Time]
+}
+
+// Bound says what keeps a largest cup from being larger.
+type Bound int
+
+// The bounds.
+const (
+	ByTime       Bound = iota // what can be spread in time
+	TooShort                  // under LeastSpreading: a test cup
+	Untested                  // no cup test of this card or tin: a test cup
+	ByBatch                   // the card's largest batch
+	ByTestedMass              // no gel time is known for a larger cup
+)
+
+// Hand is the time in hand and the cup that it allows.
+type Hand struct {
+	Catalyst   working.Figure[unit.ByMass] // that the times were reckoned with
+	Cup, Film  Band                        // gel times in cup and film
+	Spreading  working.Figure[unit.Time]   // below zero where the cup gels before it can be spread
+	Largest    working.Figure[unit.Mass]   // in grams of mix
+	Bound      Bound
+	IsTestOnly bool // under LeastSpreading: the largest cup is for timing a gel, not for work
+}
+
+// InHand is the time in hand with a product in this shed: what can be spread in
+// time, no more than the card's batch, which falls with gel time, and than the
+// tested mass allows. Under LeastSpreading, or before a cup test of this card and
+// tin is logged (isTested), it is a test cup at most.
+// A fixed ratio has no catalyst figure. Errors: as Gel.At; *working.RangeError.
+// Source: assumption; the figures that go in carry their own marks.
+func (w Work) InHand(g Gel, s Shed, catalyst working.Figure[unit.ByMass], b Batch, isTested bool) (Hand, error) {
+	h := Hand{Catalyst: catalyst}
+	var err error
+	if h.Cup, err = g.At(s.Product, catalyst); err != nil {
+		return Hand{}, err
+	}
+	if h.Film, err = g.At(s.Surface, catalyst); err != nil {
+		return Hand{}, err
+	}
+	if h.Spreading, err = w.Spreading(h.Cup.Early, h.Film.Early); err != nil {
+		return Hand{}, err
+	}
+	h.IsTestOnly = h.Spreading.Value < LeastSpreading-unit.Time(1e-6)
+	if err := h.bind(w, g, b, isTested); err != nil {
+		return Hand{}, err
+	}
+	return h, nil
+}
+
+// bind finds the largest cup: the least of its bounds.
+func (h *Hand) bind(w Work, g Gel, b Batch, isTested bool) error {
+	byBatch, err := largestBatch.Figure(b.Most, h.Cup.Early, b.Gel)
+	if err != nil {
+		return err
+	}
+	byTested, err := MostMass.Figure(g.Mass)
+	if err != nil {
+		return err
+	}
+	h.Largest, h.Bound = testCup, TooShort
+	if !h.IsTestOnly {
+		if h.Largest, err = w.byTime(h.Spreading); err != nil {
+			return err
+		}
+		h.Bound = ByTime
+	}
+	if !isTested {
+		h.lower(testCup, Untested)
+	}
+	h.lower(byBatch, ByBatch)
+	h.lower(byTested, ByTestedMass)
+	return nil
+}
+
+func (h *Hand) lower(most working.Figure[unit.Mass], by Bound) {
+	if most.Value < h.Largest.Value {
+		h.Largest, h.Bound = most, by
+	}
+}
+
+var testCup = working.Given(TestCup, "test cup", unit.InGram, "", source.Assumption)
+
+func (w Work) byTime(s working.Figure[unit.Time]) (working.Figure[unit.Mass], error) {
+	perArea, err := w.PerArea()
+	if err != nil {
+		return working.Figure[unit.Mass]{}, err
+	}
+	return largestByTime.Figure(w.Speed, s, perArea, w.Leftover)
+}
