@@ -15,7 +15,7 @@ func ExampleLadder() {
 	for _, g := range grades {
 		turns = append(turns, sanding.Turn{Grade: g})
 	}
-	flatten, _ := sanding.Texture.Figure(sanding.MeanFilm.Above(), given[unit.Length](120, unit.InMicrometre))
+	flatten, _ := sanding.Texture.Figure(sanding.OfMean, given[unit.Length](120, unit.InMicrometre))
 	stages, _ := sanding.Ladder(turns, given[unit.Factor](0.33, unit.InPure), flatten)
 	for _, s := range stages {
 		fmt.Println(s.Grade, "takes", unit.Number(unit.InMicrometre.From(float64(s.Takes.Value)), 3), "µm")

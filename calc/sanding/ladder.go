@@ -40,22 +40,14 @@ var Cutting = working.Of2("c = max(s, m)", source.Practice.At("polish below the 
 	},
 	func(s, m unit.DryFilm) unit.DryFilm { return max(s, m) })
 
-// Basis says where a film was measured or meant.
-type Basis int
-
-// The bases of a film.
-const (
-	MeanFilm Basis = iota // the mean over peaks and valleys: by weight, by volume
-	PeakFilm              // on the peaks: a comb or gauge that stands on them
+// OfMean and OfPeak are the share of the texture that lies above a film's
+// reading: half of it over a mean film (by weight, by volume), all of it over
+// one read on the peaks (a comb, a gauge that stands on them).
+// Source: elementary geometry.
+var (
+	OfMean = working.Given(unit.Share(0.5), "half the texture, the film is a mean", unit.InPure, "", source.Exact)
+	OfPeak = working.Given(unit.Share(1), "the whole texture, the film was read on its peaks", unit.InPure, "", source.Exact)
 )
-
-// Above is the share of the texture that lies above the film's reading.
-func (b Basis) Above() working.Figure[unit.Share] {
-	if b == PeakFilm {
-		return working.Given(unit.Share(1), "whole texture, the film was read on its peaks", unit.InPure, "", source.Exact)
-	}
-	return working.Given(unit.Share(0.5), "half the texture, the film is a mean", unit.InPure, "", source.Exact)
-}
 
 // Turn is one grade's place in a sequence. Own is the builder's own removal
 // with it, nil where there is none.
@@ -105,4 +97,28 @@ func Polish(scratches working.Figure[unit.DryFilm], own ...working.Figure[unit.D
 	}
 	first, err := Cutting.Figure(scratches, own[0])
 	return append([]working.Figure[unit.DryFilm]{first}, own[1:]...), err
+}
+
+var wholeRun = working.SumRule("film taken by the whole run", unit.InMicrometre)
+
+// Runs gives the film that a run takes in all, polish included, when it is
+// begun at each of its grades in turn: what a thin place can still bear.
+// Errors: *GradeError, *working.RangeError.
+func Runs(turns []Turn, k working.Figure[unit.Factor], flatten working.Figure[unit.DryFilm], polish ...working.Figure[unit.DryFilm]) ([]working.Figure[unit.DryFilm], error) {
+	totals := make([]working.Figure[unit.DryFilm], len(turns))
+	for i := range turns {
+		stages, err := Ladder(turns[i:], k, flatten)
+		if err != nil {
+			return nil, err
+		}
+		parts, err := Polish(stages[len(stages)-1].Leaves, polish...)
+		if err != nil {
+			return nil, err
+		}
+		for _, s := range stages {
+			parts = append(parts, s.Takes)
+		}
+		totals[i] = working.Sum(wholeRun, parts...)
+	}
+	return totals, nil
 }

@@ -6,7 +6,6 @@ import (
 
 	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
-	"shedreckoner/calc/working"
 	"shedreckoner/calc/working/workingtest"
 )
 
@@ -40,29 +39,15 @@ func ladderAndCut(r workingtest.Row) (float64, error) {
 		}
 		turns = append(turns, sanding.Turn{Grade: g})
 	}
-	flatten, err := sanding.Texture.Figure(sanding.PeakFilm.Above(), given[unit.Length](r.Quantity("texture", unit.InMicrometre)/1e-6, unit.InMicrometre))
+	flatten, err := sanding.Texture.Figure(sanding.OfPeak, given[unit.Length](r.Quantity("texture", unit.InMicrometre)/1e-6, unit.InMicrometre))
 	if err != nil {
 		return 0, err
 	}
-	total, err := taken(turns, 1./3, flatten)
-	return float64(total), err
-}
-
-// taken is the film that a run of grades and cutting compound take.
-func taken(turns []sanding.Turn, k float64, flatten working.Figure[unit.DryFilm]) (unit.DryFilm, error) {
-	stages, err := sanding.Ladder(turns, given[unit.Factor](k, unit.InPure), flatten)
+	runs, err := sanding.Runs(turns, given[unit.Factor](1./3, unit.InPure), flatten, micrometres(3))
 	if err != nil {
 		return 0, err
 	}
-	polish, err := sanding.Polish(stages[len(stages)-1].Leaves, micrometres(3))
-	if err != nil {
-		return 0, err
-	}
-	total := polish[0].Value
-	for _, s := range stages {
-		total += s.Takes.Value
-	}
-	return total, nil
+	return float64(runs[0].Value), nil
 }
 
 func removalByWeight(r workingtest.Row) (float64, error) {

@@ -70,9 +70,9 @@ func TestOwnRemovalTakesTheAssumptionsPlace(t *testing.T) {
 
 func TestTheBasisOfTheFilmSetsWhatTheTextureCosts(t *testing.T) {
 	texture := given[unit.Length](120, unit.InMicrometre)
-	peak, err := sanding.Texture.Figure(sanding.PeakFilm.Above(), texture)
+	peak, err := sanding.Texture.Figure(sanding.OfPeak, texture)
 	require.NoError(t, err)
-	mean, err := sanding.Texture.Figure(sanding.MeanFilm.Above(), texture)
+	mean, err := sanding.Texture.Figure(sanding.OfMean, texture)
 	require.NoError(t, err)
 	assert.InDelta(t, 120e-6, float64(peak.Value), 1e-15)
 	assert.InDelta(t, 60e-6, float64(mean.Value), 1e-15)
@@ -84,6 +84,19 @@ func TestPolishNeverTakesLessThanItsOwn(t *testing.T) {
 	require.Len(t, films, 2)
 	assert.InDelta(t, 3e-6, float64(films[0].Value), 1e-15)
 	assert.InDelta(t, 1e-6, float64(films[1].Value), 1e-15)
+}
+
+// A run begun finer takes less; begun at its last grade, texture and polish.
+func TestRunsFromEachGrade(t *testing.T) {
+	turns := []sanding.Turn{{Grade: 220}, {Grade: 320}, {Grade: 600}, {Grade: 1200}}
+	runs, err := sanding.Runs(turns, given[unit.Factor](1./3, unit.InPure), micrometres(50), micrometres(3), micrometres(1))
+	require.NoError(t, err)
+	require.Len(t, runs, 4)
+	assert.InDelta(t, 50+(68+46.2+25.8+15.3)/3+1, unit.InMicrometre.From(float64(runs[0].Value)), 1e-9)
+	assert.InDelta(t, 50+15.3/3+1, unit.InMicrometre.From(float64(runs[3].Value)), 1e-9)
+	for i := 1; i < len(runs); i++ {
+		assert.Less(t, runs[i].Value, runs[i-1].Value)
+	}
 }
 
 func TestEveryProposalHolds(t *testing.T) {
