@@ -2,6 +2,7 @@ package working_test
 
 import (
 	"errors"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -59,4 +60,15 @@ func TestTheWorkingShowsTheNumbers(t *testing.T) {
 	require.Len(t, texts, 1)
 	assert.Equal(t, "400 × (1 + 0.05) ÷ 0.8 = 525\u00a0µm", texts[0].Numbers)
 	assert.Equal(t, "VS: cured share 0.8, gel coat (common practice)", texts[0].Givens[2])
+}
+
+// Φ is the standard normal distribution: Φ(1.96) = 0.9750, in any table.
+func TestTheNormalDistributionIsRead(t *testing.T) {
+	share := working.Of1("p = Φ(z)", source.Geometry.At(""), source.Exact,
+		working.In("p", "share below", unit.InPure, 0, 1), []working.Arg{working.In("z", "deviate", unit.InPure, -8, 8)},
+		func(z unit.Factor) unit.Share { return unit.Share(math.Erfc(-float64(z)/math.Sqrt2) / 2) })
+	workingtest.Check(t, share.Rule)
+	p, err := share.Of(1.96)
+	require.NoError(t, err)
+	assert.InDelta(t, 0.9750, float64(p), 5e-5)
 }

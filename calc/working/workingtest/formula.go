@@ -40,6 +40,7 @@ var funcs = map[string]func(...float64) float64{
 	"acos": func(x ...float64) float64 { return math.Acos(x[0]) },
 	"max":  func(x ...float64) float64 { return math.Max(x[0], x[1]) },
 	"min":  func(x ...float64) float64 { return math.Min(x[0], x[1]) },
+	"Φ":    func(x ...float64) float64 { return math.Erfc(-x[0]/math.Sqrt2) / 2 }, // standard normal distribution
 	"ceil": func(x ...float64) float64 { return math.Ceil(x[0]) },
 }
 
