@@ -25,6 +25,8 @@ func styrene() *Card {
 		Key: "styrene", Name: "Styrene", Kind: Thinner, SoldBy: ByVolume,
 		Density:   exactly(0.906*kgPerL, p),
 		Styrene:   exactly[unit.ByMass](1, p),
+		Stays:     spec[unit.Share](0.5, 0, 1, x),
+		Shrinks:   exactly[unit.Share](0.14, p),
 		ShelfLife: exactly(6*month, c),
 		Packs:     packs("0.5", "1", "5"),
 	}
@@ -35,6 +37,8 @@ func waxSolution() *Card {
 		Key: "wax-solution", Name: "Wax solution in styrene", Kind: WaxSolution, SoldBy: ByVolume,
 		Density:   exactly(0.91*kgPerL, c),
 		Styrene:   spec[unit.ByMass](0.95, 0.94, 0.96, c),
+		Stays:     spec[unit.Share](0.5, 0, 1, x),
+		Shrinks:   exactly[unit.Share](0.14, p),
 		ShelfLife: exactly(6*month, x),
 		Packs:     packs("0.1", "1"),
 	}
@@ -44,6 +48,8 @@ func primerThinner() *Card {
 	return &Card{
 		Key: "primer-thinner", Name: "Thinner of the primer's maker", Kind: Thinner, SoldBy: ByVolume,
 		Density: spec(0.87*kgPerL, 0.80*kgPerL, 0.95*kgPerL, x),
+		Stays:   exactly[unit.Share](0, p),
+		Shrinks: exactly[unit.Share](0, p),
 		Packs:   packs("0.5", "1", "5"),
 	}
 }

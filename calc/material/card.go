@@ -78,8 +78,10 @@ type Card struct {
 	LeftMost      Spec[unit.DryFilm]
 	ThinnerAsk    Spec[unit.Share] // asked about above, in the card's basis
 	ThinnerRefuse Spec[unit.Share]
-	ThinnerBasis  Basis  // of the two limits: ByMass or ByVolume
-	Thinner       string // key of the thinner's card; empty: none may be added
+	ThinnerBasis  Basis            // of the two limits: ByMass or ByVolume
+	Stays         Spec[unit.Share] // of a thinner: the part that stays in the film
+	Shrinks       Spec[unit.Share] // of a thinner: how much what stays shrinks
+	Thinner       string           // key of the thinner's card; empty: none may be added
 	Wax           Spec[unit.ByMass]
 	Hardener      string                 // key of the catalyst's card; empty: part of the set, or none
 	HardenerShare Spec[unit.ByMass]      // catalyst to order per mass of product

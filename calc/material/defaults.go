@@ -94,7 +94,6 @@ func flowCoat() *Card {
 	card.CuredSprayed = Spec[unit.SolidsByVolume]{}
 	card.Styrene = spec[unit.ByMass](0.36, 0.28, 0.45, c)
 	card.CoatLeast, card.CoatMost = exactly(350*um, c), exactly(500*um, c)
-	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.03, k), exactly[unit.Share](0.0525, k)
 	card.Wax = spec[unit.ByMass](0.02, 0.01, 0.03, c)
 	card.SurfaceMost = exactly(celsius(30), c)
 	return card

@@ -64,6 +64,8 @@ var Fields = []*Field{
 	field("left-most", "most film left", unit.Films, 1e-6, 5e-3, func(c *Card) *Spec[unit.DryFilm] { return &c.LeftMost }),
 	field("thinner-ask", "thinner, asked about above", unit.Percents, 0, 0.5, func(c *Card) *Spec[unit.Share] { return &c.ThinnerAsk }),
 	field("thinner-most", "thinner, refused above", unit.Percents, 0, 0.5, func(c *Card) *Spec[unit.Share] { return &c.ThinnerRefuse }),
+	field("stays", "share that stays in the film", unit.Percents, 0, 1, func(c *Card) *Spec[unit.Share] { return &c.Stays }),
+	field("shrinks", "shrinkage of what stays", unit.Percents, 0, 1, func(c *Card) *Spec[unit.Share] { return &c.Shrinks }),
 	field("wax", "wax solution, by mass", unit.Percents, 0, 0.04, func(c *Card) *Spec[unit.ByMass] { return &c.Wax }),
 	field("hardener-share", "catalyst to order, by mass", unit.Percents, 0, 0.05, func(c *Card) *Spec[unit.ByMass] { return &c.HardenerShare }),
 	field("ratio-mass", "parts of resin to one of hardener, by mass", unit.Numbers, 0.1, 100, func(c *Card) *Spec[unit.ByMass] { return &c.RatioByMass }),

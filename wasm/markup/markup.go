@@ -2,9 +2,9 @@
 // the HTML type has no other maker, so markup can't come from what was typed.
 //
 // A page is cut into regions, elements with an id that are compared and
-// replaced on their own. The value of a control isn't markup: Input and its
-// like keep it beside the tree, and the border sets it where the control
-// doesn't have the focus.
+// replaced on their own. The value of a control isn't markup: ControlFor keeps
+// it beside the tree, and the border sets it where the control doesn't have the
+// focus.
 package markup
 
 import "strings"
@@ -17,9 +17,9 @@ type node struct {
 	tag   string
 	attrs string // escaped, with a leading space
 	kids  []*node
-	id    string // of a region
-	path  string // of a control
-	value string // of a control
+	id    string  // of a region
+	path  string  // of a control
+	state Control // of a control
 }
 
 // Attr is an attribute. An empty name leaves it out.
@@ -50,10 +50,17 @@ func Region(id, tag string, attrs []Attr, kids ...HTML) HTML {
 	return HTML{[]*node{n}}
 }
 
-// Control is an input, select or textarea for the path with its value.
-func Control(tag, path, value string, attrs []Attr, kids ...HTML) HTML {
+// Control is what the border sets on a control: neither is markup, so that
+// typing never replaces the control that is typed in.
+type Control struct {
+	Value   string
+	Invalid bool
+}
+
+// ControlFor is an input, select or textarea for the path with its state.
+func ControlFor(tag, path string, state Control, attrs []Attr, kids ...HTML) HTML {
 	n := element(tag, append([]Attr{{"data-path", path}}, attrs...), kids)
-	n.path, n.value = path, value
+	n.path, n.state = path, state
 	return HTML{[]*node{n}}
 }
 

@@ -37,7 +37,7 @@ func FuzzEscaping(f *testing.F) {
 func page(a, b string) *markup.Page {
 	return markup.Cut(markup.Region("root", "main", nil,
 		markup.Region("list", "div", nil, markup.Text("list "+a), markup.Region("line", "p", nil, markup.Text(b))),
-		markup.Control("input", "surface.1.width", "450", nil)))
+		markup.ControlFor("input", "surface.1.width", markup.Control{Value: "450"}, nil)))
 }
 
 func TestTheOutermostChangedRegionIsReplaced(t *testing.T) {
@@ -48,7 +48,7 @@ func TestTheOutermostChangedRegionIsReplaced(t *testing.T) {
 	require.Len(t, patches, 1)
 	assert.Equal(t, "list", patches[0].ID)
 	assert.Contains(t, patches[0].HTML, `<p id="line">z</p>`)
-	assert.Equal(t, map[string]string{"surface.1.width": "450"}, before.Values)
+	assert.Equal(t, map[string]markup.Control{"surface.1.width": {Value: "450"}}, before.Controls)
 	assert.NotContains(t, before.HTML(), "450", "a control's value isn't markup")
 }
 

@@ -4,9 +4,9 @@ import "strings"
 
 // Page is a page cut into its regions.
 type Page struct {
-	root    *region
-	Values  map[string]string // of the controls, by path
-	Repeats []string          // ids that stand twice: a mistake of the views
+	root     *region
+	Controls map[string]Control // by path
+	Repeats  []string           // ids that stand twice: a mistake of the views
 }
 
 type region struct {
@@ -26,7 +26,7 @@ func Cut(root HTML) *Page {
 	if len(root.nodes) != 1 || root.nodes[0].id == "" {
 		panic("markup: a page has one root, a region")
 	}
-	p := &Page{Values: map[string]string{}}
+	p := &Page{Controls: map[string]Control{}}
 	seen := map[string]bool{}
 	p.root = p.cut(root.nodes[0], seen)
 	return p
@@ -55,7 +55,7 @@ func (p *Page) collect(n *node) {
 			continue
 		}
 		if k.path != "" {
-			p.Values[k.path] = k.value
+			p.Controls[k.path] = k.state
 		}
 		p.collect(k)
 	}

@@ -1,0 +1,83 @@
+package job
+
+import (
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/material"
+)
+
+// cards gives every card that ships and every own copy, with the builder's
+// figures over the defaults.
+func (r *reader) cards() []Card {
+	var all []Card
+	for _, shipped := range material.Cards {
+		all = append(all, r.card(shipped.Key, *shipped, false))
+	}
+	for _, id := range r.doc.Items("card") {
+		base, found := material.Find(r.doc.Get("card." + id + ".base"))
+		if found {
+			base.Base, base.Key = base.Key, id
+			all = append(all, r.card(id, base, true))
+		}
+	}
+	return all
+}
+
+func (r *reader) card(key string, base material.Card, own bool) Card {
+	path := "card." + key
+	card := Card{Card: base, Path: path, Own: own}
+	if len(r.doc.Under(path)) == 0 { // nothing of its own: most cards
+		card.Packs = shippedPacks(base)
+		return card
+	}
+	if name := r.words(path+".name", cards.field("name")); strings.TrimSpace(name) != "" {
+		card.Name = name
+	}
+	for _, f := range material.Fields {
+		if si, ok := r.number(path+"."+f.Key, cards.field(f.Key)); ok {
+			f.Put(&card.Card, si)
+		}
+	}
+	if _, ok := r.number(path+".stock", cards.field("stock")); ok {
+		card.Stock, _ = ReadSize(r.doc.Get(path + ".stock"))
+	}
+	card.Packs = r.packs(path, base)
+	return card
+}
+
+// packs gives the shipped sizes, each replaced by what was typed in its place.
+func (r *reader) packs(path string, base material.Card) []Pack {
+	list := cards.list("pack")
+	shipped := shippedPacks(base)
+	var packs []Pack
+	for i := range material.MaxPacks {
+		at := path + ".pack." + strconv.Itoa(i+1)
+		var p Pack
+		if i < len(shipped) {
+			p = shipped[i]
+		}
+		if _, ok := r.number(at+".size", list.field("size")); ok {
+			p.Size, _ = ReadSize(r.doc.Get(at + ".size"))
+			p.Path = at
+		}
+		if _, ok := r.number(at+".price", list.field("price")); ok {
+			p.Price, p.HasPrice, p.Path = r.doc.Get(at+".price"), true, at
+		}
+		if p.Size.Amount.IsPositive() {
+			packs = append(packs, p)
+		}
+	}
+	return packs
+}
+
+func shippedPacks(base material.Card) []Pack {
+	var packs []Pack
+	for _, p := range base.Packs {
+		size, err := ReadSize(p.Size)
+		if err == nil {
+			packs = append(packs, Pack{Size: size})
+		}
+	}
+	return packs
+}

@@ -1,0 +1,136 @@
+package job
+
+import (
+	"fmt"
+	"slices"
+
+	"shedreckoner/calc/unit"
+)
+
+// Kind is how a field's text is read.
+type Kind int
+
+// The kinds of field.
+const (
+	Quantity Kind = iota // a number with a unit
+	Whole                // a whole number
+	Words                // any text
+	Choice               // one of Options
+	Money                // an exact decimal, not negative
+	Size                 // what is in a pack: an exact decimal above zero, by the card's basis
+)
+
+// Field is one thing that can be typed.
+type Field struct {
+	Key, Name string
+	Kind      Kind
+	Measure   *unit.Measure // of a Quantity
+	Min, Max  float64       // SI, closed; outside: refused
+	Options   []Option      // of a Choice; the first is the default
+	Optional  bool          // may be left empty; otherwise the sum waits for it
+}
+
+// Option is one answer of a choice.
+type Option struct{ Key, Name string }
+
+// RangeError says that a figure lies outside what its field takes.
+type RangeError struct {
+	Field *Field
+	Value float64 // SI
+}
+
+// Error names the field and its range.
+func (e *RangeError) Error() string {
+	scale := e.Field.scale()
+	return fmt.Sprintf("job: %s = %s is outside %s to %s", e.Field.Key, unit.Write(e.Value, scale, 6),
+		unit.Write(e.Field.Min, scale, 6), unit.Write(e.Field.Max, scale, 6))
+}
+
+func (f *Field) scale() *unit.Scale {
+	if f.Measure == nil {
+		return unit.InPure
+	}
+	return f.Measure.Scales[0]
+}
+
+// OptionError says that a choice has no such answer.
+type OptionError struct {
+	Field *Field
+	Text  string
+}
+
+// Error names the field and the text.
+func (e *OptionError) Error() string {
+	return fmt.Sprintf("job: %s has no option %q", e.Field.Key, e.Text)
+}
+
+// WholeError says that a number should be whole.
+type WholeError struct{ Text string }
+
+// Error names the text.
+func (e *WholeError) Error() string { return fmt.Sprintf("job: %q is not a whole number", e.Text) }
+
+// MaxWords is the longest text of a name or note, in bytes.
+const MaxWords = 400
+
+// WordsError says that a text is too long.
+type WordsError struct{ Length int }
+
+// Error names the length.
+func (e *WordsError) Error() string {
+	return fmt.Sprintf("job: %d bytes of text, more than %d", e.Length, MaxWords)
+}
+
+// Read reads a field's text in the units: a number in SI base units, or the
+// index of the chosen option. Words and decimals give 0; they are checked only.
+// Errors: *unit.ReadError, *RangeError, *OptionError, *WholeError, *WordsError.
+func (f *Field) Read(text string, units Units) (float64, error) {
+	switch f.Kind {
+	case Words:
+		if len(text) > MaxWords {
+			return 0, &WordsError{len(text)}
+		}
+		return 0, nil
+	case Choice:
+		at := slices.IndexFunc(f.Options, func(o Option) bool { return o.Key == text })
+		if at < 0 {
+			return 0, &OptionError{f, text}
+		}
+		return float64(at), nil
+	case Money:
+		amount, err := unit.ReadDecimal(text)
+		if err != nil {
+			return 0, err
+		}
+		return f.within(amount.InexactFloat64())
+	case Size:
+		size, err := ReadSize(text)
+		if err != nil {
+			return 0, err
+		}
+		return f.within(size.Amount.InexactFloat64())
+	}
+	return f.readNumber(text, units)
+}
+
+func (f *Field) readNumber(text string, units Units) (float64, error) {
+	scale := unit.InPure
+	if f.Kind == Quantity {
+		scale = units.Scale(f.Measure)
+	}
+	si, err := unit.Read(text, scale)
+	if err != nil {
+		return 0, err
+	}
+	if f.Kind == Whole && si != float64(int(si)) {
+		return 0, &WholeError{text}
+	}
+	return f.within(si)
+}
+
+func (f *Field) within(si float64) (float64, error) {
+	if !(si >= f.Min && si <= f.Max) {
+		return 0, &RangeError{f, si}
+	}
+	return si, nil
+}

@@ -1,0 +1,106 @@
+package job
+
+import (
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/surface"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Job is what a document says, in typed values. What wasn't typed or can't be
+// read is missing.
+type Job struct {
+	Name, Currency string
+	Units          Units
+	Surfaces       []Surface
+	Buildups       []Buildup
+	Cards          []Card
+}
+
+// Surface is one measured area.
+type Surface struct {
+	Path, Name string
+	Part       Part
+	Cutouts    []Part
+	Sides      working.Figure[unit.Factor]
+	Buildup    string // path of the build-up; empty: none chosen
+	Ground     string // key of Grounds; empty: not said
+	Lies       string
+	Inside     bool
+	By         string // key of MeasuredBy
+}
+
+// Part is a shape with its measures.
+type Part struct {
+	Path   string
+	Shape  *surface.Shape
+	Input  surface.Input
+	Count  working.Figure[unit.Factor]
+	RowIDs []string // of the rows, in order
+}
+
+// FieldPath gives the path of the field that a shape's error names: a dim, or
+// a column in a row.
+func (p *Part) FieldPath(dim string, row int) string {
+	if row >= 0 && row < len(p.RowIDs) && p.Shape.Rows != nil {
+		return p.Path + "." + p.Shape.Rows.Key + "." + p.RowIDs[row] + "." + dim
+	}
+	return p.Path + "." + dim
+}
+
+// Buildup is the ordered steps that surfaces get.
+type Buildup struct {
+	Path, Name string
+	Steps      []Step
+}
+
+// Step is one step of a build-up. Figures without a Step were not typed.
+type Step struct {
+	Path          string
+	Kind          *StepKind
+	Card          string // key of the card; empty: none chosen
+	Method        *material.Method
+	Film          working.Figure[unit.Length]
+	FilmIsCured   bool
+	FilmIsEach    bool
+	Coats         working.Figure[unit.Factor]
+	Thinner       working.Figure[unit.Share]
+	ThinnerByMass bool
+	Thickness     working.Figure[unit.Length]
+	SandedOff     working.Figure[unit.Share]
+	Taken         working.Figure[unit.DryFilm]
+}
+
+// Card is a material of the job: what ships, with the builder's own figures
+// over it.
+type Card struct {
+	material.Card
+	Path  string
+	Own   bool // a copy that the builder made
+	Packs []Pack
+	Stock PackSize
+}
+
+// Pack is a size that the material can be bought in.
+type Pack struct {
+	Path     string // empty: ships on the card
+	Size     PackSize
+	Price    string // exact decimal as typed; empty: not known
+	HasPrice bool
+}
+
+// Problem is a text that can't be read, by its path.
+type Problem struct {
+	Path string
+	Err  error
+}
+
+// CardByKey finds a card of the job; nil: there is none.
+func (j *Job) CardByKey(key string) *Card {
+	for i := range j.Cards {
+		if j.Cards[i].Key == key {
+			return &j.Cards[i]
+		}
+	}
+	return nil
+}

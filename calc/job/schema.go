@@ -1,0 +1,121 @@
+package job
+
+import (
+	"strings"
+
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
+)
+
+// List is a repeated part of the job: its items have fields and may have lists
+// of their own.
+type List struct {
+	Key    string
+	Max    int // items
+	Fields []*Field
+	Lists  []*List
+}
+
+// Root is the whole job.
+var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards}}
+
+var jobFields = []*Field{
+	{Key: "name", Name: "name of the job", Kind: Words, Optional: true},
+	{Key: "currency", Name: "currency", Kind: Words, Optional: true},
+}
+
+// Limits on what grows.
+const (
+	MaxSurfaces = 500
+	MaxCutouts  = 50
+	MaxBuildups = 50
+	MaxSteps    = 40
+	MaxCards    = 100
+	MaxRows     = 200
+)
+
+var buildups = &List{Key: "buildup", Max: MaxBuildups,
+	Fields: []*Field{{Key: "name", Name: "name", Kind: Words, Optional: true}},
+	Lists:  []*List{{Key: "step", Max: MaxSteps, Fields: stepFields()}},
+}
+
+var cards = &List{Key: "card", Max: MaxCards,
+	Fields: cardFields(),
+	Lists: []*List{{Key: "pack", Max: material.MaxPacks, Fields: []*Field{
+		{Key: "size", Name: "size of pack", Kind: Size, Min: 1e-6, Max: 1e5, Optional: true},
+		{Key: "price", Name: "price of a pack", Kind: Money, Max: 1e7, Optional: true},
+	}}},
+}
+
+// cardFields are the card's own and one for each figure of the sheet.
+func cardFields() []*Field {
+	list := []*Field{
+		{Key: "name", Name: "name", Kind: Words, Optional: true},
+		{Key: "base", Name: "kind of material", Kind: Words, Optional: true},
+		{Key: "stock", Name: "in stock", Kind: Size, Max: 1e5, Optional: true},
+		{Key: "note", Name: "note from the sheet", Kind: Words, Optional: true},
+	}
+	for _, f := range material.Fields {
+		list = append(list, &Field{Key: f.Key, Name: f.Name, Kind: Quantity, Measure: f.Measure, Min: f.Min, Max: f.Max, Optional: true})
+	}
+	return list
+}
+
+// FieldAt finds the field that a path leads to; nil where it leads to none.
+func FieldAt(path string) *Field {
+	list := Root
+	for {
+		first, rest, more := strings.Cut(path, ".")
+		if !more {
+			return list.field(first)
+		}
+		inner := list.list(first)
+		if inner == nil {
+			return nil
+		}
+		_, path, more = strings.Cut(rest, ".") // past the item's id
+		if !more {
+			return nil
+		}
+		list = inner
+	}
+}
+
+// ListAt finds the list that a path leads to ("surface.3.cutout"); nil where it
+// leads to none.
+func ListAt(path string) *List {
+	list := Root
+	for {
+		first, rest, more := strings.Cut(path, ".")
+		if list = list.list(first); list == nil || !more {
+			return list
+		}
+		if _, path, more = strings.Cut(rest, "."); !more {
+			return nil
+		}
+	}
+}
+
+func (l *List) field(key string) *Field {
+	for _, f := range l.Fields {
+		if f.Key == key {
+			return f
+		}
+	}
+	return nil
+}
+
+func (l *List) list(key string) *List {
+	for _, inner := range l.Lists {
+		if inner.Key == key {
+			return inner
+		}
+	}
+	return nil
+}
+
+func quantity(key, name string, m *unit.Measure, min, max float64) *Field {
+	return &Field{Key: key, Name: name, Kind: Quantity, Measure: m, Min: min, Max: max}
+}
+
+func optional(f *Field) *Field { f.Optional = true; return f }

@@ -1,0 +1,48 @@
+package job
+
+import (
+	"strings"
+
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/unit"
+)
+
+// PackSize is what is in a pack, exactly as it is sold.
+type PackSize struct {
+	Amount decimal.Decimal
+	Scale  *unit.Scale // nil: in the card's own basis
+}
+
+// sizeScales is what a pack may be written in.
+var sizeScales = []*unit.Scale{
+	unit.InKilogram, unit.InGram, unit.InPound, unit.InOunce,
+	unit.InLitre, unit.InMillilitre, unit.InUSGallon, unit.InUSQuart, unit.InUSPint, unit.InUSFluidOunce,
+	unit.InImperialGallon, unit.InImperialPint, unit.InImperialFluidOunce, unit.InMetre, unit.InFoot, unit.InYard,
+}
+
+// ReadSize reads the size of a pack: "5", "2.5 kg", "1 US gal". The number is
+// kept exactly. Errors: *unit.ReadError.
+func ReadSize(text string) (PackSize, error) {
+	text = strings.TrimSpace(text)
+	for _, s := range sizeScales {
+		for _, word := range append([]string{s.Symbol}, s.Also...) {
+			at := len(text) - len(word)
+			if at <= 0 || !strings.EqualFold(text[at:], word) {
+				continue
+			}
+			amount, err := unit.ReadDecimal(text[:at])
+			if err == nil {
+				return PackSize{amount, s}, nil
+			}
+		}
+	}
+	amount, err := unit.ReadDecimal(text)
+	if err != nil {
+		_, err = unit.Read(text, unit.InKilogram) // names the units that fit
+		if err == nil {
+			err = &unit.ReadError{Text: text, Cause: unit.NotANumber}
+		}
+	}
+	return PackSize{amount, nil}, err
+}

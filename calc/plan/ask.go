@@ -1,0 +1,88 @@
+package plan
+
+import (
+	"shedreckoner/calc/unit"
+)
+
+// Ask is a question about a figure that is taken but unlikely.
+type Ask struct {
+	Path      string
+	Band      *Band
+	Value     float64 // SI
+	Text      string  // what is noted under "real." when the builder says that it is so
+	Otherwise []Otherwise
+}
+
+// Otherwise is what a figure would be if a slip had been made.
+type Otherwise struct {
+	Slip  *Slip
+	Value float64 // SI
+}
+
+// Band is what a figure usually lies between.
+type Band struct {
+	Key       string
+	Scale     *unit.Scale
+	Low, High float64 // SI
+	Slips     []*Slip
+}
+
+// Slip is a way to type a figure wrong: Factor takes what was typed to what was
+// meant.
+type Slip struct {
+	Key    string
+	Factor float64
+}
+
+// The slips that the bands try.
+var (
+	milForMM    = &Slip{"mil typed as mm", float64(unit.Mil / unit.Millimetre)}
+	mmForMil    = &Slip{"mm typed as mil", float64(unit.Millimetre / unit.Mil)}
+	mmForUM     = &Slip{"mm typed as µm", 1000}
+	umForMM     = &Slip{"µm typed as mm", 1e-3}
+	mmForM      = &Slip{"sizes in mm typed as m", 1e-6}
+	cmForMM     = &Slip{"sizes in cm typed as mm", 100}
+	mForMM      = &Slip{"sizes in m typed as mm", 1e6}
+	inForMM     = &Slip{"sizes in inches typed as mm", 25.4 * 25.4}
+	sqftForSqm  = &Slip{"ft² typed as m²", float64(unit.SquareFoot)}
+	lbPerUSGal  = &Slip{"lb per US gallon typed as kg/L", 0.119826427317}
+	lbPerImpGal = &Slip{"lb per imperial gallon typed as kg/L", 0.0997763726}
+)
+
+// The bands.
+// Source: common practice.
+var (
+	filmBand    = &Band{"film", unit.InMillimetre, 0.02e-3, 2e-3, []*Slip{milForMM, mmForMil, mmForUM, umForMM}}
+	areaBand    = &Band{"area of one surface", unit.InSquareMetre, 0.01, 500, []*Slip{mmForM, cmForMM, mForMM, inForMM, sqftForSqm}}
+	densityBand = &Band{"density", unit.InKilogramPerLitre, 300, 2500, []*Slip{lbPerUSGal, lbPerImpGal}}
+	passBand    = &Band{"pass of filler", unit.InMillimetre, 0.2e-3, 15e-3, []*Slip{milForMM, mmForMil, umForMM}}
+)
+
+// ask asks about a value outside its band, unless the builder has said that
+// it is real: what is typed at the path, or the value where nothing is typed
+// there but computed.
+func (m *maker) ask(path string, b *Band, value float64) {
+	if value >= b.Low && value <= b.High {
+		return
+	}
+	text := m.doc.Get(path)
+	if text == "" {
+		text = unit.Typed(value, b.Scale)
+	}
+	if m.doc.Get("real."+path) == text {
+		return
+	}
+	a := Ask{Path: path, Band: b, Value: value, Text: text}
+	for _, s := range b.Slips {
+		if v := value * s.Factor; v >= b.Low && v <= b.High {
+			a.Otherwise = append(a.Otherwise, Otherwise{s, v})
+		}
+	}
+	m.plan.Asks = append(m.plan.Asks, a)
+}
+
+func (m *maker) askArea(path string, a unit.Area) { m.ask(path, areaBand, float64(a)) }
+
+func (m *maker) checkCoat(s *Step, c *Coat) {
+	m.ask(s.Path+".film", filmBand, float64(c.WetEach.Value))
+}

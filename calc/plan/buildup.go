@@ -1,0 +1,144 @@
+package plan
+
+import (
+	"errors"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Buildup is a build-up on all the surfaces that get it.
+type Buildup struct {
+	Path     string
+	Surfaces []string // names of the surfaces that get it
+	Area     working.Figure[unit.Area]
+	Edge     working.Figure[unit.Length]
+	Steps    []Step
+	Left     working.Figure[unit.DryFilm] // film left on top of the ground, fill not counted
+}
+
+// Step is a step planned.
+type Step struct {
+	Job   *job.Step
+	Path  string
+	Card  *job.Card // nil: none chosen
+	Known bool      // the step's own figures are known; the amounts need an area as well
+	Coat  *Coat     // of a coat
+	Fill  *Fill     // of a fill
+
+	Added working.Figure[unit.DryFilm] // what the step adds to the film
+	Taken working.Figure[unit.DryFilm] // what it takes
+	After unit.DryFilm                 // film on the ground once the step is done
+	Kept  working.Figure[unit.Mass]    // mass that stays on the boat
+	Used  []Use                        // materials that it takes
+}
+
+// Use is an amount of one material, in every measure that is known.
+type Use struct {
+	Name   string // what it is for: "product", "thinner"
+	Card   *job.Card
+	Mass   working.Figure[unit.Mass]
+	Volume working.Figure[unit.Volume]
+	Pieces working.Figure[unit.Factor]
+	Length working.Figure[unit.Length]
+}
+
+// Missing says that a choice has yet to be made or a figure to be typed.
+var (
+	ErrNoCard  = errors.New("plan: no material chosen")
+	ErrMissing = errors.New("plan: not typed yet")
+	ErrWrong   = errors.New("plan: this material can't be used for this step")
+)
+
+func (m *maker) buildup(b *job.Buildup) Buildup {
+	out := Buildup{Path: b.Path}
+	var areas []working.Figure[unit.Area]
+	var edges []working.Figure[unit.Length]
+	for i, s := range m.plan.Job.Surfaces {
+		if planned := m.plan.Surfaces[i]; s.Buildup == b.Path && planned.Known {
+			out.Surfaces = append(out.Surfaces, s.Name)
+			areas = append(areas, planned.Area)
+			edges = append(edges, planned.Edge)
+		}
+	}
+	out.Area, out.Edge = working.Sum(sumOfAreas, areas...), working.Sum(sumOfEdges, edges...)
+	var film unit.DryFilm
+	for i := range b.Steps {
+		step := m.step(&b.Steps[i], out.Area, out.Edge)
+		film += step.Added.Value
+		if step.Taken.Value > film && step.Taken.Step != nil {
+			m.refuse(step.Path+".taken", &TakesTooMuchError{Taken: step.Taken.Value, There: film})
+		}
+		film -= step.Taken.Value
+		step.After = max(film, 0)
+		out.Steps = append(out.Steps, step)
+	}
+	out.Left = working.By(filmLeft, max(film, 0), filmSteps(out.Steps)...)
+	return out
+}
+
+// TakesTooMuchError says that a step takes more film than there is.
+type TakesTooMuchError struct{ Taken, There unit.DryFilm }
+
+// Error names both films.
+func (e *TakesTooMuchError) Error() string {
+	return "plan: takes " + unit.Write(float64(e.Taken), unit.InMicrometre, 3) + " of " + unit.Write(float64(e.There), unit.InMicrometre, 3)
+}
+
+func filmSteps(steps []Step) []*working.Step {
+	var list []*working.Step
+	for _, s := range steps {
+		if s.Added.Step != nil {
+			list = append(list, s.Added.Step)
+		}
+		if s.Taken.Step != nil {
+			list = append(list, s.Taken.Step)
+		}
+	}
+	return list
+}
+
+func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) Step {
+	out := Step{Job: s, Path: s.Path, Card: m.plan.Job.CardByKey(s.Card)}
+	stepKinds[s.Kind.Key](m, &out, area, edge)
+	for _, use := range out.Used {
+		m.needs.add(use)
+	}
+	return out
+}
+
+// stepKinds is how each kind of step is planned.
+var stepKinds = map[string]func(*maker, *Step, working.Figure[unit.Area], working.Figure[unit.Length]){
+	"coat":   (*maker).coat,
+	"fill":   (*maker).fill,
+	"sand":   (*maker).sand,
+	"polish": (*maker).polish,
+}
+
+// needsCard says if the step's material is chosen and fits; if not it is
+// waited for or refused.
+func (m *maker) needsCard(s *Step, fits func(*job.Card) bool) bool {
+	switch {
+	case s.Job.Card == "":
+		m.wait(s.Path+".card", ErrNoCard)
+	case s.Card == nil || !fits(s.Card):
+		m.refuse(s.Path+".card", ErrWrong)
+	default:
+		return true
+	}
+	return false
+}
+
+// Fits says if a card's material can be used for a kind of step.
+func Fits(kind string, c *job.Card) bool {
+	switch kind {
+	case "coat":
+		return canCoat(c)
+	case "fill":
+		return canFill(c)
+	case "polish":
+		return canPolish(c)
+	}
+	return false
+}

@@ -1,0 +1,304 @@
+package plan
+
+import (
+	"errors"
+
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Coat is what a coat step comes to.
+type Coat struct {
+	CuredShare working.Figure[unit.SolidsByVolume] // of the mix as thinned
+	Wet        working.Figure[unit.WetFilm]        // of all coats
+	Cured      working.Figure[unit.DryFilm]
+	Coats      working.Figure[unit.Factor]
+	WetEach    working.Figure[unit.WetFilm] // what a comb should read
+	CuredEach  working.Figure[unit.DryFilm]
+	Theory     working.Figure[unit.SpreadingRate] // all coats, per litre as sold, nothing lost
+	Practice   working.Figure[unit.SpreadingRate] // the same with the loss
+	Extra      working.Figure[unit.ByVolume]      // thinner and wax solution per volume of product
+	Mix        working.Figure[unit.Volume]
+	Product    working.Figure[unit.Volume] // as sold
+}
+
+// ThinnerError says that thinner, with wax solution, goes past the card's limit.
+type ThinnerError struct {
+	Share, Limit unit.Share
+	ByMass       bool
+	WithWax      bool
+}
+
+// Error names the shares.
+func (e *ThinnerError) Error() string {
+	return "plan: thinner " + unit.Write(float64(e.Share), unit.InPercent, 3) + " over the card's limit"
+}
+
+// CoatTooThickError says that a coat goes past the card's largest wet film.
+type CoatTooThickError struct {
+	Each, Most unit.WetFilm
+	Coats      int // how many would do; 0: the film is given for each coat
+}
+
+// Error names the films.
+func (e *CoatTooThickError) Error() string {
+	return "plan: a coat of " + unit.Write(float64(e.Each), unit.InMicrometre, 3) + " wet is over the card's largest"
+}
+
+// ErrNoThinner says that nothing may be added to the material.
+var ErrNoThinner = errors.New("plan: this material takes no thinner")
+
+// ErrNotSprayed says that the card has no figure for the method.
+var ErrNotSprayed = errors.New("plan: the card has no cured share for this method")
+
+var filmLeft = working.Method("films added by the coats, less what sanding and polishing take", source.House.At("film budget"), source.Calculated,
+	working.Arg{Symbol: "F", Meaning: "film left", Scale: unit.InMicrometre})
+
+func canCoat(c *job.Card) bool { return c.Kind <= material.Topcoat }
+
+func (m *maker) coat(s *Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) {
+	if !m.needsCard(s, canCoat) || !m.needsTyped(s, "film", s.Job.Film.Step) {
+		return
+	}
+	c, path, err := m.films(s)
+	if err != nil {
+		m.refuse(s.Path+"."+path, err)
+		return
+	}
+	s.Coat, s.Known, s.Added = c, true, c.Cured
+	m.checkCoat(s, c)
+	if area.Value > 0 {
+		if err := m.amounts(s, c, area); err != nil {
+			m.refuse(s.Path+".film", err)
+		}
+	}
+}
+
+// films takes the typed film to wet and cured films and to coats. It gives the
+// field at fault with an error.
+func (m *maker) films(s *Step) (*Coat, string, error) {
+	c, extraErr := &Coat{}, error(nil)
+	if c.Extra, extraErr = m.extra(s); extraErr != nil {
+		return nil, "thinner", extraErr
+	}
+	cured := s.Card.CuredRolled
+	name := "cured share, rolled"
+	if s.Job.Method.IsSpray {
+		cured, name = s.Card.CuredSprayed, "cured share, sprayed"
+	}
+	if !cured.Known {
+		return nil, "method", ErrNotSprayed
+	}
+	var q sums
+	stays, shrinks := m.keptThinner(s)
+	c.CuredShare = do4(&q, film.Thinned, onCard(s.Card, cured, name, unit.InPercent), stays, c.Extra, shrinks)
+	typed := as[unit.WetFilm](s.Job.Film)
+	if s.Job.FilmIsCured {
+		typed = do2(&q, film.Wet, as[unit.DryFilm](s.Job.Film), c.CuredShare)
+	}
+	if q.err != nil {
+		return nil, "film", q.err
+	}
+	if field, err := m.coats(s, c, typed); err != nil {
+		return nil, field, err
+	}
+	c.Cured = do2(&q, film.Dry, c.Wet, c.CuredShare)
+	c.CuredEach = do2(&q, film.Dry, c.WetEach, c.CuredShare)
+	c.Theory = do2(&q, film.RateAsSold, c.Extra, c.Wet)
+	c.Practice = do2(&q, film.Practical, c.Theory, ofMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
+	return c, "film", q.err
+}
+
+var allCoats = working.Of2("WFT = n × WFT_n", source.Geometry.At("equal coats"), source.Exact,
+	working.In("WFT", "wet film of all coats", unit.InMicrometre, 0, 1e5),
+	[]working.Arg{working.In("n", "coats", unit.InPure, 1, 50), working.In("WFT_n", "wet film of each coat", unit.InMicrometre, 1, 20000)},
+	func(n unit.Factor, each unit.WetFilm) unit.WetFilm { return unit.WetFilm(n) * each })
+
+// coats settles how many coats of what film: typed as each or as all, with a
+// number of coats or as many as the card's largest film asks for.
+func (m *maker) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (field string, err error) {
+	most := onCard(s.Card, s.Card.CoatMost, "largest wet film in one coat", unit.InMicrometre)
+	count, hasCount := s.Job.Coats, s.Job.Coats.Step != nil
+	var q sums
+	if s.Job.FilmIsEach {
+		if !hasCount {
+			count = working.Given(unit.Factor(1), "coats", unit.InPure, "not typed", source.Assumption)
+		}
+		c.Coats, c.WetEach = count, typed
+		c.Wet = do2(&q, allCoats, count, typed)
+		return "film", firstError(q.err, tooThick(c.WetEach.Value, s.Card, 0))
+	}
+	c.Wet = typed
+	fewest := do2(&q, film.CoatCount, typed, most)
+	if c.Coats = fewest; hasCount {
+		c.Coats = count
+	}
+	c.WetEach = do2(&q, film.FilmPerCoat, typed, c.Coats)
+	if !hasCount {
+		return "film", q.err
+	}
+	return "coats", firstError(q.err, tooThick(c.WetEach.Value, s.Card, int(fewest.Value)))
+}
+
+func firstError(errs ...error) error {
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// filmSlack is a film that no comb shows.
+const filmSlack = unit.WetFilm(unit.Micrometre)
+
+func tooThick(each unit.WetFilm, card *job.Card, coats int) error {
+	if card.CoatMost.Known && each > card.CoatMost.Value+filmSlack {
+		return &CoatTooThickError{each, card.CoatMost.Value, coats}
+	}
+	return nil
+}
+
+// keptThinner gives what part of the thinner stays and how much it shrinks.
+func (m *maker) keptThinner(s *Step) (stays, shrinks working.Figure[unit.Share]) {
+	if t := m.plan.Job.CardByKey(s.Card.Thinner); t != nil {
+		return onCard(t, t.Stays, "share that stays in the film", unit.InPercent), onCard(t, t.Shrinks, "shrinkage of what stays", unit.InPercent)
+	}
+	none := working.Given(unit.Share(0), "thinner that stays", unit.InPercent, "none is added", source.Exact)
+	return none, none
+}
+
+var (
+	noThinner = working.Given(unit.ByVolume(0), "thinner", unit.InPure, "none", source.Exact)
+
+	extraRule = working.Of2("t = t_s + t_w", source.Practice.At("styrene and wax solution count together"), source.CommonPractice,
+		working.In("t", "thinner and wax solution per volume of product", unit.InPure, 0, 0.5),
+		[]working.Arg{working.In("t_s", "thinner", unit.InPure, 0, 0.5), working.In("t_w", "wax solution", unit.InPure, 0, 0.1)},
+		func(thinner, wax unit.ByVolume) unit.ByVolume { return thinner + wax })
+)
+
+// extra gives thinner and wax solution per volume of product, within the
+// card's limit on both together.
+func (m *maker) extra(s *Step) (working.Figure[unit.ByVolume], error) {
+	if err := m.checkThinner(s.Job, s.Card); err != nil {
+		return noThinner, err
+	}
+	var q sums
+	thinner := noThinner
+	if share := s.Job.Thinner; share.Value > 0 {
+		thinner = as[unit.ByVolume](share)
+		if s.Job.ThinnerByMass {
+			thinner = m.byVolume(&q, s.Card, s.Card.Thinner, as[unit.ByMass](share))
+		}
+	}
+	if !s.Card.Wax.Known {
+		return thinner, q.err
+	}
+	wax := m.byVolume(&q, s.Card, waxCard, onCard(s.Card, s.Card.Wax, "wax solution", unit.InPercent))
+	return do2(&q, extraRule, thinner, wax), q.err
+}
+
+const waxCard = "wax-solution"
+
+// byVolume takes an addition per mass of product to one per volume.
+func (m *maker) byVolume(q *sums, product *job.Card, key string, share working.Figure[unit.ByMass]) working.Figure[unit.ByVolume] {
+	added := m.plan.Job.CardByKey(key)
+	return do3(q, film.ThinnerByVolume, share, densityOf(product), densityOf(added))
+}
+
+func densityOf(c *job.Card) working.Figure[unit.Density] {
+	return onCard(c, c.Density, "density", unit.InKilogramPerLitre)
+}
+
+// checkThinner holds thinner and wax solution against the card's limit, both
+// in the limit's basis.
+func (m *maker) checkThinner(s *job.Step, c *job.Card) error {
+	if s.Thinner.Value == 0 {
+		return nil
+	}
+	added := m.plan.Job.CardByKey(c.Thinner)
+	if added == nil || !c.ThinnerRefuse.Known {
+		return ErrNoThinner
+	}
+	limitByMass := c.ThinnerBasis == material.ByMass
+	share := s.Thinner.Value
+	if limitByMass != s.ThinnerByMass {
+		ratio := unit.Share(c.Density.Value / added.Density.Value)
+		if limitByMass {
+			share /= ratio
+		} else {
+			share *= ratio
+		}
+	}
+	if c.Wax.Known && limitByMass {
+		share += unit.Share(c.Wax.Value)
+	}
+	if share > c.ThinnerRefuse.Value+1e-9 {
+		return &ThinnerError{share, c.ThinnerRefuse.Value, limitByMass, c.Wax.Known}
+	}
+	return nil
+}
+
+// amounts works out what the coats take over the area.
+func (m *maker) amounts(s *Step, c *Coat, area working.Figure[unit.Area]) error {
+	var q sums
+	smooth := working.Given(unit.WetFilm(0), "film that the ground swallows", unit.InMicrometre, "a closed ground", source.Assumption)
+	c.Mix = do4(&q, film.Mix, area, c.Wet, smooth, ofMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
+	c.Product = do2(&q, film.AsSold, c.Mix, c.Extra)
+	mass := do2(&q, film.Weight, c.Product, densityOf(s.Card))
+	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: c.Product})
+	m.addThinner(&q, s, c)
+	m.addByMass(&q, s, s.Card.Wax, waxCard, "wax solution", mass)
+	m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "catalyst", mass)
+	s.Kept = m.kept(&q, s, area, c.Cured)
+	return q.err
+}
+
+func (m *maker) addThinner(q *sums, s *Step, c *Coat) {
+	thinner := m.plan.Job.CardByKey(s.Card.Thinner)
+	if s.Job.Thinner.Value == 0 || thinner == nil {
+		return
+	}
+	share := as[unit.ByVolume](s.Job.Thinner)
+	if s.Job.ThinnerByMass {
+		share = m.byVolume(q, s.Card, s.Card.Thinner, as[unit.ByMass](s.Job.Thinner))
+	}
+	volume := do2(q, film.Thinner, c.Product, share)
+	s.Used = append(s.Used, Use{Name: "thinner", Card: thinner, Volume: volume, Mass: do2(q, film.Weight, volume, densityOf(thinner))})
+}
+
+var shareOfMass = working.Of2("m_a = m × a", source.Geometry.At("definition of a share"), source.Exact,
+	working.In("m_a", "addition", unit.InKilogram, 0, 1e5),
+	[]working.Arg{working.In("m", "mass of product", unit.InKilogram, 0, 1e5), working.In("a", "share by mass", unit.InPercent, 0, 10)},
+	func(mass unit.Mass, share unit.ByMass) unit.Mass { return mass * unit.Mass(share) })
+
+var volumeOfMass = working.Of2("V = m ÷ ρ", source.Geometry.At("definition of density"), source.Exact,
+	working.In("V", "volume", unit.InLitre, 0, 1e6),
+	[]working.Arg{working.In("m", "mass", unit.InKilogram, 0, 1e5), working.In("ρ", "density", unit.InKilogramPerLitre, 0.1, 3)},
+	func(mass unit.Mass, density unit.Density) unit.Volume {
+		return unit.Volume(float64(mass) / float64(density))
+	})
+
+// addByMass adds a material that goes in as a share of the product's mass.
+func (m *maker) addByMass(q *sums, s *Step, share material.Spec[unit.ByMass], key, name string, product working.Figure[unit.Mass]) {
+	card := m.plan.Job.CardByKey(key)
+	if !share.Known || card == nil {
+		return
+	}
+	mass := do2(q, shareOfMass, product, onCard(s.Card, share, name, unit.InPercent))
+	s.Used = append(s.Used, Use{Name: name, Card: card, Mass: mass, Volume: do2(q, volumeOfMass, mass, densityOf(card))})
+}
+
+// kept is the mass of the film that stays, by the density once cured; where
+// the card has none, by the density as sold, which is said.
+func (m *maker) kept(q *sums, s *Step, area working.Figure[unit.Area], cured working.Figure[unit.DryFilm]) working.Figure[unit.Mass] {
+	density := onCard(s.Card, s.Card.CuredDensity, "density once cured", unit.InKilogramPerLitre)
+	if !s.Card.CuredDensity.Known {
+		density = onCard(s.Card, s.Card.Density, "density as sold, for want of the cured one", unit.InKilogramPerLitre)
+	}
+	return do3(q, film.Kept, area, cured, density)
+}

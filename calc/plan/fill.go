@@ -1,0 +1,89 @@
+package plan
+
+import (
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Fill is what a fill step comes to.
+type Fill struct {
+	Left    working.Figure[unit.Volume] // stays on; without an area nothing
+	Applied working.Figure[unit.Volume] // put on, with what is sanded off again
+	Depth   working.Figure[unit.Length] // applied, the mean
+	Passes  working.Figure[unit.Factor]
+}
+
+func canFill(c *job.Card) bool { return c.Kind == material.Filler }
+
+func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+	if !m.needsCard(s, canFill) || !m.needsTyped(s, "thickness", s.Job.Thickness.Step) {
+		return
+	}
+	sanded := s.Job.SandedOff
+	if sanded.Step == nil {
+		sanded = onCard(s.Card, s.Card.SandedOff, "share sanded off", unit.InPercent)
+	}
+	var q sums
+	f := &Fill{Depth: do2(&q, fairing.AppliedDepth, s.Job.Thickness, sanded)}
+	f.Passes = do2(&q, fairing.Passes, f.Depth, onCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
+	if q.err == nil && area.Value > 0 {
+		f.Left = do2(&q, fairing.Skim, area, s.Job.Thickness)
+		f.Applied = do2(&q, fairing.Applied, f.Left, sanded)
+		mass := do2(&q, film.Weight, f.Applied, densityOf(s.Card))
+		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: f.Applied})
+		m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
+		s.Kept = do2(&q, film.Weight, f.Left, densityOf(s.Card))
+	}
+	if q.err != nil {
+		m.refuse(s.Path+".thickness", q.err)
+		return
+	}
+	m.ask(s.Path+".thickness", passBand, float64(s.Job.Thickness.Value))
+	s.Fill, s.Known = f, true
+}
+
+// as2length reads a card's pass, a film, as the depth that a fill is.
+func as2length(s material.Spec[unit.WetFilm]) material.Spec[unit.Length] {
+	return material.Spec[unit.Length]{Value: unit.Length(s.Value), Low: unit.Length(s.Low), High: unit.Length(s.High), Mark: s.Mark, Known: s.Known}
+}
+
+// needsTyped says if a figure was typed; if not it is waited for, unless it is
+// refused already.
+func (m *maker) needsTyped(s *Step, key string, step *working.Step) bool {
+	if step == nil && at(m.plan.Refused, s.Path+"."+key) == nil {
+		m.wait(s.Path+"."+key, ErrMissing)
+	}
+	return step != nil
+}
+
+func (m *maker) sand(s *Step, _ working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+	if m.needsTyped(s, "taken", s.Job.Taken.Step) {
+		s.Taken, s.Known = s.Job.Taken, true
+	}
+}
+
+func canPolish(c *job.Card) bool { return c.Kind == material.Polish }
+
+var polishUsed = working.Of2("m = A × u", source.Practice.At("polish used per area"), source.CommonPractice,
+	working.In("m", "polish", unit.InKilogram, 0, 1e5),
+	[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("u", "used per area", unit.InKilogramPerSquareMetre, 0, 1)},
+	func(a unit.Area, used unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(used)) })
+
+func (m *maker) polish(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+	if !m.needsCard(s, canPolish) || !m.needsTyped(s, "taken", s.Job.Taken.Step) {
+		return
+	}
+	s.Taken, s.Known = s.Job.Taken, true
+	if area.Value > 0 {
+		var q sums
+		used := do2(&q, polishUsed, area, onCard(s.Card, s.Card.UsedPerArea, "used per area", unit.InGramPerSquareMetre))
+		if q.err == nil {
+			s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: used})
+		}
+	}
+}

@@ -1,0 +1,95 @@
+package plan
+
+import (
+	"errors"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/surface"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Surface is a measured surface.
+type Surface struct {
+	Path  string
+	Area  working.Figure[unit.Area]   // to be coated: count, sides and cut-outs counted
+	Edge  working.Figure[unit.Length] // to be taped
+	Notes []surface.Note
+	Known bool // the area is known
+}
+
+func (m *maker) surfaces() {
+	for i := range m.plan.Job.Surfaces {
+		m.plan.Surfaces = append(m.plan.Surfaces, m.surface(&m.plan.Job.Surfaces[i]))
+	}
+}
+
+func (m *maker) surface(s *job.Surface) Surface {
+	out := Surface{Path: s.Path}
+	whole, ok := m.measure(s.Part)
+	var cutouts []surface.Measured
+	for _, c := range s.Cutouts {
+		cut, measured := m.cutout(c)
+		if ok = ok && measured; measured {
+			cutouts = append(cutouts, cut)
+		}
+	}
+	if !ok {
+		return out
+	}
+	total, err := surface.Total(whole, cutouts, s.Part.Count, s.Sides)
+	if err != nil {
+		m.surfaceError(s.Part, s.Cutouts, err)
+		return out
+	}
+	out.Area, out.Edge, out.Notes, out.Known = total.Area, total.Edge, total.Notes, true
+	m.askArea(s.Path, total.Area.Value)
+	return out
+}
+
+// cutout measures a cut-out, as many as there are alike.
+func (m *maker) cutout(c job.Part) (surface.Measured, bool) {
+	one, ok := m.measure(c)
+	if !ok {
+		return one, false
+	}
+	all, err := surface.Total(one, nil, c.Count, oneSide)
+	if err != nil {
+		m.surfaceError(c, nil, err)
+		return one, false
+	}
+	return all, true
+}
+
+var oneSide = working.Given(unit.Factor(1), "sides", unit.InPure, "", 0)
+
+func (m *maker) measure(p job.Part) (surface.Measured, bool) {
+	measured, err := p.Shape.Measure(p.Input)
+	if err != nil {
+		m.surfaceError(p, nil, err)
+		return measured, false
+	}
+	return measured, true
+}
+
+// surfaceError puts a shape's error beside the field that it is about. What is
+// missing is waited for, the rest is refused; a text that could not be read is
+// refused already and isn't missing.
+func (m *maker) surfaceError(p job.Part, cutouts []job.Part, err error) {
+	var fault *surface.Error
+	if !errors.As(err, &fault) {
+		m.refuse(p.Path, err)
+		return
+	}
+	path := p.FieldPath(fault.Dim, fault.Row)
+	if fault.Dim == surface.CutOutsKey && fault.Row < len(cutouts) {
+		path = cutouts[fault.Row].Path + ".shape"
+	}
+	switch {
+	case at(m.plan.Refused, path) != nil:
+	case fault.Reason == surface.Missing || fault.Reason == surface.TooFew:
+		m.wait(path, err)
+	default:
+		m.refuse(path, err)
+	}
+}

@@ -1,0 +1,90 @@
+package main
+
+import (
+	"strings"
+	"syscall/js"
+
+	"shedreckoner/wasm/page"
+)
+
+// kept reads everything that the page keeps in the browser's store.
+func (b *border) kept() map[string]string {
+	kept := map[string]string{}
+	store := b.store()
+	if store.IsUndefined() {
+		return kept
+	}
+	for i := range store.Length() {
+		if key := store.Call("key", i).String(); strings.HasPrefix(key, page.Prefix) {
+			kept[key] = store.Call("getItem", key).String()
+		}
+	}
+	return kept
+}
+
+// store gives the browser's store; undefined where it refuses one.
+func (b *border) store() (store js.Value) {
+	defer func() {
+		if recover() != nil {
+			store = js.Undefined()
+		}
+	}()
+	return b.window.Get("localStorage")
+}
+
+// carryOut does what an effect asks for.
+func (b *border) carryOut(e page.Effect) {
+	switch e.Kind {
+	case page.Keep:
+		b.keep(e.Key, e.Text)
+	case page.Forget:
+		if store := b.store(); !store.IsUndefined() {
+			store.Call("removeItem", e.Key)
+		}
+	case page.Download:
+		b.download(e.Key, e.Text)
+	case page.Focus:
+		b.focus(e.Key)
+	case page.Say:
+		b.document.Call("getElementById", "live").Set("textContent", e.Text)
+	case page.Theme:
+		b.document.Get("documentElement").Get("dataset").Set("look", e.Key)
+	case page.Print:
+		b.window.Call("print")
+	default: // what needs a promise is done by boot.js, which answers with an event
+		b.ask(e)
+	}
+}
+
+func (b *border) keep(key, text string) {
+	verb := "kept"
+	func() {
+		defer func() {
+			if recover() != nil {
+				verb = "refused"
+			}
+		}()
+		b.store().Call("setItem", key, text)
+	}()
+	if (verb == "kept") != b.state.Stored {
+		b.handle(page.Message{Verb: verb, Path: key})
+	}
+}
+
+func (b *border) download(name, text string) {
+	blob := b.window.Get("Blob").New([]any{text}, map[string]any{"type": "text/plain;charset=utf-8"})
+	address := b.window.Get("URL").Call("createObjectURL", blob)
+	link := b.document.Call("createElement", "a")
+	link.Set("href", address)
+	link.Set("download", name)
+	link.Call("click")
+	b.window.Get("URL").Call("revokeObjectURL", address)
+}
+
+var asked = map[page.EffectKind]string{page.Copy: "copy", page.Share: "share", page.PickFile: "pick"}
+
+func (b *border) ask(e page.Effect) {
+	detail := map[string]any{"kind": asked[e.Kind], "key": e.Key, "text": e.Text}
+	event := b.window.Get("CustomEvent").New("shed-ask", map[string]any{"detail": detail})
+	b.window.Call("dispatchEvent", event)
+}

@@ -1,0 +1,54 @@
+package main
+
+import (
+	"syscall/js"
+
+	"shedreckoner/wasm/page"
+)
+
+// listen sets up the one callback of the page's life: all events that matter
+// come to it from the window.
+func (b *border) listen() {
+	callback := js.FuncOf(func(_ js.Value, args []js.Value) any {
+		b.event(args[0])
+		return nil
+	})
+	for _, kind := range []string{"input", "change", "click", "shed-update", "shed-answer"} {
+		b.window.Call("addEventListener", kind, callback)
+	}
+}
+
+// event turns a browser event into a message.
+func (b *border) event(e js.Value) {
+	target := e.Get("target")
+	switch kind := e.Get("type").String(); kind {
+	case "input", "change":
+		if path := target.Get("dataset").Get("path"); !path.IsUndefined() && isInput(target, kind) {
+			b.handle(page.Message{Verb: "set", Path: path.String(), Text: target.Get("value").String()})
+		}
+	case "click":
+		button := target.Call("closest", "[data-do]")
+		if !button.IsNull() {
+			data := button.Get("dataset")
+			b.handle(page.Message{Verb: text(data, "do"), Path: text(data, "path"), Text: text(data, "text")})
+		}
+	case "shed-update":
+		b.handle(page.Message{Verb: "newer"})
+	case "shed-answer":
+		detail := e.Get("detail")
+		b.handle(page.Message{Verb: text(detail, "verb"), Path: text(detail, "path"), Text: text(detail, "text")})
+	}
+}
+
+// isInput says if the event is the one that tells of the control's new value:
+// change for a choice, input for what is typed.
+func isInput(target js.Value, kind string) bool {
+	return (target.Get("tagName").String() == "SELECT") == (kind == "change")
+}
+
+func text(data js.Value, key string) string {
+	if v := data.Get(key); !v.IsUndefined() {
+		return v.String()
+	}
+	return ""
+}

@@ -1,0 +1,67 @@
+// Command wasm is the page's program. It is the border to the browser, and the
+// only package that knows syscall/js: it turns events into messages, carries
+// out effects, and puts markup into regions. It decides nothing.
+package main
+
+import (
+	"fmt"
+	"syscall/js"
+
+	"shedreckoner/wasm/markup"
+	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/view"
+)
+
+func main() {
+	b := &border{window: js.Global(), document: js.Global().Get("document")}
+	b.policy = b.window.Get("shedReckonerPolicy")
+	b.listen()
+	b.guarded(func() { b.start() })
+	b.document.Get("documentElement").Get("dataset").Set("ready", "yes")
+	select {} // the program lives as long as the page
+}
+
+// border holds the page's state and what was last shown of it.
+type border struct {
+	window, document, policy js.Value
+	state                    page.State
+	shown                    *markup.Page
+}
+
+func (b *border) start() {
+	state, effects := page.Start(b.kept())
+	b.take(state, effects)
+}
+
+// handle takes one message through update and views, and only then into the
+// state, the page and the store: what panics on the way changes nothing.
+func (b *border) handle(m page.Message) {
+	b.guarded(func() { b.take(page.Update(b.state, m)) })
+}
+
+func (b *border) take(state page.State, effects []page.Effect) {
+	shown := markup.Cut(view.Page(state))
+	b.state = state
+	b.show(shown)
+	for _, e := range effects {
+		b.carryOut(e)
+	}
+}
+
+// guarded runs f; a panic is shown, and the page goes on with the last good state.
+func (b *border) guarded(f func()) {
+	defer func() {
+		if r := recover(); r != nil {
+			b.fail(fmt.Sprint(r))
+		}
+	}()
+	f()
+}
+
+// fail tells of a mistake of the program.
+func (b *border) fail(what string) {
+	b.window.Get("console").Call("error", "shed reckoner: "+what)
+	place := b.document.Call("getElementById", "stopped")
+	place.Set("textContent", "The last step failed by a mistake of this program ("+what+"). Nothing was lost. Go on, or reload the page.")
+	place.Set("hidden", false)
+}

@@ -1,0 +1,132 @@
+package page
+
+import (
+	"strings"
+
+	"shedreckoner/calc/job"
+)
+
+// demoLines is the made-up job: Tern, a 7 m open launch that gets a new
+// foredeck and an engine box and whose topsides are sprayed again. Nobody
+// measured it.
+const demoLines = `name = Tern, 7 m open launch (made up)
+buildup = 1 2
+buildup.1.name = New parts: fair, flow coat, gel coat
+buildup.1.step = 1 2 3 4 5 6
+buildup.1.step.1.kind = fill
+buildup.1.step.1.card = epoxy-filler
+buildup.1.step.1.thickness = 1.2 mm
+buildup.1.step.2.kind = coat
+buildup.1.step.2.card = flowcoat
+buildup.1.step.2.method = nap-roller
+buildup.1.step.2.film = 400 µm
+buildup.1.step.2.film-is = wet
+buildup.1.step.2.film-for = each
+buildup.1.step.2.coats = 1
+buildup.1.step.3.kind = sand
+buildup.1.step.3.taken = 150 µm
+buildup.1.step.4.kind = coat
+buildup.1.step.4.card = gelcoat
+buildup.1.step.4.method = gravity-gun
+buildup.1.step.4.film = 760 µm
+buildup.1.step.4.film-is = cured
+buildup.1.step.4.film-for = all
+buildup.1.step.4.thinner = 5 %
+buildup.1.step.4.thinner-by = mass
+buildup.1.step.5.kind = sand
+buildup.1.step.5.taken = 177 µm
+buildup.1.step.6.kind = polish
+buildup.1.step.6.card = compound
+buildup.1.step.6.taken = 5 µm
+buildup.2.name = Topsides: spray again
+buildup.2.step = 1 2 3
+buildup.2.step.1.kind = coat
+buildup.2.step.1.card = gelcoat
+buildup.2.step.1.method = gravity-gun
+buildup.2.step.1.film = 640 µm
+buildup.2.step.1.film-is = cured
+buildup.2.step.1.film-for = all
+buildup.2.step.1.thinner = 5 %
+buildup.2.step.1.thinner-by = mass
+buildup.2.step.2.kind = sand
+buildup.2.step.2.taken = 150 µm
+buildup.2.step.3.kind = polish
+buildup.2.step.3.card = compound
+buildup.2.step.3.taken = 5 µm
+card.gelcoat.pack.1.price = 19.50
+card.gelcoat.pack.2.price = 84
+card.gelcoat.pack.3.price = 299
+card.gelcoat.stock = 0.8 kg
+surface = 1 2 3
+surface.1.name = Foredeck
+surface.1.shape = trapezium
+surface.1.long-side = 2.1 m
+surface.1.short-side = 0.6 m
+surface.1.height = 1.9 m
+surface.1.buildup = buildup.1
+surface.1.ground = polyester
+surface.1.cutout = 1
+surface.1.cutout.1.shape = circle
+surface.1.cutout.1.diameter = 460 mm
+surface.2.name = Engine box
+surface.2.shape = box
+surface.2.length = 1100 mm
+surface.2.width = 700 mm
+surface.2.height = 550 mm
+surface.2.faces = top front back left right
+surface.2.buildup = buildup.1
+surface.2.ground = wood
+surface.3.name = Topsides
+surface.3.shape = strip
+surface.3.length = 7.3 m
+surface.3.girth = 0.62 m
+surface.3.count = 2
+surface.3.buildup = buildup.2
+surface.3.ground = polyester
+surface.3.lies = wall
+`
+
+// demoDocument is the made-up job as a document.
+func demoDocument() job.Document {
+	var d job.Document
+	for _, line := range strings.Split(strings.TrimSpace(demoLines), "\n") {
+		path, text, _ := strings.Cut(line, " = ")
+		d = d.Set(path, text)
+	}
+	return d
+}
+
+// demo shows the made-up job; the builder's own waits untouched.
+func demo(s State, m Message) (State, []Effect) {
+	s.InDemo, s.Open, s.Why = true, nil, ""
+	if s.Demo.Revision > 0 {
+		s = s.replanned()
+		return s, []Effect{s.keepView()}
+	}
+	s, effects := s.put(demoDocument())
+	s = s.replanned()
+	return s, append(effects, s.keepView())
+}
+
+// own shows the builder's own job again.
+func own(s State, m Message) (State, []Effect) {
+	s.InDemo, s.Open, s.Why = false, nil, ""
+	s = s.replanned()
+	return s, []Effect{s.keepView()}
+}
+
+// clearDemo takes the made-up job away, from the store too.
+func clearDemo(s State, m Message) (State, []Effect) {
+	s.Demo = Slot{}
+	s, effects := own(s, m)
+	for _, key := range copies(true) {
+		effects = append(effects, Effect{Kind: Forget, Key: key})
+	}
+	return s, effects
+}
+
+// replanned plans another job than the one before: nothing of its plan stays.
+func (s State) replanned() State {
+	s.Plan.Job.Cards = nil
+	return s.planned()
+}

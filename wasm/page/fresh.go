@@ -1,0 +1,43 @@
+package page
+
+import (
+	"strconv"
+
+	"shedreckoner/calc/job"
+)
+
+// fresh fills in what a new item starts with: what the builder would most
+// likely choose, in the open, as if it had been typed.
+func fresh(doc job.Document, list, item, text string) job.Document {
+	_, id := job.Split(item)
+	switch {
+	case list == "surface":
+		doc = doc.Set(item+".name", "Surface "+id)
+		if builds := doc.Items("buildup"); len(builds) == 1 {
+			doc = doc.Set(item+".buildup", "buildup."+builds[0])
+		}
+	case list == "buildup":
+		doc = doc.Set(item+".name", "Build-up "+id)
+		if len(doc.Items("buildup")) == 1 { // the first one is for all that is measured so far
+			for _, s := range doc.Items("surface") {
+				if doc.Get("surface."+s+".buildup") == "" {
+					doc = doc.Set("surface."+s+".buildup", item)
+				}
+			}
+		}
+	case isStepList(list):
+		doc = doc.Set(item+".kind", text)
+	case list == "card":
+		doc = doc.Set(item+".base", text)
+	}
+	return doc
+}
+
+func isStepList(list string) bool {
+	under, last := job.Split(list)
+	return last == "step" && under != ""
+}
+
+func limitSentence(list *job.List) string {
+	return "A job holds at most " + strconv.Itoa(list.Max) + " of these. Remove one first, or start another job."
+}

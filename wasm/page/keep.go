@@ -1,0 +1,128 @@
+package page
+
+import (
+	"errors"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+)
+
+// Prefix is before every key that the page keeps: pages opened from a phone's
+// storage share one store with all others.
+const Prefix = "shedreckoner."
+
+const viewKey = Prefix + "view"
+
+// copies are the two places of a job: a save goes to the one that holds the
+// older revision, so that a save cut short never costs both.
+func copies(demo bool) [2]string {
+	if demo {
+		return [2]string{Prefix + "demo.a", Prefix + "demo.b"}
+	}
+	return [2]string{Prefix + "job.a", Prefix + "job.b"}
+}
+
+func (s State) keepJob() Effect {
+	slot := s.Slot()
+	return Effect{Kind: Keep, Key: copies(s.InDemo)[slot.Revision%2], Text: job.Save(slot.Doc, slot.Revision)}
+}
+
+// keepView keeps what isn't part of a job: the screen and the look.
+func (s State) keepView() Effect {
+	lines := "screen = " + s.Screen + "\nlook = " + s.Look + "\n"
+	if s.InDemo {
+		lines += "demo = yes\n"
+	}
+	return Effect{Kind: Keep, Key: viewKey, Text: lines}
+}
+
+// Start makes the first state from what was kept, by key. What can't be read
+// is set aside under a key of its own, never overwritten.
+func Start(kept map[string]string) (State, []Effect) {
+	s := State{Screen: Screens[0].Key, Stored: true}
+	var effects []Effect
+	s.Own, effects = load(kept, copies(false), effects)
+	s.Demo, effects = load(kept, copies(true), effects)
+	for key := range kept {
+		if strings.HasPrefix(key, Prefix+"aside.") {
+			s.Aside++
+		}
+	}
+	s.Aside += len(effects) / 2
+	for _, line := range strings.Split(kept[viewKey], "\n") {
+		key, value, _ := strings.Cut(line, " = ")
+		switch key {
+		case "screen":
+			s, _ = goTo(s, Message{Path: value})
+		case "look":
+			s.Look = value
+		case "demo":
+			s.InDemo = s.Demo.Revision > 0
+		}
+	}
+	effects = append(effects, Effect{Kind: Theme, Key: s.Look})
+	return s.planned(), effects
+}
+
+// load reads the newer of two copies that can be read.
+func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Effect) {
+	var best Slot
+	for _, key := range keys {
+		text, found := kept[key]
+		if !found {
+			continue
+		}
+		doc, revision, err := job.Load(text)
+		if err != nil {
+			aside := Prefix + "aside." + strconv.Itoa(len(effects)/2+1) + "." + strings.TrimPrefix(key, Prefix)
+			effects = append(effects, Effect{Kind: Keep, Key: aside, Text: text}, Effect{Kind: Forget, Key: key})
+			continue
+		}
+		if revision > best.Revision {
+			best = Slot{Doc: doc, Revision: revision}
+		}
+	}
+	return best, effects
+}
+
+func refused(s State, m Message) (State, []Effect) {
+	s.Stored = false
+	s.Notice = "This browser didn't take the save. Export the job as a file before you close the page."
+	return s, nil
+}
+
+func export(s State, m Message) (State, []Effect) {
+	name := strings.Map(func(r rune) rune {
+		if 'a' <= r && r <= 'z' || '0' <= r && r <= '9' {
+			return r
+		}
+		return '-'
+	}, strings.ToLower(s.Doc().Get("name")))
+	return s, []Effect{{Kind: Download, Key: strings.Trim("shed-reckoner-"+name, "-") + ".txt", Text: job.Save(s.Doc(), s.Slot().Revision)}}
+}
+
+// importFile replaces the shown job by a file's, once all of it has been read;
+// undo brings the old one back.
+func importFile(s State, m Message) (State, []Effect) {
+	doc, _, err := job.Load(m.Text)
+	if err != nil {
+		s.Notice = importSentence(err)
+		return s, nil
+	}
+	s, effects := s.edit(doc, "")
+	s.Notice = "Imported. Undo brings the job before it back."
+	return s, effects
+}
+
+func importSentence(err error) string {
+	switch {
+	case errors.Is(err, job.ErrNewer):
+		return "That file was saved by a newer version of this page. Nothing was changed. Reload the page to get the newer version, then import again."
+	case errors.Is(err, job.ErrDamaged):
+		return "That file is damaged: its checksum doesn't fit. Nothing was changed."
+	case errors.Is(err, job.ErrTooLarge):
+		return "That file is larger than 1 MB, more than any job. Nothing was changed."
+	}
+	return "That file isn't a job saved by this page. Nothing was changed."
+}

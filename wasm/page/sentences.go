@@ -1,0 +1,216 @@
+package page
+
+import (
+	"errors"
+	"strings"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/surface"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Sentence says what is wrong and what to type, for the error of a field. It
+// is the one place where errors become words for people.
+func Sentence(err error, field *job.Field, units job.Units) string {
+	var (
+		read    *unit.ReadError
+		outside *job.RangeError
+		shape   *surface.Error
+		ruled   *working.RangeError
+		thick   *plan.CoatTooThickError
+		thinner *plan.ThinnerError
+		takes   *plan.TakesTooMuchError
+		pack    *order.PackError
+		whole   *job.WholeError
+		words   *job.WordsError
+	)
+	switch {
+	case errors.As(err, &read):
+		return readSentence(read, field, units)
+	case errors.As(err, &outside):
+		return rangeSentence(outside, units)
+	case errors.As(err, &whole):
+		return "Type a whole number."
+	case errors.As(err, &words):
+		return "That is too long. Keep it under 400 letters."
+	case errors.As(err, &shape):
+		return shapeSentence(shape, field, units)
+	case errors.As(err, &thick):
+		return thickSentence(thick, units)
+	case errors.As(err, &thinner):
+		return thinnerSentence(thinner)
+	case errors.As(err, &takes):
+		return "This takes " + film(takes.Taken, units) + ", but only " + film(takes.There, units) + " is there by then. Put on more, or take less."
+	case errors.As(err, &pack):
+		return packSentence(pack)
+	case errors.As(err, &ruled):
+		return "This leads to a figure outside what can be worked out (" + ruled.Arg.Meaning + ", " +
+			unit.Number(ruled.Arg.Min, 4) + " to " + unit.WithUnit(unit.Number(ruled.Arg.Max, 4), ruled.Arg.Scale) + "). Check the figures of this step and of its card."
+	}
+	if text, known := plainSentences[err]; known {
+		return text
+	}
+	return "This can't be used here."
+}
+
+var plainSentences = map[error]string{
+	plan.ErrNoCard:     "Choose a material.",
+	plan.ErrMissing:    "Type a figure.",
+	plan.ErrWrong:      "This material can't be used for this step. Choose another.",
+	plan.ErrNoThinner:  "This material takes no thinner. Empty the field.",
+	plan.ErrNotSprayed: "The card has no cured share for this method. Choose another method, or type the share on the card.",
+}
+
+func readSentence(e *unit.ReadError, field *job.Field, units job.Units) string {
+	example := exampleFor(field, units)
+	switch e.Cause {
+	case unit.TwoReadings:
+		return e.Text + " can be read two ways. Type " + e.Readings[0] + " or " + e.Readings[1] + "."
+	case unit.WhichUnit:
+		return "Which one? Type " + either(e.Readings) + "."
+	case unit.UnknownUnit:
+		return "That unit isn't known. These are: " + strings.Join(e.Readings, ", ") + "."
+	case unit.OtherUnit:
+		return "That unit doesn't fit here. These do: " + strings.Join(e.Readings, ", ") + "."
+	case unit.TooLong:
+		return "That has more digits than any real figure. Type it again."
+	case unit.MixedCompound:
+		return "The parts don't go together. Type it like " + example + "."
+	}
+	return "That isn't a number. Type it like " + example + "."
+}
+
+func either(list []string) string { return strings.Join(list, " or ") }
+
+// exampleFor gives an answer that the field would take.
+func exampleFor(field *job.Field, units job.Units) string {
+	if field == nil {
+		return "12.5"
+	}
+	switch {
+	case field.Kind == job.Money:
+		return "49.90"
+	case field.Kind == job.Size:
+		return "2.5 or 750 g"
+	case field.Kind == job.Whole:
+		return "3"
+	case field.Measure == unit.Sizes:
+		return "450 mm or 2 ft 6 in"
+	case field.Measure == nil:
+		return "12.5"
+	}
+	n := "1.5"
+	switch field.Measure {
+	case unit.Films:
+		n = "400"
+		if units.Scale(field.Measure) != unit.InMicrometre {
+			n = "16"
+		}
+	case unit.Percents:
+		n = "5"
+	case unit.Temperatures:
+		n = "25"
+	}
+	return n + " " + units.Scale(field.Measure).Symbol
+}
+
+func rangeSentence(e *job.RangeError, units job.Units) string {
+	low, high := shown(e.Field.Min, e.Field, units), shown(e.Field.Max, e.Field, units)
+	if e.Value < e.Field.Min {
+		if e.Field.Min >= 0 && e.Value <= 0 {
+			return "This must be more than zero. Type a figure from " + low + " to " + high + "."
+		}
+		return "That is too small. Type a figure from " + low + " to " + high + "."
+	}
+	return "That is too large. Type a figure from " + low + " to " + high + "."
+}
+
+func shown(si float64, f *job.Field, units job.Units) string {
+	scale := unit.InPure
+	if f != nil && f.Measure != nil {
+		scale = units.Scale(f.Measure)
+	}
+	return unit.Write(si, scale, 3)
+}
+
+func film[Q unit.Quantity](f Q, units job.Units) string {
+	return unit.Write(float64(f), units.Scale(unit.Films), 3)
+}
+
+func shapeSentence(e *surface.Error, field *job.Field, units job.Units) string {
+	limit := shown(e.Limit, field, units)
+	switch e.Reason {
+	case surface.Missing:
+		if e.Dim == surface.FacesKey {
+			return "Choose the faces that are coated."
+		}
+		return "Type a figure."
+	case surface.NotPositive:
+		return "This must be more than zero."
+	case surface.TooSmall:
+		return "That is too small: at least " + limit + "."
+	case surface.TooLarge:
+		switch e.Dim {
+		case surface.CutOutsKey:
+			return "The cut-outs are as large as the surface, or larger. Check their sizes."
+		case surface.AreaKey:
+			return "The area comes out larger than any boat's. Check the sizes and their units."
+		}
+		return "That is too large: less than " + limit + "."
+	case surface.NotWhole:
+		return "Type a whole number."
+	case surface.NotAnOption:
+		return "Choose one of the answers."
+	case surface.TooFew:
+		return "Add more: at least " + unit.Number(e.Limit, 3) + " are needed."
+	case surface.TooMany:
+		return "Too many: at most " + unit.Number(e.Limit, 3) + "."
+	case surface.CantClose:
+		return "These sides can't close: the longest must be shorter than the other two together (" + limit + ")."
+	case surface.Crosses:
+		return "Here the outline crosses itself. Type the corners in order, going round."
+	case surface.Repeated:
+		return "This corner lies on the one before it. Change it or remove it."
+	case surface.NotAscending:
+		return "Each station must lie beyond the one before it (" + limit + ")."
+	case surface.GivenTwice:
+		return "This is said twice, in two ways. Empty one of the two."
+	}
+	return "This can't be measured. Check the figures."
+}
+
+func thickSentence(e *plan.CoatTooThickError, units job.Units) string {
+	text := "A coat of " + film(e.Each, units) + " wet is over the card's largest, " + film(e.Most, units) + ". "
+	if e.Coats > 0 {
+		return text + "Type at least " + unit.Number(float64(e.Coats), 3) + " coats, or leave the field empty."
+	}
+	return text + "Type a thinner film for each coat, and more coats."
+}
+
+func thinnerSentence(e *plan.ThinnerError) string {
+	base := " by volume"
+	if e.ByMass {
+		base = " by mass"
+	}
+	with := ""
+	if e.WithWax {
+		with = " with the wax solution"
+	}
+	return "Thinner comes to " + unit.Write(float64(e.Share), unit.InPercent, 3) + base + with + ", over the card's limit of " +
+		unit.Write(float64(e.Limit), unit.InPercent, 3) + base + ". Type less."
+}
+
+func packSentence(e *order.PackError) string {
+	switch e.Cause {
+	case order.NoPacks:
+		return "No pack size is known. Type one on the card."
+	case order.TooManyPacks:
+		return "That takes more than a thousand packs. Type a larger pack size on the card."
+	case order.TooManySizes:
+		return "At most six pack sizes can be compared."
+	}
+	return "The packs can't be chosen. Check their sizes and prices on the card."
+}

@@ -1,0 +1,102 @@
+// Package page is the page without a browser: its state, the messages that
+// change it, and what the border is to do besides. It knows no markup and no
+// syscall/js; time comes only with a message.
+package page
+
+import (
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
+)
+
+// Screen is one of the five screens, or a page beside them.
+type Screen struct{ Key, Name string }
+
+// Screens is the five screens in the order of the work, then what lies beside.
+var Screens = []Screen{
+	{"surfaces", "Surfaces"}, {"buildup", "Build-up"}, {"cup", "Cup"}, {"order", "Order"}, {"log", "Log"},
+	{"cards", "Cards"}, {"settings", "Settings"},
+}
+
+// MainScreens is how many of Screens stand in the bar.
+const MainScreens = 5
+
+// State is all that the page knows. It is a value: an update makes a new one.
+type State struct {
+	Own, Demo Slot
+	InDemo    bool // the made-up job is shown; the builder's own waits untouched
+
+	Screen string
+	Open   map[string]string // list → the item that is open in it
+	Why    string            // the figure whose working is open
+	Look   string            // "", "light" or "dark": the system's setting, or the builder's
+
+	Plan  plan.Plan // of the shown job, or the last good one
+	Older bool      // the plan is older than what is typed
+	Fresh plan.Plan // what the latest reading found: its problems stand beside the fields
+
+	Notice string // one thing to tell, until the next message
+	Stored bool   // the last save was taken
+	Aside  int    // saved texts that could not be read and were set aside
+}
+
+// Slot is a job with its history.
+type Slot struct {
+	Doc        job.Document
+	Revision   int
+	Undo, Redo [][]job.Change // the latest last
+	LastPath   string         // the field that the latest change typed in
+}
+
+// Slot gives the job that is shown.
+func (s *State) Slot() *Slot {
+	if s.InDemo {
+		return &s.Demo
+	}
+	return &s.Own
+}
+
+// Doc gives the document that is shown.
+func (s State) Doc() job.Document { return s.Slot().Doc }
+
+// IsOpen says if the item is the open one of its list.
+func (s State) IsOpen(item string) bool {
+	list, _ := job.Split(item)
+	return s.Open[list] == item
+}
+
+// ScreenName gives the name of the screen that is shown.
+func (s State) ScreenName() string {
+	for _, screen := range Screens {
+		if screen.Key == s.Screen {
+			return screen.Name
+		}
+	}
+	return ""
+}
+
+// Message is something that happened: a verb, a path and a text.
+type Message struct{ Verb, Path, Text string }
+
+// Effect is something for the border to do.
+type Effect struct {
+	Kind EffectKind
+	Key  string // of what is kept; a file's name; an element's id
+	Text string
+}
+
+// EffectKind is what an effect does.
+type EffectKind int
+
+// The effects.
+const (
+	Keep     EffectKind = iota // keep Text under Key in the browser's store; answered by "kept" or "refused"
+	Forget                     // drop Key from the store
+	Download                   // offer Text as a file named Key
+	Copy                       // put Text on the clipboard
+	Share                      // hand Text to the phone's share sheet
+	PickFile                   // ask for a file; answered by "import"
+	Print                      // print the page
+	Focus                      // put the focus on the element with the id Key
+	Say                        // read Text out to those who listen rather than look
+	Theme                      // show the look Key
+)

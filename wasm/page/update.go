@@ -1,0 +1,241 @@
+package page
+
+import (
+	"maps"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+)
+
+// Update takes a message to the next state and to what is to be done. A verb
+// that isn't known changes nothing.
+func Update(s State, m Message) (State, []Effect) {
+	s.Notice = ""
+	if act, known := verbs[m.Verb]; known {
+		return act(s, m)
+	}
+	return s, nil
+}
+
+// verbs is everything that can be asked of the page.
+var verbs map[string]func(State, Message) (State, []Effect)
+
+func init() { // not a literal: some verbs call Update's own helpers
+	verbs = map[string]func(State, Message) (State, []Effect){
+		"set":      set,
+		"add":      add,
+		"copy":     copyItem,
+		"remove":   remove,
+		"move":     move,
+		"open":     open,
+		"why":      why,
+		"go":       goTo,
+		"unit":     setUnit,
+		"system":   setSystem,
+		"undo":     undo,
+		"redo":     redo,
+		"demo":     demo,
+		"own":      own,
+		"clear":    clearDemo,
+		"real":     confirm,
+		"look":     look,
+		"print":    func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: Print}} },
+		"text":     orderText,
+		"csv":      orderCSV,
+		"share":    shareOrder,
+		"kept":     func(s State, m Message) (State, []Effect) { s.Stored = true; return s, nil },
+		"refused":  refused,
+		"export":   export,
+		"pick":     func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: PickFile}} },
+		"import":   importFile,
+		"did-copy": func(s State, m Message) (State, []Effect) { s.Notice = "Copied."; return s, nil },
+	}
+}
+
+func set(s State, m Message) (State, []Effect) {
+	if job.FieldAt(m.Path) == nil {
+		return s, nil
+	}
+	return s.edit(s.Doc().Set(m.Path, m.Text), m.Path)
+}
+
+func add(s State, m Message) (State, []Effect) {
+	list := job.ListAt(m.Path)
+	if list == nil {
+		return s, nil
+	}
+	if len(s.Doc().Items(m.Path)) >= list.Max {
+		s.Notice = limitSentence(list)
+		return s, nil
+	}
+	doc, item := s.Doc().Add(m.Path)
+	doc = fresh(doc, m.Path, item, m.Text)
+	return s.opened(item).edit(doc, "", Effect{Kind: Focus, Key: item})
+}
+
+func copyItem(s State, m Message) (State, []Effect) {
+	under, _ := job.Split(m.Path)
+	list := job.ListAt(under)
+	if list == nil {
+		return s, nil
+	}
+	if len(s.Doc().Items(under)) >= list.Max {
+		s.Notice = limitSentence(list)
+		return s, nil
+	}
+	doc, item := s.Doc().Copy(m.Path)
+	if name := doc.Get(item + ".name"); name != "" {
+		doc = doc.Set(item+".name", name+" (copy)")
+	}
+	return s.opened(item).edit(doc, "", Effect{Kind: Focus, Key: item})
+}
+
+func remove(s State, m Message) (State, []Effect) {
+	list, _ := job.Split(m.Path)
+	s, effects := s.edit(s.Doc().Remove(m.Path), "", Effect{Kind: Focus, Key: "list-" + list})
+	s.Notice = "Removed. Undo brings it back."
+	return s, effects
+}
+
+func move(s State, m Message) (State, []Effect) {
+	by := 1
+	if m.Text == "up" {
+		by = -1
+	}
+	return s.edit(s.Doc().Move(m.Path, by), "", Effect{Kind: Focus, Key: m.Path})
+}
+
+// opened gives the state with the item open in its list, and shut if it was.
+func (s State) opened(item string) State {
+	list, _ := job.Split(item)
+	s.Open = maps.Clone(s.Open)
+	if s.Open == nil {
+		s.Open = map[string]string{}
+	}
+	s.Open[list] = item
+	return s
+}
+
+func open(s State, m Message) (State, []Effect) {
+	if s.IsOpen(m.Path) {
+		list, _ := job.Split(m.Path)
+		s.Open = maps.Clone(s.Open)
+		delete(s.Open, list)
+		return s, nil
+	}
+	return s.opened(m.Path), nil
+}
+
+func why(s State, m Message) (State, []Effect) {
+	if s.Why == m.Path {
+		s.Why = ""
+		return s, nil
+	}
+	s.Why = m.Path
+	return s, nil
+}
+
+func goTo(s State, m Message) (State, []Effect) {
+	for _, screen := range Screens {
+		if screen.Key == m.Path {
+			s.Screen = m.Path
+		}
+	}
+	if m.Text != "" {
+		s = s.opened(m.Text)
+	}
+	return s, []Effect{s.keepView(), {Kind: Focus, Key: "heading"}}
+}
+
+func look(s State, m Message) (State, []Effect) {
+	s.Look = m.Text
+	return s, []Effect{s.keepView(), {Kind: Theme, Key: m.Text}}
+}
+
+func setUnit(s State, m Message) (State, []Effect) {
+	for _, measure := range unit.Chosen {
+		if scale := measure.Scale(m.Text); measure.Key == m.Path && scale != nil {
+			return s.edit(job.SetUnit(s.Doc(), measure, scale), "")
+		}
+	}
+	return s, nil
+}
+
+func setSystem(s State, m Message) (State, []Effect) {
+	return s.edit(job.SetSystem(s.Doc(), m.Text == "us"), "")
+}
+
+// confirm notes that a figure that was asked about is real as it stands.
+func confirm(s State, m Message) (State, []Effect) {
+	return s.edit(s.Doc().Set("real."+m.Path, m.Text), "")
+}
+
+// maxUndo is how many changes can be taken back.
+const maxUndo = 200
+
+// edit puts a changed document in place: into the history, the plan and the
+// store. Keys typed in one field, one after another, are one change.
+func (s State) edit(doc job.Document, path string, more ...Effect) (State, []Effect) {
+	slot := s.Slot()
+	changes := job.Changes(slot.Doc, doc)
+	if len(changes) == 0 {
+		return s, nil
+	}
+	undo := slot.Undo[:len(slot.Undo):len(slot.Undo)]
+	if n := len(undo); path != "" && path == slot.LastPath && n > 0 && len(undo[n-1]) == 1 && len(changes) == 1 {
+		merged := job.Change{Path: path, Before: undo[n-1][0].Before, After: changes[0].After}
+		undo = append(undo[:n-1:n-1], []job.Change{merged})
+	} else {
+		undo = append(undo, changes)
+	}
+	slot.Undo = undo[max(0, len(undo)-maxUndo):]
+	slot.Redo, slot.LastPath = nil, path
+	return s.put(doc, more...)
+}
+
+// put shows a document: plans it and keeps it.
+func (s State) put(doc job.Document, more ...Effect) (State, []Effect) {
+	slot := s.Slot()
+	slot.Doc = doc
+	slot.Revision++
+	return s.planned(), append([]Effect{s.keepJob()}, more...)
+}
+
+// planned makes the plan of the shown job. While something that is typed can't
+// be read the last good plan stays, marked as older.
+func (s State) planned() State {
+	s.Fresh = plan.Make(s.Doc())
+	if len(s.Fresh.Refused) > 0 && !s.Plan.IsEmpty() {
+		s.Older = true
+		return s
+	}
+	s.Plan, s.Older = s.Fresh, len(s.Fresh.Refused) > 0
+	return s
+}
+
+func undo(s State, m Message) (State, []Effect) {
+	slot := s.Slot()
+	n := len(slot.Undo)
+	if n == 0 {
+		return s, nil
+	}
+	changes := slot.Undo[n-1]
+	slot.Undo = slot.Undo[:n-1]
+	slot.Redo = append(slot.Redo[:len(slot.Redo):len(slot.Redo)], changes)
+	slot.LastPath = ""
+	return s.put(slot.Doc.Undo(changes))
+}
+
+func redo(s State, m Message) (State, []Effect) {
+	slot := s.Slot()
+	n := len(slot.Redo)
+	if n == 0 {
+		return s, nil
+	}
+	changes := slot.Redo[n-1]
+	slot.Redo = slot.Redo[:n-1]
+	slot.Undo = append(slot.Undo[:len(slot.Undo):len(slot.Undo)], changes)
+	slot.LastPath = ""
+	return s.put(slot.Doc.Redo(changes))
+}

@@ -1,0 +1,118 @@
+package view
+
+import (
+	"strconv"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/page"
+)
+
+// cards is every material that is known, a maker's sheet in figures each.
+func cards(s page.State) html {
+	var items []html
+	for i := range s.Plan.Job.Cards {
+		items = append(items, cardItem(s, &s.Plan.Job.Cards[i]))
+	}
+	return join(
+		el("p", a("class", "lead"), txt("What ships here is general: none of it was tried in a cup. Check your tin, and type what its sheet says: your figure takes over.")),
+		region("list-card", "div", a("class", "list", "tabindex", "-1"), items...))
+}
+
+func cardItem(s page.State, c *job.Card) html {
+	open := s.IsOpen(c.Path)
+	sum := ""
+	if c.Own {
+		sum = "your copy"
+	}
+	parts := []html{itemLine(s, c.Path, open, c.Name, sum)}
+	if open {
+		parts = append(parts, cardForm(s, c), cardTools(c))
+	}
+	return region("item-"+c.Path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
+}
+
+func cardTools(c *job.Card) html {
+	base := c.Key
+	if c.Own {
+		base = c.Base
+	}
+	tools := []html{action("add", "card", base, "Make a copy of my own", "quiet")}
+	if c.Own {
+		tools = append(tools, action("remove", c.Path, "", "Remove", "quiet"))
+	}
+	return el("div", a("class", "itemtools"), tools...)
+}
+
+func cardForm(s page.State, c *job.Card) html {
+	base := c.Base
+	if !c.Own {
+		base = c.Key
+	}
+	shipped, _ := material.Find(base)
+	parts := []html{fieldWith(s, c.Path+".name", fieldExtras{Default: shipped.Name})}
+	for _, f := range material.Fields {
+		if f.Shown(&shipped) {
+			parts = append(parts, cardField(s, c, f, &shipped))
+		}
+	}
+	parts = append(parts, packForm(s, c, &shipped), field(s, c.Path+".note"))
+	return el("div", a("class", "form"), parts...)
+}
+
+// cardField shows what ships as a hint in the empty field, with its usual
+// range and mark below.
+func cardField(s page.State, c *job.Card, f *material.Field, shipped *material.Card) html {
+	v, scale := f.Of(shipped), job.ReadUnits(s.Doc()).Scale(f.Measure)
+	extra := fieldExtras{}
+	if v.Known {
+		extra.Default = unit.Number(scale.From(v.Value), 4)
+		extra.Hint = markWords(v.Mark)
+	} else {
+		extra.Default, extra.Hint = "from the tin", "Nothing ships here. Type what the tin says."
+	}
+	if v.Low != v.High {
+		extra.Hint += " Usual: " + unit.Number(scale.From(v.Low), 4) + " to " + unit.WithUnit(unit.Number(scale.From(v.High), 4), scale) + "."
+	}
+	return fieldWith(s, c.Path+"."+f.Key, extra)
+}
+
+func markWords(m source.Mark) string {
+	switch m {
+	case source.CommonPractice:
+		return "Common practice: check your tin."
+	case source.Assumption:
+		return "An assumption: log your own."
+	case source.Published:
+		return "Published."
+	case source.FromMemory:
+		return "Published, from memory: check your tin."
+	}
+	return capital(m.String()) + "."
+}
+
+// packForm is the sizes that are sold, with their prices.
+func packForm(s page.State, c *job.Card, shipped *material.Card) html {
+	var rows []html
+	for i := range material.MaxPacks {
+		path := c.Path + ".pack." + strconv.Itoa(i+1)
+		size := ""
+		if i < len(shipped.Packs) {
+			size = shipped.Packs[i].Size
+		}
+		rows = append(rows, el("div", a("class", "row pack"),
+			fieldWith(s, path+".size", fieldExtras{Default: size, Label: "Pack " + strconv.Itoa(i+1) + ", " + basisWords[c.SoldBy]}),
+			fieldWith(s, path+".price", fieldExtras{Default: "no price", Label: "price"})))
+	}
+	return el("div", a("class", "rows"), el("p", a("class", "rowsname"), txt("Packs sold")),
+		el("p", a("class", "hint"), txt("Once a price is typed, only the priced sizes are bought.")),
+		join(rows...), fieldWith(s, c.Path+".stock", fieldExtras{Default: "none", Label: "In stock, " + basisWords[c.SoldBy]}))
+}
+
+// basisWords is what a bare pack size is read in.
+var basisWords = map[material.Basis]string{
+	material.ByMass: "kg", material.ByVolume: "L", material.BySet: "L of mixed parts",
+	material.ByLength: "m", material.ByPiece: "pieces",
+}

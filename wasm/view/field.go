@@ -1,0 +1,121 @@
+package view
+
+import (
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/markup"
+	"shedreckoner/wasm/page"
+)
+
+// field is a form's line for the field at the path: label, control, unit, and
+// below it a region for what is wrong with what was typed. The control's own
+// markup never changes while it is typed in.
+func field(s page.State, path string) html { return fieldWith(s, path, fieldExtras{}) }
+
+// fieldExtras is what a line may have besides.
+type fieldExtras struct {
+	Letter  string       // its name on the sketch
+	Default string       // what holds while nothing is typed
+	Hint    string       // a line below
+	Options []job.Option // of a field whose answers depend on the job
+	Label   string       // instead of the field's own name
+}
+
+func fieldWith(s page.State, path string, extra fieldExtras) html {
+	f := job.FieldAt(path)
+	label := f.Name
+	if extra.Label != "" {
+		label = extra.Label
+	}
+	id, say := "f-"+path, "say-"+path
+	name := []html{txt(capital(label))}
+	if extra.Letter != "" {
+		name = append(name, el("b", a("class", "letter"), txt(extra.Letter)))
+	}
+	parts := []html{
+		el("label", a("for", id), name...),
+		el("span", a("class", "entry"), control(s, path, f, extra), unitChip(s, f)),
+	}
+	if extra.Hint != "" {
+		parts = append(parts, el("p", a("class", "hint"), txt(extra.Hint)))
+	}
+	parts = append(parts, region(say, "div", a("class", "say"), said(s, path, f)))
+	return el("div", a("class", "field"), parts...)
+}
+
+func control(s page.State, path string, f *job.Field, extra fieldExtras) html {
+	attrs := a("id", "f-"+path, "aria-describedby", "say-"+path, "autocomplete", "off")
+	state := markup.Control{Value: s.Doc().Get(path), Invalid: s.Fresh.RefusedAt(path) != nil}
+	options := f.Options
+	if extra.Options != nil {
+		options = extra.Options
+	}
+	if options != nil {
+		if state.Value == "" && f.Kind == job.Choice && !f.Optional {
+			state.Value = options[0].Key
+		}
+		var list []html
+		if f.Optional || f.Kind != job.Choice {
+			list = append(list, el("option", a("value", ""), txt("choose…")))
+		}
+		for _, o := range options {
+			list = append(list, el("option", a("value", o.Key), txt(o.Name)))
+		}
+		return markup.ControlFor("select", path, state, attrs, list...)
+	}
+	attrs = append(attrs, a("type", "text", "spellcheck", "false", "enterkeyhint", "next", "placeholder", extra.Default)...)
+	switch f.Kind {
+	case job.Quantity, job.Money, job.Size:
+		attrs = append(attrs, a("inputmode", inputMode(s, f))...)
+	case job.Whole:
+		attrs = append(attrs, a("inputmode", "numeric")...)
+	default:
+		attrs = append(attrs, a("class", "words")...)
+	}
+	return markup.ControlFor("input", path, state, attrs)
+}
+
+// inputMode is the number pad, but for feet and inches: their marks aren't on it.
+func inputMode(s page.State, f *job.Field) string {
+	if f.Measure == unit.Sizes {
+		if scale := s.Plan.Job.Units.Scale(f.Measure); scale == unit.InInch || scale == unit.InFoot {
+			return "text"
+		}
+	}
+	return "decimal"
+}
+
+// unitChip is the unit in which a bare number is read.
+func unitChip(s page.State, f *job.Field) html {
+	if f.Kind != job.Quantity {
+		return nothing
+	}
+	symbol := job.ReadUnits(s.Doc()).Scale(f.Measure).Symbol
+	if symbol == "" {
+		return nothing
+	}
+	return el("span", a("class", "unit"), txt(symbol))
+}
+
+// said is what stands below a control: why its text is refused, or a question
+// about it.
+func said(s page.State, path string, f *job.Field) html {
+	units := job.ReadUnits(s.Doc())
+	if err := s.Fresh.RefusedAt(path); err != nil {
+		return el("p", a("class", "bad"), txt(page.Sentence(err, f, units)))
+	}
+	if ask := s.Fresh.AskAt(path); ask != nil {
+		return question(ask, units)
+	}
+	return nothing
+}
+
+func capital(text string) string {
+	for i, r := range text {
+		if 'a' <= r && r <= 'z' {
+			return string(r-'a'+'A') + text[i+1:]
+		}
+		break
+	}
+	return text
+}

@@ -1,0 +1,56 @@
+package view
+
+import (
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/page"
+)
+
+// settings is the job's name and units, the look, and the job as a file.
+func settings(s page.State) html {
+	return join(
+		el("div", a("class", "form"), field(s, "name"), fieldWith(s, "currency", fieldExtras{Default: "none"})),
+		region("units", "section", a("class", "units"),
+			el("h2", nil, txt("Units")),
+			el("p", a("class", "hint"), txt("Any field takes any unit: 450 mm, 18 mil, 2 ft 6 in. This is what a bare number means, and what figures are shown in.")),
+			el("div", a("class", "itemtools"), action("system", "", "metric", "All metric", "quiet"), action("system", "", "us", "All US customary", "quiet")),
+			unitChoices(s)),
+		region("looks", "section", nil, el("h2", nil, txt("Look")), looks(s)),
+		region("file", "section", nil, el("h2", nil, txt("The job as a file")),
+			el("div", a("class", "itemtools"), action("export", "", "", "Export the job", "quiet"), action("pick", "", "", "Import a job", "quiet"))),
+		region("madeup", "section", nil, el("h2", nil, txt("Made-up job")),
+			el("p", a("class", "hint"), txt("An invented boat to look around in. Your own job stays as it is.")),
+			action("demo", "", "", "Look at the made-up job", "quiet")),
+	)
+}
+
+func unitChoices(s page.State) html {
+	units := job.ReadUnits(s.Doc())
+	var rows []html
+	for _, m := range unit.Chosen {
+		var buttons []html
+		for _, scale := range m.Scales {
+			buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "unit-"+m.Key+scale.Symbol, "data-do", "unit",
+				"data-path", m.Key, "data-text", scale.Symbol, "aria-pressed", yesNo(units.Scale(m) == scale)), txt(scale.Symbol)))
+		}
+		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(capital(m.Name)))}, buttons...)...))
+	}
+	return join(rows...)
+}
+
+func looks(s page.State) html {
+	var buttons []html
+	for _, l := range []struct{ key, name string }{{"", "As the phone"}, {"light", "Sun"}, {"dark", "Dark"}} {
+		buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "look-"+l.key, "data-do", "look", "data-text", l.key,
+			"aria-pressed", yesNo(s.Look == l.key)), txt(l.name)))
+	}
+	return el("div", a("class", "switches"), buttons...)
+}
+
+func cup(s page.State) html {
+	return el("div", a("class", "empty"), el("p", nil, txt("Nothing here yet.")))
+}
+
+func logScreen(s page.State) html {
+	return el("div", a("class", "empty"), el("p", nil, txt("Nothing here yet.")))
+}

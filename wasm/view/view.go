@@ -1,0 +1,106 @@
+// Package view turns the page's state into markup: one file a screen, and what
+// they share. It is pure: the same state gives the same markup.
+package view
+
+import (
+	"shedreckoner/wasm/markup"
+	"shedreckoner/wasm/page"
+)
+
+type html = markup.HTML
+
+var (
+	el     = markup.El
+	a      = markup.A
+	txt    = markup.Text
+	join   = markup.Join
+	region = markup.Region
+)
+
+// nothing is left out where there is nothing to show.
+var nothing html
+
+// screens is what each screen shows below its heading.
+var screens = map[string]func(page.State) html{
+	"surfaces": surfaces,
+	"buildup":  buildups,
+	"cup":      cup,
+	"order":    orderScreen,
+	"log":      logScreen,
+	"cards":    cards,
+	"settings": settings,
+}
+
+// Page is the whole page.
+func Page(s page.State) html {
+	return region("page", "main", a("class", "page"),
+		region("top", "header", a("class", "top"), top(s)),
+		region("notice", "div", a("class", "notice"), notice(s)),
+		region("screen", "section", a("class", "screen screen-"+s.Screen),
+			el("h1", a("id", "heading", "tabindex", "-1"), txt(s.ScreenName())),
+			screens[s.Screen](s)),
+		region("bar", "nav", a("class", "bar", "aria-label", "Screens"), bar(s)),
+	)
+}
+
+// bar is the five screens, in reach of the thumb.
+func bar(s page.State) html {
+	var items []html
+	for _, screen := range page.Screens[:page.MainScreens] {
+		attrs := a("class", "tab", "id", "tab-"+screen.Key, "data-do", "go", "data-path", screen.Key, "type", "button")
+		if screen.Key == s.Screen {
+			attrs = append(attrs, a("aria-current", "page")...)
+		}
+		items = append(items, el("button", attrs, txt(screen.Name)))
+	}
+	return join(items...)
+}
+
+func top(s page.State) html {
+	name := s.Doc().Get("name")
+	if name == "" {
+		name = "My job"
+	}
+	undo, redo := len(s.Slot().Undo) > 0, len(s.Slot().Redo) > 0
+	return join(
+		el("p", a("class", "jobname"), txt(name)),
+		el("div", a("class", "tools"),
+			tool("undo", "", "Undo", undo), tool("redo", "", "Redo", redo),
+			tool("go", "cards", "Cards", true), tool("go", "settings", "Settings", true)),
+	)
+}
+
+// tool is a small button of the top line; one that can do nothing is kept in
+// place, so that the others don't jump under the thumb.
+func tool(do, path, name string, usable bool) html {
+	attrs := a("class", "tool", "id", "tool-"+do+path, "type", "button", "data-do", do, "data-path", path)
+	if !usable {
+		attrs = append(attrs, a("aria-disabled", "true")...)
+	}
+	return el("button", attrs, txt(name))
+}
+
+// notice is what the whole page has to say.
+func notice(s page.State) html {
+	var lines []html
+	if s.Notice != "" {
+		lines = append(lines, el("p", a("class", "note"), txt(s.Notice)))
+	}
+	if !s.Stored {
+		lines = append(lines, el("p", a("class", "bad"), txt("This browser keeps nothing. Export the job before you close the page.")))
+	}
+	if s.InDemo {
+		lines = append(lines, el("div", a("class", "demo"),
+			el("p", nil, el("strong", nil, txt("Made-up job.")), txt(" Nobody measured this boat. Your own job is untouched.")),
+			action("own", "", "", "Back to my job", "quiet"), action("clear", "", "", "Clear the made-up job", "quiet")))
+	}
+	if s.Older {
+		lines = append(lines, el("p", a("class", "older"), txt("Something typed can't be read. The figures shown are older than what is typed.")))
+	}
+	return join(lines...)
+}
+
+// action is a button that asks for something.
+func action(do, path, text, name, class string) html {
+	return el("button", a("class", class, "type", "button", "id", "do-"+do+"-"+path+text, "data-do", do, "data-path", path, "data-text", text), txt(name))
+}
