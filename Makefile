@@ -23,7 +23,7 @@ vet:
 	$(INWASM) $(GO) vet ./wasm/... ./site/browser/empty
 
 test-native:
-	$(GO) test $$($(GO) list ./... | grep -v /site/browser$$)
+	$(GO) test $$($(GO) list ./... | grep -vE '/site/(browser|webdriver)$$')
 
 # The sums must come out the same in the browser's kind of build.
 test-wasm:
@@ -34,9 +34,10 @@ test-wasm:
 	fi
 	$(INWASM) $(GO) build -o /dev/null ./wasm
 
-# -v, because skipped tests are shown only so; the rest of it is left out.
+# -v, because only so Go names the tests that were not run; what passed is left out. -p 1, because browsers are slow
+# enough when they are alone.
 test-browser:
-	@set -o pipefail; $(GO) test -count=1 -v ./site/browser | grep -vE '^ *(=== |--- PASS)'
+	@set -o pipefail; $(GO) test -count=1 -v -p 1 ./site/webdriver ./site/browser | grep -vE '^ *(=== |--- PASS|PASS)'
 
 # One figure a line: name, value, unit, limit.
 bench:

