@@ -8,6 +8,7 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"io"
 	"net"
@@ -97,6 +98,11 @@ type Error struct {
 }
 
 func (e *Error) Error() string { return e.Code + ": " + e.Message }
+
+func isCode(err error, code string) bool {
+	var e *Error
+	return errors.As(err, &e) && e.Code == code
+}
 
 // send makes one call: body goes as JSON (nil: none), the value of the answer's envelope comes into out (nil: dropped).
 func (d *Driver) send(ctx context.Context, method, path string, body, out any) error {
