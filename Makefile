@@ -37,7 +37,7 @@ test-wasm:
 # -v, because only so Go names the tests that were not run; what passed is left out. -p 1, because browsers are slow
 # enough when they are alone.
 test-browser:
-	@set -o pipefail; $(GO) test -count=1 -v -p 1 ./site/webdriver ./site/browser | grep -vE '^ *(=== |--- PASS|PASS)'
+	@set -o pipefail; $(GO) test -count=1 -v -p 1 ./site/webdriver ./site/browser | grep -vE '^ *(=== |--- PASS|--- SKIP|PASS)'
 
 # One figure a line: name, value, unit, limit.
 bench:

@@ -106,7 +106,7 @@ func window(t testing.TB, engine webdriver.Engine) *webdriver.Session {
 		if os.Getenv("BROWSER_TESTS") == "required" {
 			t.Fatalf("%s is required but lacks %s", engine.Name, strings.Join(engine.Missing, ", "))
 		}
-		t.Skipf("%s not run in %s: this machine lacks %s", t.Name(), engine.Name, strings.Join(engine.Missing, ", "))
+		t.Skipf("%s not run: this machine lacks %s", t.Name(), strings.Join(engine.Missing, ", "))
 	}
 	lab.mu.Lock()
 	defer lab.mu.Unlock()

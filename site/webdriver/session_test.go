@@ -34,7 +34,7 @@ func TestSession(t *testing.T) {
 				if os.Getenv("BROWSER_TESTS") == "required" {
 					t.Fatalf("%s is required but lacks %s", engine.Name, strings.Join(engine.Missing, ", "))
 				}
-				t.Skipf("not run: this machine lacks %s", strings.Join(engine.Missing, ", "))
+				t.Skipf("%s not run: this machine lacks %s", t.Name(), strings.Join(engine.Missing, ", "))
 			}
 			driver, err := webdriver.Start(context.Background(), engine)
 			require.NoError(t, err)
