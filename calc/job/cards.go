@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
 )
 
 // cards gives every card that ships and every own copy, with the builder's
@@ -43,7 +44,20 @@ func (r *reader) card(key string, base material.Card, own bool) Card {
 		card.Stock, _ = ReadSize(r.doc.Get(path + ".stock"))
 	}
 	card.Packs = r.packs(path, base)
+	card.OwnDoses, card.DoseIDs = r.doses(path)
 	return card
+}
+
+// doses gives the rows of an own catalyst table that are whole.
+func (r *reader) doses(path string) (rows []material.DoseRow, ids []string) {
+	for _, id := range r.doc.Items(path + ".dose") {
+		at := under(path+".dose."+id, doses)
+		t, c := typed[unit.Temperature](r, at, "temp"), typed[unit.ByMass](r, at, "share")
+		if t.Step != nil && c.Step != nil {
+			rows, ids = append(rows, material.DoseRow{Surface: t.Value, Catalyst: c.Value}), append(ids, id)
+		}
+	}
+	return rows, ids
 }
 
 // packs gives the shipped sizes, each replaced by what was typed in its place.

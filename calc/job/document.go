@@ -54,45 +54,79 @@ func (d Document) Under(path string) []Line {
 	return d.lines[from:to]
 }
 
-// Items gives the ids of the list at the path, in order, each once.
-func (d Document) Items(list string) []string { return strings.Fields(d.Get(list)) }
+// Items gives the ids of the list at the path, in order, each once. A word with
+// a dot isn't an id: it would lead into another item.
+func (d Document) Items(list string) []string {
+	var ids []string
+	for _, id := range strings.Fields(d.Get(list)) {
+		if !strings.Contains(id, ".") && !slices.Contains(ids, id) {
+			ids = append(ids, id)
+		}
+	}
+	return ids
+}
 
-// Add puts a new item at the end of the list and gives its path. Ids are never
-// used again while any line of theirs is left, so undo can't mix two items up.
+// Add puts a new item at the end of the list and gives its path. An id isn't
+// used again while any line of its item is left, or any line that refers to
+// it: a surface never gets another build-up than the one chosen for it.
 func (d Document) Add(list string) (Document, string) {
 	id := d.nextID(list)
-	return d.Set(list, strings.TrimSpace(d.Get(list)+" "+id)), list + "." + id
+	return d.Set(list, strings.Join(append(d.Items(list), id), " ")), list + "." + id
 }
 
 func (d Document) nextID(list string) string {
 	top := 0
-	for _, id := range d.Items(list) {
+	count := func(id string) {
 		n, _ := strconv.Atoi(id) // a word as id counts as 0
 		top = max(top, n)
+	}
+	for _, id := range d.Items(list) {
+		count(id)
+	}
+	for _, line := range d.lines {
+		if rest, found := strings.CutPrefix(strings.TrimPrefix(line.Path, real), list+"."); found {
+			id, _, _ := strings.Cut(rest, ".")
+			count(id)
+		}
+		if _, key := Split(line.Path); key == list && line.Path != list { // a field with the list's name refers to an item
+			_, id := Split(line.Text)
+			count(id)
+		}
 	}
 	return strconv.Itoa(top + 1)
 }
 
-// Copy adds a copy of the item behind it and gives the new item's path.
+// Copy adds a copy of the item behind it and gives the new item's path. What
+// isn't in its list isn't copied.
 func (d Document) Copy(item string) (Document, string) {
 	list, id := Split(item)
-	next := list + "." + d.nextID(list)
+	ids := d.Items(list)
+	at := slices.Index(ids, id)
+	if at < 0 {
+		return d, item
+	}
+	next := d.nextID(list)
 	copied := d
 	for _, line := range d.Under(item) {
-		copied = copied.Set(next+strings.TrimPrefix(line.Path, item), line.Text)
+		copied = copied.Set(list+"."+next+strings.TrimPrefix(line.Path, item), line.Text)
 	}
-	ids := d.Items(list)
-	_, nextID := Split(next)
-	ids = slices.Insert(ids, slices.Index(ids, id)+1, nextID)
-	return copied.Set(list, strings.Join(ids, " ")), next
+	return copied.Set(list, strings.Join(slices.Insert(ids, at+1, next), " ")), list + "." + next
 }
 
-// Remove takes the item and all its lines away.
+// Remove takes the item away, with all its lines and what was confirmed of it.
+// What isn't in its list stays.
 func (d Document) Remove(item string) Document {
 	list, id := Split(item)
-	lines := slices.DeleteFunc(slices.Clone(d.lines), func(l Line) bool { return strings.HasPrefix(l.Path, item+".") })
-	ids := slices.DeleteFunc(d.Items(list), func(other string) bool { return other == id })
-	return Document{lines}.Set(list, strings.Join(ids, " "))
+	ids := d.Items(list)
+	at := slices.Index(ids, id)
+	if at < 0 {
+		return d
+	}
+	lines := slices.DeleteFunc(slices.Clone(d.lines), func(l Line) bool {
+		path := strings.TrimPrefix(l.Path, real)
+		return path != list && (path == item || strings.HasPrefix(path, item+"."))
+	})
+	return Document{lines}.Set(list, strings.Join(slices.Delete(ids, at, at+1), " "))
 }
 
 // Move shifts the item by so many places in its list, as far as the list goes.
@@ -107,6 +141,12 @@ func (d Document) Move(item string, by int) Document {
 	ids = slices.Insert(slices.Delete(ids, from, from+1), to, id)
 	return d.Set(list, strings.Join(ids, " "))
 }
+
+// real is before the path of a figure that was asked about and confirmed.
+const real = "real."
+
+// Real gives the path under which it is noted that a figure is real as it stands.
+func Real(path string) string { return real + path }
 
 // Split cuts a path into what it lies under and its last part.
 func Split(path string) (under, last string) {
@@ -142,7 +182,7 @@ func Changes(before, after Document) []Change {
 	return list
 }
 
-// Redo makes the changes again; Undo takes them back.
+// Redo makes the changes again.
 func (d Document) Redo(changes []Change) Document {
 	for _, c := range changes {
 		d = d.Set(c.Path, c.After)

@@ -12,12 +12,15 @@ type Kind int
 
 // The kinds of field.
 const (
-	Quantity Kind = iota // a number with a unit
-	Whole                // a whole number
-	Words                // any text
-	Choice               // one of Options
-	Money                // an exact decimal, not negative
-	Size                 // what is in a pack: an exact decimal above zero, by the card's basis
+	Quantity     Kind = iota // a number with a unit
+	Whole                    // a whole number
+	Words                    // any text
+	Choice                   // one of Options
+	Money                    // an exact decimal, not negative
+	Size                     // what is in a pack: an exact decimal above zero, by the card's basis
+	MassOrVolume             // an amount that is weighed or measured: Measure is that of its mass
+	Clock                    // a time of day: "6:30"
+	Moment                   // seconds since 1970, written by the page's clock
 )
 
 // Field is one thing that can be typed.
@@ -110,15 +113,25 @@ func (f *Field) Read(text string, units Units) (float64, error) {
 		}
 		return f.within(size.Amount.InexactFloat64())
 	}
+	if f.Kind == Clock {
+		si, err := readClock(text)
+		if err != nil {
+			return 0, err
+		}
+		return f.within(si)
+	}
 	return f.readNumber(text, units)
 }
 
 func (f *Field) readNumber(text string, units Units) (float64, error) {
 	scale := unit.InPure
-	if f.Kind == Quantity {
+	if f.Measure != nil {
 		scale = units.Scale(f.Measure)
 	}
 	si, err := unit.Read(text, scale)
+	if f.Kind == MassOrVolume && isOtherUnit(err) {
+		return readVolume(text, units)
+	}
 	if err != nil {
 		return 0, err
 	}

@@ -15,6 +15,9 @@ type Job struct {
 	Surfaces       []Surface
 	Buildups       []Buildup
 	Cards          []Card
+	Bench          Bench
+	Day            Day
+	Tests          []Test
 }
 
 // Surface is one measured area.
@@ -75,10 +78,12 @@ type Step struct {
 // over it.
 type Card struct {
 	material.Card
-	Path  string
-	Own   bool // a copy that the builder made
-	Packs []Pack
-	Stock PackSize
+	Path     string
+	Own      bool // a copy that the builder made
+	Packs    []Pack
+	Stock    PackSize
+	OwnDoses []material.DoseRow // a table from the maker's sheet; empty: the card's own holds
+	DoseIDs  []string           // of the rows, in order
 }
 
 // Pack is a size that the material can be bought in.

@@ -22,6 +22,7 @@ func Read(d Document) (Job, []Problem) {
 		j.Buildups = append(j.Buildups, r.buildup("buildup."+id))
 	}
 	j.Cards = r.cards()
+	j.Bench, j.Day, j.Tests = r.bench(), r.day(), r.tests()
 	return j, r.problems
 }
 

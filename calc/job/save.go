@@ -32,14 +32,15 @@ func Save(d Document, revision int) string {
 	for _, l := range d.lines {
 		body.WriteString(l.Path + " = " + escape.Replace(l.Text) + "\n")
 	}
-	return fmt.Sprintf("%s\nformat = %d\nrevision = %d\nchecksum = %08x\n\n%s",
-		title, Format, revision, checksum(body.String(), revision), body.String())
+	return head(Format, revision, body.String()) + body.String()
 }
 
-// checksum covers the revision too, so that a flipped digit there can't make
-// an old copy look like the newer one.
-func checksum(body string, revision int) uint32 {
-	return crc32.ChecksumIEEE([]byte(strconv.Itoa(revision) + "\n" + body))
+// head is what stands above the lines. The checksum covers format and revision
+// too, so that a flipped digit there can't make an old copy look like the newer
+// one.
+func head(format, revision int, body string) string {
+	counted := fmt.Sprintf("%s\nformat = %d\nrevision = %d\n", title, format, revision)
+	return fmt.Sprintf("%schecksum = %08x\n\n", counted, crc32.ChecksumIEEE([]byte(counted+body)))
 }
 
 var (
@@ -48,54 +49,50 @@ var (
 )
 
 // Load reads a saved text back. Errors: ErrNotAJob, ErrNewer, ErrDamaged,
-// ErrTooLarge, wrapped with the place.
+// ErrTooLarge, *LimitError, some wrapped with the place.
 func Load(text string) (d Document, revision int, err error) {
 	if len(text) > MaxSaved {
 		return d, 0, ErrTooLarge
 	}
-	head, body, found := strings.Cut(text, "\n\n")
+	top, body, found := strings.Cut(text, "\n\n")
 	if !found {
 		return d, 0, ErrNotAJob
 	}
-	format, revision, sum, err := header(head)
+	format, revision, err := header(top)
 	if err != nil {
 		return d, 0, err
 	}
 	if format > Format {
 		return d, 0, fmt.Errorf("%w: format %d", ErrNewer, format)
 	}
-	if checksum(body, revision) != sum {
+	if top+"\n\n" != head(format, revision, body) {
 		return d, 0, ErrDamaged
 	}
-	for _, line := range strings.Split(strings.TrimSuffix(body, "\n"), "\n") {
-		path, raw, found := strings.Cut(line, " = ")
-		if line != "" && !found {
+	for line := range strings.Lines(body) {
+		path, raw, found := strings.Cut(strings.TrimSuffix(line, "\n"), " = ")
+		if !found {
 			return Document{}, 0, fmt.Errorf("%w: line %q", ErrNotAJob, line)
 		}
-		if found {
-			d.lines = append(d.lines, Line{path, unescape.Replace(raw)})
-		}
+		d.lines = append(d.lines, Line{path, unescape.Replace(raw)})
 	}
-	return sorted(d), revision, nil
+	d = sorted(d)
+	return d, revision, Root.within(d, "")
 }
 
-func header(head string) (format, revision int, sum uint32, err error) {
+// header reads format and revision. The checksum isn't read but made again.
+func header(head string) (format, revision int, err error) {
 	lines := strings.Split(head, "\n")
 	if len(lines) != 4 || lines[0] != title {
-		return 0, 0, 0, ErrNotAJob
+		return 0, 0, ErrNotAJob
 	}
-	var wide uint64
 	format, err = strconv.Atoi(strings.TrimPrefix(lines[1], "format = "))
 	if err == nil {
 		revision, err = strconv.Atoi(strings.TrimPrefix(lines[2], "revision = "))
 	}
-	if err == nil {
-		wide, err = strconv.ParseUint(strings.TrimPrefix(lines[3], "checksum = "), 16, 32)
+	if err != nil || format < 1 || revision < 0 {
+		return 0, 0, fmt.Errorf("%w: header %q", ErrNotAJob, head)
 	}
-	if err != nil {
-		return 0, 0, 0, fmt.Errorf("%w: %v", ErrNotAJob, err)
-	}
-	return format, revision, uint32(wide), nil
+	return format, revision, nil
 }
 
 // sorted makes a document of lines in any order; of two lines with one path

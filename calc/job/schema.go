@@ -1,6 +1,7 @@
 package job
 
 import (
+	"fmt"
 	"strings"
 
 	"shedreckoner/calc/material"
@@ -17,7 +18,7 @@ type List struct {
 }
 
 // Root is the whole job.
-var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards}}
+var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups}}
 
 var jobFields = []*Field{
 	{Key: "name", Name: "name of the job", Kind: Words, Optional: true},
@@ -41,11 +42,17 @@ var buildups = &List{Key: "buildup", Max: MaxBuildups,
 
 var cards = &List{Key: "card", Max: MaxCards,
 	Fields: cardFields(),
-	Lists: []*List{{Key: "pack", Max: material.MaxPacks, Fields: []*Field{
+	Lists: []*List{doses, {Key: "pack", Max: material.MaxPacks, Fields: []*Field{
 		{Key: "size", Name: "size of pack", Kind: Size, Min: 1e-6, Max: 1e5, Optional: true},
 		{Key: "price", Name: "price of a pack", Kind: Money, Max: 1e7, Optional: true},
 	}}},
 }
+
+// doses is a catalyst table from the maker's sheet.
+var doses = &List{Key: "dose", Max: 40, Fields: []*Field{
+	temperature("temp", "temperature of the surface"),
+	quantity("share", "catalyst, by mass", unit.Percents, 0.002, 0.05),
+}}
 
 // cardFields are the card's own and one for each figure of the sheet.
 func cardFields() []*Field {
@@ -59,6 +66,36 @@ func cardFields() []*Field {
 		list = append(list, &Field{Key: f.Key, Name: f.Name, Kind: Quantity, Measure: f.Measure, Min: f.Min, Max: f.Max, Optional: true})
 	}
 	return list
+}
+
+// LimitError says that a list holds more items than a job can.
+type LimitError struct {
+	Path  string
+	List  *List
+	Items int
+}
+
+// Error names the list and its limit.
+func (e *LimitError) Error() string {
+	return fmt.Sprintf("job: %d items in %s, more than %d", e.Items, e.Path, e.List.Max)
+}
+
+// within holds the lists inside an item of l, whose paths begin with prefix,
+// against their limits. Errors: *LimitError.
+func (l *List) within(d Document, prefix string) error {
+	for _, inner := range l.Lists {
+		path := prefix + inner.Key
+		ids := d.Items(path)
+		if len(ids) > inner.Max {
+			return &LimitError{path, inner, len(ids)}
+		}
+		for _, id := range ids {
+			if err := inner.within(d, path+"."+id+"."); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
 }
 
 // FieldAt finds the field that a path leads to; nil where it leads to none.

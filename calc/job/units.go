@@ -37,7 +37,11 @@ func SetUnit(d Document, m *unit.Measure, to *unit.Scale) Document {
 	}
 	for _, line := range d.Lines() {
 		if f := FieldAt(line.Path); f != nil && f.Kind == Quantity && f.Measure == m && unit.IsBare(line.Text) {
-			d = d.Set(line.Path, line.Text+" "+old.Symbol)
+			full := line.Text + " " + old.Symbol
+			if d.Get(Real(line.Path)) == line.Text { // what was confirmed stays so
+				d = d.Set(Real(line.Path), full)
+			}
+			d = d.Set(line.Path, full)
 		}
 	}
 	return d.Set(unitsPath(m), to.Symbol)

@@ -4,16 +4,22 @@ import "shedreckoner/calc/unit"
 
 func ketonePeroxide() *Card {
 	return &Card{
-		Key: "ketone-peroxide", Name: "Catalyst, ketone peroxide solution", Kind: Catalyst, SoldBy: ByMass,
+		Key: "ketone-peroxide", Name: "Catalyst, ketone peroxide solution", Kind: Catalyst, SoldBy: ByMass, Family: Ketone,
 		Density:   spec(1.15*kgPerL, 1.10*kgPerL, 1.18*kgPerL, m),
 		ShelfLife: spec(6*month, 6*month, 12*month, c),
 		Packs:     packs("0.05", "0.1", "0.25", "1"),
 	}
 }
 
+func ketoneLowPeroxide() *Card {
+	card := ketonePeroxide()
+	card.Key, card.Name, card.Family = "ketone-low-peroxide", "Catalyst, ketone peroxide low in hydrogen peroxide", KetoneLow
+	return card
+}
+
 func benzoylPaste() *Card {
 	return &Card{
-		Key: "benzoyl-paste", Name: "Hardener paste, benzoyl peroxide", Kind: Catalyst, SoldBy: ByMass,
+		Key: "benzoyl-paste", Name: "Hardener paste, benzoyl peroxide", Kind: Catalyst, SoldBy: ByMass, Family: Benzoyl,
 		Density:   exactly(1.2*kgPerL, c),
 		ShelfLife: exactly(12*month, c),
 		Packs:     packs("0.03", "0.06"),

@@ -97,12 +97,42 @@ type Card struct {
 	ShelfLife     Spec[unit.Time]
 	Promoted      bool
 
+	Floor       Spec[unit.ByMass] // least catalyst that cures, of all that cures
+	Ceiling     Spec[unit.ByMass] // most that doesn't harm, of the product alone
+	DoseTable   []DoseRow         // catalyst over the temperature of the surface, cold to warm
+	Families    []string          // peroxides that the product takes, by key
+	Family      string            // of a catalyst
+	GelTime     Spec[unit.Time]   // at the reference point; a fixed ratio's pot life
+	GelAt       Spec[unit.Temperature]
+	GelWith     Spec[unit.ByMass]
+	GelOrder    Spec[unit.Factor]
+	GelEnergy   Spec[unit.MolarEnergy]
+	GelMass     Spec[unit.Mass]
+	CureHours   Spec[unit.Time] // from catalyst in until dew can't harm it
+	PigmentAsk  Spec[unit.ByMass]
+	PigmentMost Spec[unit.ByMass]
+
 	Packs []Pack // what ships on the card; none has a price
 }
 
 // Pack is a size that a material is sold in: kilograms, litres, metres or
 // pieces by the card's SoldBy. Price is what was typed, or nothing.
 type Pack struct{ Size, Price string }
+
+// DoseRow is one line of a catalyst table.
+type DoseRow struct {
+	Surface  unit.Temperature
+	Catalyst unit.ByMass
+}
+
+// The keys of the peroxide families.
+const (
+	Ketone        = "ketone"
+	KetoneLow     = "ketone-low"
+	Cumene        = "cumene"
+	Acetylacetone = "acetylacetone"
+	Benzoyl       = "benzoyl"
+)
 
 // Limits on what a card may hold.
 const (

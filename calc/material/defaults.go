@@ -44,7 +44,7 @@ func exactly[Q unit.Quantity](value Q, mark source.Mark) Spec[Q] {
 var Cards = []*Card{
 	gelCoat(), flowCoat(), vinylEster(), primer(), topcoat(),
 	polyesterFiller(), lightPolyesterFiller(), epoxyFiller(),
-	ketonePeroxide(), benzoylPaste(), styrene(), waxSolution(), primerThinner(), topcoatThinner(), acetone(),
+	ketonePeroxide(), ketoneLowPeroxide(), benzoylPaste(), styrene(), waxSolution(), primerThinner(), topcoatThinner(), acetone(),
 	cuttingCompound(), finishingPolish(),
 	roller(), brush(), cup(), tape(), gloves(), mask(), cartridges(), sheeting(), disc(),
 }
@@ -84,8 +84,35 @@ func gelCoat() *Card {
 		HumidityMost:  exactly[unit.Share](0.80, p),
 		ShelfLife:     spec(6*month, 3*month, 12*month, c),
 		Promoted:      true,
+		Families:      []string{Ketone, KetoneLow},
+		DoseTable:     gelCoatDoses,
+		Floor:         exactly[unit.ByMass](0.010, p),
+		Ceiling:       exactly[unit.ByMass](0.025, p),
+		GelTime:       spec(13*unit.Minute, 10*unit.Minute, 17*unit.Minute, p),
+		GelAt:         exactly(celsius(25), p),
+		GelWith:       exactly[unit.ByMass](0.018, p),
+		GelOrder:      spec[unit.Factor](0.8, 0.5, 1, x),
+		GelEnergy:     spec[unit.MolarEnergy](55e3, 40e3, 85e3, p),
+		GelMass:       exactly[unit.Mass](0.1, c),
+		CureHours:     spec(4*unit.Hour, 2*unit.Hour, 8*unit.Hour, x),
+		PigmentAsk:    exactly[unit.ByMass](0.05, c),
+		PigmentMost:   exactly[unit.ByMass](0.10, c),
 		Packs:         packs("1", "5", "20"),
 	}
+}
+
+// gelCoatDoses is catalyst over the temperature of the surface for a generic
+// promoted polyester gel coat. No public body's table was found: common
+// practice, inside the published 1.0–2.5 %.
+var gelCoatDoses = doses(15, 2.20, 18, 2.00, 20, 1.85, 22, 1.70, 25, 1.50, 28, 1.35, 30, 1.25, 32, 1.20)
+
+// doses makes table rows of pairs of °C and %.
+func doses(pairs ...float64) []DoseRow {
+	rows := make([]DoseRow, 0, len(pairs)/2)
+	for i := 0; i+1 < len(pairs); i += 2 {
+		rows = append(rows, DoseRow{celsius(pairs[i]), unit.Of[unit.ByMass](pairs[i+1], unit.InPercent)})
+	}
+	return rows
 }
 
 func flowCoat() *Card {
@@ -96,6 +123,7 @@ func flowCoat() *Card {
 	card.CoatLeast, card.CoatMost = exactly(350*um, c), exactly(500*um, c)
 	card.Wax = spec[unit.ByMass](0.02, 0.01, 0.03, c)
 	card.SurfaceMost = exactly(celsius(30), c)
+	card.DoseTable = doses(15, 2.20, 18, 2.00, 20, 1.85, 22, 1.70, 25, 1.50, 28, 1.35, 30, 1.25)
 	return card
 }
 
@@ -110,6 +138,13 @@ func vinylEster() *Card {
 	card.BatchMost = exactly[unit.Mass](0.4, x)
 	card.SurfaceLeast, card.SurfaceMost = exactly(celsius(18), c), exactly(celsius(30), c)
 	card.ShelfLife = spec(4*month, 3*month, 6*month, c)
+	card.Families = []string{KetoneLow}
+	card.Hardener = "ketone-low-peroxide"
+	card.DoseTable = doses(18, 2.0, 20, 1.9, 25, 1.75, 30, 1.5)
+	card.Floor = exactly[unit.ByMass](0.0125, c)
+	card.GelTime = spec(20*unit.Minute, 12*unit.Minute, 30*unit.Minute, x)
+	card.GelWith = exactly[unit.ByMass](0.0175, x)
+	card.GelEnergy = spec[unit.MolarEnergy](60e3, 40e3, 90e3, x)
 	return card
 }
 
@@ -133,6 +168,11 @@ func primer() *Card {
 		SurfaceMost:   exactly(celsius(32), c),
 		HumidityMost:  exactly[unit.Share](0.85, p),
 		ShelfLife:     exactly(24*month, c),
+		GelTime:       spec(4*unit.Hour, 2*unit.Hour, 8*unit.Hour, c),
+		GelAt:         exactly(celsius(20), c),
+		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, p),
+		GelMass:       exactly[unit.Mass](0.5, x),
+		CureHours:     spec(8*unit.Hour, 6*unit.Hour, 16*unit.Hour, x),
 		Packs:         packs("0.75", "2.5", "4", "20"),
 	}
 }
@@ -149,6 +189,8 @@ func topcoat() *Card {
 	card.Thinner = "topcoat-thinner"
 	card.SurfaceLeast, card.SurfaceMost = exactly(celsius(12), c), exactly(celsius(30), c)
 	card.HumidityLeast, card.HumidityMost = exactly[unit.Share](0.35, c), exactly[unit.Share](0.80, c)
+	card.GelTime = spec(4*unit.Hour, 2*unit.Hour, 6*unit.Hour, c)
+	card.GelEnergy = spec[unit.MolarEnergy](55e3, 45e3, 70e3, x)
 	card.Packs = packs("0.75", "2.5")
 	return card
 }
@@ -169,6 +211,17 @@ func polyesterFiller() *Card {
 		HumidityMost:  exactly[unit.Share](0.85, c),
 		ShelfLife:     exactly(12*month, c),
 		Promoted:      true,
+		Families:      []string{Benzoyl},
+		DoseTable:     doses(10, 2.0, 30, 2.0),
+		Floor:         exactly[unit.ByMass](0.01, c),
+		Ceiling:       exactly[unit.ByMass](0.03, c),
+		GelTime:       spec(5*unit.Minute, 3*unit.Minute, 8*unit.Minute, c),
+		GelAt:         exactly(celsius(20), c),
+		GelWith:       exactly[unit.ByMass](0.02, c),
+		GelOrder:      spec[unit.Factor](0.8, 0.5, 1, x),
+		GelEnergy:     spec[unit.MolarEnergy](55e3, 40e3, 85e3, x),
+		GelMass:       exactly[unit.Mass](0.1, c),
+		CureHours:     spec(1*unit.Hour, 1*unit.Hour, 2*unit.Hour, c),
 		Packs:         packs("1", "2.5"),
 	}
 }
@@ -194,6 +247,11 @@ func epoxyFiller() *Card {
 		SurfaceMost:   exactly(celsius(32), c),
 		HumidityMost:  exactly[unit.Share](0.80, c),
 		ShelfLife:     exactly(24*month, c),
+		GelTime:       spec(40*unit.Minute, 20*unit.Minute, 60*unit.Minute, c),
+		GelAt:         exactly(celsius(20), c),
+		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, p),
+		GelMass:       exactly[unit.Mass](0.5, c),
+		CureHours:     spec(12*unit.Hour, 8*unit.Hour, 24*unit.Hour, x),
 		Packs:         packs("0.75", "1", "5"),
 	}
 }

@@ -1,0 +1,172 @@
+package job
+
+import (
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// The paths of what there is one of.
+const (
+	BenchPath = "bench.now"
+	DayPath   = "day.today"
+)
+
+// The coldest and the warmest that a temperature is read, as at the bench.
+const coldest, warmest = 253.15, 333.15
+
+func temperature(key, name string) *Field {
+	return quantity(key, name, unit.Temperatures, coldest, warmest)
+}
+
+// The answers of the bench's choices.
+const (
+	ForAmount = "amount"
+	ForStep   = "step"
+
+	ByScale   = "scale"
+	BySyringe = "syringe"
+	ByDrops   = "drops"
+)
+
+// bench is what stands on the bench for the next cup.
+var bench = &List{Key: "bench", Max: 1, Fields: []*Field{
+	{Key: "card", Name: "material", Kind: Words},
+	{Key: "for", Name: "how much", Kind: Choice, Options: []Option{{ForAmount, "so much"}, {ForStep, "for a coat on its surfaces"}}},
+	{Key: "amount", Name: "all in the cup but the catalyst", Kind: MassOrVolume, Measure: unit.CupWeights, Min: 0.001, Max: 20},
+	{Key: "step", Name: "coat", Kind: Words},
+	temperature("product-temp", "temperature of the product"),
+	temperature("surface-temp", "temperature of the surface, the coldest before it gels"),
+	{Key: "method", Name: "method", Kind: Choice, Options: methodOptions()},
+	optional(quantity("film", "wet film of one coat", unit.Films, 10e-6, 20e-3)),
+	optional(quantity("thinner", "thinner, by mass of product", unit.Percents, 0, 0.5)),
+	optional(quantity("pigment", "pigment paste, by mass of product", unit.Percents, 0, 0.2)),
+	{Key: "tool", Name: "catalyst is measured with", Kind: Choice, Options: []Option{{ByScale, "a scale"}, {BySyringe, "a syringe"}, {ByDrops, "drops that I counted"}}},
+	{Key: "scale-step", Name: "step of the scale", Kind: Quantity, Measure: unit.CupWeights, Min: 1e-6, Max: 0.02},
+	{Key: "syringe-step", Name: "step of the syringe", Kind: Quantity, Measure: unit.SmallVolumes, Min: 1e-8, Max: 1e-5},
+	{Key: "drops", Name: "drops in 1 mL, counted", Kind: Quantity, Measure: unit.Numbers, Min: 8, Max: 60},
+	{Key: "catalyst", Name: "catalyst", Kind: Words},
+	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
+	optional(quantity("stretch", "minutes to lay off one stretch", unit.Minutes, 0, 30*60)),
+	optional(quantity("mixing", "minutes to mix", unit.Minutes, 0, 30*60)),
+	{Key: "read-on", Name: "day of the readings", Kind: Words, Optional: true},
+	optional(temperature("product-was", "product before")),
+	optional(temperature("surface-was", "surface before")),
+	{Key: "agency", Name: "limit for styrene in the air", Kind: Words, Optional: true},
+	optional(quantity("locker", "air in the closed space", unit.Volumes, 0.05, 500)),
+	{Key: "flow-thinner-1", Name: "thinner at the first reading", Kind: Quantity, Measure: unit.Percents, Min: 0, Max: 0.5, Optional: true},
+	{Key: "flow-seconds-1", Name: "first flow time, seconds", Kind: Quantity, Measure: unit.Numbers, Min: 5, Max: 600, Optional: true},
+	{Key: "flow-thinner-2", Name: "thinner at the second reading", Kind: Quantity, Measure: unit.Percents, Min: 0, Max: 0.5, Optional: true},
+	{Key: "flow-seconds-2", Name: "second flow time, seconds", Kind: Quantity, Measure: unit.Numbers, Min: 5, Max: 600, Optional: true},
+	{Key: "flow-wanted", Name: "flow time wanted, seconds", Kind: Quantity, Measure: unit.Numbers, Min: 5, Max: 600, Optional: true},
+	{Key: "flow-cup", Name: "flow cup", Kind: Choice, Options: []Option{{"4", "ISO 2431, 4 mm"}, {"3", "ISO 2431, 3 mm"}, {"5", "ISO 2431, 5 mm"}, {"6", "ISO 2431, 6 mm"}}},
+}}
+
+// day is today's weather in the shed.
+var day = &List{Key: "day", Max: 1, Fields: []*Field{
+	temperature("low", "lowest air of the day"),
+	temperature("high", "highest air of the day"),
+	{Key: "sunrise", Name: "sunrise", Kind: Clock, Min: 0, Max: 12 * 3600},
+	temperature("read-temp", "air when the humidity was read"),
+	quantity("read-humidity", "humidity of the air", unit.Percents, 0.01, 1),
+	{Key: "read-at", Name: "read at", Kind: Clock, Min: 0, Max: 86400},
+	{Key: "sun", Name: "the part stands", Kind: Choice, Options: []Option{{"shade", "in the shade"}, {"sun", "in the sun"}}},
+	{Key: "colour", Name: "its colour", Kind: Choice, Options: []Option{{"white", "white"}, {"mid", "middling"}, {"dark", "dark"}}},
+	{Key: "date", Name: "day of the figures", Kind: Words, Optional: true},
+}}
+
+// tests is the builder's own cup tests.
+var tests = &List{Key: "test", Max: 100, Fields: []*Field{
+	{Key: "card", Name: "material", Kind: Words},
+	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
+	{Key: "mass", Name: "mass of the cup", Kind: Quantity, Measure: unit.CupWeights, Min: 0.02, Max: 2},
+	temperature("temp", "temperature of the product"),
+	quantity("share", "catalyst, by mass", unit.Percents, 0.002, 0.05),
+	quantity("minutes", "minutes to the gel", unit.Minutes, 30, 24*3600),
+}}
+
+// cups is the cups that were weighed: running, or in the log.
+var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
+	{Key: "card", Name: "material", Kind: Words},
+	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
+	{Key: "step", Name: "coat", Kind: Words, Optional: true},
+	{Key: "method", Name: "method", Kind: Words, Optional: true},
+	{Key: "mixed", Name: "all that was mixed", Kind: Quantity, Measure: unit.CupWeights, Min: 0.001, Max: 21},
+	{Key: "dose", Name: "catalyst", Kind: Words, Optional: true},
+	optional(quantity("share", "catalyst, by mass", unit.Percents, 0, 0.05)),
+	optional(temperature("product-temp", "temperature of the product")),
+	optional(temperature("surface-temp", "temperature of the surface")),
+	optional(quantity("humidity", "humidity of the air", unit.Percents, 0, 1)),
+	{Key: "day", Name: "day", Kind: Words, Optional: true},
+	{Key: "weighed", Name: "weighed at", Kind: Moment, Max: 1e11, Optional: true},
+	{Key: "in", Name: "catalyst in at", Kind: Moment, Max: 1e11, Optional: true},
+	optional(quantity("usable", "usable minutes", unit.Minutes, 0, 24*3600)),
+	optional(quantity("early", "early gel", unit.Minutes, 0, 1e6)),
+	{Key: "ended", Name: "ended at", Kind: Moment, Max: 1e11, Optional: true},
+	{Key: "end", Name: "how it ended", Kind: Words, Optional: true},
+	optional(quantity("gel", "minutes until it gelled, timed", unit.Minutes, 0, 24*3600)),
+	optional(quantity("left", "left over", unit.CupWeights, 0, 21)),
+	{Key: "note", Name: "note", Kind: Words, Optional: true},
+}}
+
+func methodOptions() []Option {
+	var list []Option
+	for _, m := range material.Methods {
+		list = append(list, Option{m.Key, m.Name})
+	}
+	return list
+}
+
+// Bench is what stands on the bench, typed. Figures without a Step were not typed.
+type Bench struct {
+	Card       string
+	ForStep    bool
+	Step       string
+	Amount     working.Figure[unit.Mass]
+	Volume     working.Figure[unit.Volume] // where the amount was typed as one
+	Product    working.Figure[unit.Temperature]
+	Surface    working.Figure[unit.Temperature]
+	Method     *material.Method
+	Film       working.Figure[unit.WetFilm]
+	Thinner    working.Figure[unit.ByMass]
+	Pigment    working.Figure[unit.ByMass]
+	Tool       string
+	ToolStep   string // decimal text in g, mL or drops
+	Catalyst   string
+	Tin        string
+	Stretch    working.Figure[unit.Time]
+	Mixing     working.Figure[unit.Time]
+	ReadOn     string
+	ProductWas working.Figure[unit.Temperature]
+	SurfaceWas working.Figure[unit.Temperature]
+	Agency     string
+	Locker     working.Figure[unit.Volume]
+	Flow       [2]FlowReading
+	FlowWanted working.Figure[unit.Time]
+	FlowCup    string
+}
+
+// FlowReading is one timed flow cup.
+type FlowReading struct {
+	Thinner working.Figure[unit.ByVolume]
+	Time    working.Figure[unit.Time]
+}
+
+// Day is today's weather, typed.
+type Day struct {
+	Low, High, ReadTemp working.Figure[unit.Temperature]
+	ReadHumidity        working.Figure[unit.Share]
+	Sunrise, ReadAt     working.Figure[unit.Time]
+	InSun               bool
+	Colour              string
+	Date                string
+}
+
+// Test is one own cup test.
+type Test struct {
+	Path, Card, Tin string
+	Mass            working.Figure[unit.Mass]
+	Temperature     working.Figure[unit.Temperature]
+	Catalyst        working.Figure[unit.ByMass]
+	Gel             working.Figure[unit.Time]
+}
