@@ -58,8 +58,10 @@ func (d Document) Under(path string) []Line {
 // a dot isn't an id: it would lead into another item.
 func (d Document) Items(list string) []string {
 	var ids []string
+	seen := map[string]bool{}
 	for _, id := range strings.Fields(d.Get(list)) {
-		if !strings.Contains(id, ".") && !slices.Contains(ids, id) {
+		if !strings.Contains(id, ".") && !seen[id] {
+			seen[id] = true
 			ids = append(ids, id)
 		}
 	}

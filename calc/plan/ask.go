@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 )
 
@@ -69,7 +70,7 @@ func (m *maker) ask(path string, b *Band, value float64) {
 	if text == "" {
 		text = unit.Typed(value, b.Scale)
 	}
-	if m.doc.Get("real."+path) == text {
+	if m.doc.Get(job.Real(path)) == text {
 		return
 	}
 	a := Ask{Path: path, Band: b, Value: value, Text: text}

@@ -116,7 +116,11 @@ func importFile(s State, m Message) (State, []Effect) {
 }
 
 func importSentence(err error) string {
+	var limit *job.LimitError
 	switch {
+	case errors.As(err, &limit):
+		return "That file holds more than this page can take: " + strconv.Itoa(limit.Items) + " under " + limit.List.Key +
+			", at most " + strconv.Itoa(limit.List.Max) + ". Nothing was changed."
 	case errors.Is(err, job.ErrNewer):
 		return "That file was saved by a newer version of this page. Nothing was changed. Reload the page to get the newer version, then import again."
 	case errors.Is(err, job.ErrDamaged):

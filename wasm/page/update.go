@@ -93,12 +93,18 @@ func copyItem(s State, m Message) (State, []Effect) {
 
 func remove(s State, m Message) (State, []Effect) {
 	list, _ := job.Split(m.Path)
+	if job.ListAt(list) == nil {
+		return s, nil
+	}
 	s, effects := s.edit(s.Doc().Remove(m.Path), "", Effect{Kind: Focus, Key: "list-" + list})
 	s.Notice = "Removed. Undo brings it back."
 	return s, effects
 }
 
 func move(s State, m Message) (State, []Effect) {
+	if list, _ := job.Split(m.Path); job.ListAt(list) == nil {
+		return s, nil
+	}
 	by := 1
 	if m.Text == "up" {
 		by = -1
@@ -168,7 +174,10 @@ func setSystem(s State, m Message) (State, []Effect) {
 
 // confirm notes that a figure that was asked about is real as it stands.
 func confirm(s State, m Message) (State, []Effect) {
-	return s.edit(s.Doc().Set("real."+m.Path, m.Text), "")
+	if s.Fresh.AskAt(m.Path) == nil {
+		return s, nil
+	}
+	return s.edit(s.Doc().Set(job.Real(m.Path), m.Text), "")
 }
 
 // maxUndo is how many changes can be taken back.
