@@ -90,9 +90,11 @@ func (d Document) nextID(list string) string {
 			id, _, _ := strings.Cut(rest, ".")
 			count(id)
 		}
-		if _, key := Split(line.Path); key == list && line.Path != list { // a field with the list's name refers to an item
-			_, id := Split(line.Text)
+		if rest, found := strings.CutPrefix(line.Text, list+"."); found { // refers to the item by its path
+			id, _, _ := strings.Cut(rest, ".")
 			count(id)
+		} else if _, key := Split(line.Path); key == list && line.Path != list { // by its id: a card
+			count(line.Text)
 		}
 	}
 	return strconv.Itoa(top + 1)

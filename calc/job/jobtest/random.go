@@ -1,0 +1,136 @@
+// Package jobtest makes jobs for tests: documents over every field, list and
+// shape that there is, drawn from a seed.
+package jobtest
+
+import (
+	"math"
+	"math/rand/v2"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/surface"
+	"shedreckoner/calc/unit"
+)
+
+// Random draws documents.
+type Random struct {
+	*rand.Rand
+	Junk  float64 // share of the texts that nobody can read
+	Empty float64 // share of the fields that stay empty
+	doc   job.Document
+}
+
+// New gives a source of documents that are mostly in order; the same seed gives
+// the same documents.
+func New(seed uint64) *Random {
+	return &Random{Rand: rand.New(rand.NewPCG(seed, 7)), Junk: 0.02, Empty: 0.15}
+}
+
+// Document draws a job in metric, in US customary units, or in a mixture.
+func (r *Random) Document() job.Document {
+	r.doc = job.Document{}
+	r.item(job.Root, "")
+	for _, only := range []string{job.BenchPath, job.DayPath} {
+		key, _ := job.Split(only)
+		r.item(job.ListAt(key), only+".")
+	}
+	d := r.doc
+	switch r.IntN(3) {
+	case 0:
+		d = job.SetSystem(d, true)
+	case 1:
+		m := unit.Chosen[r.IntN(len(unit.Chosen))]
+		d = job.SetUnit(d, m, m.Scales[r.IntN(len(m.Scales))])
+	}
+	return d
+}
+
+// item fills the fields and lists under the prefix.
+func (r *Random) item(l *job.List, prefix string) {
+	for _, f := range l.Fields {
+		if r.Float64() >= r.Empty {
+			r.doc = r.doc.Set(prefix+f.Key, r.Text(f))
+		}
+	}
+	for _, inner := range l.Lists {
+		var ids []string
+		for i := range r.count(inner) {
+			id := strconv.Itoa(i + 1)
+			ids = append(ids, id)
+			r.item(inner, prefix+inner.Key+"."+id+".")
+		}
+		r.doc = r.doc.Set(prefix+inner.Key, strings.Join(ids, " "))
+	}
+}
+
+// count is how many items a list gets: none of what there is one of, which has
+// a path of its own, and enough rows for the rules that need some.
+func (r *Random) count(l *job.List) int {
+	switch {
+	case l.Max == 1:
+		return 0
+	case l.Max == job.MaxRows:
+		return r.IntN(9)
+	}
+	return min(r.IntN(4), l.Max)
+}
+
+// junk is what nobody can read, or can read two ways.
+var junk = []string{"abc", "1,500", "-1", "0", "1e400", "NaN", "∞", "40 km", "4 m", "5 gal", "\\n\n", " = ", strings.Repeat("9", 30),
+	"=1+1", "<script>", "3/0", "2 ft 3 kg", "'", strings.Repeat("x", 500), "\x00\xff", "½", "--5", "1.2.3"}
+
+// Text draws a text for a field.
+func (r *Random) Text(f *job.Field) string {
+	if r.Float64() < r.Junk {
+		return junk[r.IntN(len(junk))]
+	}
+	switch f.Key {
+	case "card":
+		return material.Cards[r.IntN(len(material.Cards))].Key
+	case "base":
+		return material.Cards[r.IntN(len(material.Cards))].Key
+	case "buildup":
+		return "buildup." + strconv.Itoa(1+r.IntN(3))
+	case "step":
+		return "buildup.1.step." + strconv.Itoa(1+r.IntN(3))
+	case surface.FacesKey:
+		return "top front left"
+	}
+	switch f.Kind {
+	case job.Choice:
+		return f.Options[r.IntN(len(f.Options))].Key
+	case job.Whole:
+		return strconv.Itoa(int(f.Min) + r.IntN(4))
+	case job.Money, job.Size:
+		return strconv.FormatFloat(math.Round(r.Float64()*1e4)/100, 'f', -1, 64)
+	case job.Clock:
+		return strconv.Itoa(r.IntN(13)) + ":30"
+	case job.Quantity, job.MassOrVolume, job.Moment:
+		return r.quantity(f)
+	}
+	return "Name & <b> \"" + strconv.Itoa(r.IntN(100)) + "\" \\ = é"
+}
+
+// quantity draws a figure inside the field's range, lengths as boats have them,
+// in any scale of the field's measure, with its unit or bare.
+func (r *Random) quantity(f *job.Field) string {
+	low, high := f.Min, f.Max
+	if f.Measure == unit.Sizes {
+		low, high = max(low, 0.2), min(high, 3)
+	}
+	si := low + r.Float64()*(high-low)
+	if low > 0 && high/low > 50 {
+		si = low * math.Exp(r.Float64()*math.Log(high/low))
+	}
+	if f.Measure == nil {
+		return unit.Typed(si, unit.InPure)
+	}
+	scale := f.Measure.Scales[r.IntN(len(f.Measure.Scales))]
+	text := strconv.FormatFloat(scale.From(si), 'f', 4, 64)
+	if scale == f.Measure.Scales[0] && r.IntN(2) == 0 {
+		return text
+	}
+	return text + " " + scale.Symbol
+}
