@@ -33,6 +33,11 @@ func TestFinder(t *testing.T) {
 	}
 }
 
-func TestMedian(t *testing.T) {
+func TestQuantile(t *testing.T) {
 	assert.Equal(t, 2.0, median([]float64{9, 1, 2}))
+	hundred := make([]float64, 100)
+	for i := range hundred {
+		hundred[99-i] = float64(i + 1)
+	}
+	assert.Equal(t, 95.0, quantile(hundred, 0.95))
 }

@@ -131,6 +131,8 @@ func script(js string, args []any) map[string]any {
 // Screenshot gives what the window shows, as a PNG.
 func (s *Session) Screenshot() []byte {
 	s.t.Helper()
+	// WebKit's driver would give the last frame drawn, from before what the test has just done.
+	s.AsyncScript(nil, `const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done()))`)
 	png, err := base64.StdEncoding.DecodeString(s.get("/screenshot"))
 	if err != nil {
 		s.t.Fatalf("%s: screenshot: %v", s.Engine, err)
