@@ -19,7 +19,7 @@ import "shedreckoner/calc/working"
 // Rules is every rule of the package.
 var Rules = []*working.Rule{
 	Reserve.Rule,
-	PacksByMass, PacksByVolume, PacksByCount,
+	PacksByMass, PacksByVolume, PacksByLength, PacksByCount,
 	ConfidenceByMass, ConfidenceByVolume,
 	Learning,
 }

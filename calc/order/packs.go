@@ -16,15 +16,16 @@ const (
 	MaxPacks = 1000 // packs in one purchase
 )
 
-// The method of Choose, for goods by mass, by volume and by the piece.
+// The method of Choose, for goods by mass, by volume, by length and by the piece.
 var (
 	PacksByMass   = choosing(unit.InKilogram)
 	PacksByVolume = choosing(unit.InLitre)
+	PacksByLength = choosing(unit.InMetre)
 	PacksByCount  = choosing(unit.InPure)
 )
 
 func choosing(scale *unit.Scale) *working.Rule {
-	return working.Method("the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; with a price missing, the least left over, then the fewest packs",
+	return working.Method("the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over",
 		source.House.At("exact search"), source.Exact,
 		working.Arg{Symbol: "B", Meaning: "bought", Scale: scale})
 }
@@ -72,8 +73,10 @@ func (e *PackError) Error() string {
 }
 
 // Choose is the cheapest purchase that covers a need: least cost, then least
-// left over, then fewest packs. If a price is missing, prices don't count:
-// least left over, then fewest packs. It is exact for any decimal sizes and
+// left over, then fewest packs. If a price is missing, prices don't count: the
+// fewest packs that leave no more over than a tenth of the need or one of the
+// smallest pack (then least left over), for least left over alone would buy 39
+// small tins. It is exact for any decimal sizes and
 // prices; where no exact answer can be had in reasonable time, there is none.
 // Range: need ≥ 0, 1–MaxSizes sizes over zero, prices ≥ 0, an answer of at
 // most MaxPacks packs. Errors: *PackError.

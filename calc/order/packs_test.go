@@ -3,6 +3,7 @@ package order_test
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -27,6 +28,15 @@ func unpriced(sizes ...string) []order.Pack {
 	return list
 }
 
+// bySize has one price per unit for every size, so that only the rest decides.
+func bySize(sizes ...string) []order.Pack {
+	var list []order.Pack
+	for _, s := range sizes {
+		list = append(list, pack(s, s))
+	}
+	return list
+}
+
 func TestChoose(t *testing.T) {
 	gelcoat := []order.Pack{pack("1", "19.90"), pack("5", "79"), pack("20", "259")}
 	for _, c := range []struct {
@@ -42,7 +52,12 @@ func TestChoose(t *testing.T) {
 		{"just over is one more", "0.3001", []order.Pack{pack("0.1", "3")}, []int{4}},
 		{"same cost: the least left over", "3", []order.Pack{pack("4", "10"), pack("3", "10")}, []int{0, 1}},
 		{"same cost and rest: the fewest packs", "6", []order.Pack{pack("2", "10"), pack("6", "30")}, []int{0, 1}},
-		{"no price: the least left over", "6", unpriced("5", "4", "2.5"), []int{0, 1, 1}},
+		{"no price, two packs: the least left over", "6", unpriced("5", "4", "2.5"), []int{0, 1, 1}},
+		{"no price: two drums and no 39 tins", "39.2", unpriced("1", "5", "20"), []int{0, 0, 2}},
+		{"no price: no drum for a tin's worth", "1.2", unpriced("1", "5", "20"), []int{2, 0, 0}},
+		{"no price: 2.9 left over are more than a tenth", "17.1", unpriced("1", "5", "20"), []int{3, 3, 0}},
+		{"no price: exactly a tenth may be left over", "18", unpriced("0.1", "19.8"), []int{0, 1}},
+		{"no price: not more", "17.99", unpriced("0.1", "19.8"), []int{180, 0}},
 		{"free", "7", []order.Pack{pack("5", "0"), pack("2", "0")}, []int{1, 1}},
 		{"four quarts are a gallon, but one pack", "3.5", unpriced("0.946352946", "3.785411784"), []int{0, 1}},
 	} {
@@ -81,7 +96,7 @@ func TestChooseRefuses(t *testing.T) {
 		{"900", []order.Pack{pack("0.5", "1"), pack("1", "3")}, order.TooManyPacks, 0},
 		{"1e30", unpriced("1e27"), order.TooFine, 0},
 		{"1", unpriced("0.0000000000000000001"), order.TooFine, 0},
-		{"3999", unpriced("0.473176473", "0.946352946", "3.785411784", "18.92705892", "1", "5"), order.TooFine, 0},
+		{"3999", bySize("0.473176473", "0.946352946", "3.785411784", "18.92705892", "1", "5"), order.TooFine, 0},
 		{"1e18", unpriced("1e17", "0.000000001"), order.TooFine, 0},
 	} {
 		_, err := order.Choose(dec(c.need), c.packs)
@@ -97,13 +112,17 @@ func TestChooseRefuses(t *testing.T) {
 	assert.Equal(t, order.MaxPacks, got.Packs)
 }
 
-// exhaustive finds the best purchase by trying every one that could be it.
-func exhaustive(need int, sizes, prices []int) (cost, left, packs int) {
+// exhaustive finds the best purchase by trying every one that could be it and
+// leaves no more over than it may.
+func exhaustive(need, spare int, sizes, prices []int) (cost, left, packs int) {
 	best := [3]int{math.MaxInt, 0, 0}
 	var try func(i, rest, cost, packs int)
 	try = func(i, rest, cost, packs int) {
 		if rest <= 0 {
 			c := [3]int{cost, -rest, packs}
+			if -rest > spare {
+				return
+			}
 			if c[0] < best[0] || c[0] == best[0] && (c[1] < best[1] || c[1] == best[1] && c[2] < best[2]) {
 				best = c
 			}
@@ -132,7 +151,7 @@ func TestChooseAgainstExhaustiveSearch(t *testing.T) {
 		isPriced := random.IntN(3) > 0
 		for i := range n {
 			sizes[i] = 1 + random.IntN(25)
-			prices[i] = sizes[i] // unpriced: what is bought is what counts
+			prices[i] = 1 // unpriced: packs are what counts
 			packs[i] = order.Pack{Size: decimal.New(int64(sizes[i]), -2)}
 			if isPriced {
 				prices[i] = random.IntN(40) // many ties
@@ -141,7 +160,11 @@ func TestChooseAgainstExhaustiveSearch(t *testing.T) {
 		}
 		got, err := order.Choose(decimal.New(int64(need), -2), packs)
 		require.NoError(t, err)
-		cost, left, count := exhaustive(need, sizes, prices)
+		spare := math.MaxInt
+		if !isPriced {
+			spare = max(need/10, slices.Min(sizes))
+		}
+		cost, left, count := exhaustive(need, spare, sizes, prices)
 		if isPriced {
 			require.True(t, got.Cost.Equal(decimal.New(int64(cost), -1)), "%v %v: %v, want %d", need, packs, got, cost)
 		}

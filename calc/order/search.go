@@ -21,6 +21,7 @@ import (
 type search struct {
 	sizes  []size
 	need   uint64
+	spare  uint64   // most that may be left over
 	counts []uint64 // on the way
 	best   choice
 	found  []uint64 // counts of the best
@@ -43,6 +44,8 @@ func (c choice) before(d choice) bool {
 }
 
 const (
+	// spareShare: without prices, one part in ten of the need may be left over.
+	spareShare = 10
 	// maxSteps ends a search that gets nowhere: some milliseconds.
 	maxSteps = 1_000_000
 	// maxUnits keeps every product of a count with a size or a price in 63 bits.
@@ -58,17 +61,28 @@ func newSearch(need decimal.Decimal, packs []Pack, isPriced bool) (*search, erro
 	if err != nil {
 		return nil, err
 	}
-	money := units[1:] // without prices, what is bought is what counts
-	if isPriced {
-		if money, err = whole(prices); err != nil {
-			return nil, err
-		}
+	money, err := whole(prices)
+	if err != nil {
+		return nil, err
 	}
-	s := &search{need: units[0], counts: make([]uint64, len(packs)), found: make([]uint64, len(packs))}
+	s := &search{need: units[0], spare: maxUnits, counts: make([]uint64, len(packs)), found: make([]uint64, len(packs))}
 	for i := range packs {
 		s.sizes = append(s.sizes, size{at: i, holds: units[1+i], price: money[i]})
 	}
+	if !isPriced {
+		s.countPacks()
+	}
 	return s, s.prepare()
+}
+
+// countPacks makes packs what is paid with, and bounds what may be left over.
+func (s *search) countPacks() {
+	smallest := uint64(maxUnits)
+	for i := range s.sizes {
+		s.sizes[i].price = 1
+		smallest = min(smallest, s.sizes[i].holds)
+	}
+	s.spare = max(s.need/spareShare, smallest)
 }
 
 // whole takes decimals to whole multiples of one power of ten.
@@ -98,7 +112,9 @@ func (s *search) prepare() error {
 		common, largest, smallest = gcd(common, z.holds), max(largest, z.holds), min(smallest, z.holds)
 		dearest = max(dearest, z.price)
 	}
+	most := (s.need + s.spare) / common
 	s.need = ceilDiv(s.need, common)
+	s.spare = most - s.need
 	if ceilDiv(s.need, largest/common) > MaxPacks {
 		return &PackError{Cause: TooManyPacks}
 	}
@@ -160,8 +176,9 @@ func (s *search) choose(i int, missing uint64, sofar choice) {
 		s.counts[i] = n
 		next := choice{cost: sofar.cost + n*z.price, packs: sofar.packs + n}
 		if n == enough {
-			next.left = n*z.holds - missing
-			s.offer(next)
+			if next.left = n*z.holds - missing; next.left <= s.spare {
+				s.offer(next)
+			}
 			continue
 		}
 		if i == len(s.sizes)-1 {
