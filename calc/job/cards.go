@@ -40,11 +40,10 @@ func (r *reader) card(key string, base material.Card, own bool) Card {
 			f.Put(&card.Card, si)
 		}
 	}
-	if _, ok := r.number(path+".stock", cards.field("stock")); ok {
-		card.Stock, _ = ReadSize(r.doc.Get(path + ".stock"))
-	}
-	card.Packs = r.packs(path, base)
+	card.Stock, _ = r.size(path+".stock", cards.field("stock"), &card.Card)
+	card.Packs = r.packs(path, &card.Card)
 	card.OwnDoses, card.DoseIDs = r.doses(path)
+	card.DoseRows = len(r.doc.Items(path + ".dose"))
 	return card
 }
 
@@ -61,9 +60,9 @@ func (r *reader) doses(path string) (rows []material.DoseRow, ids []string) {
 }
 
 // packs gives the shipped sizes, each replaced by what was typed in its place.
-func (r *reader) packs(path string, base material.Card) []Pack {
+func (r *reader) packs(path string, card *material.Card) []Pack {
 	list := cards.list("pack")
-	shipped := shippedPacks(base)
+	shipped := shippedPacks(*card)
 	var packs []Pack
 	for i := range material.MaxPacks {
 		at := path + ".pack." + strconv.Itoa(i+1)
@@ -71,9 +70,8 @@ func (r *reader) packs(path string, base material.Card) []Pack {
 		if i < len(shipped) {
 			p = shipped[i]
 		}
-		if _, ok := r.number(at+".size", list.field("size")); ok {
-			p.Size, _ = ReadSize(r.doc.Get(at + ".size"))
-			p.Path = at
+		if size, ok := r.size(at+".size", list.field("size"), card); ok {
+			p.Size, p.Path = size, at
 		}
 		if _, ok := r.number(at+".price", list.field("price")); ok {
 			p.Price, p.HasPrice, p.Path = r.doc.Get(at+".price"), true, at
@@ -83,6 +81,47 @@ func (r *reader) packs(path string, base material.Card) []Pack {
 		}
 	}
 	return packs
+}
+
+// size reads what is in a pack, in a unit that the card can be counted in.
+func (r *reader) size(path string, f *Field, card *material.Card) (PackSize, bool) {
+	if _, ok := r.number(path, f); !ok {
+		return PackSize{}, false
+	}
+	text := r.doc.Get(path)
+	size, err := ReadSize(text)
+	if err == nil && size.Scale != nil && !countedIn(card, size.Scale.Measure) {
+		err = &unit.ReadError{Text: text, Cause: unit.OtherUnit, Readings: sizeUnits(card)}
+	}
+	if err != nil {
+		r.problems = append(r.problems, Problem{path, err})
+		return PackSize{}, false
+	}
+	return size, true
+}
+
+// countedIn says if sizes of the dimension can be counted on the card: those
+// of its own, and mass for volume where the density is known.
+func countedIn(card *material.Card, dim unit.Dimension) bool {
+	switch card.SoldBy {
+	case material.ByMass:
+		return dim == unit.MassDim || dim == unit.VolumeDim && card.Density.Known
+	case material.ByVolume, material.BySet:
+		return dim == unit.VolumeDim || dim == unit.MassDim && card.Density.Known
+	case material.ByLength:
+		return dim == unit.LengthDim
+	}
+	return false
+}
+
+func sizeUnits(card *material.Card) []string {
+	var list []string
+	for _, s := range sizeScales {
+		if countedIn(card, s.Measure) {
+			list = append(list, s.Symbol)
+		}
+	}
+	return list
 }
 
 func shippedPacks(base material.Card) []Pack {

@@ -82,6 +82,7 @@ type Card struct {
 	Own      bool // a copy that the builder made
 	Packs    []Pack
 	Stock    PackSize
+	DoseRows int                // typed, whole or not
 	OwnDoses []material.DoseRow // a table from the maker's sheet; empty: the card's own holds
 	DoseIDs  []string           // of the rows, in order
 }
@@ -108,4 +109,13 @@ func (j *Job) CardByKey(key string) *Card {
 		}
 	}
 	return nil
+}
+
+// ShippedKey is the key of the card that ships: its own, or that of the one it
+// was copied from.
+func (c *Card) ShippedKey() string {
+	if c.Own {
+		return c.Base
+	}
+	return c.Key
 }

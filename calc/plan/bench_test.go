@@ -1,0 +1,139 @@
+package plan_test
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+)
+
+// warmMorning is a bench at 25 °C on which nothing is missing.
+const warmMorning = `
+bench.now.card = gelcoat
+bench.now.amount = 100 g
+bench.now.product-temp = 25
+bench.now.surface-temp = 25
+bench.now.scale-step = 0.1 g
+bench.now.read-on = 2026-06-01
+day.today.date = 2026-06-01
+day.today.low = 17
+day.today.high = 29
+day.today.sunrise = 5:00
+day.today.read-temp = 24
+day.today.read-humidity = 55
+day.today.read-at = 10:00
+`
+
+var tenOClock = plan.Now{Hour: 10 * unit.Hour, Date: "2026-06-01"}
+
+func document(t testing.TB, lines ...string) job.Document {
+	t.Helper()
+	var d job.Document
+	for _, line := range strings.Split(strings.Join(lines, "\n"), "\n") {
+		if path, text, found := strings.Cut(line, " = "); found {
+			d = d.Set(path, text)
+		}
+	}
+	return d
+}
+
+func benchOf(t testing.TB, now plan.Now, lines ...string) plan.Bench {
+	t.Helper()
+	p := plan.Make(document(t, lines...))
+	return plan.MakeBench(&p, now)
+}
+
+// One typed line replaces one of the warm morning's; "" takes it away.
+func morningWith(changes ...string) string {
+	text := warmMorning
+	for _, c := range changes {
+		path, _, _ := strings.Cut(c, " = ")
+		at := strings.Index(text, "\n"+path+" = ")
+		if at >= 0 {
+			end := at + 1 + strings.Index(text[at+1:], "\n")
+			text = text[:at] + text[end:]
+		}
+		text += c + "\n"
+	}
+	return text
+}
+
+// 100 g at 25 °C: 1.5 % by mass of the table is 1.5 g; at 1.15 g/mL that is
+// 1.304 mL. Source: the default table (common practice), definition of a share.
+func TestTheDoseOfAWarmMorning(t *testing.T) {
+	b := benchOf(t, tenOClock, warmMorning)
+	require.Empty(t, b.Waiting)
+	require.Empty(t, b.Reasons)
+	require.True(t, b.HasDose)
+	assert.Equal(t, "1.5\u00a0g", b.Dose.Grams.String())
+	assert.Equal(t, "1.3\u00a0mL", b.Dose.Millilitres.String())
+	assert.Equal(t, cure.Untested, b.Hand.Bound, "a card that nobody has timed gets a test cup")
+	assert.InDelta(t, 100, unit.InGram.From(float64(b.Hand.Largest.Value)), 1e-9)
+	assert.Positive(t, b.Covers.Value)
+	assert.NotEmpty(t, b.Air.Windows)
+	assert.True(t, b.Vapour.Known)
+}
+
+func TestNoDose(t *testing.T) {
+	for name, c := range map[string]struct {
+		now   plan.Now
+		lines []string
+		want  any
+	}{
+		"too hot":             {tenOClock, []string{"bench.now.surface-temp = 38", "bench.now.product-temp = 30"}, new(*cure.BeyondTableError)},
+		"too cold":            {tenOClock, []string{"bench.now.surface-temp = 12", "bench.now.product-temp = 16"}, new(*cure.BeyondTableError)},
+		"apart":               {tenOClock, []string{"bench.now.surface-temp = 32", "bench.now.product-temp = 16"}, new(*cure.ApartError)},
+		"steep":               {tenOClock, []string{"bench.now.surface-temp = 16", "bench.now.product-temp = 29"}, new(*cure.SteepError)},
+		"cold evening":        {plan.Now{Hour: 22 * unit.Hour, Date: "2026-06-01"}, []string{"day.today.low = 8"}, new(*cure.ColdEveningError)},
+		"coarse scale":        {tenOClock, []string{"bench.now.scale-step = 1 g"}, new(*cure.NotWithThisToolError)},
+		"untested, too large": {tenOClock, []string{"bench.now.amount = 300 g"}, new(*cure.CupTooLargeError)},
+		"wrong peroxide":      {tenOClock, []string{"bench.now.catalyst = benzoyl-paste"}, new(*cure.PeroxideError)},
+		"one row":             {tenOClock, []string{"card.gelcoat.dose = 1", "card.gelcoat.dose.1.temp = 20", "card.gelcoat.dose.1.share = 2"}, new(*cure.TableError)},
+	} {
+		t.Run(name, func(t *testing.T) {
+			b := benchOf(t, c.now, morningWith(c.lines...))
+			assert.False(t, b.HasDose)
+			found := false
+			for _, r := range b.Reasons {
+				found = found || errorIs(r, c.want)
+			}
+			assert.True(t, found, "%v", b.Reasons)
+		})
+	}
+}
+
+func TestNoDoseFromWhatCantBeRead(t *testing.T) {
+	for _, line := range []string{
+		"bench.now.surface-temp = warm", "bench.now.amount = lots", "day.today.low = 1,500", "card.gelcoat.floor = x",
+		"card.ketone-peroxide.density = 0", "bench.now.scale-step = 1,500 g", "bench.now.read-on = 2026-05-31", "day.today.date = 2026-05-31",
+		"bench.now.product-temp = 80", "day.today.read-humidity = 120", "card.gelcoat.dose = 1", "test = 1\ntest.1.minutes = 0",
+	} {
+		assert.False(t, benchOf(t, tenOClock, morningWith(line)).HasDose, line)
+	}
+	for _, key := range []string{"bench.now.surface-temp", "bench.now.product-temp", "bench.now.amount", "bench.now.scale-step", "day.today.low", "day.today.high", "day.today.read-humidity"} {
+		b := benchOf(t, tenOClock, morningWith(key+" = "))
+		assert.False(t, b.HasDose, key)
+		assert.Contains(t, b.Waiting, key)
+	}
+}
+
+func TestACupTestAllowsAWorkingCup(t *testing.T) {
+	b := benchOf(t, tenOClock, morningWith("bench.now.amount = 300 g",
+		"test = 1", "test.1.card = gelcoat", "test.1.mass = 100 g", "test.1.temp = 25", "test.1.share = 1.5", "test.1.minutes = 15"))
+	require.Empty(t, b.Reasons)
+	require.True(t, b.HasDose)
+	assert.Equal(t, "4.5\u00a0g", b.Dose.Grams.String())
+	b = benchOf(t, tenOClock, morningWith("bench.now.amount = 300 g", "bench.now.tin = May",
+		"test = 1", "test.1.card = gelcoat", "test.1.mass = 100 g", "test.1.temp = 25", "test.1.share = 1.5", "test.1.minutes = 15"))
+	assert.False(t, b.HasDose, "a new tin is not tested")
+}
+
+// errorIs says if err is of the type that want points to.
+func errorIs(err error, want any) bool { return errors.As(err, want) }

@@ -1,0 +1,164 @@
+package plan
+
+import (
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// shares is what goes into a cup per mass of product, besides the catalyst.
+type shares struct{ thinner, wax, pigment working.Figure[unit.ByMass] }
+
+var (
+	noShare = working.Given(unit.ByMass(0), "none", unit.InPercent, "", source.Exact)
+
+	productOfWhole = working.Of4("P = m ÷ (1 + t + x + p)", source.Geometry.At("parts of a whole"), source.Exact,
+		working.In("P", "product", unit.InGram, 0, 1e6),
+		[]working.Arg{
+			working.In("m", "all in the cup but the catalyst", unit.InGram, 0, 1e6),
+			working.In("t", "thinner by mass of product", unit.InPure, 0, 1),
+			working.In("x", "wax solution by mass of product", unit.InPure, 0, 0.1),
+			working.In("p", "pigment paste by mass of product", unit.InPure, 0, 0.3),
+		},
+		func(m unit.Mass, t, x, p unit.ByMass) unit.Mass { return m / unit.Mass(1+t+x+p) })
+
+	massOfVolume = working.Of2("m = V × ρ", source.Geometry.At("definition of density"), source.Exact,
+		working.In("m", "all in the cup but the catalyst", unit.InGram, 0, 1e6),
+		[]working.Arg{working.In("V", "all in the cup but the catalyst", unit.InMillilitre, 0, 1e6), working.In("ρ", "density of the mix", unit.InKilogramPerLitre, 0.1, 3)},
+		func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) })
+)
+
+// PigmentError says that there is more pigment paste than the card allows.
+type PigmentError struct{ Share, Limit unit.ByMass }
+
+// Error names both shares.
+func (e *PigmentError) Error() string {
+	return "plan: pigment paste over the card's limit"
+}
+
+// shares gives the additions, refusing what goes past the card's limits.
+func (b *bencher) shares() shares {
+	card, s := b.out.Card, shares{noShare, noShare, noShare}
+	if card.Wax.Known {
+		s.wax = onCard(card, card.Wax, "wax solution", unit.InPercent)
+	}
+	if b.typed.Pigment.Value > 0 {
+		s.pigment = b.typed.Pigment
+		if !card.PigmentMost.Known || s.pigment.Value > card.PigmentMost.Value+1e-9 {
+			b.refuse(&PigmentError{s.pigment.Value, card.PigmentMost.Value})
+		}
+	}
+	if b.typed.Thinner.Value > 0 {
+		s.thinner = b.typed.Thinner
+		m := maker{plan: *b.plan}
+		b.refuse(m.checkThinner(&job.Step{Thinner: as[unit.Share](s.thinner), ThinnerByMass: true}, card))
+	} else if step := b.step(); step != nil && step.Coat != nil && step.Job.Thinner.Value > 0 {
+		s.thinner = b.stepThinner(step)
+	}
+	return s
+}
+
+func (b *bencher) stepThinner(step *Step) working.Figure[unit.ByMass] {
+	if step.Job.ThinnerByMass {
+		return as[unit.ByMass](step.Job.Thinner)
+	}
+	thinner := b.plan.Job.CardByKey(b.out.Card.Thinner)
+	var q sums
+	f := do3(&q, film.ThinnerByMass, as[unit.ByVolume](step.Job.Thinner), densityOf(b.out.Card), densityOf(thinner))
+	b.refuse(q.err)
+	return f
+}
+
+// density of the mix: product and thinner; wax solution counts as thinner, and
+// pigment paste, near the product's own, as product.
+func (b *bencher) density(s shares) working.Figure[unit.Density] {
+	card := b.out.Card
+	thinner := b.plan.Job.CardByKey(card.Thinner)
+	added := s.thinner.Value + s.wax.Value
+	if thinner == nil || added == 0 {
+		return densityOf(card)
+	}
+	var q sums
+	byMass := working.Given(added, "thinner and wax solution by mass", unit.InPercent, "", source.Calculated)
+	t := do3(&q, film.ThinnerByVolume, byMass, densityOf(card), densityOf(thinner))
+	mixed := do3(&q, film.MixDensity, densityOf(card), t, densityOf(thinner))
+	b.refuse(q.err)
+	return mixed
+}
+
+// mixAndWork settles what goes in, and how it is put on.
+func (b *bencher) mixAndWork() {
+	s := b.shares()
+	density := b.density(s)
+	method := b.method()
+	wall := material.CupWall(unit.Volume(float64(b.nominal()) / float64(density.Value)))
+	b.work = cure.Work{
+		Speed:   ofMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute),
+		Stretch: orDefault(b.typed.Stretch, unit.Minute, "minutes to lay off a stretch", unit.InMinute),
+		Mixing:  orDefault(b.typed.Mixing, 2*unit.Minute, "minutes to mix", unit.InMinute),
+		Usable:  ofMethod(method, method.Usable, "usable share of the early gel time", unit.InPercent),
+		Film:    b.out.Film,
+		Density: density,
+		Loss:    ofMethod(method, method.Loss, "loss", unit.InPercent),
+		Leftover: working.Sum(leftoverSum, ofMethod(method, method.Leftover, "left in the tool", unit.InGram),
+			working.Given(wall.Value, "left on the wall of the cup", unit.InGram, "", wall.Mark)),
+	}
+	b.out.Whole = b.whole(density)
+	if b.out.Whole.Step == nil {
+		return
+	}
+	b.mix(s)
+}
+
+// nominal is the cup that its wall is reckoned for: the amount typed, or the
+// card's largest batch.
+func (b *bencher) nominal() unit.Mass {
+	if b.typed.Amount.Step != nil && !b.typed.ForStep {
+		return b.typed.Amount.Value
+	}
+	return b.out.Card.BatchMost.Value
+}
+
+var leftoverSum = working.SumRule("left in cup and tool", unit.InGram)
+
+// mix shares all in the cup out to its parts.
+func (b *bencher) mix(s shares) {
+	var q sums
+	product := do4(&q, productOfWhole, b.out.Whole, s.thinner, s.wax, s.pigment)
+	part := func(share working.Figure[unit.ByMass]) working.Figure[unit.Mass] {
+		if share.Value == 0 {
+			return working.Figure[unit.Mass]{}
+		}
+		return do2(&q, shareOfMass, product, share)
+	}
+	b.out.Mix = cure.Mix{Product: product, Thinner: part(s.thinner), Wax: part(s.wax), Pigment: part(s.pigment)}
+	b.refuse(q.err)
+}
+
+// whole is the amount typed, or the cup of a day's cups.
+func (b *bencher) whole(density working.Figure[unit.Density]) working.Figure[unit.Mass] {
+	if b.typed.ForStep {
+		return working.Figure[unit.Mass]{} // once the largest cup is known
+	}
+	if b.typed.Volume.Step != nil {
+		var q sums
+		m := do2(&q, massOfVolume, b.typed.Volume, density)
+		b.refuse(q.err)
+		return m
+	}
+	if b.typed.Amount.Step == nil {
+		b.wait("amount")
+	}
+	return b.typed.Amount
+}
+
+func orDefault[Q unit.Quantity](f working.Figure[Q], value Q, name string, scale *unit.Scale) working.Figure[Q] {
+	if f.Step != nil {
+		return f
+	}
+	return working.Given(value, name, scale, "not typed", source.CommonPractice)
+}
