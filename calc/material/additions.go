@@ -2,11 +2,16 @@ package material
 
 import "shedreckoner/calc/unit"
 
+// bottle is what a bottle of catalyst holds beyond the doses: test cups and what
+// stays in it.
+var bottle = Sundries{Spare: exactly[unit.Factor](1.2, c)}
+
 func ketonePeroxide() *Card {
 	return &Card{
 		Key: "ketone-peroxide", Name: "Catalyst, ketone peroxide solution", Kind: Catalyst, SoldBy: ByMass, Family: Ketone,
 		Density:   spec(1.15*kgPerL, 1.10*kgPerL, 1.18*kgPerL, m),
 		ShelfLife: spec(6*month, 6*month, 12*month, c),
+		Sundries:  bottle,
 		Packs:     packs("0.05", "0.1", "0.25", "1"),
 	}
 }
@@ -22,6 +27,7 @@ func benzoylPaste() *Card {
 		Key: "benzoyl-paste", Name: "Hardener paste, benzoyl peroxide", Kind: Catalyst, SoldBy: ByMass, Family: Benzoyl,
 		Density:   exactly(1.2*kgPerL, c),
 		ShelfLife: exactly(12*month, c),
+		Sundries:  bottle,
 		Packs:     packs("0.03", "0.06"),
 	}
 }
@@ -69,8 +75,9 @@ func topcoatThinner() *Card {
 func acetone() *Card {
 	return &Card{
 		Key: "acetone", Name: "Acetone, for cleaning only", Kind: Solvent, SoldBy: ByVolume,
-		Density: exactly(0.79*kgPerL, c),
-		Packs:   packs("1", "5"),
+		Density:  exactly(0.79*kgPerL, c),
+		Sundries: Sundries{Wash: exactly(0.15*unit.Litre, c), Flush: exactly(0.4*unit.Litre, c)},
+		Packs:    packs("1", "5"),
 	}
 }
 
@@ -89,19 +96,3 @@ func finishingPolish() *Card {
 		Packs:       packs("0.25", "1"),
 	}
 }
-
-func sundry(key, name string, soldBy Basis, sizes ...string) *Card {
-	return &Card{Key: key, Name: name, Kind: Sundry, SoldBy: soldBy, Packs: packs(sizes...)}
-}
-
-func roller() *Card     { return sundry("roller", "Rollers", ByPiece, "1", "10") }
-func brush() *Card      { return sundry("brush", "Brushes", ByPiece, "1", "10") }
-func cup() *Card        { return sundry("cup", "Mixing cups and sticks", ByPiece, "10", "50") }
-func tape() *Card       { return sundry("tape", "Masking tape", ByLength, "50") }
-func gloves() *Card     { return sundry("gloves", "Gloves, in pairs", ByPiece, "50") }
-func mask() *Card       { return sundry("mask", "Dust masks P2 or P3", ByPiece, "1", "10") }
-func cartridges() *Card { return sundry("cartridges", "Vapour cartridges, in pairs", ByPiece, "1") }
-func sheeting() *Card {
-	return sundry("sheeting", "Masking sheet, by the metre of edge", ByLength, "20")
-}
-func disc() *Card { return sundry("disc", "Sanding discs 150 mm", ByPiece, "10", "50") }

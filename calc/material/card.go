@@ -89,6 +89,7 @@ type Card struct {
 	RatioByVolume Spec[unit.ByVolume]    // the same by volume
 	SandedOff     Spec[unit.Share]       // of a filler, of what was applied
 	UsedPerArea   Spec[unit.MassPerArea] // of a polish
+	Sundries                             // of what goes with the materials
 	BatchMost     Spec[unit.Mass]
 	SurfaceLeast  Spec[unit.Temperature]
 	SurfaceMost   Spec[unit.Temperature]
