@@ -31,7 +31,7 @@ type Step struct {
 
 // MaxSteps and MaxGoes bound a build-up.
 const (
-	MaxSteps = 100
+	MaxSteps = 40
 	MaxGoes  = 50
 )
 

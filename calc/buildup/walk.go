@@ -110,10 +110,10 @@ func moments(steps []Step) []moment {
 
 // The sums of a budget.
 var (
-	filmOn   = working.SumRule("film put on", unit.InMicrometre)
-	filmOff  = working.SumRule("film taken", unit.InMicrometre)
-	onSpread = working.SumRule("spread of the film put on", unit.InMicrometre)
-	offSprd  = working.SumRule("spread of the film taken", unit.InMicrometre)
+	filmOn     = working.SumRule("film put on", unit.InMicrometre)
+	filmOff    = working.SumRule("film taken", unit.InMicrometre)
+	onSpreads  = working.SumRule("spread of the film put on", unit.InMicrometre)
+	offSpreads = working.SumRule("spread of the film taken", unit.InMicrometre)
 )
 
 // totals is the film of a layer at a moment, its parts summed.
@@ -138,7 +138,7 @@ func (m moment) total(steps []Step) (t totals, err error) {
 		}
 	}
 	return totals{working.Sum(filmOn, on...), working.Sum(filmOff, off...),
-		working.Sum(onSpread, spreadOn...), working.Sum(offSprd, spreadOff...)}, nil
+		working.Sum(onSpreads, spreadOn...), working.Sum(offSpreads, spreadOff...)}, nil
 }
 
 // part adds a step's film and spread over its goes to the lists.
