@@ -295,6 +295,15 @@ func TestWhatCantBeWalkedIsRefused(t *testing.T) {
 	assert.Equal(t, buildup.NotACoat, cause(err))
 	_, err = buildup.Needed([]buildup.Step{coat(10, 0)}, 0, on)
 	assert.Equal(t, buildup.OutOfRange, cause(err))
+	_, err = buildup.Needed([]buildup.Step{coat(10, 0.3), sand(10, 0.3)}, 0, terms(0.05, math.NaN()))
+	assert.Equal(t, buildup.OutOfRange, cause(err))
+	for _, least := range []float64{math.Inf(1), 60000} {
+		bad := []buildup.Step{coat(10, 0.3), leaving(sand(10, 0.3), 0, least)}
+		_, err = buildup.Needed(bad, 0, on)
+		assert.Equal(t, buildup.OutOfRange, cause(err))
+		_, err = buildup.Walk(bad, on)
+		assert.Equal(t, buildup.OutOfRange, cause(err))
+	}
 	found := coat(10, 0.3)
 	found.Film = found.Film.AsFound(buildup.Measured{Mean: micrometres(300)}, share(0.2))
 	_, err = buildup.Needed([]buildup.Step{found, sand(10, 0.3)}, 0, on)

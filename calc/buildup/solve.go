@@ -82,7 +82,11 @@ func solvable(steps []Step, at int, terms Terms) (float64, error) {
 	if at < 0 || at >= len(steps) || !steps[at].Film.adds() {
 		return 0, &StepError{Step: at, Cause: NotACoat}
 	}
-	if _, err := StepSpread.Of(steps[at].Film.AddsCV.Value, 0); err != nil {
+	spread, err := StepSpread.Of(steps[at].Film.AddsCV.Value, unit.DryFilm(unit.Millimetre))
+	if err == nil {
+		_, err = Spread.Of(spread, 0, terms.Unfairness.Value)
+	}
+	if err != nil {
 		return 0, outOfRange(at, err)
 	}
 	z, err := deviate(terms.Thin)

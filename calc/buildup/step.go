@@ -107,6 +107,9 @@ func checkSteps(steps []Step) error {
 		if s.Goes > MaxGoes {
 			return &StepError{Step: i, Cause: TooManyGoes}
 		}
+		if _, err := Left.Of(s.Film.Least.Mean.Value, s.Film.Least.Thinnest.Value); err != nil {
+			return outOfRange(i, err) // neither least may be a film that none is
+		}
 	}
 	return nil
 }
