@@ -12,7 +12,7 @@
 //	own cup tests                                    cuptest.go, line.go
 //	time in hand, the largest cup                    work.go
 //	a day in cups                                    cups.go
-//	systems of a fixed ratio                         ratio.go
+//	systems of a fixed ratio, parts on a tool        ratio.go, weigh.go
 //	what helps against heat and cold                 remedy.go
 //
 // A dose has one door, Cup.Dose, and every refusal stands in it. What could hurt

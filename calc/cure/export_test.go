@@ -1,6 +1,10 @@
 package cure
 
-import "shedreckoner/calc/unit"
+import (
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/unit"
+)
 
 // EnergyOfLine is the energy of the straight line through tests, with none of the
 // checks of a fit.
@@ -13,3 +17,9 @@ var (
 	DoseRule      = dose
 	LargestByTime = Work.byTime
 )
+
+// OnMark is the steps and grams of a tool's mark nearest to a dose, all in grams.
+func OnMark(t Tool, want, least, most, rho decimal.Decimal) (steps int64, g Grams, ml Millilitres, isIn bool) {
+	m, isIn := t.mark(want, least, most, rho)
+	return m.steps, m.grams, m.millilitres, isIn
+}

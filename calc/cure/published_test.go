@@ -158,6 +158,10 @@ func TestPublishedDoses(t *testing.T) {
 			d, err := k.Dose()
 			return float64(d.Error.Value / d.Share.Value), err
 		}},
+		"part of a fixed ratio": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
+			p, err := cure.RatioByMass(column[unit.ByMass](r, "ratio", unit.InPure), noDensity, noDensity).ForTotal(column[unit.Mass](r, "total", unit.InGram))
+			return float64(p.A.Mass.Value), err
+		}},
 		"good practice": {Result: unit.InPercent, Got: func(r workingtest.Row) (float64, error) {
 			rows := table(t).Rows()
 			if r.Text("bound") == "most" {

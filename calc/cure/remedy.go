@@ -260,16 +260,20 @@ func (s Situation) smaller(m working.Figure[unit.Mass]) Offer {
 		o.Err = err
 		return o
 	}
-	o.Minutes, o.Err = spared.Figure(s.Cup.Mix.Whole(), m, s.Work.Speed, w)
 	c, err := s.Cup.share()
-	if o.Err != nil || err != nil {
+	if err != nil {
+		o.Err = err
 		return o
 	}
 	least, err := s.Cup.Card.Smallest(c, s.Cup.Mix, s.Cup.Tool, s.Cup.Peroxide)
-	if err == nil && m.Value < least.Value*(1-1e-9) {
-		err = &NotWithThisToolError{s.Cup.Tool, m.Value, least.Value}
+	switch {
+	case err != nil:
+		o.Err = err
+	case !(m.Value >= least.Value*(1-1e-9)):
+		o.Err = &NotWithThisToolError{s.Cup.Tool, m.Value, least.Value}
+	default:
+		o.Minutes, o.Err = spared.Figure(s.Cup.Mix.Whole(), m, s.Work.Speed, w)
 	}
-	o.Err = err
 	return o
 }
 

@@ -1,0 +1,339 @@
+package cure_test
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/shopspring/decimal"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// refused asserts that err holds an error of the wanted type, and gives it.
+func refused[E error](t *testing.T, err error) E {
+	t.Helper()
+	var want E
+	require.True(t, errors.As(err, &want), "%T: %v", want, err)
+	return want
+}
+
+func TestADoseIsReadInGramsAndInMillilitres(t *testing.T) {
+	c := cup(t, 350, 25)
+	d, err := c.Dose()
+	require.NoError(t, err)
+	assert.Equal(t, "5.2\u00a0g", d.Grams.String(), "5.25 g lies between two marks: the lesser")
+	assert.Equal(t, "4.52\u00a0mL", d.Millilitres.String())
+	assert.InDelta(t, 5.25, inGrams(d.Wanted), 1e-9)
+
+	c.Tool = tool(t, cure.Syringe, "0.2")
+	d, err = c.Dose()
+	require.NoError(t, err)
+	assert.Equal(t, "4.6\u00a0mL", d.Millilitres.String())
+	assert.Equal(t, "5.29\u00a0g", d.Grams.String())
+
+	c.Tool = tool(t, cure.Drops, "27")
+	d, err = c.Dose()
+	require.NoError(t, err)
+	assert.EqualValues(t, 123, d.Drops) // 4.565 mL × 27
+	assert.Equal(t, "5.24\u00a0g", d.Grams.String())
+	assert.InDelta(t, 123./27*1.15, inGrams(d.Mass), 1e-6)
+}
+
+func TestTheWorkingOfADoseGoesBackToTheTable(t *testing.T) {
+	d, err := cup(t, 350, 26).Dose()
+	require.NoError(t, err)
+	texts := d.Wanted.Step.Texts()
+	require.Len(t, texts, 4)
+	assert.Equal(t, "(26 − 25) ÷ (28 − 25) = 0.33333", texts[0].Numbers)
+	assert.Equal(t, "1.5 + (1.35 − 1.5) × 0.33333 = 1.45\u00a0%", texts[1].Numbers)
+	assert.Equal(t, "1.45 × 350 ÷ 100 = 5.075\u00a0g", texts[3].Numbers)
+}
+
+func TestFloorOfTheWholeAndCeilingOfTheProduct(t *testing.T) {
+	c := cup(t, 300, 15) // 2.2 %
+	c.Mix.Thinner, c.Mix.Wax, c.Mix.Pigment = grams(9), grams(6), grams(15)
+	d, err := c.Dose()
+	require.NoError(t, err)
+	assert.InDelta(t, 7.26, inGrams(d.Wanted), 1e-9, "2.2 % of the whole 330 g")
+	assert.InDelta(t, 100*7.3/330, unit.InPercent.From(float64(d.OfWhole.Value)), 1e-9)
+
+	c.Mix.Pigment = grams(60) // 2.2 % of 375 g is 2.75 % of the product
+	_, err = c.Dose()
+	outside := refused[*cure.OutsideError](t, err)
+	assert.InDelta(t, 0.02, float64(outside.Ceiling), 1e-9)
+
+	c.Card.Floor = percent(2.1) // 7.875 g for the whole, 7.5 g at most for the product
+	_, err = c.Dose()
+	clash := refused[*cure.ClashError](t, err)
+	assert.InDelta(t, 7.875e-3, float64(clash.Least), 1e-9)
+	assert.InDelta(t, 7.5e-3, float64(clash.Most), 1e-9)
+}
+
+// 35 g × 2.5 % on a step of 0.5 g: 0.875 g; the mark of 1 g would be 2.86 %.
+func TestADoseThatTheScaleCantHoldIsRefused(t *testing.T) {
+	c := cup(t, 35, 20)
+	c.Tool = tool(t, cure.Scale, "0.5")
+	var err error
+	c.Card.Table, err = cure.NewTable("own", source.Typed, row(15, 2.5), row(25, 2.5))
+	require.NoError(t, err)
+	_, err = c.Dose()
+	refused[*cure.NoRoomError](t, err)
+
+	c.Card.Ceiling = percent(2.6)
+	_, err = c.Dose()
+	tooSmall := refused[*cure.NotWithThisToolError](t, err)
+	assert.InDelta(t, 500, unit.InGram.From(float64(tooSmall.Smallest)), 1e-6)
+}
+
+// The mark itself stays inside the limits, whatever the cup's size says.
+func TestTheNearestMarkInsideTheLimits(t *testing.T) {
+	for _, c := range []struct {
+		kind              cure.ToolKind
+		step              string
+		want, least, most string // g
+		steps             int64  // 0: none
+	}{
+		{cure.Scale, "0.5", "0.875", "0.35", "0.875", 1}, // 1 g is nearer, and over
+		{cure.Scale, "0.5", "0.875", "0.6", "0.875", 0},
+		{cure.Scale, "0.5", "0.6", "0.55", "1.2", 2}, // 0.5 g is nearer, and under
+		{cure.Scale, "0.5", "0.75", "0.5", "1", 1},   // as near to both: the lesser
+		{cure.Scale, "1", "0.4", "0.0", "0.9", 0},    // nothing is no dose
+		{cure.Syringe, "0.2", "5.25", "3.5", "8.75", 23},
+		{cure.Syringe, "0.2", "5.25", "5.2", "5.28", 0},
+		{cure.Drops, "20", "5.25", "3.5", "8.75", 91},
+		{cure.Drops, "20", "5.23", "3.5", "5.231", 90}, // 91 drops would be 5.2325 g
+	} {
+		d := decimal.RequireFromString
+		n, g, ml, isIn := cure.OnMark(tool(t, c.kind, c.step), d(c.want), d(c.least), d(c.most), d("1.15"))
+		assert.Equal(t, c.steps > 0, isIn, c)
+		if isIn {
+			assert.Equal(t, c.steps, n, c)
+			for _, shown := range []decimal.Decimal{g.Number(), ml.Number().Mul(d("1.15"))} {
+				assert.True(t, shown.GreaterThanOrEqual(d(c.least)) && shown.LessThanOrEqual(d(c.most)), "%v shows %s g", c, shown)
+			}
+		}
+	}
+}
+
+func TestNoDoseInACupTheToolCantServe(t *testing.T) {
+	c := cup(t, 100, 20) // a scale of 1 g needs 154 g
+	c.Tool = tool(t, cure.Scale, "1")
+	_, err := c.Dose()
+	assert.InDelta(t, 100, unit.InGram.From(float64(refused[*cure.NotWithThisToolError](t, err).Cup)), 1e-9)
+
+	c.Largest = grams(120) // the smallest is over the largest
+	_, err = c.Dose()
+	assert.InDelta(t, 120, unit.InGram.From(float64(refused[*cure.NotWithThisToolError](t, err).Cup)), 1e-9)
+
+	c = cup(t, 501, 20)
+	_, err = c.Dose()
+	refused[*cure.CupTooLargeError](t, err)
+	c = cup(t, 50, 20)
+	c.Largest = working.Figure[unit.Mass]{}
+	_, err = c.Dose()
+	assert.Error(t, err, "no largest cup, no dose")
+}
+
+func TestTemperaturesThatRefuse(t *testing.T) {
+	_, err := cup(t, 200, 14.9).Dose()
+	assert.True(t, refused[*cure.BeyondTableError](t, err).IsCold())
+	_, err = cup(t, 200, 32.1).Dose()
+	beyond := refused[*cure.BeyondTableError](t, err)
+	assert.False(t, beyond.IsCold())
+	assert.InDelta(t, 305.15, float64(beyond.Warmest), 1e-9)
+	refused[*cure.TemperatureError](t, err) // and outside the card's limits: both are told
+
+	c := cup(t, 200, 20)
+	c.Shed.ColdestAhead = celsius(14.9).Value
+	_, err = c.Dose()
+	refused[*cure.ColdEveningError](t, err)
+	c.Shed.ColdestAhead = 0
+	_, err = c.Dose()
+	refused[*cure.ColdEveningError](t, err) // not known is not warm
+
+	c = cup(t, 200, 31)
+	c.Shed.Product = celsius(15.9)
+	_, err = c.Dose()
+	refused[*cure.ApartError](t, err)
+	c.Shed.Product = celsius(16)
+	_, err = c.Dose()
+	assert.NoError(t, err, "15 °C apart, the product cooler")
+}
+
+func TestAWarmProductOnAColdSurface(t *testing.T) {
+	c := cup(t, 200, 20) // 1.85 %
+	c.Shed.Product = celsius(28)
+	_, err := c.Dose() // 1.35 %: 0.5 points
+	require.NoError(t, err)
+	c.Shed.Product = celsius(28.5)
+	_, err = c.Dose()
+	steep := refused[*cure.SteepError](t, err)
+	assert.InDelta(t, 0.01325, float64(steep.AtProduct), 1e-9)
+
+	// A warm product beyond the table, within the card's limits: not comparable, so no dose.
+	c.Card.Limits.Warmest = celsius(35).Value
+	c.Shed.Product = celsius(33)
+	_, err = c.Dose()
+	assert.Equal(t, cure.Product, refused[*cure.BeyondTableError](t, err).Of)
+}
+
+func TestTheEndsOfTheTableHoldInFahrenheit(t *testing.T) {
+	for _, f := range []float64{59, 86} { // 15 and 30 °C; 86 °F comes out 6e-14 K over 30 °C
+		c := cup(t, 200, 20)
+		var err error
+		c.Card.Table, err = cure.NewTable("flow coat", source.CommonPractice, row(15, 2.2), row(30, 1.25))
+		require.NoError(t, err)
+		c.Card.Limits.Warmest = celsius(30).Value
+		at := given[unit.Temperature](f, unit.InFahrenheit)
+		c.Shed = cure.Shed{Product: at, Surface: at, ColdestAhead: at.Value}
+		_, err = c.Dose()
+		assert.NoError(t, err, f)
+	}
+}
+
+func TestOnlyTheNamedPeroxideOnAPromotedProduct(t *testing.T) {
+	c := cup(t, 200, 25)
+	for family, cause := range map[cure.Family]cure.PeroxideCause{
+		cure.UnknownFamily: cure.FamilyUnknown, cure.Family(99): cure.FamilyUnknown, cure.Family(-1): cure.FamilyUnknown,
+		cure.Cumene: cure.FamilyRefused, cure.Acetylacetone: cure.FamilyRefused, cure.BenzoylPaste: cure.FamilyRefused,
+	} {
+		c.Peroxide.Family = family
+		_, err := c.Dose()
+		assert.Equal(t, cause, refused[*cure.PeroxideError](t, err).Cause, family)
+	}
+	c.Peroxide.Family = cure.Ketone
+	c.Card.Takes.Families = []cure.Family{cure.KetoneLowHydrogenPeroxide}
+	_, err := c.Dose()
+	assert.Equal(t, cure.FamilyRefused, refused[*cure.PeroxideError](t, err).Cause, "not by its own name")
+	c.Card.Takes.Families = append(c.Card.Takes.Families, cure.Ketone, cure.UnknownFamily)
+	c.Card.Takes.Promoted = false
+	_, err = c.Dose()
+	assert.Equal(t, cure.NotPromoted, refused[*cure.PeroxideError](t, err).Cause)
+	c.Card.Takes.Promoted, c.Peroxide.Family = true, cure.UnknownFamily
+	_, err = c.Dose()
+	assert.Equal(t, cure.FamilyUnknown, refused[*cure.PeroxideError](t, err).Cause, "even where a card names it")
+}
+
+func TestPartsThatCantBeRight(t *testing.T) {
+	for _, mix := range []cure.Mix{
+		{}, {Product: grams(-5)}, {Product: grams(math.NaN())}, {Product: grams(math.Inf(1))}, {Product: grams(30000)},
+		{Product: grams(100), Thinner: grams(-1)}, {Product: grams(100), Pigment: grams(math.NaN())},
+		{Product: grams(100), Wax: grams(4.01)},
+	} {
+		c := cup(t, 100, 25)
+		c.Mix = mix
+		_, err := c.Dose()
+		refused[*cure.PartError](t, err)
+	}
+	both := cup(t, 100, 60)
+	both.Mix.Wax = grams(5)
+	_, err := both.Dose()
+	refused[*cure.PartError](t, err) // told together with the heat
+	refused[*cure.TemperatureError](t, err)
+
+	c := cup(t, 100, 25)
+	c.Mix.Wax = grams(4)
+	_, err = c.Dose()
+	assert.NoError(t, err)
+	for _, rho := range []float64{0, math.NaN(), math.Inf(1), -1, 115} {
+		c.Peroxide.Density = density(rho)
+		_, err := c.Dose()
+		refused[*working.RangeError](t, err)
+	}
+}
+
+func TestTablesThatCantBeRight(t *testing.T) {
+	for _, c := range []struct {
+		rows  []cure.Row
+		fault cure.TableFault
+	}{
+		{nil, cure.TooFewRows},
+		{[]cure.Row{row(20, 1.5)}, cure.TooFewRows},
+		{make([]cure.Row, cure.MaxRows+1), cure.TooManyRows},
+		{[]cure.Row{row(20, 1.5), row(18, 1.6)}, cure.OutOfOrder},
+		{[]cure.Row{row(20, 1.5), row(20, 1.5)}, cure.SameTemperature},
+		{[]cure.Row{row(20, 1.5), row(20.05, 1.2)}, cure.SameTemperature},
+		{[]cure.Row{row(20, 15), row(25, 1.5)}, cure.NotAShare},
+		{[]cure.Row{row(20, 1.5), row(25, math.NaN())}, cure.NotAShare},
+		{[]cure.Row{row(20, 1.5), row(25, 0)}, cure.NotAShare},
+		{[]cure.Row{row(20, 1.5), row(77, 1.2)}, cure.NotATemperature},
+		{[]cure.Row{row(math.NaN(), 1.5), row(25, 1.2)}, cure.NotATemperature},
+	} {
+		_, err := cure.NewTable("own", source.Typed, c.rows...)
+		assert.Equal(t, c.fault, refused[*cure.TableError](t, err).Fault, c.rows)
+	}
+	_, err := cure.Table{}.At(celsius(20))
+	refused[*cure.TableError](t, err)
+
+	full := make([]cure.Row, cure.MaxRows)
+	for i := range full {
+		full[i] = row(float64(i), 1.5)
+	}
+	_, err = cure.NewTable("own", source.Typed, full...)
+	assert.NoError(t, err)
+
+	rising, err := cure.NewTable("own", source.Typed, row(15, 1.5), row(20, 1.8), row(25, 0.4))
+	require.NoError(t, err)
+	assert.Equal(t, []cure.Ask{{Row: 1, Why: cure.Rises}, {Row: 2, Why: cure.Unusual}}, rising.Asks())
+	assert.Empty(t, table(t).Asks())
+}
+
+func TestToolsThatCantBeRight(t *testing.T) {
+	for _, c := range []struct {
+		kind cure.ToolKind
+		step string
+	}{{0, "1"}, {9, "1"}, {cure.Scale, "0"}, {cure.Scale, "-1"}, {cure.Syringe, "11"}, {cure.Drops, "7"}, {cure.Drops, "61"},
+		{cure.Scale, "1e10000000"}, {cure.Scale, "1e-10000000"}} {
+		_, err := cure.NewTool(c.kind, decimal.RequireFromString(c.step))
+		refused[*cure.ToolError](t, err)
+	}
+	c := cup(t, 200, 25)
+	c.Tool = cure.Tool{}
+	_, err := c.Dose()
+	refused[*cure.ToolError](t, err)
+}
+
+func TestADoseIsLinearInMass(t *testing.T) {
+	for _, at := range []float64{15, 19.3, 26, 32} {
+		one, err := cup(t, 100, at).Dose()
+		require.NoError(t, err)
+		for _, times := range []float64{1.5, 2, 3.7, 5} {
+			more, err := cup(t, 100*times, at).Dose()
+			require.NoError(t, err)
+			assert.InEpsilon(t, times*inGrams(one.Wanted), inGrams(more.Wanted), 1e-12)
+		}
+	}
+}
+
+func TestTheTableStaysBetweenItsRows(t *testing.T) {
+	random := rand.New(rand.NewPCG(3, 4))
+	for range 300 {
+		rows := []cure.Row{row(10+5*random.Float64(), 0.5+3*random.Float64())}
+		for range 1 + random.IntN(6) {
+			last := unit.InCelsius.From(float64(rows[len(rows)-1].Surface))
+			rows = append(rows, row(last+0.2+4*random.Float64(), 0.5+3*random.Float64()))
+		}
+		made, err := cure.NewTable("own", source.Typed, rows...)
+		require.NoError(t, err)
+		for i := 1; i < len(rows); i++ {
+			cold, warm := rows[i-1], rows[i]
+			at := cold.Surface + (warm.Surface-cold.Surface)*unit.Temperature(random.Float64())
+			c, err := made.At(working.Given(at, "surface", unit.InCelsius, "", source.Typed))
+			require.NoError(t, err)
+			assert.GreaterOrEqual(t, float64(c.Value), float64(min(cold.Catalyst, warm.Catalyst))-1e-12)
+			assert.LessOrEqual(t, float64(c.Value), float64(max(cold.Catalyst, warm.Catalyst))+1e-12)
+		}
+		for _, r := range rows {
+			c, err := made.At(working.Given(r.Surface, "surface", unit.InCelsius, "", source.Typed))
+			require.NoError(t, err)
+			assert.InDelta(t, float64(r.Catalyst), float64(c.Value), 1e-12)
+		}
+	}
+}

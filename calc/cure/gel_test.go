@@ -1,0 +1,261 @@
+package cure_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+func bandAt(t *testing.T, g cure.Gel, c, p float64) cure.Band {
+	t.Helper()
+	b, err := g.At(celsius(c), percent(p))
+	require.NoError(t, err)
+	return b
+}
+
+func TestGelTimeFallsWithTemperatureAndCatalyst(t *testing.T) {
+	for at := 10.; at < 40; at++ {
+		for p := 1.; p < 2.5; p += 0.25 {
+			here, warmer, more := bandAt(t, gel(), at, p), bandAt(t, gel(), at+1, p), bandAt(t, gel(), at, p+0.1)
+			for _, later := range []cure.Band{warmer, more} {
+				assert.Less(t, later.Early.Value, here.Early.Value)
+				assert.Less(t, later.Mid.Value, here.Mid.Value)
+				assert.Less(t, later.Late.Value, here.Late.Value)
+			}
+			assert.LessOrEqual(t, here.Early.Value, here.Mid.Value)
+			assert.LessOrEqual(t, here.Mid.Value, here.Late.Value)
+		}
+	}
+}
+
+func TestTheBandWidensAwayFromTheReference(t *testing.T) {
+	width := func(at float64) float64 {
+		b := bandAt(t, gel(), at, 1.8)
+		return float64(b.Late.Value / b.Early.Value)
+	}
+	for d := 0.; d < 15; d++ {
+		assert.Less(t, width(25+d), width(25+d+1))
+		assert.Less(t, width(25-d), width(25-d-1))
+	}
+}
+
+// The extremes over all corners hold every point of the ranges.
+func TestTheBandHoldsEveryPointOfItsRanges(t *testing.T) {
+	random := rand.New(rand.NewPCG(5, 6))
+	b := bandAt(t, gel(), 31, 1.3)
+	for range 1000 {
+		ref, n, ea := 10+7*random.Float64(), 0.5+0.5*random.Float64(), 40e3+45e3*random.Float64()
+		m := ref * math.Pow(1.8/1.3, n) * math.Exp(ea/8.314462618*(1/304.15-1/298.15))
+		assert.GreaterOrEqual(t, m, inMinutes(b.Early)-1e-9)
+		assert.LessOrEqual(t, m, inMinutes(b.Late)+1e-9)
+	}
+}
+
+func TestNoMinutesFarFromAKnownPoint(t *testing.T) {
+	bandAt(t, gel(), 10, 1.8)
+	bandAt(t, gel(), 40, 1.8)
+	for _, c := range []float64{9.9, 40.1, math.NaN(), math.Inf(1)} {
+		_, err := gel().At(celsius(c), percent(1.8))
+		refused[*cure.FarError](t, err)
+	}
+	_, err := gel().InCup(celsius(25), percent(1.8), 500*unit.Gram)
+	require.NoError(t, err)
+	for _, m := range []float64{501, 0, -1, math.NaN()} {
+		_, err = gel().InCup(celsius(25), percent(1.8), unit.Of[unit.Mass](m, unit.InGram))
+		refused[*cure.InCupError](t, err)
+	}
+}
+
+func TestAGelTimeThatCantBeRight(t *testing.T) {
+	for _, spoil := range []func(*cure.Gel){
+		func(g *cure.Gel) { g.Time.Low = minutes(14) },
+		func(g *cure.Gel) { g.Time.Mid = minutes(math.NaN()) },
+		func(g *cure.Gel) { g.Time = cure.Range[unit.Time]{} },
+		func(g *cure.Gel) { g.Energy.High = energy(50) },
+		func(g *cure.Gel) { g.Order.Low = factor(0) },
+		func(g *cure.Gel) { g.Catalyst = working.Figure[unit.ByMass]{} },
+	} {
+		g := gel()
+		spoil(&g)
+		_, err := g.At(celsius(25), percent(1.8))
+		refused[*cure.GelError](t, err)
+	}
+	_, err := gel().At(celsius(25), working.Figure[unit.ByMass]{})
+	refused[*cure.GelError](t, err)
+	_, err = gel().At(celsius(25), percent(0))
+	refused[*working.RangeError](t, err)
+	_, err = cure.Gel{}.At(celsius(25), percent(1))
+	assert.Error(t, err)
+}
+
+// synthetic is a cup test that follows the law, off by noise in ln t.
+func synthetic(ea, n, c, p, noise float64) cure.CupTest {
+	m := 13 * math.Pow(1.8/p, n) * math.Exp(ea*1000/8.314462618*(1/(c+273.15)-1/298.15)+noise)
+	return cure.CupTest{Gel: minutes(m), Temperature: celsius(c), Catalyst: percent(p), Mass: grams(100)}
+}
+
+func TestOneTestScales(t *testing.T) {
+	g, err := gel().Tested(synthetic(55, 0.8, 30, 1.3, math.Log(0.5)))
+	require.NoError(t, err)
+	assert.Equal(t, cure.Scaled, g.Fit)
+	for _, at := range []float64{20, 25, 30, 38} { // the middle is half the card's everywhere
+		assert.InEpsilon(t, 0.5*inMinutes(bandAt(t, gel(), at, 1.5).Mid), inMinutes(bandAt(t, g, at, 1.5).Mid), 1e-9)
+	}
+	at := bandAt(t, g, 30, 1.3)
+	assert.InEpsilon(t, 10./13, float64(at.Early.Value/at.Mid.Value), 1e-9, "one test leaves the card's range")
+	assert.InEpsilon(t, 17./13, float64(at.Late.Value/at.Mid.Value), 1e-9)
+	_, err = g.At(celsius(14), percent(2.2))
+	assert.InDelta(t, 303.15, float64(refused[*cure.FarError](t, err).Nearest), 1e-9, "only the tested temperature is known")
+}
+
+func TestScatterAtOneTemperatureShowsInTheBand(t *testing.T) {
+	test := func(m float64) cure.CupTest {
+		return cure.CupTest{Gel: minutes(m), Temperature: celsius(25), Catalyst: percent(1.8), Mass: grams(100)}
+	}
+	g, err := gel().Tested(test(8), test(10), test(12.5))
+	require.NoError(t, err)
+	b := bandAt(t, g, 25, 1.8)
+	assert.InDelta(t, 10, inMinutes(b.Mid), 1e-9, "mean of the logarithms")
+	sd := math.Log(1.25) // of −ln 1.25, 0, ln 1.25
+	assert.InDelta(t, 10*math.Exp(-2*sd), inMinutes(b.Early), 1e-9)
+	assert.InDelta(t, 10*math.Exp(2*sd), inMinutes(b.Late), 1e-9)
+
+	g, err = gel().Tested(test(10), test(10), test(10), test(10))
+	require.NoError(t, err)
+	b = bandAt(t, g, 25, 1.8)
+	assert.InDelta(t, 10/1.1, inMinutes(b.Early), 1e-9, "lucky tests don't fake certainty")
+	assert.InDelta(t, 11, inMinutes(b.Late), 1e-9)
+}
+
+func TestTestsOverTemperatureGiveTheEnergy(t *testing.T) {
+	for _, ea := range []float64{35, 48, 60, 85} {
+		g, err := gel().Tested(synthetic(ea, 0.8, 18, 2, 0), synthetic(ea, 0.8, 24, 1.6, 0), synthetic(ea, 0.8, 30, 1.25, 0))
+		require.NoError(t, err)
+		assert.Equal(t, cure.Fitted, g.Fit)
+		assert.InDelta(t, ea, unit.InKilojoulePerMole.From(float64(g.Energy.Mid.Value)), 1e-6, "with n fixed, corrected for catalyst")
+		assert.InDelta(t, inMinutes(synthetic(ea, 0.8, 26, 1.4, 0).Gel), inMinutes(bandAt(t, g, 26, 1.4).Mid), 1e-6)
+	}
+	// Two tests lie on any line: the energy still has a range.
+	two, err := gel().Tested(synthetic(60, 0.8, 18, 1.5, 0), synthetic(60, 0.8, 30, 1.5, 0))
+	require.NoError(t, err)
+	assert.Less(t, unit.InKilojoulePerMole.From(float64(two.Energy.Low.Value)), 55.)
+	assert.Greater(t, unit.InKilojoulePerMole.From(float64(two.Energy.High.Value)), 65.)
+	// 8 °C is enough, less is not.
+	g, err := gel().Tested(synthetic(70, 0.8, 20, 1.5, 0), synthetic(70, 0.8, 28, 1.5, 0))
+	require.NoError(t, err)
+	assert.Equal(t, cure.Fitted, g.Fit)
+	g, err = gel().Tested(synthetic(70, 0.8, 20, 1.5, 0), synthetic(70, 0.8, 27.9, 1.5, 0))
+	require.NoError(t, err)
+	assert.Equal(t, cure.Scaled, g.Fit)
+	assert.InDelta(t, 55, unit.InKilojoulePerMole.From(float64(g.Energy.Mid.Value)), 1e-9)
+}
+
+// Tests with 5 % noise: the energy is recovered within its range nearly always,
+// and the band holds the true time.
+func TestTheEnergyIsRecoveredFromNoisyTests(t *testing.T) {
+	random := rand.New(rand.NewPCG(7, 8))
+	const runs = 400
+	inRange, inBand, sum := 0, 0, 0.0
+	for range runs {
+		ea, n := 45+20*random.Float64(), 0.5+0.5*random.Float64()
+		var tests []cure.CupTest
+		for _, c := range []float64{16, 19, 22, 25, 28, 31} {
+			tests = append(tests, synthetic(ea, n, c, 2.4-0.04*c+0.2*random.Float64(), 0.05*random.NormFloat64()))
+		}
+		g, err := gel().Tested(tests...)
+		require.NoError(t, err)
+		sum += unit.InKilojoulePerMole.From(float64(g.Energy.Mid.Value)) - ea
+		if e := unit.Of[unit.MolarEnergy](ea, unit.InKilojoulePerMole); e >= g.Energy.Low.Value && e <= g.Energy.High.Value {
+			inRange++
+		}
+		truth := unit.InMinute.From(float64(synthetic(ea, n, 27, 1.4, 0).Gel.Value))
+		if b := bandAt(t, g, 27, 1.4); truth >= inMinutes(b.Early) && truth <= inMinutes(b.Late) {
+			inBand++
+		}
+	}
+	assert.Less(t, math.Abs(sum/runs), 3., "no lean to either side")
+	assert.Greater(t, inRange, runs*95/100)
+	assert.Greater(t, inBand, runs*98/100)
+}
+
+func TestUnusualEnergiesOnlyBetweenTheTests(t *testing.T) {
+	for _, ea := range []float64{25, 110} {
+		g, err := gel().Tested(synthetic(ea, 0.8, 18, 1.5, 0), synthetic(ea, 0.8, 28, 1.5, 0))
+		require.NoError(t, err)
+		assert.Equal(t, cure.FittedUnusual, g.Fit)
+		bandAt(t, g, 18, 1.5)
+		bandAt(t, g, 28, 1.5)
+		for _, at := range []float64{17.9, 28.1} {
+			_, err := g.At(celsius(at), percent(1.5))
+			assert.True(t, refused[*cure.FarError](t, err).Unusual)
+		}
+	}
+	g, err := gel().Tested(synthetic(22, 0.8, 18, 1.5, 0.1), synthetic(22, 0.8, 23, 1.5, -0.2), synthetic(22, 0.8, 28, 1.5, 0.1))
+	require.NoError(t, err)
+	assert.InDelta(t, 20, unit.InKilojoulePerMole.From(float64(g.Energy.Low.Value)), 1e-9, "the range keeps to what is taken at all")
+	for _, ea := range []float64{-40, 0, 19, 131, 300} {
+		_, err := gel().Tested(synthetic(ea, 0.8, 18, 1.5, 0), synthetic(ea, 0.8, 28, 1.5, 0))
+		assert.InDelta(t, ea, unit.InKilojoulePerMole.From(float64(refused[*cure.EnergyError](t, err).Energy)), 1e-6)
+	}
+}
+
+func TestCupTestsThatCantBeRight(t *testing.T) {
+	good := synthetic(55, 0.8, 25, 1.5, 0)
+	for _, c := range []struct {
+		spoil func(*cure.CupTest)
+		fault cure.TestFault
+	}{
+		{func(c *cure.CupTest) { c.Gel = minutes(0) }, cure.GelTimeFault},
+		{func(c *cure.CupTest) { c.Gel = minutes(-3) }, cure.GelTimeFault},
+		{func(c *cure.CupTest) { c.Gel = minutes(math.NaN()) }, cure.GelTimeFault},
+		{func(c *cure.CupTest) { c.Gel = minutes(2000) }, cure.GelTimeFault},
+		{func(c *cure.CupTest) { c.Temperature = celsius(77) }, cure.TemperatureFault},
+		{func(c *cure.CupTest) { c.Catalyst = percent(0) }, cure.CatalystFault},
+		{func(c *cure.CupTest) { c.Catalyst = working.Figure[unit.ByMass]{} }, cure.CatalystFault},
+		{func(c *cure.CupTest) { c.Mass = grams(0) }, cure.MassFault},
+		{func(c *cure.CupTest) { c.Mass = grams(201) }, cure.UnlikeMass},
+	} {
+		bad := good
+		c.spoil(&bad)
+		_, err := gel().Tested(good, bad)
+		e := refused[*cure.TestError](t, err)
+		assert.Equal(t, cure.TestError{Test: 1, Fault: c.fault}, *e)
+	}
+	_, err := gel().Tested(make([]cure.CupTest, cure.MaxTests+1)...)
+	assert.Equal(t, cure.TooManyTests, refused[*cure.TestError](t, err).Fault)
+	same, err := gel().Tested()
+	require.NoError(t, err)
+	assert.Equal(t, gel().Time.Mid.Value, same.Time.Mid.Value)
+	assert.Equal(t, cure.FromCard, same.Fit)
+}
+
+func TestPotLifeOfAFixedRatio(t *testing.T) {
+	listed := fixedRatio(celsius(20), energy(57))
+	none := working.Figure[unit.ByMass]{}
+	for at := 10.; at < 30; at++ {
+		here, err := listed.InCup(celsius(at), none, 100*unit.Gram)
+		require.NoError(t, err)
+		warmer, err := listed.InCup(celsius(at+1), none, 100*unit.Gram)
+		require.NoError(t, err)
+		assert.Less(t, warmer.Mid.Value, here.Mid.Value)
+	}
+	_, err := listed.At(celsius(20), percent(1))
+	refused[*cure.GelError](t, err)
+	_, err = listed.InCup(celsius(20), none, 501*unit.Gram)
+	refused[*cure.InCupError](t, err)
+	g, err := listed.Tested(
+		cure.CupTest{Gel: minutes(80), Temperature: celsius(16), Mass: grams(100)},
+		cure.CupTest{Gel: minutes(40), Temperature: celsius(26), Mass: grams(100)})
+	require.NoError(t, err)
+	assert.Equal(t, cure.Fitted, g.Fit)
+	b, err := g.At(celsius(26), none)
+	require.NoError(t, err)
+	assert.InDelta(t, 40, inMinutes(b.Mid), 1e-9)
+}

@@ -1,0 +1,56 @@
+package cure
+
+import (
+	"fmt"
+
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// LeastSteps is how many steps of a tool a part must have to be measured with
+// it: fewer, and rounding alone moves the mix by more than 2.5 %.
+// Source: assumption.
+const LeastSteps = 20
+
+// CoarseToolError says that a part is too small for the steps of the tool.
+type CoarseToolError struct{ Step, Least decimal.Decimal } // in the tool's unit
+
+// Error names the least that the tool can measure.
+func (e *CoarseToolError) Error() string {
+	return fmt.Sprintf("cure: a step of %s needs a part of at least %s", e.Step, e.Least)
+}
+
+// Weigh rounds a part of a mix, not a peroxide, to the nearest mark of a scale.
+// Range: at least LeastSteps steps. Errors: *ToolError for another tool, *CoarseToolError.
+func (t Tool) Weigh(part working.Figure[unit.Mass]) (Grams, error) {
+	n, err := t.round(Scale, unit.InGram.From(float64(part.Value)))
+	return Grams{n}, err
+}
+
+// Draw rounds a part of a mix, not a peroxide, to the nearest mark of a syringe
+// or measuring cup. Range, errors: as Weigh.
+func (t Tool) Draw(part working.Figure[unit.Volume]) (Millilitres, error) {
+	n, err := t.round(Syringe, unit.InMillilitre.From(float64(part.Value)))
+	return Millilitres{n}, err
+}
+
+func (t Tool) round(kind ToolKind, amount float64) (decimal.Decimal, error) {
+	if t.kind != kind {
+		return decimal.Zero, &ToolError{Kind: t.kind}
+	}
+	least := t.step.Mul(decimal.NewFromInt(LeastSteps))
+	if !(amount >= least.InexactFloat64()*(1-1e-9) && amount <= mostMeasured) {
+		return decimal.Zero, &CoarseToolError{t.step, least}
+	}
+	n := decimal.NewFromFloat(amount).Round(gramPlaces)
+	whole, rest := n.QuoRem(t.step, 0)
+	if rest.GreaterThanOrEqual(t.step.Sub(rest)) {
+		whole = whole.Add(decimal.NewFromInt(1))
+	}
+	return whole.Mul(t.step), nil
+}
+
+// mostMeasured is the largest part, in grams or millilitres.
+const mostMeasured = 200000

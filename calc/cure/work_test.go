@@ -1,0 +1,132 @@
+package cure_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+func handAt(t *testing.T, w cure.Work, product, surface float64, isTested bool) cure.Hand {
+	t.Helper()
+	s := cure.Shed{Product: celsius(product), Surface: celsius(surface)}
+	c, err := table(t).At(s.Surface)
+	require.NoError(t, err)
+	h, err := w.InHand(gel(), s, c, batch(t), isTested)
+	require.NoError(t, err)
+	return h
+}
+
+func TestWhatKeepsACupSmall(t *testing.T) {
+	h := handAt(t, work(), 20, 20, true)
+	assert.Equal(t, cure.ByBatch, h.Bound)
+	assert.False(t, h.IsTestOnly)
+
+	h = handAt(t, work(), 20, 20, false)
+	assert.Equal(t, cure.Untested, h.Bound)
+	assert.InDelta(t, 100, inGrams(h.Largest), 1e-9)
+
+	slow := work()
+	slow.Speed = given[unit.SpreadingSpeed](0.05, unit.InSquareMetrePerMinute)
+	h = handAt(t, slow, 20, 20, true)
+	assert.Equal(t, cure.ByTime, h.Bound)
+	assert.InDelta(t, 0.05*inMinutes(h.Spreading)*500, inGrams(h.Largest), 1e-6)
+
+	for _, isTested := range []bool{true, false} {
+		h = handAt(t, work(), 28, 28, isTested)
+		assert.True(t, h.IsTestOnly)
+		assert.Equal(t, cure.TooShort, h.Bound)
+		assert.InDelta(t, 100, inGrams(h.Largest), 1e-9)
+	}
+}
+
+func TestTheBatchFallsWithGelTime(t *testing.T) {
+	w := work()
+	w.Mixing = minutes(0)
+	h := handAt(t, w, 30, 30, true)
+	early := bandAt(t, gel(), 30, 1.25).Early
+	assert.Equal(t, cure.ByBatch, h.Bound)
+	assert.InDelta(t, 500*inMinutes(early)/inMinutes(batch(t).Gel), inGrams(h.Largest), 1e-6)
+}
+
+func TestNoCupOverFiveTimesTheTestedMass(t *testing.T) {
+	g := gel()
+	g.Mass = grams(50)
+	c, err := table(t).At(celsius(20))
+	require.NoError(t, err)
+	h, err := work().InHand(g, shed(20), c, batch(t), true)
+	require.NoError(t, err)
+	assert.Equal(t, cure.ByTestedMass, h.Bound)
+	assert.InDelta(t, 250, inGrams(h.Largest), 1e-9)
+}
+
+// Design: minutes in the cup over early gel there, and minutes to lay off over
+// early gel on the surface, use up the usable share and no more.
+func TestTimeInHandAddsUp(t *testing.T) {
+	random := rand.New(rand.NewPCG(9, 10))
+	for range 200 {
+		surface := 15 + 17*random.Float64()
+		product := min(max(surface-10*random.Float64(), 15), 32)
+		w := work()
+		w.Mixing, w.Stretch = minutes(3*random.Float64()), minutes(2*random.Float64())
+		h := handAt(t, w, product, surface, true)
+		inCup := float64(h.Spreading.Value + w.Mixing.Value)
+		used := inCup/float64(h.Cup.Early.Value) + float64(w.Stretch.Value/h.Film.Early.Value)
+		assert.InDelta(t, 0.6, used, 1e-9)
+	}
+}
+
+func TestCupsOfADay(t *testing.T) {
+	cups, err := cure.CupsFor(grams(1800), grams(500), grams(40), grams(80))
+	require.NoError(t, err)
+	assert.EqualValues(t, 5, cups.Count.Value) // 420 g leave each
+	assert.InDelta(t, 440, inGrams(cups.Each), 1e-9)
+	assert.InDelta(t, 400, inGrams(cups.Loss), 1e-9)
+
+	cups, err = cure.CupsFor(grams(840), grams(500), grams(40), grams(80))
+	require.NoError(t, err)
+	assert.EqualValues(t, 2, cups.Count.Value, "exactly two")
+
+	cups, err = cure.CupsFor(grams(50), grams(500), grams(200), grams(80)) // less than the tool can dose
+	require.NoError(t, err)
+	assert.InDelta(t, 200, inGrams(cups.Each), 1e-9)
+	assert.InDelta(t, 150, inGrams(cups.Loss), 1e-9)
+
+	_, err = cure.CupsFor(grams(500), grams(100), grams(154), grams(15))
+	refused[*cure.NotWithThisToolError](t, err)
+	_, err = cure.CupsFor(grams(500), grams(80), grams(40), grams(80))
+	refused[*cure.CupsError](t, err)
+	_, err = cure.CupsFor(grams(100000), grams(100), grams(40), grams(80))
+	assert.InDelta(t, 5000, refused[*cure.CupsError](t, err).Count, 1e-9)
+	for _, need := range []float64{0, -1, math.NaN(), math.Inf(1)} {
+		_, err = cure.CupsFor(grams(need), grams(500), grams(40), grams(80))
+		refused[*working.RangeError](t, err)
+	}
+	_, err = cure.CupsFor(grams(100), grams(math.NaN()), grams(40), grams(80))
+	assert.Error(t, err)
+}
+
+func TestCupsCoverTheNeedWithinTheirLimits(t *testing.T) {
+	random := rand.New(rand.NewPCG(11, 12))
+	for range 2000 {
+		need, largest := 1+5000*random.Float64(), 100+900*random.Float64()
+		smallest, left := 20+80*random.Float64(), 90*random.Float64()
+		cups, err := cure.CupsFor(grams(need), grams(largest), grams(smallest), grams(left))
+		if err != nil {
+			refused[*cure.CupsError](t, err)
+			continue
+		}
+		n, each := float64(cups.Count.Value), inGrams(cups.Each)
+		assert.GreaterOrEqual(t, n*(each-left), need-1e-3)
+		assert.LessOrEqual(t, each, largest)
+		assert.GreaterOrEqual(t, each, smallest-1e-6)
+		assert.InDelta(t, n*each-need, inGrams(cups.Loss), 1e-6)
+		assert.Less(t, (n-1)*(math.Floor(largest)-left), need, "one cup fewer wouldn't do")
+	}
+}
