@@ -55,7 +55,7 @@ var Fields = []*Field{
 	field("cured", "cured share of the wet film, rolled", unit.Percents, 0.05, 1, func(c *Card) *Spec[unit.SolidsByVolume] { return &c.CuredRolled }),
 	field("cured-sprayed", "cured share of the wet film, sprayed", unit.Percents, 0.05, 1, func(c *Card) *Spec[unit.SolidsByVolume] { return &c.CuredSprayed }),
 	field("cured-density", "density once cured", unit.Densities, 200, 3000, func(c *Card) *Spec[unit.Density] { return &c.CuredDensity }),
-	field("styrene", "styrene in the product, by mass", unit.Percents, 0, 0.7, func(c *Card) *Spec[unit.ByMass] { return &c.Styrene }),
+	field("styrene", "styrene in the product, by mass", unit.Percents, 0, 1, func(c *Card) *Spec[unit.ByMass] { return &c.Styrene }),
 	field("coat-least", "least wet film in one coat", unit.Films, 1e-6, 5e-3, func(c *Card) *Spec[unit.WetFilm] { return &c.CoatLeast }),
 	field("coat-most", "largest wet film in one coat", unit.Films, 1e-6, 5e-3, func(c *Card) *Spec[unit.WetFilm] { return &c.CoatMost }),
 	field("pass-most", "largest pass of filler", unit.Fills, 1e-4, 0.05, func(c *Card) *Spec[unit.WetFilm] { return &c.PassMost }),

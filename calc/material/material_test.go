@@ -1,0 +1,195 @@
+package material_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+)
+
+// A figure lies within its own range, carries a mark of how far it can be
+// trusted, and could be typed in its field.
+func TestEveryFigureLiesInItsRange(t *testing.T) {
+	for _, c := range material.Cards {
+		for _, f := range material.Fields {
+			v := f.Of(c)
+			name := c.Key + ", " + f.Key
+			if !f.Shown(c) {
+				assert.Equal(t, material.Figure{}, v, name)
+				continue
+			}
+			if !v.Known {
+				assert.Zero(t, v.Value, name)
+				continue
+			}
+			assert.LessOrEqual(t, v.Low, v.Value, name)
+			assert.LessOrEqual(t, v.Value, v.High, name)
+			assert.GreaterOrEqual(t, v.Low, f.Min-1e-12, name)
+			assert.LessOrEqual(t, v.High, f.Max+1e-12, name)
+			assert.NotEqual(t, source.Typed, v.Mark, "%s: nothing that ships was typed", name)
+		}
+	}
+}
+
+func TestFieldsAreWritableAndUnique(t *testing.T) {
+	seen := map[string]bool{"name": true, "base": true, "stock": true, "note": true, "pack": true, "dose": true}
+	for _, f := range material.Fields {
+		assert.False(t, seen[f.Key], f.Key)
+		seen[f.Key] = true
+		assert.Less(t, f.Min, f.Max, f.Key)
+		require.NotNil(t, f.Measure, f.Key)
+		card := *material.Cards[0]
+		f.Put(&card, f.Max)
+		assert.Equal(t, material.Figure{Value: f.Max, Low: f.Of(&card).Low, High: f.Of(&card).High, Mark: source.Typed, Known: true}, f.Of(&card))
+		for _, other := range material.Fields { // no two entries lead to one place
+			if other != f {
+				assert.Equal(t, other.Of(material.Cards[0]), other.Of(&card), "%s and %s", f.Key, other.Key)
+			}
+		}
+	}
+}
+
+func TestACopyLeavesWhatShipsAlone(t *testing.T) {
+	card, found := material.Find("gelcoat")
+	require.True(t, found)
+	material.Fields[0].Put(&card, 999)
+	again, _ := material.Find("gelcoat")
+	assert.NotEqual(t, unit.Density(999), again.Density.Value)
+	_, found = material.Find("no such card")
+	assert.False(t, found)
+}
+
+func TestCardsReferToCards(t *testing.T) {
+	seen := map[string]bool{}
+	for _, c := range material.Cards {
+		assert.False(t, seen[c.Key], c.Key)
+		seen[c.Key] = true
+		assert.NotEmpty(t, c.Name)
+		assert.NotContains(t, c.Key, ".", "a key is part of a path")
+		assert.Empty(t, strings.Trim(c.Key, "abcdefghijklmnopqrstuvwxyz-"), "never a number: own cards have those")
+		refers(t, c, c.Thinner, material.Thinner)
+		refers(t, c, c.Hardener, material.Catalyst)
+		if c.Thinner != "" {
+			assert.True(t, c.ThinnerRefuse.Known && c.ThinnerAsk.Known, c.Key)
+			assert.Less(t, c.ThinnerAsk.Value, c.ThinnerRefuse.Value, c.Key)
+		}
+		if c.Hardener != "" {
+			assert.True(t, c.HardenerShare.Known, c.Key)
+			hardener, _ := material.Find(c.Hardener)
+			assert.Contains(t, c.Families, hardener.Family, "%s takes its own hardener", c.Key)
+		}
+	}
+	for _, m := range material.Methods {
+		if m.Tool != "" {
+			_, found := material.Find(m.Tool)
+			assert.True(t, found, m.Key)
+		}
+	}
+}
+
+func refers(t *testing.T, c *material.Card, key string, kind material.Kind) {
+	t.Helper()
+	if key == "" {
+		return
+	}
+	other, found := material.Find(key)
+	assert.True(t, found && other.Kind == kind && other.Density.Known, "%s: %s", c.Key, key)
+}
+
+// A coat's least and largest film leave room for one another, at every end of
+// the temperature, humidity and film ranges.
+func TestLowerLimitsLieBelowUpperOnes(t *testing.T) {
+	for _, c := range material.Cards {
+		below(t, c, "coat", c.CoatLeast, c.CoatMost)
+		below(t, c, "left", c.LeftLeast, c.LeftMost)
+		below(t, c, "left", c.LeftThinnest, c.LeftLeast)
+		below(t, c, "surface", c.SurfaceLeast, c.SurfaceMost)
+		below(t, c, "humidity", c.HumidityLeast, c.HumidityMost)
+		below(t, c, "catalyst", c.Floor, c.Ceiling)
+		below(t, c, "pigment", c.PigmentAsk, c.PigmentMost)
+	}
+}
+
+func below[Q unit.Quantity](t *testing.T, c *material.Card, name string, low, high material.Spec[Q]) {
+	t.Helper()
+	if low.Known && high.Known {
+		assert.Less(t, low.Value, high.Value, "%s: %s", c.Key, name)
+	}
+}
+
+// Epoxy and two-pack ratios are the tin's: none ships.
+func TestRatiosShipEmpty(t *testing.T) {
+	for _, c := range material.Cards {
+		assert.False(t, c.RatioByMass.Known || c.RatioByVolume.Known, c.Key)
+		if c.Chemistry == material.Epoxy || c.Chemistry == material.TwoPack {
+			for _, f := range material.Fields {
+				if strings.HasPrefix(f.Key, "ratio-") {
+					assert.True(t, f.Shown(c), "%s has a place for its ratio", c.Key)
+				}
+			}
+			assert.Empty(t, c.DoseTable, "%s: a ratio doesn't change with the weather", c.Key)
+			assert.Empty(t, c.Families, c.Key)
+		}
+	}
+}
+
+func TestDoseTablesLieInsideTheirLimits(t *testing.T) {
+	for _, c := range material.Cards {
+		for i, row := range c.DoseTable {
+			assert.GreaterOrEqual(t, row.Catalyst, c.Floor.Value, c.Key)
+			assert.LessOrEqual(t, row.Catalyst, c.Ceiling.Value, c.Key)
+			assert.GreaterOrEqual(t, row.Surface, c.SurfaceLeast.Value, c.Key)
+			assert.LessOrEqual(t, row.Surface, c.SurfaceMost.Value, c.Key)
+			if i > 0 {
+				assert.Greater(t, row.Surface, c.DoseTable[i-1].Surface, c.Key)
+				assert.LessOrEqual(t, row.Catalyst, c.DoseTable[i-1].Catalyst, "%s: warmer takes no more", c.Key)
+			}
+		}
+	}
+}
+
+func TestEveryShippedPackReads(t *testing.T) {
+	for _, c := range material.Cards {
+		assert.NotEmpty(t, c.Packs, "%s can't be bought", c.Key)
+		assert.LessOrEqual(t, len(c.Packs), material.MaxPacks)
+		for _, p := range c.Packs {
+			size, err := job.ReadSize(p.Size)
+			require.NoError(t, err, "%s %q", c.Key, p.Size)
+			assert.True(t, size.Amount.IsPositive() && size.Scale == nil, "%s %q", c.Key, p.Size)
+			assert.Empty(t, p.Price, "no price ships")
+		}
+	}
+}
+
+func TestMethodsLieInTheirRanges(t *testing.T) {
+	seen := map[string]bool{}
+	for _, m := range material.Methods {
+		assert.False(t, seen[m.Key], m.Key)
+		seen[m.Key] = true
+		inRange(t, m.Key, m.Speed)
+		inRange(t, m.Key, m.Loss)
+		inRange(t, m.Key, m.Leftover)
+		inRange(t, m.Key, m.Texture)
+		inRange(t, m.Key, m.FilmCV)
+		inRange(t, m.Key, m.MeanCV)
+		inRange(t, m.Key, m.Usable)
+		assert.Less(t, float64(m.Loss.High), 0.9, "%s: the sums take no more", m.Key)
+		found, ok := material.FindMethod(m.Key)
+		assert.True(t, ok && found == m)
+	}
+	for _, mix := range []unit.Volume{0.1, 0.25, 0.3, 0.5, 0.7, 1, 5} {
+		inRange(t, "cup", material.CupWall(mix*unit.Litre))
+		assert.GreaterOrEqual(t, material.CupWall(mix*unit.Litre).Value, material.CupWall(mix*unit.Litre/2).Value, "a larger cup holds no less back")
+	}
+}
+
+func inRange[Q unit.Quantity](t *testing.T, name string, s material.Spec[Q]) {
+	t.Helper()
+	assert.True(t, s.Known && s.Low <= s.Value && s.Value <= s.High && s.Low >= 0, "%s: %+v", name, s)
+}
