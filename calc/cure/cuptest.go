@@ -111,7 +111,8 @@ var (
 // (least squares on ln t against 1/T, with n fixed at its middle): 30–90 kJ/mol
 // is taken, 20–30 and 90–130 only between the tested temperatures, beyond is
 // refused. Others leave the card's energy. The band holds the tests' scatter.
-// With no test the card's own is given back.
+// With no test the card's own is given back; where tests are refused, there are
+// no minutes at all: the card's would be those that the tests speak against.
 // Errors: *TestError, *EnergyError, *GelError.
 // Source: least squares; the limits are common sense about 40–60 kJ/mol in
 // J. Appl. Polym. Sci. 102 (2006) 1870–1876.
@@ -125,36 +126,35 @@ func (g Gel) Tested(tests ...CupTest) (Gel, error) {
 	if err := g.checkTests(tests); err != nil {
 		return Gel{}, err
 	}
-	out := g
-	out.Fit, out.TestedAt = Scaled, nil
-	for _, t := range tests {
-		out.TestedAt = append(out.TestedAt, t.Temperature.Value)
-	}
-	line := g.line(tests, g.Order.Mid.Value)
+	line, fit, energies := g.line(tests, g.Order.Mid.Value), Scaled, g.Energy
 	if line.span >= float64(MinSpan)-1e-9 {
-		if err := out.fitEnergy(g, tests, line); err != nil {
+		var err error
+		if fit, energies, err = g.fitted(tests, line); err != nil {
 			return Gel{}, err
 		}
 	} else {
 		line = line.withSlope(float64(g.Energy.Mid.Value) / gasConstant)
 	}
-	out.moveTo(g, tests, line)
-	return out, nil
+	g = g.movedTo(tests, line)
+	g.Fit, g.Energy, g.TestedAt = fit, energies, nil
+	for _, t := range tests {
+		g.TestedAt = append(g.TestedAt, t.Temperature.Value)
+	}
+	return g, nil
 }
 
 func (g Gel) checkTests(tests []CupTest) error {
 	if len(tests) > MaxTests {
 		return &TestError{MaxTests, TooManyTests}
 	}
-	light := tests[0].Mass.Value
 	for i, t := range tests {
 		if fault, isBad := g.fault(t); isBad {
 			return &TestError{i, fault}
 		}
-		light = min(light, t.Mass.Value)
 	}
+	most := 2 * lightestOf(tests) * (1 + 1e-9)
 	for i, t := range tests {
-		if t.Mass.Value > 2*light*(1+1e-9) {
+		if t.Mass.Value > most {
 			return &TestError{i, UnlikeMass}
 		}
 	}
@@ -178,56 +178,59 @@ func (g Gel) fault(t CupTest) (fault TestFault, isBad bool) {
 	return 0, false
 }
 
-// fitEnergy sets the energy from the tests, with its range over that of n.
-func (out *Gel) fitEnergy(card Gel, tests []CupTest, mid line) error {
+// fitted is the energy that the tests give, with its range over that of n.
+func (g Gel) fitted(tests []CupTest, mid line) (Fit, Range[unit.MolarEnergy], error) {
 	ea := unit.MolarEnergy(mid.slope * gasConstant)
 	if !(ea >= leastTaken && ea <= mostTaken) {
-		return &EnergyError{ea, leastTaken, mostTaken}
+		return 0, Range[unit.MolarEnergy]{}, &EnergyError{ea, leastTaken, mostTaken}
 	}
-	out.Fit = Fitted
+	fit := Fitted
 	if ea < usualLeast || ea > usualMost {
-		out.Fit = FittedUnusual
+		fit = FittedUnusual
 	}
 	low, high := ea, ea
-	for _, n := range card.Order.ends() {
-		l := card.line(tests, n.Value)
+	for _, n := range g.Order.ends() {
+		l := g.line(tests, n.Value)
 		off := 2 * l.slopeError()
 		low = min(low, unit.MolarEnergy((l.slope-off)*gasConstant))
 		high = max(high, unit.MolarEnergy((l.slope+off)*gasConstant))
 	}
 	from := steps(tests)
-	out.Energy = Range[unit.MolarEnergy]{
+	return fit, Range[unit.MolarEnergy]{
 		Low:  working.By(testedEnergyEnd, max(low, leastTaken), from...),
 		Mid:  working.By(testedEnergy, ea, from...),
 		High: working.By(testedEnergyEnd, min(high, mostTaken), from...),
-	}
-	return nil
+	}, nil
 }
 
-// moveTo makes the tests' mean the reference point, with their scatter.
-func (out *Gel) moveTo(card Gel, tests []CupTest, l line) {
+// movedTo makes the tests' mean the reference point, with their scatter.
+func (g Gel) movedTo(tests []CupTest, l line) Gel {
 	from := steps(tests)
-	light := tests[0].Mass.Value
-	for _, t := range tests {
-		light = min(light, t.Mass.Value)
-	}
-	at := math.Exp(l.meanY)
-	if !card.isFixedRatio() {
-		out.Catalyst = working.By(meanCatalyst, unit.ByMass(math.Exp(l.meanLnC)), from...)
-		at = math.Exp(l.meanY - float64(card.Order.Mid.Value)*l.meanLnC)
-	}
 	low, high := l.halfBand(), l.halfBand()
 	if len(tests) < fewTests {
-		low = max(low, math.Log(float64(card.Time.Mid.Value/card.Time.Low.Value)))
-		high = max(high, math.Log(float64(card.Time.High.Value/card.Time.Mid.Value)))
+		low = max(low, math.Log(float64(g.Time.Mid.Value/g.Time.Low.Value)))
+		high = max(high, math.Log(float64(g.Time.High.Value/g.Time.Mid.Value)))
 	}
-	out.Time = Range[unit.Time]{
+	at := math.Exp(l.meanY - float64(g.Order.Mid.Value)*l.meanLnC)
+	if !g.isFixedRatio() {
+		g.Catalyst = working.By(meanCatalyst, unit.ByMass(math.Exp(l.meanLnC)), from...)
+	}
+	g.Time = Range[unit.Time]{
 		Low:  working.By(testedEnd, unit.Time(at*math.Exp(-low)), from...),
 		Mid:  working.By(testedTime, unit.Time(at), from...),
 		High: working.By(testedEnd, unit.Time(at*math.Exp(high)), from...),
 	}
-	out.Temperature = working.By(meanTemperature, unit.Temperature(1/l.meanX), from...)
-	out.Mass = working.By(lightest, light, from...)
+	g.Temperature = working.By(meanTemperature, unit.Temperature(1/l.meanX), from...)
+	g.Mass = working.By(lightest, lightestOf(tests), from...)
+	return g
+}
+
+func lightestOf(tests []CupTest) unit.Mass {
+	light := tests[0].Mass.Value
+	for _, t := range tests {
+		light = min(light, t.Mass.Value)
+	}
+	return light
 }
 
 func steps(tests []CupTest) []*working.Step {

@@ -141,7 +141,11 @@ type Hand struct {
 // time, no more than the card's batch, which falls with gel time, and than the
 // tested mass allows. Under LeastSpreading, or before a cup test of this card and
 // tin is logged (isTested), it is a test cup at most.
-// A fixed ratio has no catalyst figure. Errors: as Gel.At; *working.RangeError.
+//
+// The surface's temperature is the warmest that it will be while it is coated,
+// since that is the first to gel; the dose goes by the coldest. Whether anything may be
+// mixed at all is not asked here: Cup.Dose does, and Shed.Check for a fixed ratio,
+// which has no catalyst figure. Errors: as Gel.At; *working.RangeError.
 // Source: assumption; the figures that go in carry their own marks.
 func (w Work) InHand(g Gel, s Shed, catalyst working.Figure[unit.ByMass], b Batch, isTested bool) (Hand, error) {
 	h := Hand{Catalyst: catalyst}
