@@ -76,7 +76,7 @@ func (r *reader) packs(path string, card *material.Card) []Pack {
 		if _, ok := r.number(at+".price", list.field("price")); ok {
 			p.Price, p.HasPrice, p.Path = r.doc.Get(at+".price"), true, at
 		}
-		if p.Size.Amount.IsPositive() {
+		if p.Size.Amount.IsPositive() && r.choice(at+".sold", list.field("sold")) != NotSold {
 			packs = append(packs, p)
 		}
 	}

@@ -45,6 +45,7 @@ var cards = &List{Key: "card", Max: MaxCards,
 	Lists: []*List{doses, {Key: "pack", Max: material.MaxPacks, Fields: []*Field{
 		{Key: "size", Name: "size of pack", Kind: Size, Min: 1e-6, Max: 1e5, Optional: true},
 		{Key: "price", Name: "price of a pack", Kind: Money, Max: 1e7, Optional: true},
+		{Key: "sold", Name: "sold here", Kind: Choice, Options: []Option{{"yes", "sold here"}, {NotSold, "not sold here"}}},
 	}}},
 }
 
@@ -53,6 +54,9 @@ var doses = &List{Key: "dose", Max: 40, Fields: []*Field{
 	temperature("temp", "temperature of the surface"),
 	quantity("share", "catalyst, by mass", unit.Percents, 0.002, 0.05),
 }}
+
+// NotSold leaves a pack out of the order.
+const NotSold = "no"
 
 // cardFields are the card's own and one for each figure of the sheet.
 func cardFields() []*Field {

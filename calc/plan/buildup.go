@@ -31,7 +31,8 @@ type Step struct {
 	Taken working.Figure[unit.DryFilm] // what it takes
 	After unit.DryFilm                 // film on the ground once the step is done
 	Kept  working.Figure[unit.Mass]    // mass that stays on the boat
-	Used  []Use                        // materials that it takes
+	Cups  Cups                         // what it is mixed in
+	Used  []Use                        // materials that it takes, sundries among them
 }
 
 // Use is an amount of one material, in every measure that is known.
@@ -74,6 +75,7 @@ func (m *maker) buildup(b *job.Buildup) Buildup {
 		step.After = max(film, 0)
 		out.Steps = append(out.Steps, step)
 	}
+	m.keep(out.Steps, out.Area)
 	out.Left = working.By(filmLeft, max(film, 0), filmSteps(out.Steps)...)
 	return out
 }
@@ -102,6 +104,7 @@ func filmSteps(steps []Step) []*working.Step {
 func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) Step {
 	out := Step{Job: s, Path: s.Path, Card: m.plan.Job.CardByKey(s.Card)}
 	stepKinds[s.Kind.Key](m, &out, area, edge)
+	m.sundries(&out, area, edge)
 	for _, use := range out.Used {
 		m.needs.add(use)
 	}

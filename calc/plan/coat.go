@@ -22,8 +22,8 @@ type Coat struct {
 	Theory     working.Figure[unit.SpreadingRate] // all coats, per litre as sold, nothing lost
 	Practice   working.Figure[unit.SpreadingRate] // the same with the loss
 	Extra      working.Figure[unit.ByVolume]      // thinner and wax solution per volume of product
-	Mix        working.Figure[unit.Volume]
-	Product    working.Figure[unit.Volume] // as sold
+	Mix        working.Figure[unit.Volume]        // leaves the cups: on the surface, or lost on the way
+	Product    working.Figure[unit.Volume]        // as sold, with what stays behind in cups and tools
 }
 
 // ThinnerError says that thinner, with wax solution, goes past the card's limit.
@@ -248,13 +248,14 @@ func (m *maker) amounts(s *Step, c *Coat, area working.Figure[unit.Area]) error 
 	var q sums
 	smooth := working.Given(unit.WetFilm(0), "film that the ground swallows", unit.InMicrometre, "a closed ground", source.Assumption)
 	c.Mix = do4(&q, film.Mix, area, c.Wet, smooth, ofMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
-	c.Product = do2(&q, film.AsSold, c.Mix, c.Extra)
+	density := m.mixDensity(&q, s.Card, c.Extra)
+	s.Cups = inCups(&q, s.Card, do2(&q, film.Weight, c.Mix, density), c.Coats, leftOver(s.Card, s.Job.Method))
+	c.Product = do2(&q, film.AsSold, do2(&q, volumeOfMass, s.Cups.Mixed, density), c.Extra)
 	mass := do2(&q, film.Weight, c.Product, densityOf(s.Card))
 	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: c.Product})
 	m.addThinner(&q, s, c)
 	m.addByMass(&q, s, s.Card.Wax, waxCard, "wax solution", mass)
 	m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "catalyst", mass)
-	s.Kept = m.kept(&q, s, area, c.Cured)
 	return q.err
 }
 
@@ -289,16 +290,6 @@ func (m *maker) addByMass(q *sums, s *Step, share material.Spec[unit.ByMass], ke
 	if !share.Known || card == nil {
 		return
 	}
-	mass := do2(q, shareOfMass, product, onCard(s.Card, share, name, unit.InPercent))
+	mass := withSpare(q, card, do2(q, shareOfMass, product, onCard(s.Card, share, name, unit.InPercent)))
 	s.Used = append(s.Used, Use{Name: name, Card: card, Mass: mass, Volume: do2(q, volumeOfMass, mass, densityOf(card))})
-}
-
-// kept is the mass of the film that stays, by the density once cured; where
-// the card has none, by the density as sold, which is said.
-func (m *maker) kept(q *sums, s *Step, area working.Figure[unit.Area], cured working.Figure[unit.DryFilm]) working.Figure[unit.Mass] {
-	density := onCard(s.Card, s.Card.CuredDensity, "density once cured", unit.InKilogramPerLitre)
-	if !s.Card.CuredDensity.Known {
-		density = onCard(s.Card, s.Card.Density, "density as sold, for want of the cured one", unit.InKilogramPerLitre)
-	}
-	return do3(q, film.Kept, area, cured, density)
 }

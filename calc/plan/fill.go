@@ -18,6 +18,9 @@ type Fill struct {
 	Passes  working.Figure[unit.Factor]
 }
 
+// knife is how filler is put on.
+var knife, _ = material.FindMethod("knife")
+
 func canFill(c *job.Card) bool { return c.Kind == material.Filler }
 
 func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
@@ -34,8 +37,10 @@ func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[u
 	if q.err == nil && area.Value > 0 {
 		f.Left = do2(&q, fairing.Skim, area, s.Job.Thickness)
 		f.Applied = do2(&q, fairing.Applied, f.Left, sanded)
-		mass := do2(&q, film.Weight, f.Applied, densityOf(s.Card))
-		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: f.Applied})
+		loss := ofMethod(knife, knife.Loss, "loss", unit.InPercent)
+		s.Cups = inCups(&q, s.Card, do2(&q, withLoss, do2(&q, film.Weight, f.Applied, densityOf(s.Card)), loss), f.Passes, leftOver(s.Card, knife))
+		mass := s.Cups.Mixed
+		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: do2(&q, volumeOfMass, mass, densityOf(s.Card))})
 		m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
 		s.Kept = do2(&q, film.Weight, f.Left, densityOf(s.Card))
 	}

@@ -1,20 +1,26 @@
 package plan
 
 import (
+	"slices"
+
 	"github.com/shopspring/decimal"
 
+	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
 
 // Order is what to buy.
 type Order struct {
-	Lines    []Line
-	Cost     decimal.Decimal // of the lines that have prices
-	Unpriced int             // lines to buy without a price
+	Lines    []Line                      // materials first, then what goes with them
+	Cost     decimal.Decimal             // of the lines that have prices
+	Unpriced int                         // lines to buy without a price
+	PutOn    working.Figure[unit.Volume] // of coats as mixed and of filler: on the surface, or lost on the way
+	Bought   working.Figure[unit.Mass]   // of what is bought and has a density
 }
 
 // Line is one material: what the plan needs, what is there, what to buy.
@@ -30,7 +36,9 @@ type Line struct {
 	ToBuy  decimal.Decimal
 	Packs  []PackCount
 	Bought order.Purchase
-	Err    error // packs could not be chosen
+	// SomePriced: other sizes have no price, so that they weren't looked at.
+	SomePriced bool
+	Err        error // packs could not be chosen
 }
 
 // PackCount is so many packs of a size.
@@ -41,18 +49,57 @@ type PackCount struct {
 }
 
 func (m *maker) order() {
+	o := &m.plan.Order
 	for _, n := range m.needs.list {
-		line := m.line(n)
-		m.plan.Order.Lines = append(m.plan.Order.Lines, line)
+		o.Lines = append(o.Lines, m.line(n))
+	}
+	slices.SortStableFunc(o.Lines, func(a, b Line) int { return place(a.Card) - place(b.Card) })
+	var bought []working.Figure[unit.Mass]
+	for i := range o.Lines {
+		line := &o.Lines[i]
 		if line.ToBuy.IsZero() {
 			continue
 		}
 		if line.Bought.IsPriced {
-			m.plan.Order.Cost = m.plan.Order.Cost.Add(line.Bought.Cost)
+			o.Cost = o.Cost.Add(line.Bought.Cost)
 		} else {
-			m.plan.Order.Unpriced++
+			o.Unpriced++
+		}
+		if mass, known := line.boughtMass(); known {
+			bought = append(bought, mass)
 		}
 	}
+	o.Bought = working.Sum(sumOfBought, bought...)
+	o.PutOn = m.putOn()
+}
+
+// place keeps materials before what goes with them.
+func place(c *job.Card) int {
+	if c.Kind == material.Sundry || c.Kind == material.Solvent {
+		return 1
+	}
+	return 0
+}
+
+var (
+	sumOfBought = working.SumRule("mass bought", unit.InKilogram)
+	sumPutOn    = working.SumRule("put on", unit.InLitre)
+)
+
+// putOn is the volume of all that is mixed for the boat.
+func (m *maker) putOn() working.Figure[unit.Volume] {
+	var volumes []working.Figure[unit.Volume]
+	for _, b := range m.plan.Buildups {
+		for _, s := range b.Steps {
+			switch {
+			case s.Coat != nil:
+				volumes = appendKnown(volumes, s.Coat.Mix)
+			case s.Fill != nil:
+				volumes = appendKnown(volumes, s.Fill.Applied)
+			}
+		}
+	}
+	return working.Sum(sumPutOn, volumes...)
 }
 
 func (m *maker) line(n *need) Line {
@@ -64,10 +111,16 @@ func (m *maker) line(n *need) Line {
 		Length: working.Sum(sumOfLength, n.length...),
 		Pieces: working.Sum(sumOfPieces, n.pieces...),
 	}
-	line.Need = door(line.Scale.From(line.amount()), n.card.SoldBy)
+	step := order.Tenth
+	if n.card.SoldBy == material.ByPiece {
+		step = decimal.NewFromInt(1)
+	}
+	line.Need, line.Err = order.Door(unit.Factor(line.amount()), line.Scale, step)
 	line.Stock = inBasis(n.card, n.card.Stock)
-	line.ToBuy = decimal.Max(line.Need.Sub(line.Stock), decimal.Zero)
-	line.buy()
+	line.ToBuy = order.ToBuy(line.Need, line.Stock)
+	if line.Err == nil {
+		line.buy()
+	}
 	return line
 }
 
@@ -75,16 +128,6 @@ func (m *maker) line(n *need) Line {
 var basisScale = map[material.Basis]*unit.Scale{
 	material.ByMass: unit.InKilogram, material.ByVolume: unit.InLitre, material.BySet: unit.InLitre,
 	material.ByLength: unit.InMetre, material.ByPiece: unit.InPure,
-}
-
-// door takes a computed need to what is bought by: to 0.1 mL or 0.1 g, then
-// up, so that the last bits of a float never buy a pack.
-func door(n float64, basis material.Basis) decimal.Decimal {
-	places := int32(4)
-	if basis == material.ByPiece {
-		places = 0
-	}
-	return decimal.NewFromFloat(n).Round(places + 5).RoundUp(places)
 }
 
 // amount is the need in SI base units, by the card's basis.
@@ -114,23 +157,25 @@ func (l *Line) Why() *working.Step {
 }
 
 // inBasis takes a typed size to the card's basis, exactly where both are of
-// one dimension, by the card's density where they aren't.
+// one dimension, by the card's density where they aren't; zero where neither
+// leads there.
 func inBasis(c *job.Card, size job.PackSize) decimal.Decimal {
 	to := basisScale[c.SoldBy]
 	if size.Scale == nil || size.Scale == to {
 		return size.Amount
 	}
-	per := decimal.NewFromFloat(size.Scale.SI(1)).Div(decimal.NewFromFloat(to.SI(1)))
+	si := size.Amount.Mul(decimal.NewFromFloat(size.Scale.SI(1)))
+	density := decimal.NewFromFloat(float64(c.Density.Value))
 	switch {
 	case size.Scale.Measure == to.Measure:
 	case size.Scale.Measure == unit.VolumeDim && to.Measure == unit.MassDim:
-		per = per.Mul(decimal.NewFromFloat(float64(c.Density.Value)))
-	case size.Scale.Measure == unit.MassDim && to.Measure == unit.VolumeDim && c.Density.Value > 0:
-		per = per.Div(decimal.NewFromFloat(float64(c.Density.Value)))
+		si = si.Mul(density)
+	case size.Scale.Measure == unit.MassDim && to.Measure == unit.VolumeDim && density.IsPositive():
+		si = si.Div(density)
 	default:
 		return decimal.Zero
 	}
-	return size.Amount.Mul(per)
+	return si.Div(decimal.NewFromFloat(to.SI(1)))
 }
 
 // buy chooses the packs. Where the builder has typed prices only the priced
@@ -139,15 +184,18 @@ func (l *Line) buy() {
 	if l.ToBuy.IsZero() {
 		return
 	}
+	sold := priced(l.Card.Packs)
+	if l.SomePriced = len(sold) > 0 && len(sold) < len(l.Card.Packs); len(sold) == 0 {
+		sold = l.Card.Packs
+	}
 	var packs []order.Pack
-	var sold []job.Pack
-	for _, p := range forSale(l.Card.Packs) {
+	for _, p := range sold {
 		pack := order.Pack{Size: inBasis(l.Card, p.Size)}
 		if p.HasPrice {
 			price, err := unit.ReadDecimal(p.Price)
 			pack.Price = decimal.NullDecimal{Decimal: price, Valid: err == nil}
 		}
-		packs, sold = append(packs, pack), append(sold, p)
+		packs = append(packs, pack)
 	}
 	l.Bought, l.Err = order.Choose(l.ToBuy, packs)
 	for i, count := range l.Bought.Counts {
@@ -157,15 +205,35 @@ func (l *Line) buy() {
 	}
 }
 
-func forSale(packs []job.Pack) []job.Pack {
-	var priced []job.Pack
+func priced(packs []job.Pack) []job.Pack {
+	var list []job.Pack
 	for _, p := range packs {
 		if p.HasPrice {
-			priced = append(priced, p)
+			list = append(list, p)
 		}
 	}
-	if len(priced) > 0 {
-		return priced
+	return list
+}
+
+// Buying gives the working of what is bought: how the packs were chosen.
+func (l *Line) Buying() *working.Step {
+	stock := working.Given(unit.Factor(l.Scale.SI(l.Stock.InexactFloat64())), "in stock", l.Scale, "", source.Typed)
+	rule := map[*unit.Scale]*working.Rule{unit.InKilogram: order.PacksByMass, unit.InLitre: order.PacksByVolume, unit.InMetre: order.PacksByLength, unit.InPure: order.PacksByCount}[l.Scale]
+	return working.By(rule, unit.Factor(l.Scale.SI(l.Bought.Bought.InexactFloat64())), l.Why(), stock.Step).Step
+}
+
+// boughtMass is the mass of what is bought, where the card tells it.
+func (l *Line) boughtMass() (working.Figure[unit.Mass], bool) {
+	if l.Err != nil {
+		return working.Figure[unit.Mass]{}, false
 	}
-	return packs
+	amount := l.Bought.Bought.InexactFloat64()
+	switch {
+	case l.Scale == unit.InKilogram:
+		return working.Given(unit.Of[unit.Mass](amount, l.Scale), "bought", l.Scale, l.Card.Name, source.Calculated), true
+	case l.Scale == unit.InLitre && l.Card.Density.Known:
+		mass, err := film.Weight.Figure(working.Given(unit.Of[unit.Volume](amount, l.Scale), "bought", l.Scale, l.Card.Name, source.Calculated), densityOf(l.Card))
+		return mass, err == nil
+	}
+	return working.Figure[unit.Mass]{}, false
 }

@@ -57,15 +57,18 @@ func Make(d job.Document) Plan {
 		m.plan.Buildups = append(m.plan.Buildups, m.buildup(&m.plan.Job.Buildups[i]))
 	}
 	m.totals()
+	m.wornOut()
 	m.order()
 	return m.plan
 }
 
 // maker makes one plan.
 type maker struct {
-	plan  Plan
-	doc   job.Document
-	needs needs
+	plan     Plan
+	doc      job.Document
+	needs    needs
+	sanding  []working.Figure[unit.Time] // of all steps
+	spraying []working.Figure[unit.Time]
 }
 
 func (m *maker) refuse(path string, err error) {

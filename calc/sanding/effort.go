@@ -11,7 +11,7 @@ import (
 var Gone = working.Of2("a = A × n", source.Geometry.At("repeated area"), source.Exact,
 	working.In("a", "area sanded over all goes", unit.InSquareMetre, 0, 25000),
 	[]working.Arg{
-		working.In("A", "area", unit.InSquareMetre, 0, 500),
+		working.In("A", "area", unit.InSquareMetre, 0, 25000),
 		working.In("n", "goes", unit.InPure, 1, 50),
 	},
 	func(area unit.Area, n unit.Factor) unit.Area { return area * unit.Area(n) })
