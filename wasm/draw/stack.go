@@ -1,6 +1,7 @@
 package draw
 
 import (
+	"slices"
 	"strings"
 
 	"shedreckoner/wasm/markup"
@@ -15,95 +16,195 @@ type Layer struct {
 }
 
 const (
-	stackWidth  = 320.
-	stackBar    = 96.  // width of the films
-	stackHeight = 170. // of all films together
-	fillHeight  = 18.
-	least       = 1.5
+	stackWidth   = 280.
+	stackBar     = 76. // width of the column of films
+	takenBar     = 22. // width of what was taken, beside the column
+	stackHeight  = 170.
+	fillHeight   = 22.
+	groundHeight = 20.
+	leastHeight  = 3.
+	labelLeft    = stackBar + takenBar + 22
 )
 
-// Stack draws a build-up to scale, the ground at the bottom, with what each
-// sanding takes as a hatched part at the top of what there was. Filler keeps
-// one height, since it is many times thicker than any film.
+// Stack draws a build-up to scale, the ground at the bottom: in the column what
+// is left of every layer, beside it, hatched, what each sanding took, at the
+// height where it was. Filler keeps one height, since it is many times thicker
+// than any film.
 func Stack(layers []Layer) markup.HTML {
+	layers = slices.DeleteFunc(slices.Clone(layers), func(l Layer) bool { return !isFinite(l.Film) })
+	s := &stacker{scale: stackScale(layers), tones: map[string]int{}}
+	for _, l := range layers {
+		s.put(l)
+	}
+	labels := s.labels()
+	height := max(s.highest, float64(len(labels))*lineHeight) + groundHeight + 4
+	parts := s.draw(height - groundHeight)
+	parts = append(parts, ground(height)...)
+	return picture("filmstack", stackWidth, height, stackTitle(layers), append(parts, s.place(labels, height)...)...)
+}
+
+func stackScale(layers []Layer) float64 {
 	top, tallest := 0., 0.
 	for _, l := range layers {
 		if !l.IsFill {
-			top += l.Film
+			top = max(top+l.Film, 0)
 			tallest = max(tallest, top)
 		}
 	}
-	scale := 0.
-	if tallest > 0 {
-		scale = stackHeight / tallest
+	if tallest == 0 {
+		return 0
 	}
-	height := stackHeight + 50
-	for _, l := range layers {
-		if l.IsFill {
-			height += fillHeight
-		}
-	}
-	s := &stacker{y: height - 24, scale: scale, nextLabel: height}
-	s.ground(height)
-	for i, l := range layers {
-		s.layer(i, l)
-	}
-	return picture("filmstack", stackWidth, height, stackTitle(layers), s.parts...)
+	return stackHeight / tallest
 }
 
-// stacker draws from the ground up.
+// slab is a layer in the picture, in units above the ground.
+type slab struct {
+	layer    Layer
+	from, to float64
+	isTaken  bool
+}
+
+func (b slab) mid() float64 { return (b.from + b.to) / 2 }
+
+// stacker puts layers on from the ground up.
 type stacker struct {
-	y         float64 // top of what is drawn so far
-	scale     float64
-	nextLabel float64 // labels keep clear of the one below
-	parts     []markup.HTML
+	scale   float64
+	top     float64
+	highest float64
+	slabs   []slab
+	tones   map[string]int // by material, in the order of their coming
 }
 
-func (s *stacker) ground(height float64) {
-	s.parts = append(s.parts, el("rect", at("class", "ground", "x", "0", "y", num(height-24), "width", num(stackWidth), "height", "24")),
-		el("text", at("class", "onground", "x", "8", "y", num(height-8)), markup.Text("ground")))
-}
-
-func (s *stacker) layer(i int, l Layer) {
-	high := l.Film * s.scale
-	class := "coat coat" + num(float64(i%3))
+func (s *stacker) put(l Layer) {
 	switch {
 	case l.IsFill:
-		high, class = fillHeight, "filler"
+		s.add(slab{layer: l, from: s.top, to: s.top + fillHeight})
 	case l.Film < 0:
-		high = max(-high, least)
-		s.rect("taken", s.y, high)
-		s.label("− "+l.Text+" "+strings.ToLower(l.Name), s.y+high/2)
-		s.y += high
-		return
+		s.take(l)
+	default:
+		if _, ok := s.tones[l.Name]; !ok {
+			s.tones[l.Name] = len(s.tones) % 3
+		}
+		s.add(slab{layer: l, from: s.top, to: s.top + max(l.Film*s.scale, leastHeight)})
 	}
-	high = max(high, least)
-	s.y -= high
-	s.rect(class, s.y, high)
-	s.label(l.Text+" "+l.Name, s.y+high/2)
 }
 
-func (s *stacker) rect(class string, y, high float64) {
-	s.parts = append(s.parts, el("rect", at("class", class, "x", "8", "y", num(y), "width", num(stackBar), "height", num(high))))
+func (s *stacker) add(b slab) {
+	s.slabs = append(s.slabs, b)
+	s.top = b.to
+	s.highest = max(s.highest, b.to)
 }
 
-// labelHeight is the room that a label takes.
-const labelHeight = 15.
+// take lowers the top; filler keeps its height, which says nothing of its
+// thickness.
+func (s *stacker) take(l Layer) {
+	top := s.top
+	s.top = max(top+l.Film*s.scale, 0)
+	for i, b := range s.slabs {
+		if !b.isTaken && b.to > s.top {
+			if b.layer.IsFill {
+				s.top = b.to
+				continue
+			}
+			s.slabs[i].from, s.slabs[i].to = min(b.from, s.top), s.top
+		}
+	}
+	from := min(s.top, top-leastHeight)
+	s.slabs = append(s.slabs, slab{layer: l, from: max(from, 0), to: max(top, leastHeight), isTaken: true})
+}
 
-func (s *stacker) label(text string, y float64) {
-	y = min(y, s.nextLabel-labelHeight)
-	s.nextLabel = y
-	s.parts = append(s.parts, el("text", at("x", num(stackBar+20), "y", num(y), "dy", "0.35em"), markup.Text(text)))
+// draw draws the slabs above the line of the ground.
+func (s *stacker) draw(base float64) []markup.HTML {
+	var parts []markup.HTML
+	for _, b := range s.slabs {
+		y, high := base-b.to, b.to-b.from
+		switch {
+		case high <= 0: // all of it was sanded away again
+		case b.isTaken:
+			parts = append(parts, rect("taken", stackBar, y, takenBar, high), hatch(stackBar, y, takenBar, high, 5))
+		case b.layer.IsFill:
+			parts = append(parts, rect("filler", 0, y, stackBar, high), dots(0, y, stackBar, high, 8))
+		default:
+			parts = append(parts, coat(s.tones[b.layer.Name], y, high))
+		}
+	}
+	return parts
+}
+
+// coat has a pattern of its own for each of three materials, then they repeat.
+func coat(tone int, y, high float64) markup.HTML {
+	switch tone {
+	case 0:
+		return markup.Join(rect("tone0", 0, y, stackBar, high), stripes(0, y, stackBar, high, 12))
+	case 1:
+		return rect("tone3", 0, y, stackBar, high)
+	}
+	return rect("tone4", 0, y, stackBar, high)
+}
+
+func ground(height float64) []markup.HTML {
+	y := height - groundHeight
+	return []markup.HTML{rect("ground", 0, y, stackBar, groundHeight), hatch(0, y, stackBar, groundHeight, 12)}
+}
+
+// label is some lines of text for a slab, its middle wanted at a height above
+// the ground.
+type label struct {
+	class, text string
+	want        float64
+	edge        float64 // where the slab ends; 0 on a line that isn't the label's first
+}
+
+// labels is the lines of all labels, the lowest slab's last line first.
+func (s *stacker) labels() []label {
+	list := []label{{class: "aside", text: "ground", want: -groundHeight / 2, edge: stackBar}}
+	slabs := slices.Clone(s.slabs)
+	slices.SortStableFunc(slabs, func(a, b slab) int { return int(2 * (a.mid() - b.mid())) })
+	for _, b := range slabs {
+		film, edge := b.layer.Text, stackBar
+		if b.isTaken {
+			film, edge = "− "+film, stackBar+takenBar
+		}
+		lines := wrapped(b.layer.Name, stackWidth-labelLeft, 2)
+		slices.Reverse(lines)
+		for _, text := range lines {
+			list = append(list, label{class: "aside", text: text, want: b.mid()})
+		}
+		list = append(list, label{class: "strong", text: fitted(film, stackWidth-labelLeft), want: b.mid(), edge: edge})
+	}
+	return list
+}
+
+// place puts the lines of the labels at the side, none over another, each as
+// near to its slab as the others let it, and a line from each label to its slab.
+func (s *stacker) place(labels []label, height float64) []markup.HTML {
+	base := height - groundHeight
+	low := make([]float64, len(labels)) // the highest place that those above leave
+	y := lineHeight / 2
+	for i := len(labels) - 1; i >= 0; i-- {
+		low[i] = y
+		y += lineHeight
+	}
+	var parts []markup.HTML
+	y = height + lineHeight/2
+	for i, l := range labels {
+		y = max(min(base-l.want, y-lineHeight, height-lineHeight/2), low[i])
+		parts = append(parts, words(l.class, "start", l.text, labelLeft, y))
+		if l.edge > 0 {
+			parts = append(parts, line("leader", l.edge, base-l.want, labelLeft-4, y))
+		}
+	}
+	return parts
 }
 
 func stackTitle(layers []Layer) string {
-	var words []string
+	var list []string
 	for _, l := range layers {
 		sign := ""
 		if l.Film < 0 {
 			sign = "takes "
 		}
-		words = append(words, l.Name+" "+sign+l.Text)
+		list = append(list, l.Name+" "+sign+l.Text)
 	}
-	return "Build-up from the ground: " + strings.Join(words, ", ")
+	return "Build-up from the ground: " + strings.Join(list, ", ")
 }
