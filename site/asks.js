@@ -3,10 +3,14 @@
 //   ask {kind: "copy", text}        answer {verb: "did-copy"}, or {verb: "copy-failed"}
 //   ask {kind: "share", key, text}  none; the same as copy where the browser can't share
 //   ask {kind: "pick"}              answer {verb: "import", text}, what stands in the file; none if no file is picked
+//   ask {kind: "timer", key}        "on": answer {verb: "tick"} every second, and at once when the page is shown again
+//   ask {kind: "awake", key}        "on": the screen is kept awake where the phone lets a page do so; none
+//   ask {kind: "sound", key}        sounds the alarm of stage "1" or "2"; none
+//   ask {kind: "vibrate", key}      vibrates for the stage; none
 "use strict";
 
 (() => {
-	const doers = { copy, share, pick };
+	const doers = { copy, share, pick, timer, awake, sound, vibrate };
 
 	window.addEventListener("shed-ask", (event) => {
 		const doer = doers[event.detail.kind];
@@ -17,6 +21,66 @@
 
 	function answer(verb, text) {
 		window.dispatchEvent(new CustomEvent("shed-answer", { detail: { verb: verb, path: "", text: text || "" } }));
+	}
+
+	let ticking = null;
+	let wakeLock = null;
+	let wantsAwake = false;
+	let speaker = null;
+
+	async function timer(ask) {
+		clearInterval(ticking);
+		ticking = ask.key === "on" ? setInterval(() => answer("tick"), 1000) : null;
+		if (ask.key === "on") {
+			setTimeout(() => answer("tick"), 0); // an end that passed while nobody looked alarms at once
+		}
+	}
+
+	async function awake(ask) {
+		wantsAwake = ask.key === "on";
+		if (wantsAwake && navigator.wakeLock && !wakeLock && !document.hidden) {
+			wakeLock = await navigator.wakeLock.request("screen");
+			wakeLock.addEventListener("release", () => { wakeLock = null; });
+		}
+		if (!wantsAwake && wakeLock) {
+			await wakeLock.release();
+		}
+	}
+
+	// A hidden page sleeps and loses its wake lock; shown again it tells the time at once.
+	document.addEventListener("visibilitychange", () => {
+		if (!document.hidden && ticking !== null) {
+			answer("tick");
+			awake({ key: wantsAwake ? "on" : "off" }).catch(() => {});
+		}
+	});
+
+	// A phone lets a page sound only after a touch: the speaker is made ready at the first one.
+	window.addEventListener("pointerdown", () => {
+		if (!speaker && globalThis.AudioContext) {
+			speaker = new AudioContext();
+		}
+	}, { once: true });
+
+	async function sound(ask) {
+		if (!speaker) {
+			return;
+		}
+		await speaker.resume();
+		const beeps = ask.key === "2" ? 8 : 3;
+		for (let i = 0; i < beeps; i++) {
+			const tone = speaker.createOscillator();
+			tone.frequency.value = ask.key === "2" ? 990 : 660;
+			tone.connect(speaker.destination);
+			tone.start(speaker.currentTime + i * 0.4);
+			tone.stop(speaker.currentTime + i * 0.4 + 0.2);
+		}
+	}
+
+	async function vibrate(ask) {
+		if (navigator.vibrate) {
+			navigator.vibrate(ask.key === "2" ? [400, 200, 400, 200, 400] : [200, 200, 200]);
+		}
 	}
 
 	async function copy(ask) {

@@ -81,7 +81,10 @@ func (b *border) download(name, text string) {
 	b.window.Get("URL").Call("revokeObjectURL", address)
 }
 
-var asked = map[page.EffectKind]string{page.Copy: "copy", page.Share: "share", page.PickFile: "pick"}
+var asked = map[page.EffectKind]string{
+	page.Copy: "copy", page.Share: "share", page.PickFile: "pick",
+	page.Timer: "timer", page.Awake: "awake", page.Sound: "sound", page.Vibrate: "vibrate",
+}
 
 func (b *border) ask(e page.Effect) {
 	detail := map[string]any{"kind": asked[e.Kind], "key": e.Key, "text": e.Text}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"syscall/js"
 
 	"shedreckoner/wasm/page"
@@ -24,19 +25,30 @@ func (b *border) event(e js.Value) {
 	switch kind := e.Get("type").String(); kind {
 	case "input", "change":
 		if path := target.Get("dataset").Get("path"); !path.IsUndefined() && isInput(target, kind) {
-			b.handle(page.Message{Verb: "set", Path: path.String(), Text: target.Get("value").String()})
+			b.handle(page.Message{Verb: "set", Path: path.String(), Text: target.Get("value").String(), At: b.moment()})
 		}
 	case "click":
 		button := target.Call("closest", "[data-do]")
 		if !button.IsNull() {
 			data := button.Get("dataset")
-			b.handle(page.Message{Verb: text(data, "do"), Path: text(data, "path"), Text: text(data, "text")})
+			b.handle(page.Message{Verb: text(data, "do"), Path: text(data, "path"), Text: text(data, "text"), At: b.moment()})
 		}
 	case "shed-update":
-		b.handle(page.Message{Verb: "newer"})
+		b.handle(page.Message{Verb: "newer", At: b.moment()})
 	case "shed-answer":
 		detail := e.Get("detail")
-		b.handle(page.Message{Verb: text(detail, "verb"), Path: text(detail, "path"), Text: text(detail, "text")})
+		b.handle(page.Message{Verb: text(detail, "verb"), Path: text(detail, "path"), Text: text(detail, "text"), At: b.moment()})
+	}
+}
+
+// moment reads the shed's own clock.
+func (b *border) moment() page.Moment {
+	now := b.window.Get("Date").New()
+	part := func(name string) int { return now.Call("get" + name).Int() }
+	return page.Moment{
+		Unix: int64(now.Call("getTime").Float() / 1000),
+		Day:  part("Hours")*3600 + part("Minutes")*60 + part("Seconds"),
+		Date: fmt.Sprintf("%04d-%02d-%02d", part("FullYear"), part("Month")+1, part("Date")),
 	}
 }
 

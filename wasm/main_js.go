@@ -29,7 +29,7 @@ type border struct {
 }
 
 func (b *border) start() {
-	state, effects := page.Start(b.kept())
+	state, effects := page.Start(b.kept(), b.moment())
 	b.take(state, effects)
 }
 

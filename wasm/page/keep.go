@@ -39,8 +39,8 @@ func (s State) keepView() Effect {
 
 // Start makes the first state from what was kept, by key. What can't be read
 // is set aside under a key of its own, never overwritten.
-func Start(kept map[string]string) (State, []Effect) {
-	s := State{Screen: Screens[0].Key, Stored: true}
+func Start(kept map[string]string, now Moment) (State, []Effect) {
+	s := State{Screen: Screens[0].Key, Stored: true, Now: now, Minute: now.Day / 60}
 	var effects []Effect
 	s.Own, effects = load(kept, copies(false), effects)
 	s.Demo, effects = load(kept, copies(true), effects)
@@ -62,6 +62,9 @@ func Start(kept map[string]string) (State, []Effect) {
 		}
 	}
 	effects = append(effects, Effect{Kind: Theme, Key: s.Look})
+	if len(OpenCups(s.Doc(), Running)) > 0 {
+		effects = append(effects, Effect{Kind: Timer, Key: "on"}, Effect{Kind: Awake, Key: "on"})
+	}
 	return s.planned(), effects
 }
 
@@ -110,7 +113,10 @@ func importFile(s State, m Message) (State, []Effect) {
 		s.Notice = importSentence(err)
 		return s, nil
 	}
-	s, effects := s.edit(doc, "")
+	if hasOpenCup(s.Doc()) {
+		return s.cupFirst(1), nil
+	}
+	s, effects := s.edit(stillCups(doc), "")
 	s.Notice = "Imported. Undo brings the job before it back."
 	return s, effects
 }

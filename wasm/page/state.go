@@ -34,6 +34,11 @@ type State struct {
 	Older bool      // the plan is older than what is typed
 	Fresh plan.Plan // what the latest reading found: its problems stand beside the fields
 
+	Bench  plan.Bench     // the next cup, by what is typed and the clock
+	Now    Moment         // of the latest message
+	Minute int            // of the day, for which the bench was planned
+	Warned map[string]int // by running cup: how far it has warned
+
 	Notice string // one thing to tell, until the next message
 	Stored bool   // the last save was taken
 	Aside  int    // saved texts that could not be read and were set aside
@@ -75,7 +80,10 @@ func (s State) ScreenName() string {
 }
 
 // Message is something that happened: a verb, a path and a text.
-type Message struct{ Verb, Path, Text string }
+type Message struct {
+	Verb, Path, Text string
+	At               Moment
+}
 
 // Effect is something for the border to do.
 type Effect struct {
@@ -99,4 +107,8 @@ const (
 	Focus                      // put the focus on the element with the id Key
 	Say                        // read Text out to those who listen rather than look
 	Theme                      // show the look Key
+	Timer                      // "on": a tick every second; "off"
+	Awake                      // "on": keep the screen awake, where the phone lets it; "off"
+	Sound                      // sound the alarm of stage Key
+	Vibrate                    // vibrate for stage Key
 )

@@ -12,6 +12,9 @@ import (
 // that isn't known changes nothing.
 func Update(s State, m Message) (State, []Effect) {
 	s.Notice = ""
+	if m.At.Date != "" {
+		s.Now = m.At
+	}
 	if act, known := verbs[m.Verb]; known {
 		return act(s, m)
 	}
@@ -49,20 +52,26 @@ func init() { // not a literal: some verbs call Update's own helpers
 		"export":   export,
 		"pick":     func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: PickFile}} },
 		"import":   importFile,
+		"weighed":  weighed,
+		"in":       catalystIn,
+		"end":      endCup,
+		"take":     takeTest,
+		"tick":     tick,
 		"did-copy": func(s State, m Message) (State, []Effect) { s.Notice = "Copied."; return s, nil },
 	}
 }
 
 func set(s State, m Message) (State, []Effect) {
-	if job.FieldAt(m.Path) == nil {
+	f := job.FieldAt(m.Path)
+	if f == nil || f.Kind == job.Moment || isCupPath(m.Path) && CupPhase(s.Doc(), cupOf(m.Path)) != Ended {
 		return s, nil
 	}
-	return s.edit(s.Doc().Set(m.Path, m.Text), m.Path)
+	return s.edit(s.noted(s.Doc().Set(m.Path, m.Text), m.Path), m.Path)
 }
 
 func add(s State, m Message) (State, []Effect) {
 	list := job.ListAt(m.Path)
-	if list == nil {
+	if list == nil || isCupPath(m.Path) {
 		return s, nil
 	}
 	if len(s.Doc().Items(m.Path)) >= list.Max {
@@ -77,7 +86,7 @@ func add(s State, m Message) (State, []Effect) {
 func copyItem(s State, m Message) (State, []Effect) {
 	under, _ := job.Split(m.Path)
 	list := job.ListAt(under)
-	if list == nil {
+	if list == nil || isCupPath(m.Path) {
 		return s, nil
 	}
 	if len(s.Doc().Items(under)) >= list.Max {
@@ -93,7 +102,7 @@ func copyItem(s State, m Message) (State, []Effect) {
 
 func remove(s State, m Message) (State, []Effect) {
 	list, _ := job.Split(m.Path)
-	if job.ListAt(list) == nil {
+	if job.ListAt(list) == nil || isCupPath(m.Path) && CupPhase(s.Doc(), m.Path) != Ended {
 		return s, nil
 	}
 	s, effects := s.edit(s.Doc().Remove(m.Path), "", Effect{Kind: Focus, Key: "list-" + list})
@@ -215,6 +224,7 @@ func (s State) put(doc job.Document, more ...Effect) (State, []Effect) {
 // be read the last good plan stays, marked as older.
 func (s State) planned() State {
 	s.Fresh = plan.Make(s.Doc())
+	s = s.benched()
 	if len(s.Fresh.Refused) > 0 && !s.Plan.IsEmpty() {
 		s.Older = true
 		return s
@@ -223,28 +233,35 @@ func (s State) planned() State {
 	return s
 }
 
+// benched plans the next cup anew. It takes what is typed now, never an older
+// plan: a dose must not rest on what was replaced.
+func (s State) benched() State {
+	s.Bench = plan.MakeBench(&s.Fresh, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date})
+	return s
+}
+
 func undo(s State, m Message) (State, []Effect) {
 	slot := s.Slot()
 	n := len(slot.Undo)
-	if n == 0 {
-		return s, nil
+	if n == 0 || slot.cupsInTheWay(slot.Undo[n-1]) {
+		return s.cupFirst(n), nil
 	}
 	changes := slot.Undo[n-1]
 	slot.Undo = slot.Undo[:n-1]
 	slot.Redo = append(slot.Redo[:len(slot.Redo):len(slot.Redo)], changes)
 	slot.LastPath = ""
-	return s.put(slot.Doc.Undo(changes))
+	return s.put(slot.rewound(changes, slot.Doc.Undo(changes)))
 }
 
 func redo(s State, m Message) (State, []Effect) {
 	slot := s.Slot()
 	n := len(slot.Redo)
-	if n == 0 {
-		return s, nil
+	if n == 0 || slot.cupsInTheWay(slot.Redo[n-1]) {
+		return s.cupFirst(n), nil
 	}
 	changes := slot.Redo[n-1]
 	slot.Redo = slot.Redo[:n-1]
 	slot.Undo = append(slot.Undo[:len(slot.Undo):len(slot.Undo)], changes)
 	slot.LastPath = ""
-	return s.put(slot.Doc.Redo(changes))
+	return s.put(slot.rewound(changes, slot.Doc.Redo(changes)))
 }

@@ -1,0 +1,312 @@
+package page
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+)
+
+// Moment is a time by the shed's own clock. It comes with a message.
+type Moment struct {
+	Unix int64  // seconds since 1970
+	Day  int    // seconds since the shed's midnight
+	Date string // "2026-05-01"
+}
+
+// Phase is how far a cup has come.
+type Phase int
+
+// The phases. A cup goes through them once, in this order: its dose is shown in
+// Weighed alone.
+const (
+	Weighed Phase = iota // resin weighed, no catalyst yet
+	Running              // catalyst in
+	Ended                // spread, gelled or scrapped
+)
+
+// CupPhase gives the phase of a cup in the document.
+func CupPhase(d job.Document, path string) Phase {
+	switch {
+	case d.Get(path+".ended") != "":
+		return Ended
+	case d.Get(path+".in") != "":
+		return Running
+	}
+	return Weighed
+}
+
+// OpenCups are the paths of the cups in a phase, the oldest first.
+func OpenCups(d job.Document, phase Phase) []string {
+	var list []string
+	for _, id := range d.Items("cup") {
+		if path := "cup." + id; CupPhase(d, path) == phase {
+			list = append(list, path)
+		}
+	}
+	return list
+}
+
+// hasOpenCup says if a cup is weighed or running.
+func hasOpenCup(d job.Document) bool {
+	return len(OpenCups(d, Weighed))+len(OpenCups(d, Running)) > 0
+}
+
+// weighed starts a cup: what is on the bench is taken down as it was weighed.
+func weighed(s State, m Message) (State, []Effect) {
+	b := &s.Bench
+	if !b.HasDose && !b.HasParts || len(OpenCups(s.Doc(), Weighed)) > 0 {
+		return s, nil
+	}
+	if len(s.Doc().Items("cup")) >= job.ListAt("cup").Max {
+		s.Notice = "The log is full. Export the job, then remove old cups."
+		return s, nil
+	}
+	doc, path := s.Doc().Add("cup")
+	put := func(key, text string) { doc = doc.Set(path+"."+key, text) }
+	put("card", b.Card.Key)
+	put("tin", s.Doc().Get(job.BenchPath+".tin"))
+	if s.Doc().Get(job.BenchPath+".for") == job.ForStep {
+		put("step", s.Doc().Get(job.BenchPath+".step"))
+	}
+	put("mixed", unit.Typed(float64(b.Whole.Value), unit.InGram)+" g")
+	put("day", s.Now.Date)
+	put("weighed", strconv.FormatInt(s.Now.Unix, 10))
+	put("usable", unit.Typed(float64(b.Usable.Value), unit.InMinute)+" min")
+	put("early", unit.Typed(float64(b.Hand.Cup.Early.Value), unit.InMinute)+" min")
+	if b.HasDose {
+		put("share", unit.Typed(float64(b.Dose.OfWhole.Value), unit.InPercent)+" %")
+	}
+	for key, from := range map[string]string{"surface-temp": job.BenchPath + ".surface-temp", "product-temp": job.BenchPath + ".product-temp", "humidity": job.DayPath + ".read-humidity", "method": job.BenchPath + ".method"} {
+		put(key, s.Doc().Get(from))
+	}
+	for _, key := range []string{"surface", "product"} { // a jump from here is asked about
+		doc = doc.Set(job.BenchPath+"."+key+"-was", s.Doc().Get(job.BenchPath+"."+key+"-temp"))
+	}
+	return s.record(doc, Effect{Kind: Focus, Key: "catalyst-in"})
+}
+
+// record puts what happened to a cup in place. It is no edit: undo doesn't
+// reach it, so that no dose can come back.
+func (s State) record(doc job.Document, more ...Effect) (State, []Effect) {
+	s.Slot().LastPath = ""
+	return s.put(doc, more...)
+}
+
+// catalystIn starts the clock of the weighed cup; its dose is gone from here on.
+func catalystIn(s State, m Message) (State, []Effect) {
+	if CupPhase(s.Doc(), m.Path) != Weighed || !s.mayDose(m.Path) {
+		return s, nil
+	}
+	doc := s.Doc().Set(m.Path+".in", strconv.FormatInt(s.Now.Unix, 10))
+	if s.Bench.HasDose {
+		doc = doc.Set(m.Path+".dose", s.Bench.Dose.Grams.String()+" ("+s.Bench.Dose.Millilitres.String()+")")
+	}
+	s, effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"},
+		Effect{Kind: Say, Text: "Catalyst in. The clock runs."})
+	return s, effects
+}
+
+// mayDose says if the bench still stands as it stood when the cup was weighed:
+// then its dose may be shown, and no other time.
+func (s State) mayDose(cup string) bool {
+	b := &s.Bench
+	d := s.Doc()
+	return (b.HasDose || b.HasParts) && CupPhase(d, cup) == Weighed && b.Card.Key == d.Get(cup+".card") &&
+		unit.Typed(float64(b.Whole.Value), unit.InGram)+" g" == d.Get(cup+".mixed")
+}
+
+// DoseFor says if a dose may be shown, and for which cup: "" for the next one,
+// before anything is weighed.
+func (s State) DoseFor() (cup string, may bool) {
+	if open := OpenCups(s.Doc(), Weighed); len(open) > 0 {
+		return open[0], s.mayDose(open[0])
+	}
+	return "", s.Bench.HasDose || s.Bench.HasParts
+}
+
+// How a cup can end, by the message's text.
+var ends = map[string]string{
+	"spread":  "spread",
+	"gelled":  "gelled in the cup",
+	"scrap":   "scrapped",
+	"no-cure": "didn't go off",
+}
+
+// endCup ends a cup, in any phase before.
+func endCup(s State, m Message) (State, []Effect) {
+	how, known := ends[m.Text]
+	if !known || !isCup(s.Doc(), m.Path) || CupPhase(s.Doc(), m.Path) == Ended {
+		return s, nil
+	}
+	doc := s.Doc().Set(m.Path+".ended", strconv.FormatInt(s.Now.Unix, 10)).Set(m.Path+".end", how)
+	if in, err := strconv.ParseInt(s.Doc().Get(m.Path+".in"), 10, 64); err == nil && m.Text == "gelled" {
+		doc = doc.Set(m.Path+".gel", unit.Number(float64(s.Now.Unix-in)/60, 3)+" min")
+	}
+	s = s.opened(m.Path)
+	s, effects := s.record(doc, Effect{Kind: Focus, Key: "left-" + m.Path})
+	if len(OpenCups(s.Doc(), Running)) == 0 {
+		effects = append(effects, Effect{Kind: Awake, Key: "off"}, Effect{Kind: Timer, Key: "off"})
+	}
+	return s, effects
+}
+
+func isCup(d job.Document, path string) bool {
+	for _, id := range d.Items("cup") {
+		if path == "cup."+id {
+			return true
+		}
+	}
+	return false
+}
+
+// takeTest makes a cup test of a cup that gelled: what was really used.
+func takeTest(s State, m Message) (State, []Effect) {
+	d := s.Doc()
+	if !isCup(d, m.Path) || d.Get(m.Path+".gel") == "" || len(d.Items("test")) >= job.ListAt("test").Max {
+		return s, nil
+	}
+	doc, test := d.Add("test")
+	for to, from := range map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "temp": "product-temp", "share": "share", "minutes": "gel"} {
+		doc = doc.Set(test+"."+to, d.Get(m.Path+"."+from))
+	}
+	s, effects := s.edit(doc, "")
+	s.Notice = "Taken as a cup test. The minutes of this card follow it from now on."
+	return s, effects
+}
+
+// Left is the seconds that a running cup has to the end of its usable time;
+// below zero it is past.
+func Left(d job.Document, cup string, now Moment) float64 {
+	in, err := strconv.ParseInt(d.Get(cup+".in"), 10, 64)
+	usable, err2 := unit.Read(d.Get(cup+".usable"), unit.InMinute)
+	if err != nil || err2 != nil {
+		return 0
+	}
+	return float64(in) + usable - float64(now.Unix)
+}
+
+// warnBefore is how long before the end of the usable time a cup warns.
+const warnBefore = 60
+
+// tick is the clock: it warns of cups that run out, each stage once.
+func tick(s State, m Message) (State, []Effect) {
+	var effects []Effect
+	for _, cup := range OpenCups(s.Doc(), Running) {
+		left := Left(s.Doc(), cup, s.Now)
+		stage := 0
+		switch {
+		case left <= 0:
+			stage = 2
+		case left <= warnBefore:
+			stage = 1
+		}
+		if stage > s.Warned[cup] {
+			s = s.warned(cup, stage)
+			effects = append(effects, alarm(s, cup, stage)...)
+		}
+	}
+	if minute := s.Now.Day / 60; minute != s.Minute {
+		s.Minute = minute
+		s = s.benched()
+	}
+	return s, effects
+}
+
+func (s State) warned(cup string, stage int) State {
+	next := map[string]int{cup: stage}
+	for c, n := range s.Warned {
+		if c != cup {
+			next[c] = n
+		}
+	}
+	s.Warned = next
+	return s
+}
+
+func alarm(s State, cup string, stage int) []Effect {
+	words := cardName(s, s.Doc().Get(cup+".card")) + ": one minute left. Finish the stretch."
+	if stage == 2 {
+		words = cardName(s, s.Doc().Get(cup+".card")) + ": usable time is over. Stop, and put what is left outside."
+	}
+	return []Effect{{Kind: Sound, Key: strconv.Itoa(stage)}, {Kind: Vibrate, Key: strconv.Itoa(stage)}, {Kind: Say, Text: words}}
+}
+
+func cardName(s State, key string) string {
+	if c := s.Fresh.Job.CardByKey(key); c != nil {
+		return c.Name
+	}
+	return "Cup"
+}
+
+// noted adds to a typed reading the day and hour at which it was typed: a dose
+// never rests on yesterday's.
+func (s State) noted(doc job.Document, path string) job.Document {
+	switch under, key := job.Split(path); {
+	case path == job.BenchPath+".product-temp" || path == job.BenchPath+".surface-temp":
+		doc = doc.Set(job.BenchPath+".read-on", s.Now.Date)
+	case under == job.DayPath:
+		doc = doc.Set(job.DayPath+".date", s.Now.Date)
+		if key == "read-temp" || key == "read-humidity" {
+			doc = doc.Set(job.DayPath+".read-at", ClockText(s.Now.Day))
+		}
+	}
+	return doc
+}
+
+// ClockText writes seconds after midnight as a time of day.
+func ClockText(seconds int) string {
+	minute := strconv.Itoa(seconds / 60 % 60)
+	if len(minute) < 2 {
+		minute = "0" + minute
+	}
+	return strconv.Itoa(seconds/3600%24) + ":" + minute
+}
+
+// stillCups ends every cup that a file, a link or an undone import brings in
+// unfinished: nobody stands beside it, and its dose must not be shown again.
+func stillCups(d job.Document) job.Document {
+	for _, id := range d.Items("cup") {
+		if path := "cup." + id; CupPhase(d, path) != Ended {
+			d = d.Set(path+".ended", "0").Set(path+".end", "left open in a file")
+		}
+	}
+	return d
+}
+
+// isCupPath says if a path belongs to the cups, which have verbs of their own.
+func isCupPath(path string) bool { return path == "cup" || strings.HasPrefix(path, "cup.") }
+
+// cupsInTheWay says if a change can't be taken back or made again now, because
+// it reaches into the cups while one of them is open.
+func (slot *Slot) cupsInTheWay(changes []job.Change) bool {
+	return touchesCups(changes) && hasOpenCup(slot.Doc)
+}
+
+func touchesCups(changes []job.Change) bool {
+	return slices.ContainsFunc(changes, func(c job.Change) bool { return isCupPath(c.Path) })
+}
+
+// rewound is a document after undo or redo: cups that it brings back are ended.
+func (slot *Slot) rewound(changes []job.Change, doc job.Document) job.Document {
+	if touchesCups(changes) {
+		return stillCups(doc)
+	}
+	return doc
+}
+
+// cupFirst tells why nothing was undone, if there was something to undo.
+func (s State) cupFirst(n int) State {
+	if n > 0 {
+		s.Notice = "A cup is open. End it first."
+	}
+	return s
+}
+
+// cupOf gives the cup that a path lies under.
+func cupOf(path string) string {
+	parts := strings.SplitN(path, ".", 3)
+	return strings.Join(parts[:min(2, len(parts))], ".")
+}
