@@ -18,9 +18,10 @@ type Choice struct {
 const (
 	barsWidth  = 300.
 	barHeight  = 14.
-	valueRoom  = 64. // at the right of a bar
-	rowSpacing = 10.
-	rowHeight  = lineHeight + barHeight + rowSpacing
+	valueRoom  = 76. // at the right of a bar
+	rowSpacing = 8.
+	barTop     = lineHeight + 2
+	rowHeight  = barTop + barHeight + rowSpacing
 )
 
 // Chance draws a row for each choice: what is bought and its price over a bar
@@ -40,11 +41,11 @@ func Chance(title string, choices []Choice) markup.HTML {
 		parts = append(parts,
 			words(class, "start", fitted(c.Packs, barsWidth-textWidth(price)-8), 0, y+lineHeight/2),
 			words(class, "end", price, barsWidth, y+lineHeight/2),
-			rect("empty", 0, y+lineHeight, full, barHeight))
+			rect("empty", 0, y+barTop, full, barHeight))
 		if isFinite(c.Chance) {
-			parts = append(parts, rect(bar, 0, y+lineHeight, full*max(0, min(c.Chance, 1)), barHeight))
+			parts = append(parts, rect(bar, 0, y+barTop, full*max(0, min(c.Chance, 1)), barHeight))
 		}
-		parts = append(parts, words(class, "end", fitted(c.Text, valueRoom-4), barsWidth, y+lineHeight+barHeight/2))
+		parts = append(parts, words(class, "end", fitted(c.Text, valueRoom-4), barsWidth, y+barTop+barHeight/2))
 	}
 	return rowsPicture("chance", title, len(choices), parts)
 }
@@ -75,9 +76,9 @@ func Bars(title string, bars []Bar) markup.HTML {
 		if reach > 0 && isFinite(b.Low, b.High) {
 			from := middle * (1 + min(b.Low, b.High, 0)/reach)
 			to := middle * (1 + max(b.Low, b.High, 0)/reach)
-			parts = append(parts, rect("bar-of", from, y+lineHeight, to-from, barHeight))
+			parts = append(parts, rect("bar-of", from, y+barTop, to-from, barHeight))
 		}
-		parts = append(parts, line("axis", middle, y+lineHeight-2, middle, y+lineHeight+barHeight+2))
+		parts = append(parts, line("axis", middle, y+barTop-2, middle, y+barTop+barHeight+2))
 	}
 	return rowsPicture("bars", title, len(bars), parts)
 }

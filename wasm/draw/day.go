@@ -29,7 +29,7 @@ func Day(p DayPlot) markup.HTML {
 	}
 	key, rows := f.key([]entry{{"curve", p.AirName}, {"curve dashed", p.DewName}, {"shaded", p.WorkingName}})
 	parts := []markup.HTML{f.inside(f.shade(p.Working)), f.axes(), f.inside(f.line("curve", p.Air), f.line("curve dashed", p.Dew)),
-		f.moment("today", p.Now, 0), f.moment("today dashed", p.LatestStart, 1)}
+		f.moment("today dashed", p.LatestStart, 1), f.moment("today", p.Now, 0)} // the lower text last: it lies over the other's line
 	return picture("plot", plotWidth, f.height(rows), p.Title, append(parts, key...)...)
 }
 

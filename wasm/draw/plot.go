@@ -73,7 +73,7 @@ func (f frame) upright(class, text string, v float64, row int) markup.HTML {
 	y := f.top - lineHeight*float64(row+2)
 	text = fitted(text, plotWidth)
 	half := textWidth(text) / 2
-	return markup.Join(line(class, x, y+lineHeight/2, x, f.bottom), words("strong", "middle", text, max(half, min(x, plotWidth-half)), y))
+	return markup.Join(line(class, x, y+lineHeight/2, x, f.bottom), words("strong haloed", "middle", text, max(half, min(x, plotWidth-half)), y))
 }
 
 // entry is a line of the key below a plot: a sample and its name.

@@ -62,7 +62,7 @@ func TestChance(t *testing.T) {
 	list := texts(read(t, h))
 	assert.Contains(t, list, "1 × 5 kg + 1 × 1 kg")
 	assert.Contains(t, list, "92 %")
-	assert.Contains(t, h.String(), `class="bar-of" x="0" y="56" width="217.1"`, "0.92 of 236")
+	assert.Contains(t, h.String(), `class="bar-of" x="0" y="58" width="206.1"`, "0.92 of 224")
 	assert.True(t, draw.Chance("", nil).IsEmpty())
 }
 
@@ -71,8 +71,8 @@ func TestBars(t *testing.T) {
 		{Name: "Loss in spraying", Text: "± 2.1 kg", Low: -2.1, High: 2.1}, {Name: "Area", Text: "+ 1 kg", Low: 0.5, High: 1.05},
 		{Name: long, Text: long, Low: math.NaN(), High: 1}, {Name: "None", Text: "0 kg"}})
 	assert.Contains(t, texts(read(t, h)), "Loss in spraying")
-	assert.Contains(t, h.String(), `x="0" y="16" width="300"`, "the largest is the whole width")
-	assert.Contains(t, h.String(), `x="150" y="56" width="75"`, "half of it, up from the plan")
+	assert.Contains(t, h.String(), `x="0" y="18" width="300"`, "the largest is the whole width")
+	assert.Contains(t, h.String(), `x="150" y="58" width="75"`, "half of it, up from the plan")
 	read(t, draw.Bars("All nothing", []draw.Bar{{Name: "a", Text: "0"}}))
 	read(t, draw.Bars("Wide", []draw.Bar{{Name: "a", Text: "?", Low: -math.MaxFloat64, High: math.MaxFloat64}}))
 	assert.True(t, draw.Bars("", nil).IsEmpty())
