@@ -272,7 +272,7 @@ func (m *maker) addThinner(q *sums, s *Step, c *Coat) {
 	s.Used = append(s.Used, Use{Name: "thinner", Card: thinner, Volume: volume, Mass: do2(q, film.Weight, volume, densityOf(thinner))})
 }
 
-var shareOfMass = working.Of2("m_a = m × a", source.Geometry.At("definition of a share"), source.Exact,
+var shareOfMass = working.Of2("m_a = m × a ÷ 100", source.Geometry.At("definition of a share"), source.Exact,
 	working.In("m_a", "addition", unit.InKilogram, 0, 1e5),
 	[]working.Arg{working.In("m", "mass of product", unit.InKilogram, 0, 1e5), working.In("a", "share by mass", unit.InPercent, 0, 10)},
 	func(mass unit.Mass, share unit.ByMass) unit.Mass { return mass * unit.Mass(share) })

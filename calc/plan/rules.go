@@ -1,0 +1,12 @@
+package plan
+
+import "shedreckoner/calc/working"
+
+// Rules is every rule that is declared here and not with the sums: what joins
+// them to cards and steps.
+var Rules = []*working.Rule{
+	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, volumeOfMass.Rule, massOfVolume.Rule, productOfWhole.Rule,
+	filmLeft, coatLeft, polishUsed.Rule, coverRule.Rule, mixOfOneCoat.Rule,
+	sittings.Rule, mixForOne.Rule, allCups.Rule, leftInAll.Rule, withLoss.Rule,
+	piecesOf.Rule, piecesOfHours.Rule, piecesWorn.Rule, alongEdge.Rule, massWithSpare.Rule, forCleaning.Rule, sprayTime.Rule,
+}
