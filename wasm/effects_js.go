@@ -50,6 +50,7 @@ func (b *border) carryOut(e page.Effect) {
 	case page.Theme:
 		b.document.Get("documentElement").Get("dataset").Set("look", e.Key)
 	case page.Print:
+		b.document.Get("documentElement").Get("dataset").Set("paper", e.Key)
 		b.window.Call("print")
 	default: // what needs a promise is done by boot.js, which answers with an event
 		b.ask(e)

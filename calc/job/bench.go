@@ -36,7 +36,7 @@ var bench = &List{Key: "bench", Max: 1, Fields: []*Field{
 	{Key: "amount", Name: "all in the cup but the catalyst", Kind: MassOrVolume, Measure: unit.CupWeights, Min: 0.001, Max: 20},
 	{Key: "step", Name: "coat", Kind: Words},
 	temperature("product-temp", "temperature of the product"),
-	temperature("surface-temp", "temperature of the surface, the coldest before it gels"),
+	temperature("surface-temp", "temperature of the surface"),
 	{Key: "method", Name: "method", Kind: Choice, Options: methodOptions()},
 	optional(quantity("film", "wet film of one coat", unit.Films, 10e-6, 20e-3)),
 	optional(quantity("thinner", "thinner, by mass of product", unit.Percents, 0, 0.5)),

@@ -3,6 +3,7 @@ package plan
 import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 )
 
 // Ask is a question about a figure that is taken but unlikely.
@@ -12,6 +13,7 @@ type Ask struct {
 	Value     float64 // SI
 	Text      string  // what is noted under "real." when the builder says that it is so
 	Otherwise []Otherwise
+	Was       float64 // of a jump: the reading of the last cup, SI; zero for a band
 }
 
 // Otherwise is what a figure would be if a slip had been made.
@@ -86,4 +88,23 @@ func (m *maker) askArea(path string, a unit.Area) { m.ask(path, areaBand, float6
 
 func (m *maker) checkCoat(s *Step, c *Coat) {
 	m.ask(s.Path+".film", filmBand, float64(c.WetEach.Value))
+}
+
+// mostJump is how far a temperature may lie from the last cup's unasked.
+const mostJump unit.Temperature = 15
+
+// askJumps asks about temperatures far from those of the last cup.
+func (m *maker) askJumps() {
+	b := &m.plan.Job.Bench
+	for _, t := range []struct {
+		key      string
+		now, was working.Figure[unit.Temperature]
+	}{{"product-temp", b.Product, b.ProductWas}, {"surface-temp", b.Surface, b.SurfaceWas}} {
+		path := job.BenchPath + "." + t.key
+		far := t.now.Value-t.was.Value > mostJump || t.was.Value-t.now.Value > mostJump
+		if t.now.Step == nil || t.was.Step == nil || !far || m.doc.Get("real."+path) == m.doc.Get(path) {
+			continue
+		}
+		m.plan.Asks = append(m.plan.Asks, Ask{Path: path, Value: float64(t.now.Value), Text: m.doc.Get(path), Was: float64(t.was.Value)})
+	}
 }

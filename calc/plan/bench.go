@@ -56,7 +56,7 @@ var (
 	ErrUnread     = errors.New("plan: something that the dose hangs on can't be read")
 	ErrNoTable    = errors.New("plan: no catalyst table")
 	ErrUnfinished = errors.New("plan: the own catalyst table has an unfinished row")
-	ErrTestPatch  = errors.New("plan: a test patch is needed first")
+	ErrJump       = errors.New("plan: a temperature jumped from the last cup's")
 )
 
 // MakeBench plans the next cup of a planned job at a moment.
@@ -94,7 +94,7 @@ func (b *bencher) refuse(err error) {
 }
 
 func (b *bencher) make() {
-	card := b.plan.Job.CardByKey(b.typed.Card)
+	card := b.plan.Job.CardByKey(BenchCard(&b.plan.Job))
 	if card == nil || !canCoat(card) && !canFill(card) {
 		b.wait("card")
 		return
@@ -127,6 +127,12 @@ func (b *bencher) unread() {
 	}
 	if b.typed.ReadOn != b.now.Date && b.typed.Product.Step != nil {
 		b.refuse(ErrOtherDay)
+	}
+	for _, a := range b.plan.Asks {
+		if a.Was != 0 {
+			b.refuse(ErrJump)
+			return
+		}
 	}
 }
 
@@ -265,3 +271,19 @@ var coverRule = working.Of3("A = max(0, m − L) ÷ w", source.House.At("what le
 	func(m, left unit.Mass, w unit.MassPerArea) unit.Area {
 		return unit.Area(max(0, float64(m-left)) / float64(w))
 	})
+
+// BenchCard is the material on the bench: the chosen one, or the first that the
+// build-ups coat with, or gel coat.
+func BenchCard(j *job.Job) string {
+	if j.Bench.Card != "" {
+		return j.Bench.Card
+	}
+	for _, b := range j.Buildups {
+		for _, s := range b.Steps {
+			if s.Kind.Key == "coat" && s.Card != "" {
+				return s.Card
+			}
+		}
+	}
+	return "gelcoat"
+}

@@ -1,8 +1,13 @@
 package page
 
 import (
+	"math"
+	"strconv"
 	"strings"
 
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
@@ -27,29 +32,77 @@ func PackWords(line plan.Line) string {
 	return strings.Join(words, ", ")
 }
 
+// BuyWords says what to buy of a line, or why that can't be said.
+func BuyWords(l *plan.Line, units job.Units) string {
+	switch {
+	case l.Err != nil:
+		return Sentence(l.Err, nil, units)
+	case l.ToBuy.IsZero():
+		return "Nothing to buy"
+	}
+	return PackWords(*l)
+}
+
+// OrderFootnote stands below every order list.
+const OrderFootnote = "An estimate. The maker's sheet stands above it."
+
+// OrderTitle is the heading of a list that leaves the page.
+func OrderTitle(p plan.Plan) string {
+	if p.Job.Name == "" {
+		return "Order list"
+	}
+	return "Order list: " + p.Job.Name
+}
+
+// OrderMoney is what the list costs, as far as prices are known.
+func OrderMoney(p plan.Plan) string {
+	o := &p.Order
+	money := Money(o.Cost.StringFixed(2), p)
+	switch {
+	case o.Unpriced > 0 && o.Cost.IsZero():
+		return "no prices yet"
+	case o.Unpriced > 0:
+		return money + ", and " + strconv.Itoa(o.Unpriced) + " without a price"
+	}
+	return money
+}
+
 // OrderText is the order list as plain text.
 func OrderText(p plan.Plan) string {
 	var b strings.Builder
-	b.WriteString("Order list")
-	if p.Job.Name != "" {
-		b.WriteString(": " + p.Job.Name)
-	}
-	b.WriteString("\n\n")
-	for _, line := range p.Order.Lines {
+	b.WriteString(OrderTitle(p) + "\n\n")
+	for i := range p.Order.Lines {
+		line := &p.Order.Lines[i]
 		if line.ToBuy.IsZero() {
 			continue
 		}
-		b.WriteString("- " + line.Card.Name + ": " + PackWords(line))
+		b.WriteString("- " + line.Card.Name + ": " + BuyWords(line, p.Job.Units))
 		if line.Bought.IsPriced {
 			b.WriteString(" (" + Money(line.Bought.Cost.StringFixed(2), p) + ")")
 		}
 		b.WriteString("\n")
 	}
-	if !p.Order.Cost.IsZero() {
-		b.WriteString("\nTogether, where a price is known: " + Money(p.Order.Cost.StringFixed(2), p) + "\n")
-	}
-	b.WriteString("\nAn estimate. The maker's sheet stands above it.\n")
+	b.WriteString("\nTogether: " + OrderMoney(p) + "\n\n" + OrderFootnote + "\n")
 	return b.String()
+}
+
+// Amount writes an amount of goods in the job's units; pieces are whole.
+func Amount(amount decimal.Decimal, scale *unit.Scale, units job.Units) string {
+	for _, m := range []*unit.Measure{unit.Weights, unit.Volumes, unit.Runs} {
+		if m.Scales[0] == scale {
+			return unit.Write(scale.SI(amount.InexactFloat64()), units.Scale(m), 3)
+		}
+	}
+	return unit.Group(amount.String())
+}
+
+// Months writes a time on the shelf.
+func Months(t unit.Time) string {
+	n := strconv.Itoa(int(math.Round(float64(t / (30 * unit.Day)))))
+	if n == "1" {
+		return "a month"
+	}
+	return n + " months"
 }
 
 // Money writes an amount with the job's currency.
@@ -57,12 +110,18 @@ func Money(amount string, p plan.Plan) string {
 	return strings.TrimSpace(unit.Group(amount) + "\u00a0" + p.Job.Currency)
 }
 
-// OrderCSV is the order list for a spreadsheet (RFC 4180). A cell that a
-// spreadsheet would take for a formula gets an apostrophe before it.
+// byteOrderMark tells a spreadsheet that the text is UTF-8.
+const byteOrderMark = "\ufeff"
+
+// OrderCSV is the order list for a spreadsheet (RFC 4180), decimals with a
+// point. A cell that a spreadsheet would take for a formula gets an apostrophe
+// before it.
 func OrderCSV(p plan.Plan) string {
 	var b strings.Builder
+	b.WriteString(byteOrderMark)
 	row(&b, "material", "need", "in stock", "to buy", "unit", "packs", "bought", "left over", "cost", "currency")
-	for _, l := range p.Order.Lines {
+	for i := range p.Order.Lines {
+		l := &p.Order.Lines[i]
 		cost := ""
 		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
 			cost = l.Bought.Cost.StringFixed(2)
@@ -71,7 +130,7 @@ func OrderCSV(p plan.Plan) string {
 		if symbol == "" {
 			symbol = "pieces"
 		}
-		row(&b, l.Card.Name, l.Need.String(), l.Stock.String(), l.ToBuy.String(), symbol, PackWords(l),
+		row(&b, l.Card.Name, l.Need.String(), l.Stock.String(), l.ToBuy.String(), symbol, BuyWords(l, p.Job.Units),
 			l.Bought.Bought.String(), l.Bought.Left.String(), cost, p.Job.Currency)
 	}
 	return b.String()
@@ -87,9 +146,15 @@ func row(b *strings.Builder, cells ...string) {
 	b.WriteString("\r\n")
 }
 
+// formulaStarts is what makes a spreadsheet run a cell, full-width forms too.
+const formulaStarts = "=+-@\t\r\n＝＋－＠"
+
 func csvCell(s string) string {
-	if s != "" && strings.ContainsRune("=+-@\t\r", rune(s[0])) {
-		s = "'" + s
+	for _, first := range strings.TrimLeft(s, " \u00a0") {
+		if strings.ContainsRune(formulaStarts, first) {
+			s = "'" + s
+		}
+		break
 	}
 	return `"` + strings.ReplaceAll(s, `"`, `""`) + `"`
 }

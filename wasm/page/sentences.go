@@ -4,6 +4,7 @@ import (
 	"errors"
 	"strings"
 
+	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/order"
 	"shedreckoner/calc/plan"
@@ -26,6 +27,8 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 		pack    *order.PackError
 		whole   *job.WholeError
 		words   *job.WordsError
+		cups    *cure.CupsError
+		door    *order.DoorError
 	)
 	switch {
 	case errors.As(err, &read):
@@ -43,9 +46,14 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 	case errors.As(err, &thinner):
 		return thinnerSentence(thinner)
 	case errors.As(err, &takes):
-		return "This takes " + film(takes.Taken, units) + ", but only " + film(takes.There, units) + " is there by then. Put on more, or take less."
+		return "This takes " + filmText(takes.Taken, units) + ", but only " + filmText(takes.There, units) + " is there by then. Put on more, or take less."
 	case errors.As(err, &pack):
 		return packSentence(pack)
+	case errors.As(err, &cups):
+		return "What stays behind in cup and tool (" + unit.Write(float64(cups.Leftover), unit.InGram, 3) + ") leaves nothing of the card's largest batch (" +
+			unit.Write(float64(cups.Largest), unit.InGram, 3) + "). Type a larger batch on the card, or choose another method."
+	case errors.As(err, &door):
+		return "That is more than can be bought. Check the sizes of the surfaces."
 	case errors.As(err, &ruled):
 		return "This leads to a figure outside what can be worked out (" + ruled.Arg.Meaning + ", " +
 			unit.Number(ruled.Arg.Min, 4) + " to " + unit.WithUnit(unit.Number(ruled.Arg.Max, 4), ruled.Arg.Scale) + "). Check the figures of this step and of its card."
@@ -136,7 +144,7 @@ func shown(si float64, f *job.Field, units job.Units) string {
 	return unit.Write(si, scale, 3)
 }
 
-func film[Q unit.Quantity](f Q, units job.Units) string {
+func filmText[Q unit.Quantity](f Q, units job.Units) string {
 	return unit.Write(float64(f), units.Scale(unit.Films), 3)
 }
 
@@ -183,7 +191,7 @@ func shapeSentence(e *surface.Error, field *job.Field, units job.Units) string {
 }
 
 func thickSentence(e *plan.CoatTooThickError, units job.Units) string {
-	text := "A coat of " + film(e.Each, units) + " wet is over the card's largest, " + film(e.Most, units) + ". "
+	text := "A coat of " + filmText(e.Each, units) + " wet is over the card's largest, " + filmText(e.Most, units) + ". "
 	if e.Coats > 0 {
 		return text + "Type at least " + unit.Number(float64(e.Coats), 3) + " coats, or leave the field empty."
 	}
@@ -206,7 +214,7 @@ func thinnerSentence(e *plan.ThinnerError) string {
 func packSentence(e *order.PackError) string {
 	switch e.Cause {
 	case order.NoPacks:
-		return "No pack size is known. Type one on the card."
+		return "No pack size is sold. Type one on the card, or say that one is sold here."
 	case order.TooManyPacks:
 		return "That takes more than a thousand packs. Type a larger pack size on the card."
 	case order.TooManySizes:

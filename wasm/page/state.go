@@ -103,7 +103,7 @@ const (
 	Copy                       // put Text on the clipboard
 	Share                      // hand Text to the phone's share sheet
 	PickFile                   // ask for a file; answered by "import"
-	Print                      // print the page
+	Print                      // print the page; Key: only what is meant for this paper
 	Focus                      // put the focus on the element with the id Key
 	Say                        // read Text out to those who listen rather than look
 	Theme                      // show the look Key

@@ -43,7 +43,7 @@ func init() { // not a literal: some verbs call Update's own helpers
 		"clear":    clearDemo,
 		"real":     confirm,
 		"look":     look,
-		"print":    func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: Print}} },
+		"print":    func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: Print, Key: m.Text}} },
 		"text":     orderText,
 		"csv":      orderCSV,
 		"share":    shareOrder,

@@ -104,7 +104,8 @@ func packForm(s page.State, c *job.Card, shipped *material.Card) html {
 		}
 		rows = append(rows, el("div", a("class", "row pack"),
 			fieldWith(s, path+".size", fieldExtras{Default: size, Label: "Pack " + strconv.Itoa(i+1) + ", " + basisWords[c.SoldBy]}),
-			fieldWith(s, path+".price", fieldExtras{Default: "no price", Label: "price"})))
+			fieldWith(s, path+".price", fieldExtras{Default: "no price", Label: "price"}),
+			fieldWith(s, path+".sold", fieldExtras{Label: "in the shop"})))
 	}
 	return el("div", a("class", "rows"), el("p", a("class", "rowsname"), txt("Packs sold")),
 		el("p", a("class", "hint"), txt("Once a price is typed, only the priced sizes are bought.")),

@@ -18,6 +18,7 @@ type fieldExtras struct {
 	Default string       // what holds while nothing is typed
 	Hint    string       // a line below
 	Options []job.Option // of a field whose answers depend on the job
+	First   string       // what holds while nothing is chosen
 	Label   string       // instead of the field's own name
 }
 
@@ -56,7 +57,11 @@ func control(s page.State, path string, f *job.Field, extra fieldExtras) html {
 		}
 		var list []html
 		if f.Optional || f.Kind != job.Choice {
-			list = append(list, el("option", a("value", ""), txt("choose…")))
+			first := "choose…"
+			if extra.First != "" {
+				first = extra.First
+			}
+			list = append(list, el("option", a("value", ""), txt(first)))
 		}
 		for _, o := range options {
 			list = append(list, el("option", a("value", o.Key), txt(o.Name)))

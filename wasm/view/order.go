@@ -1,6 +1,11 @@
 package view
 
 import (
+	"strconv"
+
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/material"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
@@ -14,52 +19,112 @@ func orderScreen(s page.State) html {
 			action("go", "surfaces", "", "Measure surfaces", "main"))
 	}
 	var lines []html
-	for _, l := range s.Plan.Order.Lines {
-		lines = append(lines, orderLine(s, l))
+	for i := range s.Plan.Order.Lines {
+		lines = append(lines, orderLine(s, &s.Plan.Order.Lines[i]))
 	}
 	return join(
 		region("totals", "div", a("class", "figures"), totals(s)),
+		region("order-cautions", "div", a("class", "cautions"), orderCautions(s)),
 		region("list-order", "div", a("class", "list orderlist", "tabindex", "-1"), lines...),
 		el("div", a("class", "itemtools"),
 			action("text", "", "", "Copy as text", "quiet"), action("csv", "", "", "Save as CSV", "quiet"),
 			action("share", "", "", "Share", "quiet"), action("print", "", "", "Print", "quiet")),
-		el("p", a("class", "hint"), txt("An estimate. The maker's sheet stands above it.")))
+		el("p", a("class", "hint"), txt(page.OrderFootnote)),
+		region("paper", "div", a("class", "paper"), orderPaper(s)))
 }
 
 func totals(s page.State) html {
-	money := page.Money(s.Plan.Order.Cost.StringFixed(2), s.Plan)
-	if s.Plan.Order.Unpriced > 0 {
-		money += ", and " + unit.Number(float64(s.Plan.Order.Unpriced), 3) + " without a price"
-	}
+	o := &s.Plan.Order
 	return join(
-		el("p", a("class", "total"), el("span", a("class", "label"), txt("To pay")), el("span", a("class", "value"), txt(money))),
+		el("p", a("class", "total"), el("span", a("class", "label"), txt("To pay")), el("span", a("class", "value"), txt(page.OrderMoney(s.Plan)))),
+		figure(s, "puton", "Mixed and put on", of(s, o.PutOn, unit.Volumes), o.PutOn.Step),
+		figure(s, "bought", "Mass bought", of(s, o.Bought, unit.Weights), o.Bought.Step),
 		figure(s, "kept", "Mass that stays on the boat", of(s, s.Plan.Kept, unit.Weights), s.Plan.Kept.Step))
 }
 
-func orderLine(s page.State, l plan.Line) html {
-	id := "order." + l.Card.Key
-	buy := "Nothing to buy"
-	switch {
-	case l.Err != nil:
-		buy = page.Sentence(l.Err, nil, s.Plan.Job.Units)
-	case !l.ToBuy.IsZero():
-		buy = page.PackWords(l)
+// orderCautions is what can't be put right by buying.
+func orderCautions(s page.State) html {
+	for _, b := range s.Plan.Buildups {
+		for _, step := range b.Steps {
+			if step.Coat != nil && step.Card.Chemistry == material.TwoPack && step.Job.Method.IsSpray {
+				return el("p", a("class", "bad"), txt("Sprayed two-pack topcoat: no cartridge protects from it, so none is on the list. It takes an air-fed set."))
+			}
+		}
 	}
+	return nothing
+}
+
+func orderLine(s page.State, l *plan.Line) html {
+	id := "order." + l.Card.Key
 	parts := []html{
 		el("h2", nil, txt(l.Card.Name)),
-		el("p", a("class", "buy"), txt(buy)),
-		figure(s, id, "Need", unit.WithUnit(unit.Group(l.Need.StringFixed(2)), l.Scale), l.Why()),
+		el("p", a("class", "buy"), txt(page.BuyWords(l, s.Plan.Job.Units))),
 	}
+	parts = append(parts, needFigures(s, l, id)...)
 	if l.Stock.IsPositive() {
-		parts = append(parts, el("p", a("class", "hint"), txt("In stock: "+unit.WithUnit(l.Stock.String(), l.Scale)+".")))
+		parts = append(parts, hint("In stock: "+lineAmount(s, l, l.Stock)+"."))
 	}
 	if !l.ToBuy.IsZero() && l.Err == nil {
-		left := "Left over: " + unit.WithUnit(unit.Group(l.Bought.Left.String()), l.Scale) + "."
-		if l.Bought.IsPriced {
-			left += " Cost: " + page.Money(l.Bought.Cost.StringFixed(2), s.Plan) + "."
-		}
-		parts = append(parts, el("p", a("class", "hint"), txt(left)))
+		parts = append(parts, bought(s, l, id)...)
+	}
+	if l.Card.ShelfLife.Known {
+		parts = append(parts, hint("Keeps "+page.Months(l.Card.ShelfLife.Value)+", closed and cool."))
 	}
 	parts = append(parts, action("go", "cards", l.Card.Path, "Packs, prices, stock", "quiet"))
 	return region(id, "article", a("class", "item orderline"), parts...)
+}
+
+func hint(text string) html { return el("p", a("class", "hint"), txt(text)) }
+
+// needFigures is the need in every measure that is known of it.
+func needFigures(s page.State, l *plan.Line, id string) []html {
+	var parts []html
+	if l.Mass.Value > 0 {
+		parts = append(parts, figure(s, id+".mass", "Need", of(s, l.Mass, unit.Weights), l.Mass.Step))
+	}
+	if l.Volume.Value > 0 {
+		parts = append(parts, figure(s, id+".volume", "Need, by volume", of(s, l.Volume, unit.Volumes), l.Volume.Step))
+	}
+	if len(parts) == 0 {
+		parts = append(parts, figure(s, id, "Need", lineAmount(s, l, l.Need), l.Why()))
+	}
+	return parts
+}
+
+func bought(s page.State, l *plan.Line, id string) []html {
+	left := "Left over: " + lineAmount(s, l, l.Bought.Left) + "."
+	if l.Bought.IsPriced {
+		left += " Cost: " + page.Money(l.Bought.Cost.StringFixed(2), s.Plan) + "."
+	}
+	parts := []html{figure(s, id+".bought", "Bought", lineAmount(s, l, l.Bought.Bought), l.Buying()), hint(left)}
+	if l.SomePriced {
+		parts = append(parts, hint("Only the sizes with a price were looked at."))
+	}
+	return parts
+}
+
+// lineAmount writes an amount of a line in the job's units.
+func lineAmount(s page.State, l *plan.Line, amount decimal.Decimal) string {
+	return page.Amount(amount, l.Scale, s.Plan.Job.Units)
+}
+
+// orderPaper is the list as it is printed: all of it, and nothing to press.
+func orderPaper(s page.State) html {
+	cell := func(text string) html { return el("td", nil, txt(text)) }
+	rows := []html{el("tr", nil, el("th", nil, txt("Material")), el("th", nil, txt("Need")), el("th", nil, txt("In stock")), el("th", nil, txt("Buy")), el("th", nil, txt("Cost")))}
+	for i := range s.Plan.Order.Lines {
+		l := &s.Plan.Order.Lines[i]
+		cost := ""
+		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
+			cost = page.Money(l.Bought.Cost.StringFixed(2), s.Plan)
+		}
+		rows = append(rows, el("tr", nil, cell(l.Card.Name), cell(lineAmount(s, l, l.Need)), cell(lineAmount(s, l, l.Stock)), cell(page.BuyWords(l, s.Plan.Job.Units)), cell(cost)))
+	}
+	return join(
+		el("h2", nil, txt(page.OrderTitle(s.Plan))),
+		el("table", nil, el("tbody", nil, rows...)),
+		el("p", nil, txt("To pay: "+page.OrderMoney(s.Plan))),
+		el("p", nil, txt("Mass bought: "+of(s, s.Plan.Order.Bought, unit.Weights)+". Mass that stays on the boat: "+of(s, s.Plan.Kept, unit.Weights)+". Surfaces: "+
+			strconv.Itoa(len(s.Plan.Surfaces))+", "+of(s, s.Plan.Area, unit.Areas)+" in all.")),
+		el("p", nil, txt(page.OrderFootnote)))
 }

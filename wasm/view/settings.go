@@ -46,11 +46,3 @@ func looks(s page.State) html {
 	}
 	return el("div", a("class", "switches"), buttons...)
 }
-
-func cup(s page.State) html {
-	return el("div", a("class", "empty"), el("p", nil, txt("Nothing here yet.")))
-}
-
-func logScreen(s page.State) html {
-	return el("div", a("class", "empty"), el("p", nil, txt("Nothing here yet.")))
-}

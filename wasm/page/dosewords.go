@@ -1,0 +1,247 @@
+package page
+
+import (
+	"errors"
+	"strings"
+
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// DoseSentence says why there is no dose, and what would bring it back.
+func DoseSentence(err error, units job.Units) string {
+	w := words{units}
+	for _, say := range []func(error) string{w.temperatures, w.tables, w.cups, w.peroxides, w.gels, w.readings} {
+		if text := say(err); text != "" {
+			return text
+		}
+	}
+	return Sentence(err, nil, units)
+}
+
+// words writes quantities in the job's units.
+type words struct{ units job.Units }
+
+func (w words) temp(t unit.Temperature) string {
+	return unit.Write(float64(t), w.units.Scale(unit.Temperatures), 3)
+}
+
+func (w words) grams(m unit.Mass) string {
+	return unit.Write(float64(m), w.units.Scale(unit.CupWeights), 3)
+}
+
+func percent[Q unit.Quantity](c Q) string {
+	return unit.Write(float64(c), unit.InPercent, 3) + " by mass"
+}
+
+var whose = map[cure.Reading]string{cure.Surface: "The surface", cure.Product: "The product", cure.EveningAir: "The evening air"}
+
+func (w words) temperatures(err error) string {
+	var limits *cure.TemperatureError
+	var evening *cure.ColdEveningError
+	var apart *cure.ApartError
+	var steep *cure.SteepError
+	switch {
+	case errors.As(err, &limits):
+		return whose[limits.Of] + " is at " + w.temp(limits.Value) + ". This material takes " + w.temp(limits.Coldest) + " to " + w.temp(limits.Warmest) + "."
+	case errors.As(err, &evening):
+		if evening.Ahead == 0 {
+			return "The next four hours aren't known. Type today's air first."
+		}
+		return "The air falls to " + w.temp(evening.Ahead) + " within four hours, under the " + w.temp(evening.Coldest) + " that the cure needs. Start earlier, or keep the shed warm through the night."
+	case errors.As(err, &apart):
+		return "Product and surface differ by more than 15 °C: neither tells how it will gel. Bring the product to the surface's temperature."
+	case errors.As(err, &steep):
+		return "The product is warmer than the surface, and the two ask for doses too far apart (" + percent(steep.AtProduct) + " and " + percent(steep.AtSurface) + "): it would gel in the cup. Cool the product, or warm the surface."
+	}
+	return ""
+}
+
+func (w words) tables(err error) string {
+	var beyond *cure.BeyondTableError
+	var table *cure.TableError
+	switch {
+	case errors.As(err, &beyond):
+		text := whose[beyond.Of] + " is at " + w.temp(beyond.Value) + ". The catalyst table ends at "
+		if beyond.IsCold() {
+			return text + w.temp(beyond.Coldest) + ", and more catalyst doesn't cure a cold film. Warm the part and the shed first."
+		}
+		return text + w.temp(beyond.Warmest) + ", and no dose is guessed beyond it. Wait for a cooler hour, shade and cool the part, or go by a slower catalyst of the maker's."
+	case errors.As(err, &table):
+		return tableSentence(table)
+	case errors.Is(err, plan.ErrNoTable):
+		return "This card has no catalyst table. Type the one from the maker's sheet on the card."
+	case errors.Is(err, plan.ErrUnfinished):
+		return "A row of your catalyst table isn't finished. Type both temperature and catalyst, or remove the row."
+	}
+	return ""
+}
+
+func tableSentence(e *cure.TableError) string {
+	row := unit.Number(float64(e.Row+1), 3)
+	switch e.Fault {
+	case cure.TooFewRows:
+		return "A catalyst table needs two rows at least: nothing is read off a single one."
+	case cure.TooManyRows:
+		return "A catalyst table has at most 40 rows."
+	case cure.NotATemperature:
+		return "Row " + row + " of your catalyst table: the temperature can't be right."
+	case cure.NotAShare:
+		return "Row " + row + " of your catalyst table: catalyst from 0.2 to 5 % by mass."
+	case cure.SameTemperature:
+		return "Row " + row + " of your catalyst table has the temperature of the row before it."
+	}
+	return "Row " + row + " of your catalyst table is colder than the row before it. Type the rows from cold to warm."
+}
+
+func (w words) cups(err error) string {
+	var large *cure.CupTooLargeError
+	var tool *cure.NotWithThisToolError
+	var step *cure.ToolError
+	var day *cure.CupsError
+	var clash *cure.ClashError
+	var outside *cure.OutsideError
+	var room *cure.NoRoomError
+	var part *cure.PartError
+	switch {
+	case errors.As(err, &large):
+		return "The largest cup right now is " + w.grams(large.Largest) + ". Mix less."
+	case errors.As(err, &tool):
+		return "Not with this " + toolWord(tool.Tool.Kind()) + ": it can dose cups from " + w.grams(tool.Smallest) + " on. Take a finer one, or a larger cup where the minutes allow it."
+	case errors.As(err, &step):
+		return "That can't be a tool's step: " + step.Least + " to " + step.Most + "."
+	case errors.As(err, &day):
+		return "What stays behind in each cup leaves nothing to spread. The cups are too small: cool the product, or find a cooler hour."
+	case errors.As(err, &clash):
+		return "With so much added, the least that cures the whole is over the most that the product takes. Add less thinner, wax or pigment."
+	case errors.As(err, &outside), errors.As(err, &room):
+		return "The table's catalyst lies at the card's limit and leaves no room for an error. Check floor, ceiling and table on the card."
+	case errors.As(err, &part):
+		return "The amount of " + part.Part.String() + " can't be right: " + w.grams(part.Value) + "."
+	}
+	return ""
+}
+
+func toolWord(k cure.ToolKind) string {
+	return map[cure.ToolKind]string{cure.Scale: "scale", cure.Syringe: "syringe", cure.Drops: "drop count"}[k]
+}
+
+func (w words) peroxides(err error) string {
+	var peroxide *cure.PeroxideError
+	var ratio *cure.RatioError
+	var pigment *plan.PigmentError
+	switch {
+	case errors.As(err, &peroxide):
+		if peroxide.Cause == cure.NotPromoted {
+			return "This product isn't promoted by its maker, or isn't known to be. No dose."
+		}
+		var takes []string
+		for _, f := range peroxide.Takes {
+			takes = append(takes, f.String())
+		}
+		return "This product takes " + strings.Join(takes, " or ") + ", not " + peroxide.Has.String() + ". Never mix two kinds of peroxide."
+	case errors.As(err, &ratio):
+		if ratio.Cause == cure.RatioMissing {
+			return "Nothing ships for this ratio. Type it on the card, from the tin."
+		}
+		return "Grams and millilitres can't be told apart without the densities of both parts. Type the ratio by mass, if the tin gives it."
+	case errors.As(err, &pigment):
+		return "Pigment paste comes to " + percent(pigment.Share) + ", over the card's limit of " + percent(pigment.Limit) + ". Type less."
+	}
+	return ""
+}
+
+func (w words) gels(err error) string {
+	var far *cure.FarError
+	var test *cure.TestError
+	var energy *cure.EnergyError
+	var gel *cure.GelError
+	var inCup *cure.InCupError
+	switch {
+	case errors.As(err, &far):
+		return "No minutes are given at " + w.temp(far.Value) + ": the nearest known gel time was taken at " + w.temp(far.Nearest) + ". Log a cup test nearer to it."
+	case errors.As(err, &test):
+		return "A cup test can't be right. Check its mass, temperature, catalyst and minutes in the Log."
+	case errors.As(err, &energy):
+		return "Your cup tests together make no sense: by them the gel time would move with temperature as no such product does (" +
+			unit.Write(float64(energy.Energy), unit.InKilojoulePerMole, 3) + "). Check them in the Log, or remove one."
+	case errors.As(err, &gel):
+		return "The card's gel time can't be reckoned with. Check its figures on the card."
+	case errors.As(err, &inCup):
+		return "No minutes are known for a cup of " + w.grams(inCup.Cup) + ": the largest tested allows " + w.grams(inCup.Most) + "."
+	}
+	return ""
+}
+
+func (w words) readings(err error) string {
+	var input *air.InputError
+	var ruled *working.RangeError
+	var flow *film.FlowError
+	switch {
+	case errors.Is(err, plan.ErrOtherDay):
+		return "The readings are of another day. Read the temperatures and the humidity again."
+	case errors.Is(err, plan.ErrUnread):
+		return "Something that the dose hangs on can't be read, so there is none. The field says what is wrong."
+	case errors.Is(err, plan.ErrJump):
+		return "A temperature jumped by more than 15 °C from the last cup's. Say at its field if it is real."
+	case errors.As(err, &input):
+		return dayWords[input.Input]
+	case errors.As(err, &flow):
+		return "The flow time can't be reckoned from these readings: both at one temperature, at least a tenth apart, and the wanted time between them."
+	case errors.As(err, &ruled):
+		return "The " + ruled.Arg.Meaning + " comes to " + unit.WithUnit(unit.Number(ruled.Value, 3), ruled.Arg.Scale) + ", outside what can be worked out."
+	}
+	return ""
+}
+
+var dayWords = map[air.Input]string{
+	air.DayLow: "The lowest air of the day can't be right.", air.DayHigh: "The highest air of the day must not be under the lowest.",
+	air.Sunrise: "Sunrise must lie before noon.", air.ReadTemperature: "The air temperature can't be right.",
+	air.ReadHumidity: "Humidity goes from 1 to 100 %.", air.ReadHour: "The hour of the reading can't be right.",
+	air.CardTemperature: "The card's temperatures can't be met: check them.", air.CardHumidity: "The card's humidities can't be met: check them.",
+}
+
+// FindingSentence says what speaks against coating.
+func FindingSentence(f air.Finding, units job.Units) string {
+	scale := f.Condition.Scale()
+	switch scale {
+	case unit.InCelsius:
+		scale = units.Scale(unit.Temperatures)
+	case unit.InCelsiusDifference:
+		scale = units.Scale(unit.Differences)
+	}
+	value, limit := unit.Write(f.Value, scale, 3), unit.Write(f.Limit, scale, 3)
+	switch f.Condition {
+	case air.TooCold:
+		return "Surface " + value + ", under the card's least, " + limit + "."
+	case air.TooHot:
+		return "Surface " + value + ", over the card's most, " + limit + "."
+	case air.TooDry:
+		return "Air " + value + ", drier than the card's " + limit + "."
+	case air.TooDamp:
+		return "Air " + value + ", damper than the card's " + limit + "."
+	}
+	return "Surface only " + value + " over the dew point; " + limit + " are needed."
+}
+
+// RemedyWords names what can be done, and RiskWords what it can spoil.
+var RemedyWords = map[cure.Remedy]string{
+	cure.CoolProduct: "Cool the product, closed tin in iced water", cure.Shade: "Shade the part", cure.EarlierHour: "Do it at a cooler hour",
+	cure.SmallerCup: "Half the cup, several weighed out beforehand without catalyst", cure.Tray: "Pour it into a tray at once",
+	cure.LowerDose: "The low end of the dose", cure.SlowerPeroxide: "A slower catalyst, if the maker of the product names one",
+	cure.WarmProduct: "Warm the closed tin in a warm room", cure.WarmPart: "Warm the part, before and through the cure",
+	cure.WarmShed: "Keep the shed warm into the night",
+}
+
+// RiskWords says what a remedy can spoil.
+var RiskWords = map[cure.Risk]string{
+	cure.Sweats: "A tin colder than the dew point takes up water: dry it, and stir before opening.", cure.SunComesRound: "The sun comes round while the film gels.",
+	cure.DewIsNear: "Early hours lie near the dew point.", cure.MoreJoins: "More joins, and more doses to get right.",
+	cure.MoreVapour: "A wide surface gives off more styrene.", cure.Undercured: "Near the floor a film may stay soft. Never under it.",
+	cure.WrongFamily: "Never two kinds of peroxide together.", cure.Ignites: "No flame, no glowing wire, no unvented heater. Peroxide is never warmed.",
+}

@@ -1,0 +1,259 @@
+package view
+
+import (
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+	"shedreckoner/wasm/draw"
+	"shedreckoner/wasm/page"
+)
+
+// fitSection says if it is fit to coat: now, through the cure, and in which
+// hours of today.
+func fitSection(s page.State) html {
+	out := &s.Bench.Air
+	head := el("h2", nil, txt("Fit to coat"))
+	if !out.Known {
+		return join(head, el("p", a("class", "hint"), txt("Told once today's air is typed: temperature and humidity now, lowest and highest of the day.")))
+	}
+	units := s.Fresh.Job.Units
+	dew := unit.Write(float64(air.RoundUp(out.DewPoint.Value, units.Scale(unit.Temperatures))), units.Scale(unit.Temperatures), 3)
+	return join(head, verdict(s),
+		el("div", a("class", "figures"),
+			figure(s, "dew", "Dew point", dew, out.DewPoint.Step),
+			figure(s, "overdew", "Surface over the dew point", of(s, out.OverDew, unit.Differences), out.OverDew.Step)),
+		dayCurve(s), hoursOfToday(s), cardsToday(s))
+}
+
+func verdict(s page.State) html {
+	out := &s.Bench.Air
+	units := s.Fresh.Job.Units
+	if len(out.Now)+len(out.Through) == 0 {
+		return el("p", a("class", "good"), txt("Nothing speaks against it now, nor through the cure by today's curve."))
+	}
+	var lines []html
+	for _, f := range out.Now {
+		lines = append(lines, el("li", nil, txt("Now: "+page.FindingSentence(f, units))))
+	}
+	for _, f := range out.Through {
+		lines = append(lines, el("li", nil, txt("From "+hour(f.At)+", while it cures: "+page.FindingSentence(f, units))))
+	}
+	return join(el("p", a("class", "bad"), txt("Not fit to coat now.")), el("ul", a("class", "reasons"), lines...))
+}
+
+// hour writes a time from midnight as a time of day.
+func hour(t unit.Time) string {
+	text := page.ClockText(int(t))
+	if t >= unit.Day {
+		text += " tomorrow"
+	}
+	return text
+}
+
+func hoursOfToday(s page.State) html {
+	out := &s.Bench.Air
+	lines := []html{el("p", nil, txt("Hours of today for "+s.Bench.Card.Name+": "+hours(out.Windows)+"."))}
+	for _, w := range out.Windows {
+		latest, ok := w.LatestStart(s.Bench.Usable.Value)
+		if ok && latest > w.From {
+			lines = append(lines, el("p", a("class", "hint"), txt("Latest start "+hour(latest)+", stop at "+hour(w.To)+".")))
+		}
+	}
+	if !s.Bench.IsRatio {
+		var spans []string
+		for _, i := range out.DoseHours {
+			spans = append(spans, hour(i.From)+" to "+hour(i.To))
+		}
+		text := "By today's curve no hour brings the surface inside the catalyst table."
+		if len(spans) > 0 {
+			text = "The surface lies inside the catalyst table from " + strings.Join(spans, ", and from ") + "."
+		}
+		lines = append(lines, el("p", a("class", "hint"), txt(text)))
+	}
+	return join(lines...)
+}
+
+func hours(windows []air.Window) string {
+	var spans []string
+	for _, w := range windows {
+		spans = append(spans, hour(w.From)+" to "+hour(w.To))
+	}
+	if len(spans) == 0 {
+		return "none"
+	}
+	return strings.Join(spans, ", ")
+}
+
+func cardsToday(s page.State) html {
+	var lines []html
+	for _, c := range s.Bench.Air.Cards {
+		text := hours(c.Windows)
+		if c.Err != nil {
+			text = page.DoseSentence(c.Err, s.Fresh.Job.Units)
+		}
+		lines = append(lines, el("li", nil, el("span", a("class", "label"), txt(c.Card.Name)), txt(" "), el("span", a("class", "value"), txt(text))))
+	}
+	return join(el("h3", nil, txt("What today would take")), el("ul", a("class", "today"), lines...))
+}
+
+// dayCurve is today's air and dew point with the hours that are fit to work in.
+func dayCurve(s page.State) html {
+	out := &s.Bench.Air
+	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
+	var airLine, dewLine []draw.Point
+	low, high := out.Day.Dew(0), out.Day.Air(0)
+	for i := range 49 {
+		at := unit.Time(i) * unit.Hour / 2
+		t, dew := out.Day.Air(at), out.Day.Dew(at)
+		low, high = min(low, dew), max(high, t)
+		airLine = append(airLine, draw.Point{X: float64(i) / 2, Y: scale.From(float64(t))})
+		dewLine = append(dewLine, draw.Point{X: float64(i) / 2, Y: scale.From(float64(dew))})
+	}
+	var fit []draw.Interval
+	for _, w := range out.Windows {
+		fit = append(fit, draw.Interval{From: float64(w.From / unit.Hour), To: float64(w.To / unit.Hour)})
+	}
+	return draw.Day(draw.DayPlot{
+		Title:   "Air and dew point over today; fit to work: " + hours(out.Windows),
+		Hours:   draw.Axis{Label: "hour", Ticks: []draw.Tick{{At: 0, Text: "0"}, {At: 6, Text: "6"}, {At: 12, Text: "12"}, {At: 18, Text: "18"}, {At: 24, Text: "24"}}},
+		Degrees: draw.Axis{Label: scale.Symbol, Ticks: draw.NiceTicks(scale.From(float64(low)), scale.From(float64(high)), 5, tickText)},
+		Air:     airLine, Dew: dewLine, Working: fit,
+		Now:     &draw.Moment{At: float64(s.Now.Day) / 3600, Text: "now"},
+		AirName: "air", DewName: "dew point", WorkingName: "fit to work",
+	})
+}
+
+func tickText(n float64) string { return unit.Number(n, 4) }
+
+// gelSection is the gel time over temperature, with today's point.
+func gelSection(s page.State) html {
+	b := &s.Bench
+	if b.Card == nil || b.IsRatio {
+		return nothing
+	}
+	table, err := plan.Table(b.Card)
+	if err != nil {
+		return nothing
+	}
+	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
+	coldest, warmest := table.Ends()
+	var line []draw.Point
+	var band []draw.Span
+	most := 0.0
+	for i := range 21 {
+		t := coldest + (warmest-coldest)*unit.Temperature(i)/20
+		at := working.Given(t, "temperature", unit.InCelsius, "", source.Typed)
+		share, err := table.At(at)
+		if err != nil {
+			continue
+		}
+		gel, err := b.Gel.At(at, share)
+		if err != nil {
+			continue
+		}
+		x := scale.From(float64(t))
+		line = append(line, draw.Point{X: x, Y: unit.InMinute.From(float64(gel.Mid.Value))})
+		span := draw.Span{X: x, Low: unit.InMinute.From(float64(gel.Early.Value)), High: unit.InMinute.From(float64(gel.Late.Value))}
+		band, most = append(band, span), max(most, span.High)
+	}
+	if len(line) < 2 {
+		return nothing
+	}
+	return join(el("h2", nil, txt("Gel time over temperature")), gelCurve(s, scale, line, band, most), fitWords(b))
+}
+
+func gelCurve(s page.State, scale *unit.Scale, line []draw.Point, band []draw.Span, most float64) html {
+	plot := draw.CurvePlot{
+		Title: "Gel time over the temperature of the surface, with the table's catalyst",
+		X:     draw.Axis{Label: scale.Symbol, Ticks: draw.NiceTicks(line[0].X, line[len(line)-1].X, 5, tickText)},
+		Y:     draw.Axis{Label: "min", Ticks: draw.NiceTicks(0, most, 5, tickText)},
+		Line:  line, Band: band, LineName: "middle", BandName: "early to late",
+	}
+	if h := &s.Bench.Hand; s.Bench.HasHand {
+		mid := h.Film.Mid.Value
+		plot.Mark = &draw.Mark{Point: draw.Point{X: scale.From(float64(s.Fresh.Job.Bench.Surface.Value)), Y: unit.InMinute.From(float64(mid))}, Text: "now " + minutes(mid)}
+	}
+	return draw.Curve(plot)
+}
+
+func fitWords(b *plan.Bench) html {
+	text := map[cure.Fit]string{
+		cure.FromCard: "By the card alone, 100 g. Your own cup tests replace it.", cure.Scaled: "Moved by your own cup tests; the steepness is the card's.",
+		cure.Fitted: "Fitted to your own cup tests.", cure.FittedUnusual: "Fitted to your own cup tests, unusually: only between their temperatures.",
+	}[b.Gel.Fit]
+	return el("p", a("class", "hint"), txt(text))
+}
+
+// remedies sets side by side what can be done about heat and cold.
+func remedies(s page.State) html {
+	if len(s.Bench.Offers) == 0 {
+		return nothing
+	}
+	var rows []html
+	for _, o := range s.Bench.Offers {
+		gain := "depends on the maker's sheet"
+		switch {
+		case o.Err != nil:
+			gain = "not now: " + page.DoseSentence(o.Err, s.Fresh.Job.Units)
+		case o.Missing.Step != nil:
+			gain = "still missing: " + of(s, o.Missing, unit.Differences)
+		case o.Minutes.Step != nil:
+			gain = "gains " + minutes(o.Minutes.Value)
+		case o.Degrees.Step != nil:
+			gain = "moves it by " + of(s, o.Degrees, unit.Differences)
+		}
+		rows = append(rows, el("li", nil, el("strong", nil, txt(page.RemedyWords[o.Remedy])), el("p", nil, txt(capital(gain)+".")),
+			el("p", a("class", "hint"), txt("Risk: "+page.RiskWords[o.Risk]))))
+	}
+	return join(el("h2", nil, txt("Against heat and cold")), el("ul", a("class", "remedies"), rows...))
+}
+
+// shedCardSection is the card for the wall: doses by temperature and cup size.
+func shedCardSection(s page.State) html {
+	b := &s.Bench
+	if b.Card == nil || b.IsRatio {
+		return nothing
+	}
+	table, err := plan.Table(b.Card)
+	if err != nil {
+		return nothing
+	}
+	rows := plan.ShedCard(&s.Fresh, b, table)
+	if len(rows) == 0 {
+		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed once scale or syringe is typed."))
+	}
+	head := []html{el("th", nil, txt("Surface"))}
+	for _, cup := range plan.ShedCups {
+		head = append(head, el("th", nil, txt(unit.Write(float64(cup), unit.InGram, 4))))
+	}
+	var lines []html
+	for _, r := range rows {
+		cells := []html{el("th", nil, txt(unit.Write(float64(r.Surface), s.Fresh.Job.Units.Scale(unit.Temperatures), 3)))}
+		for _, d := range r.Doses {
+			cells = append(cells, el("td", nil, txt(d)))
+		}
+		lines = append(lines, el("tr", nil, cells...))
+	}
+	return el("div", a("class", "shedcard"), el("h2", nil, txt("Shed card: "+b.Card.Name)),
+		el("p", nil, txt("Catalyst by the temperature of the surface and the mass of all that cures. "+s.Now.Date)),
+		el("table", nil, el("thead", nil, el("tr", nil, head...)), el("tbody", nil, lines...)),
+		el("p", nil, txt(shedLimits(s, table))),
+		el("ul", a("class", "cautions"), el("li", nil, txt("Outside this table: no dose.")), el("li", nil, txt("Goggles and gloves on, eyewash in reach. Rinse at once and long.")),
+			el("li", nil, txt("Never two kinds of peroxide, never peroxide on promoter.")), el("li", nil, txt("One dose a cup; nothing is added later.")),
+			el("li", nil, txt("The maker's sheet stands above this card."))),
+		el("div", a("class", "itemtools"), action("print", "", "shed", "Print the shed card", "quiet")))
+}
+
+func shedLimits(s page.State, table cure.Table) string {
+	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
+	c := s.Bench.Card
+	return "Surface and product " + unit.Write(float64(c.SurfaceLeast.Value), scale, 3) + " to " + unit.Write(float64(c.SurfaceMost.Value), scale, 3) +
+		". At least " + unit.Write(float64(c.Floor.Value), unit.InPercent, 3) + " by mass of all that cures, at most " + unit.Write(float64(c.Ceiling.Value), unit.InPercent, 3) +
+		" by mass of the product. " + strconv.Itoa(len(table.Rows())) + " rows, straight lines between them."
+}
