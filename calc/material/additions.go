@@ -11,6 +11,7 @@ func ketonePeroxide() *Card {
 		Key: "ketone-peroxide", Name: "Catalyst, ketone peroxide solution", Kind: Catalyst, SoldBy: ByMass, Family: Ketone,
 		Density:   spec(1.15*kgPerL, 1.10*kgPerL, 1.18*kgPerL, m),
 		ShelfLife: spec(6*month, 6*month, 12*month, c),
+		Ordering:  plain,
 		Sundries:  bottle,
 		Packs:     packs("0.05", "0.1", "0.25", "1"),
 	}
@@ -27,6 +28,7 @@ func benzoylPaste() *Card {
 		Key: "benzoyl-paste", Name: "Hardener paste, benzoyl peroxide", Kind: Catalyst, SoldBy: ByMass, Family: Benzoyl,
 		Density:   exactly(1.2*kgPerL, c),
 		ShelfLife: exactly(12*month, c),
+		Ordering:  plain,
 		Sundries:  bottle,
 		Packs:     packs("0.03", "0.06"),
 	}
@@ -40,6 +42,7 @@ func styrene() *Card {
 		Stays:     spec[unit.Share](0.5, 0, 1, x),
 		Shrinks:   exactly[unit.Share](0.14, p),
 		ShelfLife: exactly(6*month, c),
+		Ordering:  plain,
 		Packs:     packs("0.5", "1", "5"),
 	}
 }
@@ -52,6 +55,7 @@ func waxSolution() *Card {
 		Stays:     spec[unit.Share](0.5, 0, 1, x),
 		Shrinks:   exactly[unit.Share](0.14, p),
 		ShelfLife: exactly(6*month, x),
+		Ordering:  plain,
 		Packs:     packs("0.1", "1"),
 	}
 }
@@ -59,10 +63,11 @@ func waxSolution() *Card {
 func primerThinner() *Card {
 	return &Card{
 		Key: "primer-thinner", Name: "Thinner of the primer's maker", Kind: Thinner, SoldBy: ByVolume,
-		Density: spec(0.87*kgPerL, 0.80*kgPerL, 0.95*kgPerL, x),
-		Stays:   exactly[unit.Share](0, p),
-		Shrinks: exactly[unit.Share](0, p),
-		Packs:   packs("0.5", "1", "5"),
+		Density:  spec(0.87*kgPerL, 0.80*kgPerL, 0.95*kgPerL, x),
+		Stays:    exactly[unit.Share](0, p),
+		Shrinks:  exactly[unit.Share](0, p),
+		Ordering: plain,
+		Packs:    packs("0.5", "1", "5"),
 	}
 }
 
@@ -77,6 +82,7 @@ func acetone() *Card {
 		Key: "acetone", Name: "Acetone, for cleaning only", Kind: Solvent, SoldBy: ByVolume,
 		Density:  exactly(0.79*kgPerL, c),
 		Sundries: Sundries{Wash: exactly(0.15*unit.Litre, c), Flush: exactly(0.4*unit.Litre, c)},
+		Ordering: easily,
 		Packs:    packs("1", "5"),
 	}
 }
@@ -85,6 +91,8 @@ func cuttingCompound() *Card {
 	return &Card{
 		Key: "compound", Name: "Cutting compound", Kind: Polish, SoldBy: ByMass,
 		UsedPerArea: spec[unit.MassPerArea](0.040, 0.025, 0.080, c),
+		Takes:       spec(3*umDry, 2*umDry, 6*umDry, x),
+		Ordering:    plain,
 		Packs:       packs("0.5", "1", "3"),
 	}
 }
@@ -93,6 +101,8 @@ func finishingPolish() *Card {
 	return &Card{
 		Key: "polish", Name: "Finishing polish", Kind: Polish, SoldBy: ByMass,
 		UsedPerArea: spec[unit.MassPerArea](0.020, 0.010, 0.040, c),
+		Takes:       spec(1*umDry, 0.5*umDry, 2*umDry, x),
+		Ordering:    plain,
 		Packs:       packs("0.25", "1"),
 	}
 }

@@ -89,7 +89,10 @@ type Card struct {
 	RatioByVolume Spec[unit.ByVolume]    // the same by volume
 	SandedOff     Spec[unit.Share]       // of a filler, of what was applied
 	UsedPerArea   Spec[unit.MassPerArea] // of a polish
-	Sundries                             // of what goes with the materials
+	Takes         Spec[unit.DryFilm]     // least film that a polish takes
+	Timing
+	Sundries      // of what goes with the materials
+	Ordering
 	BatchMost     Spec[unit.Mass]
 	SurfaceLeast  Spec[unit.Temperature]
 	SurfaceMost   Spec[unit.Temperature]

@@ -46,7 +46,7 @@ var Cards = []*Card{
 	polyesterFiller(), lightPolyesterFiller(), epoxyFiller(),
 	ketonePeroxide(), ketoneLowPeroxide(), benzoylPaste(), styrene(), waxSolution(), primerThinner(), topcoatThinner(), acetone(),
 	cuttingCompound(), finishingPolish(),
-	roller(), brush(), cup(), tape(), gloves(), mask(), cartridges(), sheeting(), disc(),
+	roller(), brush(), cup(), tape(), gloves(), mask(), cartridges(), sheeting(), disc(), wetSheet(), strip(),
 }
 
 // Find gives a copy of the card that ships under the key.
@@ -70,6 +70,7 @@ func gelCoat() *Card {
 		CoatLeast:     exactly(300*um, c),
 		CoatMost:      exactly(410*um, c),
 		LeftLeast:     spec(400*umDry, 300*umDry, 500*umDry, x),
+		Timing:        gelCoatTiming,
 		LeftThinnest:  exactly(250*umDry, x),
 		LeftMost:      exactly(640*umDry, c),
 		ThinnerAsk:    exactly[unit.Share](0.05, c),
@@ -83,6 +84,7 @@ func gelCoat() *Card {
 		HumidityLeast: exactly[unit.Share](0.40, p),
 		HumidityMost:  exactly[unit.Share](0.80, p),
 		ShelfLife:     spec(6*month, 3*month, 12*month, c),
+		Ordering:      coloured,
 		Promoted:      true,
 		Families:      []string{Ketone, KetoneLow},
 		DoseTable:     gelCoatDoses,
@@ -156,6 +158,7 @@ func primer() *Card {
 		CuredSprayed:  spec[unit.SolidsByVolume](0.50, 0.42, 0.65, c),
 		CoatLeast:     exactly(120*um, c),
 		CoatMost:      exactly(200*um, c),
+		Timing:        primerTiming,
 		LeftLeast:     spec(100*umDry, 80*umDry, 150*umDry, x),
 		ThinnerAsk:    exactly[unit.Share](0.10, c),
 		ThinnerRefuse: exactly[unit.Share](0.20, c),
@@ -168,6 +171,7 @@ func primer() *Card {
 		SurfaceMost:   exactly(celsius(32), c),
 		HumidityMost:  exactly[unit.Share](0.85, p),
 		ShelfLife:     exactly(24*month, c),
+		Ordering:      plain,
 		GelTime:       spec(4*unit.Hour, 2*unit.Hour, 8*unit.Hour, c),
 		GelAt:         exactly(celsius(20), c),
 		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, p),
@@ -184,6 +188,7 @@ func topcoat() *Card {
 	card.CuredRolled = spec[unit.SolidsByVolume](0.47, 0.40, 0.55, c)
 	card.CuredSprayed = card.CuredRolled
 	card.CoatLeast, card.CoatMost = exactly(70*um, c), exactly(120*um, c)
+	card.Timing = topcoatTiming
 	card.LeftLeast = spec(70*umDry, 50*umDry, 100*umDry, x)
 	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.25, c), exactly[unit.Share](0.35, c)
 	card.Thinner = "topcoat-thinner"
@@ -192,6 +197,7 @@ func topcoat() *Card {
 	card.GelTime = spec(4*unit.Hour, 2*unit.Hour, 6*unit.Hour, c)
 	card.GelEnergy = spec[unit.MolarEnergy](55e3, 45e3, 70e3, x)
 	card.Packs = packs("0.75", "2.5")
+	card.Ordering = coloured
 	return card
 }
 
@@ -202,6 +208,7 @@ func polyesterFiller() *Card {
 		CuredRolled:   spec[unit.SolidsByVolume](0.97, 0.95, 0.98, c),
 		Styrene:       spec[unit.ByMass](0.20, 0.15, 0.25, c),
 		PassMost:      spec(5*mm, 3*mm, 10*mm, c),
+		Timing:        polyesterFillerTiming,
 		Hardener:      "benzoyl-paste",
 		HardenerShare: spec[unit.ByMass](0.02, 0.01, 0.03, c),
 		SandedOff:     spec[unit.Share](0.30, 0.20, 0.50, c),
@@ -210,6 +217,7 @@ func polyesterFiller() *Card {
 		SurfaceMost:   exactly(celsius(30), c),
 		HumidityMost:  exactly[unit.Share](0.85, c),
 		ShelfLife:     exactly(12*month, c),
+		Ordering:      easily,
 		Promoted:      true,
 		Families:      []string{Benzoyl},
 		DoseTable:     doses(10, 2.0, 30, 2.0),
@@ -239,6 +247,7 @@ func epoxyFiller() *Card {
 		Density:       spec(0.75*kgPerL, 0.6*kgPerL, 0.95*kgPerL, c),
 		CuredRolled:   spec[unit.SolidsByVolume](1, 0.98, 1, c),
 		PassMost:      spec(10*mm, 6*mm, 20*mm, c),
+		Timing:        epoxyFillerTiming,
 		RatioByMass:   toType[unit.ByMass](0.5, 20),
 		RatioByVolume: toType[unit.ByVolume](0.5, 20),
 		SandedOff:     spec[unit.Share](0.30, 0.20, 0.50, c),
@@ -247,6 +256,7 @@ func epoxyFiller() *Card {
 		SurfaceMost:   exactly(celsius(32), c),
 		HumidityMost:  exactly[unit.Share](0.80, c),
 		ShelfLife:     exactly(24*month, c),
+		Ordering:      easily,
 		GelTime:       spec(40*unit.Minute, 20*unit.Minute, 60*unit.Minute, c),
 		GelAt:         exactly(celsius(20), c),
 		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, p),

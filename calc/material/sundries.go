@@ -16,6 +16,23 @@ type Sundries struct {
 	Flush    Spec[unit.Volume] // solvent for one flush of a gun
 }
 
+// Ordering is how sure an order is to be.
+// Source: common practice.
+type Ordering struct {
+	Chance  Spec[unit.Share] // wanted chance of not running out
+	Reserve Spec[unit.Share] // kept for repairs: a later batch never matches
+}
+
+// RepairLeast is the least that is kept of a colour for repairs.
+// Source: common practice.
+var RepairLeast = exactly(0.5*unit.Kilogram, c)
+
+var (
+	coloured = Ordering{exactly[unit.Share](0.95, c), exactly[unit.Share](0.05, c)}
+	plain    = Ordering{Chance: exactly[unit.Share](0.90, c)}
+	easily   = Ordering{Chance: exactly[unit.Share](0.80, c)} // bought again anywhere
+)
+
 func sundry(key, name string, soldBy Basis, figures Sundries, sizes ...string) *Card {
 	return &Card{Key: key, Name: name, Kind: Sundry, SoldBy: soldBy, Sundries: figures, Packs: packs(sizes...)}
 }
