@@ -68,15 +68,15 @@ func (m *maker) buildup(b *job.Buildup) Buildup {
 	for i := range b.Steps {
 		step := m.step(&b.Steps[i], out.Area, out.Edge)
 		film += step.Added.Value
-		if step.Taken.Value > film && step.Taken.Step != nil {
+		if step.Taken.Value > film+unit.DryFilm(filmSlack) {
 			m.refuse(step.Path+".taken", &TakesTooMuchError{Taken: step.Taken.Value, There: film})
 		}
-		film -= step.Taken.Value
-		step.After = max(film, 0)
+		film = max(film-step.Taken.Value, 0)
+		step.After = film
 		out.Steps = append(out.Steps, step)
 	}
 	m.keep(out.Steps, out.Area)
-	out.Left = working.By(filmLeft, max(film, 0), filmSteps(out.Steps)...)
+	out.Left = working.By(filmLeft, film, filmSteps(out.Steps)...)
 	return out
 }
 

@@ -25,7 +25,7 @@ type Random struct {
 // New gives a source of documents that are mostly in order; the same seed gives
 // the same documents.
 func New(seed uint64) *Random {
-	return &Random{Rand: rand.New(rand.NewPCG(seed, 7)), Junk: 0.02, Empty: 0.15}
+	return &Random{Rand: rand.New(rand.NewPCG(seed, 7)), Junk: 0.005, Empty: 0.03}
 }
 
 // Document draws a job in metric, in US customary units, or in a mixture.
@@ -73,6 +73,8 @@ func (r *Random) count(l *job.List) int {
 		return 0
 	case l.Max == job.MaxRows:
 		return r.IntN(9)
+	case l.Key == "cutout":
+		return max(0, r.IntN(6)-3)
 	}
 	return min(r.IntN(4), l.Max)
 }
@@ -88,6 +90,9 @@ func (r *Random) Text(f *job.Field) string {
 	}
 	switch f.Key {
 	case "card":
+		if r.IntN(4) > 0 {
+			return material.Cards[r.IntN(3)].Key // what most coats are made of
+		}
 		return material.Cards[r.IntN(len(material.Cards))].Key
 	case "base":
 		return material.Cards[r.IntN(len(material.Cards))].Key
@@ -113,11 +118,19 @@ func (r *Random) Text(f *job.Field) string {
 	return "Name & <b> \"" + strconv.Itoa(r.IntN(100)) + "\" \\ = é"
 }
 
+// usually is what most jobs have, in SI base units: a job of films drawn over
+// the whole of their range would have no plan.
+var usually = map[string][2]float64{
+	"film": {100e-6, 700e-6}, "taken": {0, 60e-6}, "thinner": {0, 0.05}, "thickness": {0.5e-3, 3e-3}, "sanded-off": {0.1, 0.5},
+}
+
 // quantity draws a figure inside the field's range, lengths as boats have them,
 // in any scale of the field's measure, with its unit or bare.
 func (r *Random) quantity(f *job.Field) string {
 	low, high := f.Min, f.Max
-	if f.Measure == unit.Sizes {
+	if usual, known := usually[f.Key]; known && r.IntN(5) > 0 {
+		low, high = usual[0], usual[1]
+	} else if f.Measure == unit.Sizes {
 		low, high = max(low, 0.2), min(high, 3)
 	}
 	si := low + r.Float64()*(high-low)
