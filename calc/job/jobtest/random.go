@@ -54,6 +54,9 @@ func (r *Random) item(l *job.List, prefix string) {
 			r.doc = r.doc.Set(prefix+f.Key, r.Text(f))
 		}
 	}
+	if l.Key == "step" && r.IntN(8) > 0 {
+		r.doc = r.doc.Set(prefix+"card", r.card(r.doc.Get(prefix+"kind")))
+	}
 	for _, inner := range l.Lists {
 		var ids []string
 		for i := range r.count(inner) {
@@ -65,6 +68,18 @@ func (r *Random) item(l *job.List, prefix string) {
 	}
 }
 
+// card draws a material that fits a kind of step.
+func (r *Random) card(kind string) string {
+	for {
+		c := material.Cards[r.IntN(len(material.Cards))]
+		switch {
+		case kind == "fill" && c.Kind == material.Filler, kind == "polish" && c.Kind == material.Polish,
+			kind != "fill" && kind != "polish" && c.Kind <= material.Topcoat:
+			return c.Key
+		}
+	}
+}
+
 // count is how many items a list gets: none of what there is one of, which has
 // a path of its own, and enough rows for the rules that need some.
 func (r *Random) count(l *job.List) int {
@@ -73,6 +88,8 @@ func (r *Random) count(l *job.List) int {
 		return 0
 	case l.Max == job.MaxRows:
 		return r.IntN(9)
+	case l.Key == "surface" || l.Key == "buildup" || l.Key == "step":
+		return 1 + r.IntN(4)
 	case l.Key == "cutout":
 		return max(0, r.IntN(6)-3)
 	}
@@ -90,9 +107,6 @@ func (r *Random) Text(f *job.Field) string {
 	}
 	switch f.Key {
 	case "card":
-		if r.IntN(4) > 0 {
-			return material.Cards[r.IntN(3)].Key // what most coats are made of
-		}
 		return material.Cards[r.IntN(len(material.Cards))].Key
 	case "base":
 		return material.Cards[r.IntN(len(material.Cards))].Key
