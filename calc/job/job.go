@@ -28,6 +28,7 @@ type Surface struct {
 	Sides      working.Figure[unit.Factor]
 	Buildup    string // path of the build-up; empty: none chosen
 	Ground     string // key of Grounds; empty: not said
+	Prepared   Prepared
 	Lies       string
 	Inside     bool
 	By         string // key of MeasuredBy
@@ -82,6 +83,7 @@ type Card struct {
 	Own      bool // a copy that the builder made
 	Packs    []Pack
 	Stock    PackSize
+	Patch    string             // day of a test patch over 30 °C, as typed; empty: none
 	DoseRows int                // typed, whole or not
 	OwnDoses []material.DoseRow // a table from the maker's sheet; empty: the card's own holds
 	DoseIDs  []string           // of the rows, in order

@@ -64,6 +64,7 @@ func cardFields() []*Field {
 		{Key: "name", Name: "name", Kind: Words, Optional: true},
 		{Key: "base", Name: "kind of material", Kind: Words, Optional: true},
 		{Key: "stock", Name: "in stock", Kind: Size, Max: 1e5, Optional: true},
+		{Key: "patch", Name: "test patch over 30 °C that cured, day", Kind: Words, Optional: true},
 		{Key: "note", Name: "note from the sheet", Kind: Words, Optional: true},
 	}
 	for _, f := range material.Fields {

@@ -52,11 +52,13 @@ type Bench struct {
 
 // Why a bench has no dose, besides what the sums say.
 var (
-	ErrOtherDay   = errors.New("plan: the readings are of another day")
-	ErrUnread     = errors.New("plan: something that the dose hangs on can't be read")
-	ErrNoTable    = errors.New("plan: no catalyst table")
-	ErrUnfinished = errors.New("plan: the own catalyst table has an unfinished row")
-	ErrJump       = errors.New("plan: a temperature jumped from the last cup's")
+	ErrOtherDay    = errors.New("plan: the readings are of another day")
+	ErrUnread      = errors.New("plan: something that the dose hangs on can't be read")
+	ErrNoTable     = errors.New("plan: no catalyst table")
+	ErrUnfinished  = errors.New("plan: the own catalyst table has an unfinished row")
+	ErrHotFlowCoat = errors.New("plan: over 35 °C the wax of a flow coat doesn't film over")
+	ErrNoPatch     = errors.New("plan: a flow coat over 30 °C wants a test patch first")
+	ErrJump        = errors.New("plan: a temperature jumped from the last cup's")
 )
 
 // MakeBench plans the next cup of a planned job at a moment.
@@ -128,11 +130,25 @@ func (b *bencher) unread() {
 	if b.typed.ReadOn != b.now.Date && b.typed.Product.Step != nil {
 		b.refuse(ErrOtherDay)
 	}
+	b.flowCoat()
 	for _, a := range b.plan.Asks {
 		if a.Was != 0 {
 			b.refuse(ErrJump)
 			return
 		}
+	}
+}
+
+// flowCoat refuses a flow coat on a hot surface: its wax melts near 37 °C.
+// Source: common practice.
+func (b *bencher) flowCoat() {
+	surface := unit.InCelsius.From(float64(b.typed.Surface.Value))
+	switch {
+	case b.out.Card.Kind != material.FlowCoat || b.typed.Surface.Step == nil || surface <= 30+1e-9:
+	case surface > 35+1e-9:
+		b.refuse(ErrHotFlowCoat)
+	case b.out.Card.Patch == "":
+		b.refuse(ErrNoPatch)
 	}
 }
 

@@ -95,6 +95,9 @@ func (s State) record(doc job.Document, more ...Effect) (State, []Effect) {
 	return s.put(doc, more...)
 }
 
+// NextCup is what is opened to plan another cup while one runs.
+const NextCup = "bench.next"
+
 // catalystIn starts the clock of the weighed cup; its dose is gone from here on.
 func catalystIn(s State, m Message) (State, []Effect) {
 	if CupPhase(s.Doc(), m.Path) != Weighed || !s.mayDose(m.Path) {
@@ -103,6 +106,9 @@ func catalystIn(s State, m Message) (State, []Effect) {
 	doc := s.Doc().Set(m.Path+".in", strconv.FormatInt(s.Now.Unix, 10))
 	if s.Bench.HasDose {
 		doc = doc.Set(m.Path+".dose", s.Bench.Dose.Grams.String()+" ("+s.Bench.Dose.Millilitres.String()+")")
+	}
+	if s.IsOpen(NextCup) {
+		s, _ = open(s, Message{Path: NextCup}) // shut: the next dose waits until it is asked for
 	}
 	s, effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"},
 		Effect{Kind: Say, Text: "Catalyst in. The clock runs."})

@@ -3,8 +3,10 @@ package view
 import (
 	"strconv"
 
+	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
@@ -58,7 +60,10 @@ func cardForm(s page.State, c *job.Card) html {
 			parts = append(parts, cardField(s, c, f, &shipped))
 		}
 	}
-	parts = append(parts, packForm(s, c, &shipped), field(s, c.Path+".note"))
+	if shipped.Kind == material.FlowCoat {
+		parts = append(parts, field(s, c.Path+".patch"))
+	}
+	parts = append(parts, doseTable(s, c), packForm(s, c, &shipped), field(s, c.Path+".note"))
 	return el("div", a("class", "form"), parts...)
 }
 
@@ -116,4 +121,50 @@ func packForm(s page.State, c *job.Card, shipped *material.Card) html {
 var basisWords = map[material.Basis]string{
 	material.ByMass: "kg", material.ByVolume: "L", material.BySet: "L of mixed parts",
 	material.ByLength: "m", material.ByPiece: "pieces",
+}
+
+// doseTable is the catalyst table: the one that ships, and the builder's own
+// from the maker's sheet, which takes over whole.
+func doseTable(s page.State, c *job.Card) html {
+	if len(c.Families) == 0 {
+		return nothing
+	}
+	list := c.Path + ".dose"
+	scale := job.ReadUnits(s.Doc()).Scale(unit.Temperatures)
+	var shipped []html
+	for _, r := range c.DoseTable {
+		shipped = append(shipped, el("li", nil, txt(unit.Write(float64(r.Surface), scale, 3)+": "+unit.Write(float64(r.Catalyst), unit.InPercent, 3)+" by mass")))
+	}
+	var rows []html
+	for i, id := range s.Doc().Items(list) {
+		row := list + "." + id
+		rows = append(rows, el("div", a("class", "row", "id", row, "tabindex", "-1"), el("p", a("class", "rowname"), txt("Row "+strconv.Itoa(i+1))),
+			field(s, row+".temp"), field(s, row+".share"), action("remove", row, "", "Remove", "quiet")))
+	}
+	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
+		el("p", a("class", "rowsname"), txt("Catalyst by the temperature of the surface")),
+		el("p", a("class", "hint"), txt("Ships with (common practice, no maker's sheet):")), el("ul", a("class", "hint"), shipped...),
+		el("p", a("class", "hint"), txt("The maker's own table, from cold to warm, takes over whole:")),
+		join(rows...), region("tablesays-"+list, "div", nil, tableSays(s, c)), action("add", list, "", "Add a row", "quiet"))
+}
+
+// tableSays tells what is wrong or odd about the builder's own table.
+func tableSays(s page.State, c *job.Card) html {
+	fresh := s.Fresh.Job.CardByKey(c.Key)
+	if fresh == nil || fresh.DoseRows == 0 {
+		return nothing
+	}
+	table, err := plan.Table(fresh)
+	if err != nil {
+		return el("p", a("class", "bad"), txt(page.DoseSentence(err, s.Fresh.Job.Units)))
+	}
+	var lines []html
+	for _, ask := range table.Asks() {
+		text := "asks for more catalyst than the colder row before it. A slip?"
+		if ask.Why == cure.Unusual {
+			text = "lies outside the 0.5 to 4 % of the trade. A slip?"
+		}
+		lines = append(lines, el("p", a("class", "ask"), txt("Row "+strconv.Itoa(ask.Row+1)+" "+text)))
+	}
+	return join(lines...)
 }

@@ -32,6 +32,9 @@ func answer(s page.State) html {
 	if !may {
 		return noDose(s)
 	}
+	if len(page.OpenCups(s.Doc(), page.Running)) > 0 && !s.IsOpen(page.NextCup) {
+		return el("p", nil, action("open", page.NextCup, "", "Plan another cup", "quiet")) // no dose beside a cup that had its own
+	}
 	b := &s.Bench
 	parts := []html{el("h2", nil, txt("Next cup: "+b.Card.Name)), doseFigures(s), toWeigh(s), cautions(s)}
 	parts = append(parts, action("weighed", "", "", "Resin weighed", "main"))
