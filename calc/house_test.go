@@ -1,0 +1,333 @@
+// Package calc_test holds the house: which package may know which, what must
+// not be linked into the page, and that every rule is listed.
+package calc_test
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"runtime"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/surface"
+	"shedreckoner/calc/working"
+	"shedreckoner/calc/working/workingtest"
+)
+
+const module = "shedreckoner/"
+
+// needsTools skips where there is no go command: in a browser's kind of build.
+func needsTools(t *testing.T) {
+	t.Helper()
+	if runtime.GOOS == "js" {
+		t.Skip("NOT RUN: needs the go command, which a WebAssembly build can't start")
+	}
+}
+
+// arrows is what each package may import of our own. A sum knows no other sum,
+// no card and no job.
+var arrows = map[string][]string{
+	"calc/source":              {},
+	"calc/unit":                {},
+	"calc/working":             {"calc/source", "calc/unit"},
+	"calc/working/workingtest": {"calc/source", "calc/unit", "calc/working"},
+	"calc/surface":             sum, "calc/film": sum, "calc/cure": sum, "calc/fairing": sum, "calc/sanding": sum,
+	"calc/buildup": sum, "calc/air": sum, "calc/order": sum,
+	"calc/material":    {"calc/source", "calc/unit"},
+	"calc/job":         slices.Concat(sum, sums, []string{"calc/material"}),
+	"calc/job/jobtest": slices.Concat(sum, sums, []string{"calc/material", "calc/job"}),
+	"calc/plan":        slices.Concat(sum, sums, []string{"calc/material", "calc/job"}),
+	"wasm/markup":      {},
+	"wasm/draw":        slices.Concat(sum, sums, []string{"wasm/markup"}),
+	"wasm/page":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan"}),
+	"wasm/view":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan", "wasm/page", "wasm/draw", "wasm/markup"}),
+	"wasm":             {"wasm/page", "wasm/view", "wasm/markup"},
+}
+
+var (
+	sum  = []string{"calc/source", "calc/unit", "calc/working"}
+	sums = []string{"calc/surface", "calc/film", "calc/cure", "calc/fairing", "calc/sanding", "calc/buildup", "calc/air", "calc/order"}
+)
+
+// imports gives what each package imports, by its path; its tests aside.
+func imports(t *testing.T, env []string, args ...string) map[string][]string {
+	t.Helper()
+	cmd := exec.Command("go", append([]string{"list", "-f", "{{.ImportPath}} {{join .Imports \" \"}}"}, args...)...)
+	cmd.Dir, cmd.Env, cmd.Stderr = "..", append(os.Environ(), env...), os.Stderr
+	out, err := cmd.Output()
+	require.NoError(t, err)
+	list := map[string][]string{}
+	for line := range strings.Lines(string(out)) {
+		words := strings.Fields(line)
+		list[words[0]] = words[1:]
+	}
+	return list
+}
+
+var forBrowser = []string{"GOOS=js", "GOARCH=wasm"}
+
+func TestArrowsRunOneWay(t *testing.T) {
+	needsTools(t)
+	found := imports(t, forBrowser, "./calc/...", "./wasm/...")
+	for path, list := range found {
+		name := strings.TrimPrefix(path, module)
+		if name == "calc" {
+			continue // these tests
+		}
+		allowed, known := arrows[name]
+		if !assert.True(t, known, "%s is a new room: say here what it may know", name) {
+			continue
+		}
+		for _, other := range list {
+			if own, isOwn := strings.CutPrefix(other, module); isOwn {
+				assert.Contains(t, allowed, own, "%s imports %s", name, own)
+			}
+		}
+	}
+	for name := range arrows {
+		assert.Contains(t, found, module+name, "%s is gone", name)
+	}
+}
+
+// forbidden is what the sums may not touch: the browser, clock, disk, net, and
+// what would swell the page. workingtest and jobtest are for tests.
+var forbidden = []string{"syscall/js", "time", "os", "io", "net", "net/http", "encoding/json", "html/template", "text/template", "reflect", "regexp", "math/rand", "log", "embed"}
+
+func TestTheSumsAreSums(t *testing.T) {
+	needsTools(t)
+	for path, list := range imports(t, nil, "./calc/...") {
+		if strings.HasSuffix(path, "test") || path == module+"calc" {
+			continue
+		}
+		for _, other := range list {
+			assert.NotContains(t, forbidden, other, "%s imports %s", path, other)
+			outside := strings.Contains(other, ".") && other != "github.com/shopspring/decimal"
+			assert.False(t, outside, "%s imports %s", path, other)
+		}
+	}
+	eachFile(t, "", func(path string, source string) {
+		if !strings.HasSuffix(path, "_test.go") && (strings.HasPrefix(path, "calc/") || strings.HasPrefix(path, "wasm/page") || strings.HasPrefix(path, "wasm/view")) {
+			assert.NotContains(t, source, "time.Now", path)
+		}
+	})
+}
+
+// eachFile calls f with every Go file below the folder.
+func eachFile(t *testing.T, folder string, f func(path, source string)) {
+	t.Helper()
+	root := os.DirFS("..")
+	err := fs.WalkDir(root, filepath.Join(".", folder), func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") {
+			return err
+		}
+		raw, err := fs.ReadFile(root, path)
+		f(filepath.ToSlash(path), string(raw))
+		return err
+	})
+	require.NoError(t, err)
+}
+
+func TestTheBrowserIsKnownAtTheBorderOnly(t *testing.T) {
+	needsTools(t)
+	counts := map[string]int{}
+	eachFile(t, "", func(path, source string) {
+		isEmptyPage := path == "site/browser/empty/main_js.go" // what start and keys are measured beside
+		atBorder := isEmptyPage || strings.HasPrefix(path, "wasm/") && strings.Count(path, "/") == 1 && strings.HasSuffix(path, "_js.go")
+		testsBrowser := strings.HasPrefix(path, "site/") || strings.HasSuffix(path, "_test.go")
+		if !atBorder {
+			assert.NotContains(t, importsOf(t, path, source), "syscall/js", path)
+		}
+		if !testsBrowser {
+			counts["js.FuncOf"] += strings.Count(source, "js.FuncOf")
+			counts["innerHTML"] += strings.Count(source, "innerHTML")
+		}
+		tagged := strings.HasPrefix(source, "//go:build js") || strings.Contains(source, "\n//go:build js")
+		assert.False(t, tagged && !atBorder, "%s is for the browser only", path)
+	})
+	assert.Equal(t, map[string]int{"js.FuncOf": 1, "innerHTML": 1}, counts)
+}
+
+func importsOf(t *testing.T, path, source string) []string {
+	t.Helper()
+	file, err := parser.ParseFile(token.NewFileSet(), path, source, parser.ImportsOnly)
+	require.NoError(t, err)
+	var list []string
+	for _, spec := range file.Imports {
+		list = append(list, strings.Trim(spec.Path.Value, `"`))
+	}
+	return list
+}
+
+// heavy is what the page can do without.
+func heavy(path string) bool {
+	return slices.Contains([]string{"encoding/json", "html/template", "text/template", "net"}, path) || strings.HasPrefix(path, "net/")
+}
+
+func TestThePageIsLinkedLightly(t *testing.T) {
+	needsTools(t)
+	all := imports(t, forBrowser, "-deps", "./wasm")
+	for path := range all {
+		if heavy(path) {
+			t.Errorf("%s is linked: %s", path, strings.Join(chain(all, module+"wasm", path), " → "))
+		}
+	}
+	assert.Equal(t, []string{module + "wasm", module + "wasm/page", module + "calc/plan"}, chain(all, module+"wasm", module+"calc/plan"), "the chain is found")
+}
+
+// chain is the shortest way of imports from one package to another.
+func chain(imports map[string][]string, from, to string) []string {
+	cameFrom := map[string]string{from: ""}
+	for queue := []string{from}; len(queue) > 0; queue = queue[1:] {
+		if queue[0] == to {
+			break
+		}
+		for _, next := range imports[queue[0]] {
+			if _, seen := cameFrom[next]; !seen {
+				cameFrom[next] = queue[0]
+				queue = append(queue, next)
+			}
+		}
+	}
+	var way []string
+	for at := to; at != ""; at = cameFrom[at] {
+		way = append([]string{at}, way...)
+	}
+	return way
+}
+
+// allRules is every package's rules by its folder.
+var allRules = map[string][]*working.Rule{
+	"air": air.Rules, "buildup": buildup.Rules, "cure": cure.Rules, "fairing": fairing.Rules, "film": film.Rules,
+	"order": order.Rules, "sanding": sanding.Rules, "surface": surface.Rules, "plan": plan.Rules,
+}
+
+func TestEveryRuleAgreesWithItsCode(t *testing.T) {
+	for name, rules := range allRules {
+		require.NotEmpty(t, rules, name)
+		workingtest.Check(t, rules...)
+	}
+}
+
+// A rule that isn't in its package's Rules would be checked by nobody.
+func TestEveryRuleIsListed(t *testing.T) {
+	needsTools(t)
+	folders, err := filepath.Glob("*")
+	require.NoError(t, err)
+	for _, folder := range folders {
+		declared, listed := rulesOf(t, folder)
+		if len(declared) == 0 && len(listed) == 0 {
+			continue
+		}
+		assert.Contains(t, allRules, folder, "%s has rules: list them above", folder)
+		for _, name := range declared {
+			assert.Contains(t, listed, name, "calc/%s: rule %s isn't in Rules", folder, name)
+		}
+	}
+}
+
+// rulesOf gives the names of a package's variables that are rules, and those
+// that its Rules hold.
+func rulesOf(t *testing.T, folder string) (declared, listed []string) {
+	t.Helper()
+	files, err := filepath.Glob(filepath.Join(folder, "*.go"))
+	require.NoError(t, err)
+	for _, path := range files {
+		if strings.HasSuffix(path, "_test.go") {
+			continue
+		}
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, 0)
+		require.NoError(t, err)
+		for _, decl := range file.Decls {
+			general, isVar := decl.(*ast.GenDecl)
+			if !isVar || general.Tok != token.VAR {
+				continue
+			}
+			for _, spec := range general.Specs {
+				values := spec.(*ast.ValueSpec)
+				for i, value := range values.Values {
+					switch name := values.Names[min(i, len(values.Names)-1)].Name; {
+					case name == "Rules":
+						listed = append(listed, names(value)...)
+					case declaresRule(value):
+						declared = append(declared, name)
+					}
+				}
+			}
+		}
+	}
+	return declared, listed
+}
+
+// declaresRule says if an expression calls working.Of1 to Of4 or working.Method.
+func declaresRule(e ast.Expr) bool {
+	found := false
+	ast.Inspect(e, func(n ast.Node) bool {
+		if _, inFunction := n.(*ast.FuncLit); inFunction {
+			return false
+		}
+		if call, isCall := n.(*ast.CallExpr); isCall {
+			if s, isSelector := call.Fun.(*ast.SelectorExpr); isSelector {
+				pkg, isName := s.X.(*ast.Ident)
+				found = found || isName && pkg.Name == "working" && slices.Contains([]string{"Of1", "Of2", "Of3", "Of4", "Method"}, s.Sel.Name)
+			}
+		}
+		return !found
+	})
+	return found
+}
+
+func names(e ast.Expr) []string {
+	var list []string
+	ast.Inspect(e, func(n ast.Node) bool {
+		if name, isName := n.(*ast.Ident); isName {
+			list = append(list, name.Name)
+		}
+		return true
+	})
+	return list
+}
+
+// What lies at the top is what the drawing of the house shows.
+func TestTheTopOfTheHouse(t *testing.T) {
+	needsTools(t)
+	cmd := exec.Command("git", "ls-files")
+	cmd.Dir = ".."
+	out, err := cmd.Output()
+	if err != nil {
+		t.Skip("NOT RUN: not a git work tree")
+	}
+	known := []string{".ci", ".gitignore", "DEVELOPERS.md", "LICENSE", "Makefile", "README.md", "calc", "go.mod", "go.sum", "site", "testdata", "wasm"}
+	for line := range strings.Lines(string(out)) {
+		first, _, _ := strings.Cut(strings.TrimSpace(line), "/")
+		assert.Contains(t, known, first, "%s lies at the top", first)
+	}
+}
+
+// longest is the ceiling of a file that is read as a whole.
+const longest = 400
+
+func TestFilesAreShortEnoughToRead(t *testing.T) {
+	needsTools(t)
+	eachFile(t, "", func(path, source string) {
+		if !strings.HasSuffix(path, "_test.go") {
+			assert.LessOrEqual(t, strings.Count(source, "\n"), longest, path)
+		}
+	})
+}
