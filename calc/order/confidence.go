@@ -46,7 +46,8 @@ func SandedOff(planned unit.Share, logitSD float64) Spread {
 	return Spread{float64(planned), 0, logitSD}
 }
 
-func (s Spread) at(z float64) float64 { return 1 - s.Moving + s.Moving*math.Exp(s.Mean+s.SD*z) }
+// At is the factor at a standard normal draw: 0 gives the middle.
+func (s Spread) At(z float64) float64 { return 1 - s.Moving + s.Moving*math.Exp(s.Mean+s.SD*z) }
 
 // The limits of a model and its simulation.
 const (

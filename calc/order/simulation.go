@@ -67,7 +67,7 @@ func (s *Simulation) Drawn() int {
 
 func (s *Simulation) draw() {
 	for i, spread := range s.model.spreads {
-		s.factors[i] = spread.at(s.streams[i].NormFloat64())
+		s.factors[i] = spread.At(s.streams[i].NormFloat64())
 	}
 	at := s.Drawn()
 	for i := range s.drawn {

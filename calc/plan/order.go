@@ -39,6 +39,7 @@ type Line struct {
 	// SomePriced: other sizes have no price, so that they weren't looked at.
 	SomePriced bool
 	Err        error // packs could not be chosen
+	Sure       *Sure // nil: as planned, with nothing for what may go otherwise
 }
 
 // PackCount is so many packs of a size.
@@ -54,6 +55,13 @@ func (m *maker) order() {
 		o.Lines = append(o.Lines, m.line(n))
 	}
 	slices.SortStableFunc(o.Lines, func(a, b Line) int { return place(a.Card) - place(b.Card) })
+	o.PutOn = m.putOn()
+	o.total()
+}
+
+// total adds up what is bought.
+func (o *Order) total() {
+	o.Cost, o.Unpriced = decimal.Zero, 0
 	var bought []working.Figure[unit.Mass]
 	for i := range o.Lines {
 		line := &o.Lines[i]
@@ -70,7 +78,6 @@ func (m *maker) order() {
 		}
 	}
 	o.Bought = working.Sum(sumOfBought, bought...)
-	o.PutOn = m.putOn()
 }
 
 // place keeps materials before what goes with them.
@@ -111,17 +118,22 @@ func (m *maker) line(n *need) Line {
 		Length: working.Sum(sumOfLength, n.length...),
 		Pieces: working.Sum(sumOfPieces, n.pieces...),
 	}
+	line.Stock = inBasis(n.card, n.card.Stock)
+	line.settle(line.amount())
+	return line
+}
+
+// settle takes a need, in the line's scale, to what is bought.
+func (l *Line) settle(need float64) {
 	step := order.Tenth
-	if n.card.SoldBy == material.ByPiece {
+	if l.Card.SoldBy == material.ByPiece {
 		step = decimal.NewFromInt(1)
 	}
-	line.Need, line.Err = order.Door(unit.Factor(line.amount()), line.Scale, step)
-	line.Stock = inBasis(n.card, n.card.Stock)
-	line.ToBuy = order.ToBuy(line.Need, line.Stock)
-	if line.Err == nil {
-		line.buy()
+	if l.Need, l.Err = order.Door(unit.Factor(l.Scale.SI(need)), l.Scale, step); l.Err != nil {
+		return
 	}
-	return line
+	l.ToBuy = order.ToBuy(l.Need, l.Stock)
+	l.buy()
 }
 
 // basisScale is what a material's need is counted in.
@@ -130,21 +142,25 @@ var basisScale = map[material.Basis]*unit.Scale{
 	material.ByLength: unit.InMetre, material.ByPiece: unit.InPure,
 }
 
-// amount is the need in SI base units, by the card's basis.
+// amount is the planned need in the line's scale.
 func (l *Line) amount() float64 {
+	si := float64(l.Pieces.Value)
 	switch l.Card.SoldBy {
 	case material.ByMass:
-		return float64(l.Mass.Value)
+		si = float64(l.Mass.Value)
 	case material.ByVolume, material.BySet:
-		return float64(l.Volume.Value)
+		si = float64(l.Volume.Value)
 	case material.ByLength:
-		return float64(l.Length.Value)
+		si = float64(l.Length.Value)
 	}
-	return float64(l.Pieces.Value)
+	return l.Scale.From(si)
 }
 
 // Why gives the working of the need.
 func (l *Line) Why() *working.Step {
+	if l.Sure != nil {
+		return l.Sure.Have.Step
+	}
 	switch l.Card.SoldBy {
 	case material.ByMass:
 		return l.Mass.Step
@@ -181,6 +197,7 @@ func inBasis(c *job.Card, size job.PackSize) decimal.Decimal {
 // buy chooses the packs. Where the builder has typed prices only the priced
 // sizes are for sale.
 func (l *Line) buy() {
+	l.Packs, l.Bought, l.SomePriced, l.Err = nil, order.Purchase{}, false, nil
 	if l.ToBuy.IsZero() {
 		return
 	}

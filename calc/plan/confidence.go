@@ -1,0 +1,213 @@
+package plan
+
+import (
+	"math"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/unit"
+)
+
+// Cause is one thing that an amount may be off by: an area, which errs on its
+// own, or a hand with its tool and material, which errs the same way over the
+// whole job.
+type Cause struct {
+	Kind    CauseKind
+	Surface *job.Surface     // of an area
+	Method  *material.Method // of a film or a loss
+	Card    *job.Card        // of all but an area
+	Spread  order.Spread
+}
+
+// CauseKind is what a cause is about.
+type CauseKind int
+
+// The kinds of cause.
+const (
+	AreaCause      CauseKind = iota // how the area was measured
+	FilmCause                       // the mean film of the whole job
+	LossCause                       // what the hand loses against the plan
+	SandedOffCause                  // the share of filler that is sanded off
+	UseCause                        // what a polish takes for an area
+)
+
+// term is an amount of one line that varies with some of the causes.
+type term struct {
+	line   int
+	amount float64 // in the line's scale
+	causes []int
+}
+
+// doubt is a plan's order as terms and causes.
+type doubt struct {
+	plan   *Plan
+	lines  []int // of the order that are simulated
+	at     map[*job.Card]int
+	causes []Cause
+	keys   []string // of the causes
+	known  map[string]int
+	terms  []term
+}
+
+// doubtOf takes a plan apart. Goods by the piece and by length carry their own
+// tenth more and aren't simulated.
+func doubtOf(p *Plan) *doubt {
+	d := &doubt{plan: p, at: map[*job.Card]int{}, known: map[string]int{}}
+	for i := range p.Order.Lines {
+		if l := &p.Order.Lines[i]; l.Err == nil && isMeasured(l) && l.Need.IsPositive() {
+			d.at[l.Card] = len(d.lines)
+			d.lines = append(d.lines, i)
+		}
+	}
+	for _, b := range p.Buildups {
+		for i := range b.Steps {
+			if len(b.Steps[i].Used) > 0 {
+				d.step(&b, &b.Steps[i])
+			}
+		}
+	}
+	return d
+}
+
+// isMeasured says if a line is counted in kilograms or litres.
+func isMeasured(l *Line) bool { return l.Scale == unit.InKilogram || l.Scale == unit.InLitre }
+
+// step adds what a step takes, surface by surface.
+func (d *doubt) step(b *Buildup, s *Step) {
+	shared := d.shared(s)
+	for i := range d.plan.Surfaces {
+		surface, typed := &d.plan.Surfaces[i], &d.plan.Job.Surfaces[i]
+		if typed.Buildup != b.Path || !surface.Known {
+			continue
+		}
+		causes := append([]int{d.area(typed)}, shared...)
+		share := float64(surface.Area.Value / b.Area.Value)
+		for _, use := range s.Used {
+			if at, simulated := d.at[use.Card]; simulated {
+				amount := Line{Card: use.Card, Scale: d.line(at).Scale, Mass: use.Mass, Volume: use.Volume}
+				d.terms = append(d.terms, term{at, amount.amount() * share, causes})
+			}
+		}
+	}
+}
+
+func (d *doubt) line(at int) *Line { return &d.plan.Order.Lines[d.lines[at]] }
+
+// area is the cause of one surface's area.
+func (d *doubt) area(s *job.Surface) int {
+	return d.cause("area "+s.Path, Cause{Kind: AreaCause, Surface: s, Spread: order.CV(float64(material.AreaCV[s.By].Value))})
+}
+
+// shared is the causes that a step has in common with all steps of its hand.
+// Until something is learned the job's mean film and the losses are two causes;
+// what is learned of used and planned holds both.
+func (d *doubt) shared(s *Step) []int {
+	card := s.Card
+	switch {
+	case s.Coat != nil:
+		m := s.Job.Method
+		hand := m.Key + " " + card.Key
+		return []int{
+			d.cause("film "+hand, Cause{Kind: FilmCause, Method: m, Card: card, Spread: order.CV(float64(m.MeanCV.Value))}),
+			d.cause("loss "+hand, Cause{Kind: LossCause, Method: m, Card: card, Spread: order.LogNormal(0, float64(m.LossSD().Value))}),
+		}
+	case s.Fill != nil:
+		share := s.Fill.Sanded.Value
+		return []int{
+			d.cause("loss filler "+card.Key, Cause{Kind: LossCause, Method: knife, Card: card, Spread: order.LogNormal(0, float64(material.LossFiller.Value))}),
+			d.cause("sanded off "+card.Key+" "+unit.Write(float64(share), unit.InPercent, 6),
+				Cause{Kind: SandedOffCause, Card: card, Spread: order.SandedOff(share, float64(material.SandedOffSD.Value))}),
+		}
+	case card != nil && card.UsedPerArea.Low > 0:
+		used := card.UsedPerArea
+		return []int{d.cause("use "+card.Key, Cause{Kind: UseCause, Card: card, Spread: order.LogNormal(0, rangeSD(float64(used.Low), float64(used.High)))})}
+	}
+	return nil
+}
+
+// ofRange is how many standard deviations lie between the ends of a likely
+// range, 5 % and 95 %.
+// Source: the normal distribution.
+const ofRange = 2 * 1.6448536269514722
+
+// rangeSD takes a card's usual range as a likely one.
+func rangeSD(low, high float64) float64 { return math.Log(high/low) / ofRange }
+
+func (d *doubt) cause(key string, c Cause) int {
+	at, known := d.known[key]
+	if !known {
+		at = len(d.causes)
+		d.known[key] = at
+		d.causes, d.keys = append(d.causes, c), append(d.keys, key)
+	}
+	return at
+}
+
+// model is the same for the simulation.
+func (d *doubt) model() *order.Model {
+	m := order.NewModel(len(d.lines))
+	draws := make([]order.Draw, len(d.causes))
+	for i, c := range d.causes {
+		draws[i] = m.Draw(d.keys[i], c.Spread)
+	}
+	for _, t := range d.terms {
+		var list []order.Draw
+		for _, c := range t.causes {
+			list = append(list, draws[c])
+		}
+		m.Add(t.line, t.amount, list...)
+	}
+	return m
+}
+
+// Effect is how one cause alone moves a line: the change of its amount at the
+// low and the high end of the cause's likely range, in the line's scale.
+type Effect struct {
+	Cause     Cause
+	Low, High float64
+}
+
+// effects are those of one line, the largest first.
+func (d *doubt) effects(at int) []Effect {
+	var own []term
+	var causes []int
+	seen := map[int]bool{}
+	for _, t := range d.terms {
+		if t.line != at {
+			continue
+		}
+		own = append(own, t)
+		for _, c := range t.causes {
+			if !seen[c] {
+				seen[c] = true
+				causes = append(causes, c)
+			}
+		}
+	}
+	place := map[int]int{}
+	inputs := make([]order.Input, len(causes))
+	for i, c := range causes {
+		place[c] = i
+		inputs[i] = order.Input{Value: 0, Low: -ofRange / 2, High: ofRange / 2}
+	}
+	bars, err := order.Sensitivity(inputs, func(z []float64) (float64, error) {
+		sum := 0.0
+		for _, t := range own {
+			amount := t.amount
+			for _, c := range t.causes {
+				amount *= d.causes[c].Spread.At(z[place[c]])
+			}
+			sum += amount
+		}
+		return sum, nil
+	})
+	if err != nil {
+		return nil
+	}
+	list := make([]Effect, len(bars))
+	for i, b := range bars {
+		list[i] = Effect{d.causes[causes[b.Input]], b.Low, b.High}
+	}
+	return list
+}

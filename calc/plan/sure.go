@@ -1,0 +1,184 @@
+package plan
+
+import (
+	"cmp"
+	"slices"
+
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Sure is how sure a line is: what it may take, and what to have for the chance
+// that its card wants.
+type Sure struct {
+	Low, High float64 // 5 % and 95 % of the simulated jobs lie below; SI
+	Chance    unit.Share
+	Enough    working.Figure[unit.Factor] // for that chance; SI of the line's scale
+	Reserve   working.Figure[unit.Factor] // kept for repairs; without a step none
+	Have      working.Figure[unit.Factor] // both together
+	Choices   []Choice                    // from little to much
+	Effects   []Effect                    // what moves the amount most, first
+}
+
+// Choice is a purchase and the chance that the job doesn't run out with it.
+type Choice struct {
+	Packs    []PackCount
+	Bought   order.Purchase
+	Chance   unit.Share
+	Left     decimal.Decimal // most likely left over, stock counted
+	IsChosen bool
+}
+
+// The simulation of an order.
+const (
+	Draws = 10_000
+	seed  = 1 // any: the same job gives the same order
+)
+
+// Simulation finds out in slices how sure an order is. It belongs to one plan.
+type Simulation struct {
+	doubt    *doubt
+	drawing  *order.Simulation
+	order    Order
+	finished int // lines
+}
+
+// Simulate starts the simulation of the plan's order. Errors: *order.ModelError.
+func (p *Plan) Simulate() (*Simulation, error) {
+	d := doubtOf(p)
+	drawing, err := d.model().Simulate(Draws, seed)
+	if err != nil {
+		return nil, err
+	}
+	s := &Simulation{doubt: d, drawing: drawing, order: p.Order}
+	s.order.Lines = slices.Clone(p.Order.Lines)
+	return s, nil
+}
+
+// causeWork is how many multiplications the draw of one cause is worth.
+const causeWork = 4
+
+// Step does about so many multiplications more, or finishes one line, and says
+// if all is done. The answer doesn't depend on the slices.
+func (s *Simulation) Step(work int) bool {
+	if s.drawing.Drawn() < Draws {
+		each := len(s.doubt.terms) + causeWork*len(s.doubt.causes)
+		s.drawing.Step(max(1, work/max(each, 1)))
+		return false
+	}
+	if s.finished < len(s.doubt.lines) {
+		s.finish(s.finished)
+		s.finished++
+	}
+	if s.finished < len(s.doubt.lines) {
+		return false
+	}
+	s.order.total()
+	return true
+}
+
+// Done is the share of the work that is done.
+func (s *Simulation) Done() unit.Share {
+	lines := max(len(s.doubt.lines), 1)
+	return unit.Share(float64(s.drawing.Drawn()+s.finished*Draws/lines) / (2 * Draws))
+}
+
+// Order is the plan's order with every simulated line bought for its card's
+// chance. It is whole once Step has said so.
+func (s *Simulation) Order() Order { return s.order }
+
+// finish settles one line. A line whose chance can't be had stays as planned,
+// with the error.
+func (s *Simulation) finish(at int) {
+	line := &s.order.Lines[s.doubt.lines[at]]
+	outcome, err := s.drawing.Outcome(at)
+	if err == nil {
+		err = line.assure(outcome)
+	}
+	if err != nil {
+		line.Err = err
+		return
+	}
+	line.Sure.Effects = s.doubt.effects(at)
+}
+
+// assure buys a line for the chance that its card wants.
+func (l *Line) assure(outcome order.Outcome) error {
+	sure := &Sure{Chance: l.Card.Chance.Value}
+	at := func(chance unit.Share) (si float64, err error) {
+		amount, err := outcome.Enough(chance)
+		return l.Scale.SI(amount), err
+	}
+	enough, err := at(sure.Chance)
+	if err != nil {
+		return err
+	}
+	sure.Low, _ = at(0.05)
+	sure.High, _ = at(0.95)
+	rule := order.ConfidenceByMass
+	if l.Scale == unit.InLitre {
+		rule = order.ConfidenceByVolume
+	}
+	chance := onCard(l.Card, l.Card.Chance, "wanted chance of not running out", unit.InPercent)
+	sure.Enough = working.By(rule, unit.Factor(enough), l.Why(), chance.Step)
+	if sure.Reserve, err = l.reserve(); err != nil {
+		return err
+	}
+	sure.Have = sure.Enough
+	if sure.Reserve.Step != nil {
+		sum := map[*unit.Scale]*working.Rule{unit.InKilogram: sumOfMass, unit.InLitre: sumOfVolume}[l.Scale]
+		sure.Have = working.Sum(sum, sure.Enough, sure.Reserve)
+	}
+	l.Sure = sure
+	l.settle(l.Scale.From(float64(sure.Have.Value)))
+	l.choices(outcome)
+	return nil
+}
+
+// reserve is what is kept of a colour for repairs.
+func (l *Line) reserve() (working.Figure[unit.Factor], error) {
+	if !(l.Card.Reserve.Value > 0) || l.Mass.Value <= 0 {
+		return working.Figure[unit.Factor]{}, nil
+	}
+	var q sums
+	least := working.Given(material.RepairLeast.Value, "least kept for repairs", unit.InKilogram, "", material.RepairLeast.Mark)
+	kept := do3(&q, order.Reserve, onCard(l.Card, l.Card.Reserve, "kept for repairs", unit.InPercent), l.Mass, least)
+	if l.Scale == unit.InLitre {
+		return as[unit.Factor](do2(&q, volumeOfMass, kept, densityOf(l.Card))), q.err
+	}
+	return as[unit.Factor](kept), q.err
+}
+
+// choices lists what else could be bought, and how sure each is.
+func (l *Line) choices(outcome order.Outcome) {
+	median, _ := outcome.Enough(0.5)
+	middle := decimal.NewFromFloat(median).Round(4)
+	offer := func(bought Line, chosen bool) {
+		have := bought.Stock.Add(bought.Bought.Bought)
+		l.Sure.Choices = append(l.Sure.Choices, Choice{
+			Packs: bought.Packs, Bought: bought.Bought, Chance: outcome.Chance(have.InexactFloat64()),
+			Left: decimal.Max(have.Sub(middle), decimal.Zero), IsChosen: chosen})
+	}
+	if l.Err != nil {
+		return
+	}
+	offer(*l, true)
+	for _, chance := range []unit.Share{0.5, 0.7, 0.8, 0.9, 0.95, 0.99} {
+		amount, _ := outcome.Enough(chance)
+		other := *l
+		if other.settle(amount); other.Err == nil && !l.offered(other.Bought) {
+			offer(other, false)
+		}
+	}
+	slices.SortStableFunc(l.Sure.Choices, func(a, b Choice) int {
+		return cmp.Or(a.Bought.Bought.Cmp(b.Bought.Bought), a.Bought.Cost.Cmp(b.Bought.Cost))
+	})
+}
+
+func (l *Line) offered(p order.Purchase) bool {
+	return slices.ContainsFunc(l.Sure.Choices, func(c Choice) bool { return c.Bought.Bought.Equal(p.Bought) })
+}
