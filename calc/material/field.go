@@ -95,7 +95,7 @@ var Fields = []*Field{
 	field("on-film", "pieces for a square metre of film, each sanding", unit.Numbers, 0.01, 50, func(c *Card) *Spec[unit.Factor] { return &c.OnFilm }),
 	field("wash", "for one wash of a roller, brush or knife", unit.Volumes, 0, 5*unit.Litre, func(c *Card) *Spec[unit.Volume] { return &c.Wash }),
 	field("flush", "for one flush of a gun", unit.Volumes, 0, 5*unit.Litre, func(c *Card) *Spec[unit.Volume] { return &c.Flush }),
-	field("chance", "wanted chance of not running out", unit.Percents, 0.5, 0.999, func(c *Card) *Spec[unit.Share] { return &c.Chance }),
+	field("chance", "wanted chance of not running out", unit.Percents, 0.5, 0.99, func(c *Card) *Spec[unit.Share] { return &c.Chance }),
 	field("reserve", "kept for repairs", unit.Percents, 0, 0.5, func(c *Card) *Spec[unit.Share] { return &c.Reserve }),
 	field("batch-most", "largest batch", unit.Weights, 0.01, 20, func(c *Card) *Spec[unit.Mass] { return &c.BatchMost }),
 	field("surface-least", "coldest surface", unit.Temperatures, 253.15, 333.15, func(c *Card) *Spec[unit.Temperature] { return &c.SurfaceLeast }),

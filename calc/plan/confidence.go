@@ -113,7 +113,7 @@ func (d *doubt) shared(s *Step) []int {
 			d.cause("loss "+hand, Cause{Kind: LossCause, Method: m, Card: card, Spread: order.LogNormal(0, float64(m.LossSD().Value))}),
 		}
 	case s.Fill != nil:
-		share := s.Fill.Sanded.Value
+		share := s.Fill.SandedOff.Value
 		return []int{
 			d.cause("loss filler "+card.Key, Cause{Kind: LossCause, Method: knife, Card: card, Spread: order.LogNormal(0, float64(material.LossFiller.Value))}),
 			d.cause("sanded off "+card.Key+" "+unit.Write(float64(share), unit.InPercent, 6),

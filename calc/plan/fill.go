@@ -12,11 +12,11 @@ import (
 
 // Fill is what a fill step comes to.
 type Fill struct {
-	Left    working.Figure[unit.Volume] // stays on; without an area nothing
-	Applied working.Figure[unit.Volume] // put on, with what is sanded off again
-	Depth   working.Figure[unit.Length] // applied, the mean
-	Passes  working.Figure[unit.Factor]
-	Sanded  working.Figure[unit.Share] // off again, of what is put on
+	Left      working.Figure[unit.Volume] // stays on; without an area nothing
+	Applied   working.Figure[unit.Volume] // put on, with what is sanded off again
+	Depth     working.Figure[unit.Length] // applied, the mean
+	Passes    working.Figure[unit.Factor]
+	SandedOff working.Figure[unit.Share] // off again, of what is put on
 }
 
 // knife is how filler is put on.
@@ -33,7 +33,7 @@ func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[u
 		sanded = onCard(s.Card, s.Card.SandedOff, "share sanded off", unit.InPercent)
 	}
 	var q sums
-	f := &Fill{Sanded: sanded, Depth: do2(&q, fairing.AppliedDepth, s.Job.Thickness, sanded)}
+	f := &Fill{SandedOff: sanded, Depth: do2(&q, fairing.AppliedDepth, s.Job.Thickness, sanded)}
 	f.Passes = do2(&q, fairing.Passes, f.Depth, onCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
 	if q.err == nil && area.Value > 0 {
 		f.Left = do2(&q, fairing.Skim, area, s.Job.Thickness)

@@ -83,8 +83,11 @@ func (s *Simulation) Step(work int) bool {
 
 // Done is the share of the work that is done.
 func (s *Simulation) Done() unit.Share {
-	lines := max(len(s.doubt.lines), 1)
-	return unit.Share(float64(s.drawing.Drawn()+s.finished*Draws/lines) / (2 * Draws))
+	if len(s.doubt.lines) == 0 {
+		return 1
+	}
+	finished := float64(s.finished) / float64(len(s.doubt.lines))
+	return unit.Share((float64(s.drawing.Drawn())/Draws + finished) / 2)
 }
 
 // Order is the plan's order with every simulated line bought for its card's
