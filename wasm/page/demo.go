@@ -96,8 +96,12 @@ func demoDocument() job.Document {
 	return d
 }
 
-// demo shows the made-up job; the builder's own waits untouched.
+// demo shows the made-up job; the builder's own waits untouched. While a cup of
+// it is open it stays in sight: its clock must be able to warn.
 func demo(s State, m Message) (State, []Effect) {
+	if hasOpenCup(s.Own.Doc) {
+		return s.cupFirst(1), nil
+	}
 	s.InDemo, s.Open, s.Why = true, nil, ""
 	if s.Demo.Revision > 0 {
 		s = s.replanned()

@@ -78,8 +78,7 @@ func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Eff
 		}
 		doc, revision, err := job.Load(text)
 		if err != nil {
-			aside := Prefix + "aside." + strconv.Itoa(len(effects)/2+1) + "." + strings.TrimPrefix(key, Prefix)
-			effects = append(effects, Effect{Kind: Keep, Key: aside, Text: text}, Effect{Kind: Forget, Key: key})
+			effects = append(effects, Effect{Kind: Keep, Key: asideKey(kept, key), Text: text}, Effect{Kind: Forget, Key: key})
 			continue
 		}
 		if revision > best.Revision {
@@ -87,6 +86,16 @@ func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Eff
 		}
 	}
 	return best, effects
+}
+
+// asideKey gives a key under which nothing was set aside before.
+func asideKey(kept map[string]string, key string) string {
+	for n := 1; ; n++ {
+		aside := Prefix + "aside." + strconv.Itoa(n) + "." + strings.TrimPrefix(key, Prefix)
+		if _, taken := kept[aside]; !taken {
+			return aside
+		}
+	}
 }
 
 func refused(s State, m Message) (State, []Effect) {

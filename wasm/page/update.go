@@ -189,6 +189,10 @@ func confirm(s State, m Message) (State, []Effect) {
 	return s.edit(s.Doc().Set(job.Real(m.Path), m.Text), "")
 }
 
+// maxKept leaves room in a job for the cups that are logged without an edit:
+// what can't be read back must never be written.
+const maxKept = job.MaxSaved - 256<<10
+
 // maxUndo is how many changes can be taken back.
 const maxUndo = 200
 
@@ -198,6 +202,10 @@ func (s State) edit(doc job.Document, path string, more ...Effect) (State, []Eff
 	slot := s.Slot()
 	changes := job.Changes(slot.Doc, doc)
 	if len(changes) == 0 {
+		return s, nil
+	}
+	if len(job.Save(doc, slot.Revision)) > maxKept {
+		s.Notice = "That is more than a job can hold. It was not taken."
 		return s, nil
 	}
 	undo := slot.Undo[:len(slot.Undo):len(slot.Undo)]

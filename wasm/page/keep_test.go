@@ -1,0 +1,179 @@
+package page_test
+
+import (
+	"encoding/csv"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/wasm/page"
+)
+
+// store is the browser's store: it carries out what a state keeps.
+func store(kept map[string]string, effects []page.Effect) {
+	for _, e := range effects {
+		switch e.Kind {
+		case page.Keep:
+			kept[e.Key] = e.Text
+		case page.Forget:
+			delete(kept, e.Key)
+		}
+	}
+}
+
+func TestWhatIsKeptIsThereAgain(t *testing.T) {
+	kept := map[string]string{}
+	s, effects := start(t, kept)
+	store(kept, effects)
+	for _, m := range []page.Message{{Verb: "add", Path: "surface"}, {Verb: "set", Path: "surface.1.length", Text: "2 ft 6 in"},
+		{Verb: "go", Path: "order"}, {Verb: "look", Text: "dark"}, {Verb: "undo"}, {Verb: "redo"}, {Verb: "set", Path: "surface.1.width", Text: "1,500"}} {
+		s, effects = page.Update(s, m)
+		store(kept, effects)
+		again, _ := start(t, kept)
+		require.Equal(t, s.Doc().Lines(), again.Doc().Lines(), "%+v", m)
+		require.Equal(t, []any{s.Screen, s.Look, s.InDemo}, []any{again.Screen, again.Look, again.InDemo})
+	}
+	s, effects = page.Update(s, page.Message{Verb: "demo"})
+	store(kept, effects)
+	again, _ := start(t, kept)
+	assert.True(t, again.InDemo)
+	assert.Equal(t, s.Own.Doc.Lines(), again.Own.Doc.Lines())
+}
+
+func named(name string, revision int) string {
+	return job.Save(job.Document{}.Set("name", name), revision)
+}
+
+func TestTheNewerGoodCopyIsRead(t *testing.T) {
+	a, b := page.Prefix+"job.a", page.Prefix+"job.b"
+	for _, c := range []struct {
+		name, a, b, want string
+		aside            int
+	}{
+		{"both good", named("old", 6), named("new", 7), "new", 0},
+		{"the other way round", named("new", 8), named("old", 7), "new", 0},
+		{"the newer one damaged", named("old", 6), strings.Replace(named("new", 7), "new", "nee", 1), "old", 1},
+		{"the newer one cut", named("old", 6), named("new", 7)[:30], "old", 1},
+		{"both damaged", "x", "y", "", 2},
+		{"one alone", named("one", 4), "", "one", 0},
+	} {
+		kept := map[string]string{a: c.a}
+		if c.b != "" {
+			kept[b] = c.b
+		}
+		s, effects := start(t, kept)
+		assert.Equal(t, c.want, s.Doc().Get("name"), c.name)
+		assert.Equal(t, c.aside, s.Aside, c.name)
+		before := []string{c.a, c.b}
+		store(kept, effects)
+		set := 0
+		for key, text := range kept {
+			if strings.HasPrefix(key, page.Prefix+"aside.") {
+				set++
+				assert.Contains(t, before, text, "%s: kept as it was", c.name)
+			}
+		}
+		assert.Equal(t, c.aside, set, c.name)
+	}
+}
+
+// Set aside once, never overwritten by what is set aside later.
+func TestWhatIsSetAsideIsNeverOverwritten(t *testing.T) {
+	kept := map[string]string{}
+	for i, broken := range []string{"first", "second", "third"} {
+		kept[page.Prefix+"job.a"] = broken
+		_, effects := start(t, kept)
+		store(kept, effects)
+		var texts []string
+		for key, text := range kept {
+			if strings.HasPrefix(key, page.Prefix+"aside.") {
+				texts = append(texts, text)
+			}
+		}
+		assert.Len(t, texts, i+1)
+		assert.Contains(t, texts, broken)
+	}
+}
+
+// A save goes over the older copy, so that one cut short never costs both.
+func TestASaveLeavesTheNewestCopyAlone(t *testing.T) {
+	s, _ := start(t, nil)
+	last := ""
+	for i := range 6 {
+		next, effects := page.Update(s, page.Message{Verb: "set", Path: "name", Text: strings.Repeat("x", i+1)})
+		require.NotEmpty(t, effects)
+		assert.NotEqual(t, last, effects[0].Key)
+		last, s = effects[0].Key, next
+	}
+}
+
+func TestImportChecksBeforeItReplaces(t *testing.T) {
+	s := do(demo(t), "own", "", "")
+	s = do(s, "set", "name", "mine")
+	saved, err := os.ReadFile("../../testdata/saved/format-1.txt")
+	require.NoError(t, err)
+	for _, bad := range []string{"", "x", string(saved[:len(saved)/2]), strings.Replace(string(saved), "format = 1", "format = 2", 1), strings.Repeat("x", job.MaxSaved+1)} {
+		next := do(s, "import", "", bad)
+		assert.Equal(t, s.Doc(), next.Doc())
+		assert.Contains(t, next.Notice, "Nothing was changed")
+	}
+	next := do(s, "import", "", string(saved))
+	assert.Equal(t, "Tern, 7 m open launch (made up)", next.Doc().Get("name"))
+	assert.Equal(t, s.Doc().Lines(), do(next, "undo", "", "").Doc().Lines())
+	exported, effects := page.Update(next, page.Message{Verb: "export"})
+	require.Len(t, effects, 1)
+	assert.Equal(t, "shed-reckoner-tern--7-m-open-launch--made-up.txt", effects[0].Key)
+	assert.Empty(t, job.Changes(exported.Doc(), do(s, "import", "", effects[0].Text).Doc()))
+}
+
+func TestARefusedSaveIsSaid(t *testing.T) {
+	s := do(demo(t), "refused", "", "")
+	assert.False(t, s.Stored)
+	assert.NotEmpty(t, s.Notice)
+	assert.True(t, do(s, "kept", "", "").Stored)
+}
+
+// The list reads back cell by cell, and none of its cells is run as a formula.
+func TestTheOrderListAsCSV(t *testing.T) {
+	s := demo(t)
+	evil := []string{`=HYPERLINK("http://x","y")`, "+1", "-1", "@SUM(A1)", "\t=1", "a,b", `say "x"`, "two\nlines", "  =1", "＝1"}
+	for i, name := range evil {
+		s = do(s, "set", "card."+[]string{"gelcoat", "flowcoat", "styrene", "compound", "disc", "tape", "gloves", "cup", "roller", "mask"}[i]+".name", name)
+	}
+	s = do(s, "set", "currency", "=1")
+	text := strings.TrimPrefix(page.OrderCSV(s.Plan), "\ufeff")
+	rows, err := csv.NewReader(strings.NewReader(text)).ReadAll()
+	require.NoError(t, err)
+	require.Len(t, rows, len(s.Plan.Order.Lines)+1)
+	for i, l := range s.Plan.Order.Lines {
+		assert.Contains(t, []string{l.Card.Name, "'" + l.Card.Name}, strings.ReplaceAll(rows[i+1][0], "\r\n", "\n"))
+		assert.Equal(t, l.Need.String(), rows[i+1][1])
+	}
+	for _, row := range rows {
+		for _, cell := range row {
+			assert.False(t, strings.ContainsAny(strings.TrimSpace(cell)[:min(1, len(strings.TrimSpace(cell)))], "=+-@"), "%q", cell)
+		}
+	}
+	for _, line := range strings.Split(strings.TrimSuffix(text, "\r\n"), "\r\n") {
+		assert.True(t, strings.HasPrefix(line, `"`), line)
+	}
+}
+
+func FuzzCSVCell(f *testing.F) {
+	f.Add("=1")
+	f.Fuzz(func(t *testing.T, text string) {
+		cell := page.CSVCell(text)
+		rows, err := csv.NewReader(strings.NewReader(cell + "\r\n")).ReadAll()
+		if err != nil || len(rows) != 1 {
+			t.Fatalf("%q: %v", cell, err)
+		}
+		got, want := rows[0][0], strings.ReplaceAll(text, "\r\n", "\n") // the reader takes one line end for the other
+		if got != want && got != "'"+want {
+			t.Fatalf("%q came back as %q", text, got)
+		}
+	})
+}

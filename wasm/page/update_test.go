@@ -1,0 +1,216 @@
+package page_test
+
+import (
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/job/jobtest"
+	"shedreckoner/wasm/page"
+)
+
+var noon = page.Moment{Unix: 1_780_000_000, Day: 12 * 3600, Date: "2026-05-28"}
+
+func start(t *testing.T, kept map[string]string) (page.State, []page.Effect) {
+	t.Helper()
+	return page.Start(kept, noon)
+}
+
+func do(s page.State, verb, path, text string) page.State {
+	s, _ = page.Update(s, page.Message{Verb: verb, Path: path, Text: text, At: noon})
+	return s
+}
+
+// message draws a message: mostly one that a page could send, sometimes one
+// that no page sends.
+func message(random *rand.Rand, s page.State, texts *jobtest.Random) page.Message {
+	verbs := page.Verbs()
+	m := page.Message{Verb: verbs[random.IntN(len(verbs))], At: noon}
+	lines := s.Doc().Lines()
+	lists := []string{"surface", "buildup", "card", "test", "cup", "surface.1.cutout", "buildup.1.step", "surface.1.stations", "card.1.dose", "nothing", "", "name"}
+	switch random.IntN(3) {
+	case 0:
+		m.Path = lists[random.IntN(len(lists))]
+	case 1:
+		m.Path = lists[random.IntN(len(lists))] + "." + []string{"1", "2", "3", "x", "", "1.name"}[random.IntN(6)]
+	default:
+		if len(lines) > 0 {
+			m.Path = lines[random.IntN(len(lines))].Path
+		}
+	}
+	if f := job.FieldAt(m.Path); f != nil {
+		m.Text = texts.Text(f)
+	} else {
+		m.Text = []string{"", "up", "down", "coat", "fill", "sand", "polish", "gelcoat", "us", "metric", "mm", "in", "dark", "gelled", "spread", "surface.1", "\x00 = \n"}[random.IntN(17)]
+	}
+	if m.Verb == "go" || m.Verb == "unit" {
+		m.Path = []string{"surfaces", "order", "cup", "size", "film", "nowhere"}[random.IntN(6)]
+	}
+	return m
+}
+
+// Whatever comes, the page goes on: the state before stays as it was, the
+// document saves and loads, and the plan is there.
+func TestNoMessageBreaksThePage(t *testing.T) {
+	for seed := range uint64(12) {
+		random, texts := rand.New(rand.NewPCG(seed, 5)), jobtest.New(seed)
+		texts.Junk = 0.1
+		s, _ := start(t, map[string]string{page.Prefix + "job.a": job.Save(texts.Document(), 1)})
+		for range 120 {
+			m := message(random, s, texts)
+			before, own, inDemo := s.Doc(), s.Own.Doc, s.InDemo
+			next, effects := page.Update(s, m)
+			require.Equal(t, before.Lines(), s.Doc().Lines(), "%+v changed the state before", m)
+			again, _, err := job.Load(job.Save(next.Doc(), next.Slot().Revision))
+			require.NoError(t, err, "%+v", m)
+			require.Empty(t, job.Changes(next.Doc(), again), "%+v", m)
+			require.False(t, next.Plan.IsEmpty(), "%+v", m)
+			require.NotEmpty(t, next.ScreenName(), "%+v", m)
+			if inDemo && next.InDemo {
+				require.Equal(t, own.Lines(), next.Own.Doc.Lines(), "%+v reached the own job from the made-up one", m)
+			}
+			for _, e := range effects {
+				if e.Kind == page.Keep || e.Kind == page.Forget {
+					require.True(t, strings.HasPrefix(e.Key, page.Prefix), "%+v keeps %s", m, e.Key)
+				}
+			}
+			s = next
+		}
+	}
+}
+
+func TestAnUnknownVerbChangesNothing(t *testing.T) {
+	s := demo(t)
+	next, effects := page.Update(s, page.Message{Verb: "explode", Path: "surface.1", Text: "x"})
+	assert.Equal(t, s.Doc(), next.Doc())
+	assert.Empty(t, effects)
+}
+
+// Every change can be taken back, and made again, down to the first.
+func TestUndoAndRedoRestoreTheDocument(t *testing.T) {
+	edits := []string{"set", "add", "copy", "remove", "move", "unit", "system", "real", "import"}
+	for seed := range uint64(12) {
+		random, texts := rand.New(rand.NewPCG(seed, 6)), jobtest.New(seed)
+		s, _ := start(t, map[string]string{page.Prefix + "job.a": job.Save(jobtest.New(seed).Document().Set("cup", ""), 1)})
+		states := []job.Document{s.Doc()}
+		for len(states) < 40 {
+			m := message(random, s, texts)
+			m.Verb = edits[random.IntN(len(edits))]
+			undone := len(s.Own.Undo)
+			s, _ = page.Update(s, m)
+			if len(s.Own.Undo) > undone {
+				states = append(states, s.Doc())
+			} else if len(s.Own.Undo) > 0 {
+				states[len(states)-1] = s.Doc() // typed on in the same field
+			}
+		}
+		for i := len(states) - 2; i >= 0; i-- {
+			s = do(s, "undo", "", "")
+			require.Equal(t, states[i].Lines(), s.Doc().Lines(), "seed %d: undo to %d", seed, i)
+		}
+		assert.Equal(t, states[0].Lines(), do(s, "undo", "", "").Doc().Lines(), "nothing is left to take back")
+		for _, want := range states[1:] {
+			s = do(s, "redo", "", "")
+			require.Equal(t, want.Lines(), s.Doc().Lines(), "seed %d", seed)
+		}
+	}
+}
+
+func TestTypingInOneFieldIsOneChange(t *testing.T) {
+	s := do(demo(t), "own", "", "")
+	s = do(s, "add", "surface", "")
+	before := len(s.Own.Undo)
+	for _, text := range []string{"4", "45", "450"} {
+		s = do(s, "set", "surface.1.length", text)
+	}
+	s = do(s, "set", "surface.1.width", "2")
+	assert.Len(t, s.Own.Undo, before+2)
+	s = do(do(s, "undo", "", ""), "undo", "", "")
+	assert.Empty(t, s.Doc().Get("surface.1.length"))
+}
+
+func TestTheLastGoodPlanStaysWhileSomethingIsRefused(t *testing.T) {
+	good := demo(t)
+	bad := do(good, "set", "surface.1.height", "1,500")
+	assert.True(t, bad.Older)
+	assert.Equal(t, "1,500", bad.Doc().Get("surface.1.height"), "what was typed stays")
+	assert.Error(t, bad.Fresh.RefusedAt("surface.1.height"))
+	assert.Equal(t, good.Plan.Order.Cost, bad.Plan.Order.Cost)
+	assert.Equal(t, good.Plan.Area.Value, bad.Plan.Area.Value)
+	again := do(bad, "set", "surface.1.height", "1.5 m")
+	assert.False(t, again.Older)
+	assert.NotEqual(t, good.Plan.Area.Value, again.Plan.Area.Value)
+	assert.Equal(t, good.Plan.Area.Value, do(do(again, "undo", "", ""), "undo", "", "").Plan.Area.Value)
+}
+
+func TestTheMadeUpJobLeavesTheOwnAlone(t *testing.T) {
+	s, _ := start(t, nil)
+	s = do(do(s, "add", "surface", ""), "set", "surface.1.name", "Mine")
+	own, revision := s.Own.Doc, s.Own.Revision
+	s, effects := page.Update(s, page.Message{Verb: "demo", At: noon})
+	assert.True(t, s.InDemo)
+	assert.Equal(t, "Tern, 7 m open launch (made up)", s.Plan.Job.Name)
+	for _, e := range effects {
+		assert.NotContains(t, e.Key, "job.", "nothing of the own job is written")
+	}
+	s = do(do(s, "set", "surface.1.name", "Not mine"), "remove", "surface.2", "")
+	assert.Equal(t, own.Lines(), s.Own.Doc.Lines())
+	back := do(s, "own", "", "")
+	assert.Equal(t, "Mine", back.Doc().Get("surface.1.name"))
+	assert.Len(t, back.Plan.Surfaces, 1)
+	assert.Equal(t, "Not mine", do(back, "demo", "", "").Doc().Get("surface.1.name"), "what was tried out there is still there")
+	cleared, effects := page.Update(s, page.Message{Verb: "clear", At: noon})
+	assert.False(t, cleared.InDemo)
+	assert.Zero(t, cleared.Demo.Revision)
+	assert.Equal(t, own.Lines(), cleared.Doc().Lines())
+	assert.Equal(t, revision, cleared.Own.Revision)
+	var forgotten []string
+	for _, e := range effects {
+		if e.Kind == page.Forget {
+			forgotten = append(forgotten, e.Key)
+		}
+	}
+	assert.ElementsMatch(t, []string{page.Prefix + "demo.a", page.Prefix + "demo.b"}, forgotten)
+}
+
+// A running cup must be able to warn: no other job is shown over it.
+func TestTheMadeUpJobWaitsForAnOpenCup(t *testing.T) {
+	s, _ := start(t, map[string]string{page.Prefix + "job.a": job.Save(job.Document{}.Set("cup", "1").Set("cup.1.card", "gelcoat").
+		Set("cup.1.in", "1780000000").Set("cup.1.usable", "5 min"), 1)})
+	s = do(s, "demo", "", "")
+	assert.False(t, s.InDemo)
+	assert.NotEmpty(t, s.Notice)
+}
+
+func TestListsAreBounded(t *testing.T) {
+	for list, most := range map[string]int{"surface": job.MaxSurfaces, "buildup": job.MaxBuildups, "buildup.1.step": job.MaxSteps} {
+		ids := strings.Repeat("x", 0)
+		for i := range most - 1 {
+			ids += " " + string(rune('a'+i%26)) + strings.Repeat("y", i/26)
+		}
+		d := job.Document{}.Set("buildup", "1").Set(list, strings.TrimSpace(ids))
+		s, _ := start(t, map[string]string{page.Prefix + "job.a": job.Save(d, 1)})
+		s = do(s, "add", list, "coat")
+		assert.Len(t, s.Doc().Items(list), most)
+		assert.Empty(t, s.Notice)
+		for _, message := range []page.Message{{Verb: "add", Path: list, Text: "coat"}, {Verb: "copy", Path: list + ".a"}} {
+			next, _ := page.Update(s, message)
+			assert.Len(t, next.Doc().Items(list), most)
+			assert.NotEmpty(t, next.Notice, "%+v", message)
+		}
+	}
+}
+
+// What couldn't be read back is never written: the text stays out, and it is said.
+func TestNoJobGrowsPastWhatCanBeRead(t *testing.T) {
+	s := demo(t)
+	next := do(s, "set", "name", strings.Repeat("x", job.MaxSaved))
+	_, _, err := job.Load(job.Save(next.Doc(), 1))
+	assert.NoError(t, err)
+	assert.Equal(t, s.Doc(), next.Doc())
+	assert.NotEmpty(t, next.Notice)
+}
