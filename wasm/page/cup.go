@@ -1,6 +1,7 @@
 package page
 
 import (
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -15,6 +16,8 @@ type Moment struct {
 	Day  int    // seconds since the shed's midnight
 	Date string // "2026-05-01"
 }
+
+func (m Moment) minute() int64 { return m.Unix / 60 }
 
 // Phase is how far a cup has come.
 type Phase int
@@ -89,10 +92,23 @@ func weighed(s State, m Message) (State, []Effect) {
 }
 
 // record puts what happened to a cup in place. It is no edit: undo doesn't
-// reach it, so that no dose can come back.
+// reach it, so that no dose can come back; nor does it go back to a list of cups
+// that doesn't have this one.
 func (s State) record(doc job.Document, more ...Effect) (State, []Effect) {
-	s.Slot().LastPath = ""
+	slot := s.Slot()
+	slot.LastPath = ""
+	slot.Undo, slot.Redo = sinceCups(slot.Undo), sinceCups(slot.Redo)
 	return s.put(doc, more...)
+}
+
+// sinceCups is the history after the last change of the list of cups.
+func sinceCups(history [][]job.Change) [][]job.Change {
+	for i := len(history) - 1; i >= 0; i-- {
+		if slices.ContainsFunc(history[i], func(c job.Change) bool { return c.Path == "cup" }) {
+			return history[i+1:]
+		}
+	}
+	return history
 }
 
 // NextCup is what is opened to plan another cup while one runs.
@@ -209,25 +225,25 @@ func tick(s State, m Message) (State, []Effect) {
 		case left <= warnBefore:
 			stage = 1
 		}
-		if stage > s.Warned[cup] {
-			s = s.warned(cup, stage)
+		if key := s.warnKey(cup); stage > s.Warned[key] {
+			s = s.warned(key, stage)
 			effects = append(effects, alarm(s, cup, stage)...)
 		}
-	}
-	if minute := s.Now.Day / 60; minute != s.Minute {
-		s.Minute = minute
-		s = s.benched()
 	}
 	return s, effects
 }
 
-func (s State) warned(cup string, stage int) State {
-	next := map[string]int{cup: stage}
-	for c, n := range s.Warned {
-		if c != cup {
-			next[c] = n
-		}
+// warnKey tells a running cup from every other, of the other job too.
+func (s State) warnKey(cup string) string {
+	return strconv.FormatBool(s.InDemo) + " " + cup + " " + s.Doc().Get(cup+".in")
+}
+
+func (s State) warned(key string, stage int) State {
+	next := maps.Clone(s.Warned)
+	if next == nil {
+		next = map[string]int{}
 	}
+	next[key] = stage
 	s.Warned = next
 	return s
 }
@@ -247,17 +263,29 @@ func cardName(s State, key string) string {
 	return "Cup"
 }
 
+// readings is what is read anew every day, by where its day is noted.
+var readings = map[string][]string{
+	job.BenchPath + ".read-on": {job.BenchPath + ".product-temp", job.BenchPath + ".surface-temp"},
+	job.DayPath + ".date":      {job.DayPath + ".low", job.DayPath + ".high", job.DayPath + ".read-temp", job.DayPath + ".read-humidity"},
+}
+
 // noted adds to a typed reading the day and hour at which it was typed: a dose
-// never rests on yesterday's.
+// never rests on yesterday's. The first reading of a day puts away the older
+// ones beside it.
 func (s State) noted(doc job.Document, path string) job.Document {
-	switch under, key := job.Split(path); {
-	case path == job.BenchPath+".product-temp" || path == job.BenchPath+".surface-temp":
-		doc = doc.Set(job.BenchPath+".read-on", s.Now.Date)
-	case under == job.DayPath:
-		doc = doc.Set(job.DayPath+".date", s.Now.Date)
-		if key == "read-temp" || key == "read-humidity" {
-			doc = doc.Set(job.DayPath+".read-at", ClockText(s.Now.Day))
+	for date, group := range readings {
+		if !slices.Contains(group, path) {
+			continue
 		}
+		for _, other := range group {
+			if other != path && doc.Get(date) != s.Now.Date {
+				doc = doc.Set(other, "")
+			}
+		}
+		doc = doc.Set(date, s.Now.Date)
+	}
+	if path == job.DayPath+".read-temp" || path == job.DayPath+".read-humidity" {
+		doc = doc.Set(job.DayPath+".read-at", ClockText(s.Now.Day))
 	}
 	return doc
 }

@@ -40,7 +40,7 @@ func (s State) keepView() Effect {
 // Start makes the first state from what was kept, by key. What can't be read
 // is set aside under a key of its own, never overwritten.
 func Start(kept map[string]string, now Moment) (State, []Effect) {
-	s := State{Screen: Screens[0].Key, Stored: true, Now: now, Minute: now.Day / 60}
+	s := State{Screen: Screens[0].Key, Stored: true, Now: now}
 	var effects []Effect
 	s.Own, effects = load(kept, copies(false), effects)
 	s.Demo, effects = load(kept, copies(true), effects)
@@ -65,7 +65,7 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 	if len(OpenCups(s.Doc(), Running)) > 0 {
 		effects = append(effects, Effect{Kind: Timer, Key: "on"}, Effect{Kind: Awake, Key: "on"})
 	}
-	return s.planned(), effects
+	return s.planned().confident(effects)
 }
 
 // load reads the newer of two copies that can be read.

@@ -34,10 +34,13 @@ type State struct {
 	Older bool      // the plan is older than what is typed
 	Fresh plan.Plan // what the latest reading found: its problems stand beside the fields
 
+	Sure    Sureness // of the plan's order
+	Working bool     // a slice of work was asked for and hasn't come yet
+
 	Bench  plan.Bench     // the next cup, by what is typed and the clock
 	Now    Moment         // of the latest message
-	Minute int            // of the day, for which the bench was planned
-	Warned map[string]int // by running cup: how far it has warned
+	Minute int64          // since 1970, for which the bench was planned
+	Warned map[string]int // by running cup and its start: how far it has warned
 
 	Notice string // one thing to tell, until the next message
 	Stored bool   // the last save was taken
@@ -111,4 +114,5 @@ const (
 	Awake                      // "on": keep the screen awake, where the phone lets it; "off"
 	Sound                      // sound the alarm of stage Key
 	Vibrate                    // vibrate for stage Key
+	Later                      // come back once what waits is done; answered by "work"
 )

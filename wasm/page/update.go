@@ -15,8 +15,12 @@ func Update(s State, m Message) (State, []Effect) {
 	if m.At.Date != "" {
 		s.Now = m.At
 	}
+	if s.Now.minute() != s.Minute { // readings grow old, an evening comes: no step is taken on an older bench
+		s = s.benched()
+	}
 	if act, known := verbs[m.Verb]; known {
-		return act(s, m)
+		s, effects := act(s, m)
+		return s.confident(effects)
 	}
 	return s, nil
 }
@@ -43,7 +47,7 @@ func init() { // not a literal: some verbs call Update's own helpers
 		"clear":    clearDemo,
 		"real":     confirm,
 		"look":     look,
-		"print":    func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: Print, Key: m.Text}} },
+		"print":    func(s State, m Message) (State, []Effect) { return s.finished(), []Effect{{Kind: Print, Key: m.Text}} },
 		"text":     orderText,
 		"csv":      orderCSV,
 		"share":    shareOrder,
@@ -57,6 +61,7 @@ func init() { // not a literal: some verbs call Update's own helpers
 		"end":      endCup,
 		"take":     takeTest,
 		"tick":     tick,
+		"work":     work,
 		"did-copy": func(s State, m Message) (State, []Effect) { s.Notice = "Copied."; return s, nil },
 	}
 }
@@ -238,12 +243,14 @@ func (s State) planned() State {
 		return s
 	}
 	s.Plan, s.Older = s.Fresh, len(s.Fresh.Refused) > 0
+	s.Sure = Sureness{}
 	return s
 }
 
 // benched plans the next cup anew. It takes what is typed now, never an older
 // plan: a dose must not rest on what was replaced.
 func (s State) benched() State {
+	s.Minute = s.Now.minute()
 	s.Bench = plan.MakeBench(&s.Fresh, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date})
 	return s
 }
