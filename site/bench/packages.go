@@ -1,11 +1,8 @@
 package main
 
 import (
-	"bytes"
 	"cmp"
 	"context"
-	"encoding/binary"
-	"errors"
 	"fmt"
 	"maps"
 	"os"
@@ -14,6 +11,8 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+
+	"shedreckoner/site/module"
 )
 
 // packages prints the ten packages with the most code in the program, uncompressed: the first place to look when it grows.
@@ -42,7 +41,7 @@ func codeOf(ctx context.Context, program string) (map[string]int, error) {
 	if _, err := forBrowser(ctx, "build", "-o", out, program); err != nil { // with names, unlike what is packed
 		return nil, err
 	}
-	module, err := os.ReadFile(out)
+	built, err := os.ReadFile(out)
 	if err != nil {
 		return nil, err
 	}
@@ -50,7 +49,7 @@ func codeOf(ctx context.Context, program string) (map[string]int, error) {
 	if err != nil {
 		return nil, err
 	}
-	return codeByPackage(module, strings.Fields(string(list)))
+	return codeByPackage(built, strings.Fields(string(list)))
 }
 
 func forBrowser(ctx context.Context, args ...string) ([]byte, error) {
@@ -60,35 +59,30 @@ func forBrowser(ctx context.Context, args ...string) ([]byte, error) {
 	return cmd.Output()
 }
 
-// Sections of a WebAssembly module, and the part of the custom section "name" that names functions.
-// Source: WebAssembly Core Specification, 5.5 Modules and 7.4.1 Name Section.
-const (
-	customSection = 0
-	importSection = 2
-	codeSection   = 10
-	functionNames = 1
-)
+// functionNames is the part of the custom section "name" that names functions.
+const functionNames = 1
 
 // codeByPackage adds up the code of a module's functions by their package.
-func codeByPackage(module []byte, packages []string) (map[string]int, error) {
-	if len(module) < 8 || string(module[:4]) != "\x00asm" {
-		return nil, errors.New("not a WebAssembly module")
+func codeByPackage(program []byte, packages []string) (map[string]int, error) {
+	sections, err := module.Sections(program)
+	if err != nil {
+		return nil, err
 	}
 	var sizes []int
 	var names map[int]string
 	imported := 0
-	for r := (reader{bytes.NewReader(module[8:])}); r.Len() > 0; {
-		id, content := r.section()
-		switch id {
-		case importSection:
-			imported = content.number() // Go imports functions only
-		case codeSection:
-			for range content.number() {
-				sizes = append(sizes, len(content.vector()))
+	for _, s := range sections {
+		r := module.NewReader(s.Content)
+		switch s.ID {
+		case module.Import:
+			imported = r.Number() // Go imports functions only
+		case module.Code:
+			for range r.Number() {
+				sizes = append(sizes, len(r.Vector()))
 			}
-		case customSection:
-			if string(content.vector()) == "name" {
-				names = content.functionNames()
+		case module.Custom:
+			if string(r.Vector()) == "name" {
+				names = readNames(r)
 			}
 		}
 	}
@@ -98,6 +92,23 @@ func codeByPackage(module []byte, packages []string) (map[string]int, error) {
 		sum[find(names[imported+i])] += size
 	}
 	return sum, nil
+}
+
+// readNames gives the names by the index of the function, imported ones first.
+func readNames(r module.Reader) map[int]string {
+	names := make(map[int]string)
+	for r.Len() > 0 {
+		id, content := r.Part()
+		if id != functionNames {
+			continue
+		}
+		part := module.NewReader(content)
+		for range part.Number() {
+			index := part.Number()
+			names[index] = string(part.Vector())
+		}
+	}
+	return names
 }
 
 // finder gives a function that finds the package of a function by its name as the linker writes it into a module: what
@@ -116,44 +127,4 @@ func finder(packages []string) func(string) string {
 		}
 		return "other"
 	}
-}
-
-// reader reads the parts of a module. A damaged one panics: it was built a moment ago.
-type reader struct{ *bytes.Reader }
-
-func (r reader) number() int {
-	n, err := binary.ReadUvarint(r) // LEB128, as in the module
-	if err != nil {
-		panic(err)
-	}
-	return int(n)
-}
-
-func (r reader) vector() []byte {
-	b := make([]byte, r.number())
-	if n, err := r.Read(b); n < len(b) {
-		panic(err)
-	}
-	return b
-}
-
-func (r reader) section() (id int, content reader) {
-	id = r.number()
-	return id, reader{bytes.NewReader(r.vector())}
-}
-
-// functionNames gives the names by the index of the function, imported ones first.
-func (r reader) functionNames() map[int]string {
-	names := make(map[int]string)
-	for r.Len() > 0 {
-		id, content := r.section()
-		if id != functionNames {
-			continue
-		}
-		for range content.number() {
-			index := content.number()
-			names[index] = string(content.vector())
-		}
-	}
-	return names
 }

@@ -18,6 +18,7 @@ import (
 	"strings"
 
 	"shedreckoner/site"
+	"shedreckoner/site/module"
 )
 
 // Program is the package of the real page's program.
@@ -121,7 +122,11 @@ func compile(ctx context.Context, program string) ([]byte, error) {
 	if said, err := cmd.CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("%w:\n%s", err, said)
 	}
-	return os.ReadFile(out)
+	built, err := os.ReadFile(out)
+	if err != nil {
+		return nil, err
+	}
+	return module.Small(built)
 }
 
 // compress is gzip at its best, without a time, so that equal input gives equal bytes.

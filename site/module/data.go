@@ -1,0 +1,71 @@
+package module
+
+import (
+	"encoding/binary"
+	"slices"
+)
+
+// segment is a piece of the memory as the program finds it.
+type segment struct {
+	at    int
+	bytes []byte
+}
+
+func (s segment) end() int { return s.at + len(s.bytes) }
+
+// The instruction that gives a segment its place, and the mark behind it.
+const (
+	i32Const = 0x41
+	end      = 0x0b
+)
+
+// readSegments reads the data section that Go's linker writes: segments of the one memory, each at a constant place.
+func readSegments(content []byte) []segment {
+	r := NewReader(content)
+	list := make([]segment, r.Number())
+	for i := range list {
+		r.skip(0, i32Const)
+		list[i].at = r.Number() // signed in the module: the same as unsigned for what isn't negative
+		r.skip(end)
+		list[i].bytes = r.Vector()
+	}
+	return list
+}
+
+func writeSegments(list []segment) []byte {
+	content := binary.AppendUvarint(nil, uint64(len(list)))
+	for _, s := range list {
+		content = appendSigned(append(content, 0, i32Const), s.at)
+		content = appendVector(append(content, end), s.bytes)
+	}
+	return content
+}
+
+// appendSigned writes a number that isn't negative as a signed one.
+func appendSigned(to []byte, n int) []byte {
+	to = binary.AppendUvarint(to, uint64(n))
+	if last := len(to) - 1; to[last]&0x40 != 0 { // would be taken for the sign
+		to[last] |= 0x80
+		to = append(to, 0)
+	}
+	return to
+}
+
+// longestGap is how many zero bytes between two segments are written out. The linker leaves out every run of eight; the
+// heads of tens of thousands of segments compress far worse than zeros do.
+const longestGap = 1024
+
+// joined writes short gaps between segments out as the zeros that the memory holds there anyway.
+func joined(list []segment) []segment {
+	var out []segment
+	for _, s := range list {
+		last := len(out) - 1
+		if last < 0 || s.at < out[last].end() || s.at > out[last].end()+longestGap {
+			out = append(out, segment{s.at, slices.Clone(s.bytes)})
+			continue
+		}
+		zeros := make([]byte, s.at-out[last].end())
+		out[last].bytes = append(append(out[last].bytes, zeros...), s.bytes...)
+	}
+	return out
+}
