@@ -21,16 +21,20 @@ const (
 	MassOrVolume             // an amount that is weighed or measured: Measure is that of its mass
 	Clock                    // a time of day: "6:30"
 	Moment                   // seconds since 1970, written by the page's clock
+	Checked                  // a text that its own Check reads
+	Pasted                   // a long text, of Max bytes at most
 )
 
 // Field is one thing that can be typed.
 type Field struct {
 	Key, Name string
 	Kind      Kind
-	Measure   *unit.Measure // of a Quantity
-	Min, Max  float64       // SI, closed; outside: refused
-	Options   []Option      // of a Choice; the first is the default
-	Optional  bool          // may be left empty; otherwise the sum waits for it
+	Measure   *unit.Measure                      // of a Quantity
+	Min, Max  float64                            // SI, closed; outside: refused
+	Options   []Option                           // of a Choice; the first is the default
+	Optional  bool                               // may be left empty; otherwise the sum waits for it
+	Check     func(text string) (float64, error) // of a Checked
+	Example   string                             // of a Checked: a text that it takes
 }
 
 // Option is one answer of a choice.
@@ -77,11 +81,18 @@ func (e *WholeError) Error() string { return fmt.Sprintf("job: %q is not a whole
 const MaxWords = 400
 
 // WordsError says that a text is too long.
-type WordsError struct{ Length int }
+type WordsError struct{ Length, Most int }
 
 // Error names the length.
 func (e *WordsError) Error() string {
-	return fmt.Sprintf("job: %d bytes of text, more than %d", e.Length, MaxWords)
+	return fmt.Sprintf("job: %d bytes of text, more than %d", e.Length, e.Most)
+}
+
+func within(text string, most int) error {
+	if len(text) > most {
+		return &WordsError{len(text), most}
+	}
+	return nil
 }
 
 // Read reads a field's text in the units: a number in SI base units, or the
@@ -90,16 +101,17 @@ func (e *WordsError) Error() string {
 func (f *Field) Read(text string, units Units) (float64, error) {
 	switch f.Kind {
 	case Words:
-		if len(text) > MaxWords {
-			return 0, &WordsError{len(text)}
-		}
-		return 0, nil
+		return 0, within(text, MaxWords)
+	case Pasted:
+		return 0, within(text, int(f.Max))
 	case Choice:
 		at := slices.IndexFunc(f.Options, func(o Option) bool { return o.Key == text })
 		if at < 0 {
 			return 0, &OptionError{f, text}
 		}
 		return float64(at), nil
+	case Checked:
+		return f.Check(text)
 	case Money:
 		amount, err := unit.ReadDecimal(text)
 		if err != nil {

@@ -18,6 +18,7 @@ type Job struct {
 	Bench          Bench
 	Day            Day
 	Tests          []Test
+	Removals       []Removal
 }
 
 // Surface is one measured area.
@@ -56,6 +57,7 @@ func (p *Part) FieldPath(dim string, row int) string {
 type Buildup struct {
 	Path, Name string
 	Steps      []Step
+	Budget     Budget
 }
 
 // Step is one step of a build-up. Figures without a Step were not typed.
@@ -73,6 +75,9 @@ type Step struct {
 	Thickness     working.Figure[unit.Length]
 	SandedOff     working.Figure[unit.Share]
 	Taken         working.Figure[unit.DryFilm]
+	Sequence
+	Sanding Sanding
+	Hollows Hollows
 }
 
 // Card is a material of the job: what ships, with the builder's own figures

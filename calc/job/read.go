@@ -23,6 +23,7 @@ func Read(d Document) (Job, []Problem) {
 	}
 	j.Cards = r.cards()
 	j.Bench, j.Day, j.Tests = r.bench(), r.day(), r.tests()
+	j.Removals = r.removals()
 	return j, r.problems
 }
 
@@ -78,14 +79,15 @@ func figure[Q unit.Quantity](r *reader, path string, f *Field) (working.Figure[Q
 
 func (r *reader) surface(path string) Surface {
 	s := Surface{
-		Path:    path,
-		Name:    r.words(path+".name", surfaces.field("name")),
-		Part:    r.part(path, surfaces),
-		Buildup: r.doc.Get(path + ".buildup"),
-		Ground:  r.choice(path+".ground", surfaces.field("ground")),
-		Lies:    r.choice(path+".lies", surfaces.field("lies")),
-		Inside:  r.choice(path+".inside", surfaces.field("inside")) == "locker",
-		By:      r.choice(path+".by", surfaces.field("by")),
+		Path:     path,
+		Name:     r.words(path+".name", surfaces.field("name")),
+		Part:     r.part(path, surfaces),
+		Buildup:  r.doc.Get(path + ".buildup"),
+		Ground:   r.choice(path+".ground", surfaces.field("ground")),
+		Prepared: r.prepared(path),
+		Lies:     r.choice(path+".lies", surfaces.field("lies")),
+		Inside:   r.choice(path+".inside", surfaces.field("inside")) == "locker",
+		By:       r.choice(path+".by", surfaces.field("by")),
 	}
 	sides := unit.Factor(1)
 	if r.choice(path+".sides", surfaces.field("sides")) == "both" {
@@ -164,6 +166,7 @@ func (r *reader) buildup(path string) Buildup {
 	for _, id := range r.doc.Items(path + ".step") {
 		b.Steps = append(b.Steps, r.step(path+".step."+id, steps))
 	}
+	b.Budget = r.budget(path)
 	return b
 }
 
@@ -178,7 +181,9 @@ func (r *reader) step(path string, list *List) Step {
 		ThinnerByMass: r.choice(at("thinner-by")) == PerMass,
 	}
 	s.Method, _ = material.FindMethod(r.choice(at("method")))
-	for _, key := range s.Kind.Fields { // only what the kind shows may be wrong
+	shown := map[string]bool{}
+	for _, key := range s.Kind.Shown(func(key string) string { return r.doc.Get(path + "." + key) }) { // only what is shown may be wrong
+		shown[key] = true
 		field, name := list.field(key), path+"."+key
 		switch key {
 		case "film":
@@ -194,6 +199,13 @@ func (r *reader) step(path string, list *List) Step {
 		case "taken":
 			s.Taken, _ = figure[unit.DryFilm](r, name, field)
 		}
+	}
+	s.Sequence = r.sequence(path, at, shown)
+	if s.Kind.Key == "sand" {
+		r.sanding(&s, at, shown)
+	}
+	if shown["fill-by"] {
+		s.Hollows = r.hollows(path, at)
 	}
 	return s
 }

@@ -18,7 +18,7 @@ type List struct {
 }
 
 // Root is the whole job.
-var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups}}
+var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups, removals}}
 
 var jobFields = []*Field{
 	{Key: "name", Name: "name of the job", Kind: Words, Optional: true},
@@ -36,8 +36,8 @@ const (
 )
 
 var buildups = &List{Key: "buildup", Max: MaxBuildups,
-	Fields: []*Field{{Key: "name", Name: "name", Kind: Words, Optional: true}},
-	Lists:  []*List{{Key: "step", Max: MaxSteps, Fields: stepFields()}},
+	Fields: append([]*Field{{Key: "name", Name: "name", Kind: Words, Optional: true}}, budgetFields()...),
+	Lists:  []*List{{Key: "step", Max: MaxSteps, Fields: stepFields(), Lists: []*List{combs, witnesses, gridRows, spots}}},
 }
 
 var cards = &List{Key: "card", Max: MaxCards,

@@ -1,22 +1,67 @@
 package job
 
 import (
+	"slices"
+
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
 )
 
-// StepKind is a kind of step with the fields that it shows.
+// StepKind is a kind of step with the fields that it can show.
 type StepKind struct {
 	Key, Name string
 	Fields    []string
 }
 
+var coatFields = []string{"card", "method", "film", "film-is", "film-for", "coats", "thinner", "thinner-by", "goes", "go-takes", "release", "wait", "patch"}
+
 // StepKinds is every kind of step, in the order of the form.
 var StepKinds = []*StepKind{
-	{"coat", "Coat", []string{"card", "method", "film", "film-is", "film-for", "coats", "thinner", "thinner-by"}},
-	{"fill", "Fill", []string{"card", "thickness", "sanded-off"}},
-	{"sand", "Sand", []string{"taken"}},
-	{"polish", "Polish", []string{"card", "taken"}},
+	{"coat", "Coat", coatFields},
+	{"fill", "Fill", []string{"card", "fill-by", "thickness", "columns", "row-gap", "column-gap", "paste", "alike", "raise", "cut-most", "cut-cost", "sanded-off", "wait", "patch"}},
+	{"sand", "Sand", []string{"by", "taken", "first", "last", "grades", "tool", "wet-from", "scratch", "texture-is", "texture", "least", "wait"}},
+	{"polish", "Polish", []string{"card", "taken", "least", "wait"}},
+	{"wash", "Wash or wipe", []string{"wait"}},
+	{"squeegee", "Squeegee coat for pinholes", coatFields},
+	{"porous", "First coat into a porous ground", append([]string{"swallowed"}, coatFields...)},
+}
+
+// IsCoat says if a film is put on.
+func (k *StepKind) IsCoat() bool { return k.Key == "coat" || k.Key == "squeegee" || k.Key == "porous" }
+
+// shownIf is the choice that a field of a step depends on, and its answer.
+var shownIf = map[string]struct{ choice, answer string }{
+	"taken": {"by", ByTaken},
+	"first": {"by", ByGrades}, "grades": {"by", ByGrades}, "tool": {"by", ByGrades}, "wet-from": {"by", ByGrades},
+	"scratch": {"by", ByGrades}, "texture-is": {"by", ByGrades}, "texture": {"by", ByGrades},
+	"thickness": {"fill-by", FillMean},
+	"columns":   {"fill-by", FillGrid}, "row-gap": {"fill-by", FillGrid}, "column-gap": {"fill-by", FillGrid}, "paste": {"fill-by", FillGrid},
+	"alike": {"fill-by", FillGrid}, "raise": {"fill-by", FillGrid}, "cut-most": {"fill-by", FillGrid}, "cut-cost": {"fill-by", FillGrid},
+}
+
+// Shown gives the fields that a step of the kind shows, by its own choices.
+func (k *StepKind) Shown(get func(key string) string) []string {
+	var list []string
+	for _, key := range k.Fields {
+		on, depends := shownIf[key]
+		if !depends || !slices.Contains(k.Fields, on.choice) || answered(on.choice, get) == on.answer {
+			list = append(list, key)
+		}
+	}
+	return list
+}
+
+// answered is a choice's answer, the first where none was given.
+func answered(choice string, get func(key string) string) string {
+	if text := get(choice); text != "" {
+		return text
+	}
+	for _, f := range buildups.list("step").Fields {
+		if f.Key == choice {
+			return f.Options[0].Key
+		}
+	}
+	return ""
 }
 
 // FindStepKind gives the kind with the key; the first for an unknown one.
@@ -55,6 +100,7 @@ func stepFields() []*Field {
 		optional(quantity("sanded-off", "share sanded off again", unit.Percents, 0, 0.9)),
 		quantity("taken", "film taken", unit.Films, 0, 5e-3),
 	}
+	list = append(append(append(list, sequenceFields()...), sandingFields()...), fillFields()...)
 	for _, k := range StepKinds {
 		list[0].Options = append(list[0].Options, Option{k.Key, k.Name})
 	}

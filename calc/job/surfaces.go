@@ -8,30 +8,15 @@ import (
 // surfaces is built from the table of shapes: a shape's measures are fields,
 // its rows a list, the same for a surface and for a cut-out.
 var surfaces = &List{Key: "surface", Max: MaxSurfaces,
-	Fields: append([]*Field{
+	Fields: append(append([]*Field{
 		{Key: "name", Name: "name", Kind: Words, Optional: true},
 		{Key: "buildup", Name: "build-up", Kind: Words, Optional: true},
-		{Key: "ground", Name: "ground", Kind: Choice, Options: Grounds, Optional: true},
 		{Key: "lies", Name: "how it lies", Kind: Choice, Options: []Option{{"flat", "flat, facing up"}, {"wall", "a wall"}, {"overhead", "overhead"}}},
 		{Key: "inside", Name: "where it is", Kind: Choice, Options: []Option{{"open", "in the open"}, {"locker", "inside a locker or hull"}}},
 		{Key: "by", Name: "how it was measured", Kind: Choice, Options: MeasuredBy},
 		{Key: "sides", Name: "sides", Kind: Choice, Options: []Option{{"one", "one side"}, {"both", "both sides"}}},
-	}, partFields()...),
+	}, preparedFields()...), partFields()...),
 	Lists: append([]*List{{Key: "cutout", Max: MaxCutouts, Fields: partFields(), Lists: rowLists()}}, rowLists()...),
-}
-
-// Grounds is what a surface is made of or coated with.
-var Grounds = []Option{
-	{"polyester", "polyester laminate or gel coat, cured"},
-	{"epoxy", "epoxy, cured, washed and sanded"},
-	{"fresh-epoxy", "epoxy, less than a week old"},
-	{"wood", "bare wood"},
-	{"foam", "polyurethane or PVC foam"},
-	{"polystyrene", "polystyrene foam"},
-	{"polyester-filler", "polyester filler"},
-	{"paint", "old paint"},
-	{"metal", "bare metal"},
-	{"waxed", "a waxed coat"},
 }
 
 // MeasuredBy is how well an area is known.

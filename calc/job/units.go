@@ -36,7 +36,7 @@ func SetUnit(d Document, m *unit.Measure, to *unit.Scale) Document {
 		return d
 	}
 	for _, line := range d.Lines() {
-		if f := FieldAt(line.Path); f != nil && f.Kind == Quantity && f.Measure == m && unit.IsBare(line.Text) {
+		if f := FieldAt(line.Path); f != nil && (f.Kind == Quantity || f.Kind == MassOrVolume) && f.Measure == m && unit.IsBare(line.Text) {
 			full := line.Text + " " + old.Symbol
 			if d.Get(Real(line.Path)) == line.Text { // what was confirmed stays so
 				d = d.Set(Real(line.Path), full)

@@ -91,7 +91,7 @@ type Card struct {
 	UsedPerArea   Spec[unit.MassPerArea] // of a polish
 	Takes         Spec[unit.DryFilm]     // least film that a polish takes
 	Timing
-	Sundries      // of what goes with the materials
+	Sundries // of what goes with the materials
 	Ordering
 	BatchMost     Spec[unit.Mass]
 	SurfaceLeast  Spec[unit.Temperature]

@@ -16,6 +16,9 @@ type Buildup struct {
 	Edge     working.Figure[unit.Length]
 	Steps    []Step
 	Left     working.Figure[unit.DryFilm] // film left on top of the ground, fill not counted
+	Findings []Finding                    // of the sequence, by step
+	Budgets  []Budget                     // as planned, and as measured on surfaces; the thinnest first
+	Needs    []Need                       // film that coats have to add
 }
 
 // Step is a step planned.
@@ -26,6 +29,7 @@ type Step struct {
 	Known bool      // the step's own figures are known; the amounts need an area as well
 	Coat  *Coat     // of a coat
 	Fill  *Fill     // of a fill
+	Sand  *Sanding  // of a run of grades
 
 	Added working.Figure[unit.DryFilm] // what the step adds to the film
 	Taken working.Figure[unit.DryFilm] // what it takes
@@ -66,26 +70,17 @@ func (m *maker) buildup(b *job.Buildup) Buildup {
 	out.Area, out.Edge = working.Sum(sumOfAreas, areas...), working.Sum(sumOfEdges, edges...)
 	var film unit.DryFilm
 	for i := range b.Steps {
+		m.below = out.Steps
 		step := m.step(&b.Steps[i], out.Area, out.Edge)
-		film += step.Added.Value
-		if step.Taken.Value > film+unit.DryFilm(filmSlack) {
-			m.refuse(step.Path+".taken", &TakesTooMuchError{Taken: step.Taken.Value, There: film})
-		}
-		film = max(film-step.Taken.Value, 0)
+		film = max(film+step.Added.Value-step.Taken.Value, 0) // the budget says where there is none
 		step.After = film
 		out.Steps = append(out.Steps, step)
 	}
 	m.keep(out.Steps, out.Area)
 	out.Left = working.By(filmLeft, film, filmSteps(out.Steps)...)
+	m.sequence(b, &out)
+	m.budget(b, &out)
 	return out
-}
-
-// TakesTooMuchError says that a step takes more film than there is.
-type TakesTooMuchError struct{ Taken, There unit.DryFilm }
-
-// Error names both films.
-func (e *TakesTooMuchError) Error() string {
-	return "plan: takes " + unit.Write(float64(e.Taken), unit.InMicrometre, 3) + " of " + unit.Write(float64(e.There), unit.InMicrometre, 3)
 }
 
 func filmSteps(steps []Step) []*working.Step {
@@ -117,6 +112,10 @@ var stepKinds = map[string]func(*maker, *Step, working.Figure[unit.Area], workin
 	"fill":   (*maker).fill,
 	"sand":   (*maker).sand,
 	"polish": (*maker).polish,
+
+	"wash":     (*maker).wash,
+	"squeegee": (*maker).coat,
+	"porous":   (*maker).coat,
 }
 
 // needsCard says if the step's material is chosen and fits; if not it is
@@ -135,12 +134,12 @@ func (m *maker) needsCard(s *Step, fits func(*job.Card) bool) bool {
 
 // Fits says if a card's material can be used for a kind of step.
 func Fits(kind string, c *job.Card) bool {
-	switch kind {
-	case "coat":
+	switch {
+	case job.FindStepKind(kind).IsCoat():
 		return canCoat(c)
-	case "fill":
+	case kind == "fill":
 		return canFill(c)
-	case "polish":
+	case kind == "polish":
 		return canPolish(c)
 	}
 	return false

@@ -220,9 +220,18 @@ func (m *maker) checkThinner(s *job.Step, c *job.Card) error {
 	if s.Thinner.Value == 0 {
 		return nil
 	}
+	share, err := m.thinnerShare(s, c)
+	if err == nil && share > c.ThinnerRefuse.Value+1e-9 {
+		return &ThinnerError{share, c.ThinnerRefuse.Value, c.ThinnerBasis == material.ByMass, c.Wax.Known}
+	}
+	return err
+}
+
+// thinnerShare gives thinner and wax solution in the basis of the card's limit.
+func (m *maker) thinnerShare(s *job.Step, c *job.Card) (unit.Share, error) {
 	added := m.plan.Job.CardByKey(c.Thinner)
 	if added == nil || !c.ThinnerRefuse.Known {
-		return ErrNoThinner
+		return 0, ErrNoThinner
 	}
 	limitByMass := c.ThinnerBasis == material.ByMass
 	share := s.Thinner.Value
@@ -237,10 +246,7 @@ func (m *maker) checkThinner(s *job.Step, c *job.Card) error {
 	if c.Wax.Known && limitByMass {
 		share += unit.Share(c.Wax.Value)
 	}
-	if share > c.ThinnerRefuse.Value+1e-9 {
-		return &ThinnerError{share, c.ThinnerRefuse.Value, limitByMass, c.Wax.Known}
-	}
-	return nil
+	return share, nil
 }
 
 // amounts works out what the coats take over the area.

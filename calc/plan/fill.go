@@ -67,7 +67,11 @@ func (m *maker) needsTyped(s *Step, key string, step *working.Step) bool {
 	return step != nil
 }
 
-func (m *maker) sand(s *Step, _ working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+func (m *maker) sand(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+	if s.Job.Sanding.IsRun {
+		m.runOfGrades(s, area)
+		return
+	}
 	if m.needsTyped(s, "taken", s.Job.Taken.Step) {
 		s.Taken, s.Known = s.Job.Taken, true
 	}
@@ -81,15 +85,27 @@ var polishUsed = working.Of2("m = A × u", source.Practice.At("polish used per a
 	func(a unit.Area, used unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(used)) })
 
 func (m *maker) polish(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
-	if !m.needsCard(s, canPolish) || !m.needsTyped(s, "taken", s.Job.Taken.Step) {
+	if !m.needsCard(s, canPolish) || at(m.plan.Refused, s.Path+".taken") != nil {
 		return
 	}
-	s.Taken, s.Known = s.Job.Taken, true
+	var q sums
+	if s.Taken = s.Job.Taken; s.Taken.Step == nil {
+		s.Taken = m.polishTakes(&q, s)
+	}
+	if q.err != nil {
+		m.refuse(s.Path+".taken", q.err)
+		return
+	}
+	s.Known = true
 	if area.Value > 0 {
-		var q sums
 		used := do2(&q, polishUsed, area, onCard(s.Card, s.Card.UsedPerArea, "used per area", unit.InGramPerSquareMetre))
 		if q.err == nil {
 			s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: used})
 		}
 	}
+}
+
+// wash is water, soap or a wipe: nothing of the film.
+func (m *maker) wash(s *Step, _ working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+	s.Known = true
 }

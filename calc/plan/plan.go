@@ -2,6 +2,7 @@ package plan
 
 import (
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -12,6 +13,7 @@ type Plan struct {
 	Surfaces []Surface
 	Buildups []Buildup
 	Order    Order
+	Removals []Removal
 	Area     working.Figure[unit.Area] // of all surfaces
 	Kept     working.Figure[unit.Mass] // what stays on the boat
 
@@ -53,12 +55,14 @@ func Make(d job.Document) Plan {
 	j, refused := job.Read(d)
 	m := &maker{plan: Plan{Job: j, Refused: refused}, doc: d}
 	m.surfaces()
+	m.removals()
 	for i := range m.plan.Job.Buildups {
 		m.plan.Buildups = append(m.plan.Buildups, m.buildup(&m.plan.Job.Buildups[i]))
 	}
 	m.totals()
 	m.wornOut()
 	m.order()
+	m.askJumps()
 	return m.plan
 }
 
@@ -69,6 +73,8 @@ type maker struct {
 	needs    needs
 	sanding  []working.Figure[unit.Time] // of all steps
 	spraying []working.Figure[unit.Time]
+	below    []Step                                         // the steps before the one that is planned
+	own      map[sanding.Grade]working.Figure[unit.DryFilm] // the builder's own removals
 }
 
 func (m *maker) refuse(path string, err error) {

@@ -23,7 +23,6 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 		ruled   *working.RangeError
 		thick   *plan.CoatTooThickError
 		thinner *plan.ThinnerError
-		takes   *plan.TakesTooMuchError
 		pack    *order.PackError
 		whole   *job.WholeError
 		words   *job.WordsError
@@ -38,15 +37,13 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 	case errors.As(err, &whole):
 		return "Type a whole number."
 	case errors.As(err, &words):
-		return "That is too long. Keep it under 400 letters."
+		return "That is too long. Keep it under " + unit.Number(float64(words.Most), 4) + " letters."
 	case errors.As(err, &shape):
 		return shapeSentence(shape, field, units)
 	case errors.As(err, &thick):
 		return thickSentence(thick, units)
 	case errors.As(err, &thinner):
 		return thinnerSentence(thinner)
-	case errors.As(err, &takes):
-		return "This takes " + filmText(takes.Taken, units) + ", but only " + filmText(takes.There, units) + " is there by then. Put on more, or take less."
 	case errors.As(err, &pack):
 		return packSentence(pack)
 	case errors.As(err, &cups):
@@ -57,6 +54,9 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 	case errors.As(err, &ruled):
 		return "This leads to a figure outside what can be worked out (" + ruled.Arg.Meaning + ", " +
 			unit.Number(ruled.Arg.Min, 4) + " to " + unit.WithUnit(unit.Number(ruled.Arg.Max, 4), ruled.Arg.Scale) + "). Check the figures of this step and of its card."
+	}
+	if text := fairingSentence(err, units); text != "" {
+		return text
 	}
 	if text, known := plainSentences[err]; known {
 		return text

@@ -118,6 +118,10 @@ func (r *Random) Text(f *job.Field) string {
 		return "top front left"
 	}
 	switch f.Kind {
+	case job.Checked:
+		return f.Example
+	case job.Pasted:
+		return "2; 0.5; 3"
 	case job.Choice:
 		return f.Options[r.IntN(len(f.Options))].Key
 	case job.Whole:

@@ -1,0 +1,159 @@
+package job
+
+import (
+	"math"
+
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// The answers of a fill step's choice.
+const (
+	FillMean = "mean"
+	FillGrid = "grid"
+	FillSpot = "spots"
+)
+
+// Hollows is how the filler of a fill step was measured, other than by a mean
+// thickness.
+type Hollows struct {
+	By    string
+	Grid  Grid
+	Spots []Spot
+}
+
+// Grid is readings from a straight-edge or batten to the surface.
+type Grid struct {
+	RowPaths          []string
+	Rows              []string // the readings of each row, as typed
+	Columns           int      // 0: not typed
+	RowGap, ColumnGap working.Figure[unit.Length]
+	Alike             working.Figure[unit.Factor]
+	Raise             working.Figure[unit.Length] // of the datum; below zero: lower
+	CutMost           working.Figure[unit.Length]
+	CutCost           working.Figure[unit.Factor] // of a litre cut, in litres filled
+}
+
+// The answers of what a spot is.
+const (
+	BattenHollow = "batten"
+	Trough       = "trough"
+	Fillet       = "fillet"
+)
+
+// Spot is one hollow, trough or fillet, or several alike.
+type Spot struct {
+	Path                 string
+	Kind                 string
+	Length, Width, Depth working.Figure[unit.Length]
+	Radius               working.Figure[unit.Length]
+	Angle                working.Figure[unit.Angle]
+	Alike                working.Figure[unit.Factor]
+}
+
+const maxDepth = 0.5 * float64(unit.Metre)
+
+// fillFields are the fields of a fill step.
+func fillFields() []*Field {
+	return []*Field{
+		{Key: "fill-by", Name: "how much to fill", Kind: Choice, Options: []Option{
+			{FillMean, "a mean thickness over the area"}, {FillGrid, "a grid of readings"}, {FillSpot, "hollows, troughs, fillets"}}},
+		quantity("row-gap", "from row to row", unit.Sizes, 1e-3, 20),
+		quantity("column-gap", "from reading to reading in a row", unit.Sizes, 1e-3, 20),
+		{Key: "columns", Name: "readings in a row", Kind: Whole, Min: fairing.MinSide, Max: fairing.MaxSide},
+		{Key: "paste", Name: "rows from elsewhere", Kind: Pasted, Max: fairing.MaxPaste, Optional: true},
+		alikeField(),
+		optional(quantity("raise", "datum raised by", unit.Fills, -maxDepth, maxDepth)),
+		optional(quantity("cut-most", "deepest cut allowed", unit.Fills, 0, maxDepth)),
+		optional(quantity("cut-cost", "a litre cut costs as much as litres filled", unit.Numbers, 0, 1000)),
+	}
+}
+
+func alikeField() *Field {
+	return &Field{Key: "alike", Name: "how many alike", Kind: Whole, Min: 1, Max: 500, Optional: true}
+}
+
+// gridRows are the rows of readings, each one line of text: cells parted by
+// semicolons, as they were typed.
+var gridRows = &List{Key: "grid", Max: fairing.MaxSide, Fields: []*Field{
+	{Key: "z", Name: "readings of a row", Kind: Pasted, Max: 4000, Optional: true},
+}}
+
+var spots = &List{Key: "spot", Max: 100, Fields: []*Field{
+	{Key: "is", Name: "what it is", Kind: Choice, Options: []Option{
+		{BattenHollow, "a hollow under a batten"}, {Trough, "a long trough"}, {Fillet, "a fillet in a corner"}}},
+	quantity("length", "length", unit.Sizes, 1e-3, 50),
+	quantity("width", "width", unit.Sizes, 1e-3, 20),
+	quantity("depth", "greatest depth", unit.Fills, 1e-5, maxDepth),
+	quantity("radius", "radius", unit.Sizes, 1e-3, 0.2),
+	quantity("angle", "inside angle", unit.Angles, math.Pi/9, math.Pi*8/9),
+	alikeField(),
+}}
+
+// SpotFields gives the measures that a kind of spot has.
+func SpotFields(kind string) []string {
+	if kind == Fillet {
+		return []string{"radius", "angle", "length", "alike"}
+	}
+	return []string{"length", "width", "depth", "alike"}
+}
+
+func (r *reader) hollows(path string, at func(string) (string, *Field)) Hollows {
+	h := Hollows{By: r.choice(at("fill-by"))}
+	switch h.By {
+	case FillGrid:
+		h.Grid = r.grid(path, at)
+	case FillSpot:
+		for _, id := range r.doc.Items(path + ".spot") {
+			h.Spots = append(h.Spots, r.spot(path+".spot."+id))
+		}
+	}
+	return h
+}
+
+func (r *reader) grid(path string, at func(string) (string, *Field)) Grid {
+	columns, _ := r.number(at("columns"))
+	g := Grid{
+		Columns:   int(columns),
+		RowGap:    typed[unit.Length](r, at, "row-gap"),
+		ColumnGap: typed[unit.Length](r, at, "column-gap"),
+		Alike:     r.alike(at),
+		Raise:     typed[unit.Length](r, at, "raise"),
+		CutMost:   typed[unit.Length](r, at, "cut-most"),
+		CutCost:   typed[unit.Factor](r, at, "cut-cost"),
+	}
+	for _, id := range r.doc.Items(path + ".grid") {
+		row := path + ".grid." + id + ".z"
+		g.RowPaths, g.Rows = append(g.RowPaths, row), append(g.Rows, r.doc.Get(row))
+	}
+	return g
+}
+
+// alike is how many places there are alike; one where nothing was typed.
+func (r *reader) alike(at func(string) (string, *Field)) working.Figure[unit.Factor] {
+	if f := typed[unit.Factor](r, at, "alike"); f.Step != nil {
+		return f
+	}
+	return one
+}
+
+func (r *reader) spot(path string) Spot {
+	at := under(path, spots)
+	s := Spot{Path: path, Kind: r.choice(at("is")), Alike: r.alike(at)}
+	for _, key := range SpotFields(s.Kind) {
+		switch key {
+		case "length":
+			s.Length = typed[unit.Length](r, at, key)
+		case "width":
+			s.Width = typed[unit.Length](r, at, key)
+		case "depth":
+			s.Depth = typed[unit.Length](r, at, key)
+		case "radius":
+			s.Radius = typed[unit.Length](r, at, key)
+		case "angle":
+			s.Angle = typed[unit.Angle](r, at, key)
+		}
+	}
+	return s
+}

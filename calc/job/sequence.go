@@ -1,0 +1,133 @@
+package job
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// one is a count of which nothing was typed.
+var one = working.Given(unit.Factor(1), "how many", unit.InPure, "", source.Exact)
+
+// Sequence is what a step says of its place among the others. Figures without
+// a Step were not typed.
+type Sequence struct {
+	Wait        working.Figure[unit.Time] // since the step before, at about 20 °C
+	IsUnderFilm bool                      // cured under release film
+	Patch       string                    // its test patch, as noted; empty: none
+	Goes        working.Figure[unit.Factor]
+	GoTakes     working.Figure[unit.DryFilm] // sanded back after each go
+	Swallowed   working.Figure[unit.WetFilm] // by a porous ground
+	Least       working.Figure[unit.DryFilm] // that the step must leave
+	Combs       []CombReading
+	Witnesses   []Witness
+}
+
+// CombReading is a wet film as a comb showed it: of one coat, in one place.
+type CombReading struct {
+	Path              string
+	Surface           string // path; empty: wherever the build-up goes
+	LastWet, FirstDry working.Figure[unit.WetFilm]
+}
+
+// Witness is the cured film of the whole layer as it was measured once a step
+// was done.
+type Witness struct {
+	Path, Surface string
+	Film          working.Figure[unit.DryFilm]
+}
+
+// sequenceFields are the fields that say a step's place among the others.
+func sequenceFields() []*Field {
+	return []*Field{
+		optional(quantity("wait", "hours since the step before, at about 20 °C", unit.Hours, 0, float64(36500*unit.Day))),
+		{Key: "release", Name: "left to cure", Kind: Choice, Options: []Option{{"open", "open to the air"}, {"film", "under release film"}}},
+		{Key: "patch", Name: "test patch of this layer, done on", Kind: Words, Optional: true},
+		{Key: "goes", Name: "goes: coated and sanded back again", Kind: Whole, Min: 1, Max: 50, Optional: true},
+		optional(quantity("go-takes", "sanded back after each go", unit.Films, 0, 5e-3)),
+		optional(quantity("swallowed", "wet film that the ground drinks", unit.Films, 0, 5e-3)),
+	}
+}
+
+var (
+	combs = &List{Key: "comb", Max: 200, Fields: []*Field{
+		{Key: "surface", Name: "read on", Kind: Words, Optional: true},
+		quantity("last-wet", "last wet tooth", unit.Films, 0, 20e-3),
+		quantity("first-dry", "first dry tooth", unit.Films, 1e-6, 20e-3),
+	}}
+	witnesses = &List{Key: "witness", Max: 200, Fields: []*Field{
+		{Key: "surface", Name: "measured on", Kind: Words, Optional: true},
+		quantity("film", "cured film of the layer, as found", unit.Films, 0, 20e-3),
+	}}
+)
+
+// budgetFields are the fields of a build-up's film budget.
+func budgetFields() []*Field {
+	return []*Field{
+		optional(quantity("thin-share", "share of the area that may go thinner", unit.Percents, 0.001, 0.5)),
+		optional(quantity("removal-cv", "how uneven sanding takes, sd ÷ mean", unit.Percents, 0.01, 1)),
+		optional(quantity("unfair", "unfairness that the board bridges, sd", unit.Films, 0, 5e-3)),
+		optional(quantity("strip", "width of the edge strip", unit.Sizes, 1e-3, 0.2)),
+	}
+}
+
+// Budget is what a build-up's film is reckoned with; figures without a Step
+// were not typed.
+type Budget struct {
+	Thin       working.Figure[unit.Share]
+	RemovalCV  working.Figure[unit.Share]
+	Unfairness working.Figure[unit.DryFilm]
+	Strip      working.Figure[unit.Length]
+}
+
+func (r *reader) budget(path string) Budget {
+	at := under(path, buildups)
+	return Budget{
+		Thin:       typed[unit.Share](r, at, "thin-share"),
+		RemovalCV:  typed[unit.Share](r, at, "removal-cv"),
+		Unfairness: typed[unit.DryFilm](r, at, "unfair"),
+		Strip:      typed[unit.Length](r, at, "strip"),
+	}
+}
+
+// sequence reads what the kind of step shows.
+func (r *reader) sequence(path string, at func(string) (string, *Field), shown map[string]bool) Sequence {
+	var s Sequence
+	if shown["wait"] {
+		s.Wait = typed[unit.Time](r, at, "wait")
+	}
+	if shown["patch"] {
+		s.Patch = r.words(at("patch"))
+	}
+	if shown["least"] {
+		s.Least = typed[unit.DryFilm](r, at, "least")
+	}
+	s.IsUnderFilm = shown["release"] && r.choice(at("release")) == "film"
+	if shown["goes"] {
+		s.Goes, s.GoTakes = typed[unit.Factor](r, at, "goes"), typed[unit.DryFilm](r, at, "go-takes")
+	}
+	if shown["swallowed"] {
+		s.Swallowed = typed[unit.WetFilm](r, at, "swallowed")
+	}
+	s.Combs, s.Witnesses = r.combs(path), r.witnesses(path)
+	return s
+}
+
+func (r *reader) combs(path string) []CombReading {
+	var list []CombReading
+	for _, id := range r.doc.Items(path + ".comb") {
+		at := under(path+".comb."+id, combs)
+		list = append(list, CombReading{path + ".comb." + id, r.words(at("surface")),
+			typed[unit.WetFilm](r, at, "last-wet"), typed[unit.WetFilm](r, at, "first-dry")})
+	}
+	return list
+}
+
+func (r *reader) witnesses(path string) []Witness {
+	var list []Witness
+	for _, id := range r.doc.Items(path + ".witness") {
+		at := under(path+".witness."+id, witnesses)
+		list = append(list, Witness{path + ".witness." + id, r.words(at("surface")), typed[unit.DryFilm](r, at, "film")})
+	}
+	return list
+}

@@ -1,0 +1,422 @@
+package plan
+
+import (
+	"errors"
+	"slices"
+
+	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Budget is the film of a build-up, point by point: as planned, or as it was
+// measured on a surface.
+type Budget struct {
+	Surface  string // path; empty: as planned
+	Flat     []buildup.Point
+	Edge     []buildup.Point
+	Findings []Finding // of the flat
+	EdgeArea working.Figure[unit.Area]
+	Through  working.Figure[unit.Area] // of the flat expected to go through by the end; without a step: nothing is sanded
+	EdgeGone working.Figure[unit.Area] // the same of the edge strips
+	Grades   []Affordable
+}
+
+// Last is the film once all is done; false where none was put on.
+func (b *Budget) Last() (buildup.Point, bool) {
+	if len(b.Flat) == 0 {
+		return buildup.Point{}, false
+	}
+	return b.Flat[len(b.Flat)-1], true
+}
+
+// Affordable is the coarsest grade with which a run can still be begun.
+type Affordable struct {
+	Step  int // index
+	Grade sanding.Grade
+	Takes working.Figure[unit.DryFilm] // the run begun there, polish included
+	Left  working.Figure[unit.DryFilm] // on the thin side before it
+	OK    bool                         // false: none of the grades
+}
+
+// Need is the film that a coat has to add for the budget to hold.
+type Need struct {
+	Step  int                          // index
+	Cured working.Figure[unit.DryFilm] // each go
+	Wet   working.Figure[unit.WetFilm]
+	Coats working.Figure[unit.Factor]
+	By    int                          // index of the step that asks for it
+	Thin  bool                         // for the thin side's sake
+	Over  working.Figure[unit.DryFilm] // the card's most that may be left, where the need leaves more
+
+	Uneven *buildup.MoreEven // no film is enough
+}
+
+var (
+	throughArea = working.Of2("G = A × p", source.Geometry.At("share of an area"), source.Exact,
+		working.In("G", "area expected to go through", unit.InSquareMetre, 0, 1e5),
+		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("p", "share of the area expected to go through", unit.InPure, 0, 1)},
+		func(a unit.Area, p unit.Share) unit.Area { return a * unit.Area(p) })
+
+	coatsAsRead = working.Of2("F = n × f", source.Geometry.At("equal coats"), source.Exact,
+		working.In("F", "film of all coats as read", unit.InMicrometre, 0, 1e5),
+		[]working.Arg{working.In("n", "coats", unit.InPure, 1, 50), working.In("f", "film of one coat as read", unit.InMicrometre, 0, 2e4)},
+		func(n unit.Factor, f unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * f })
+)
+
+func typedOr[Q unit.Quantity](typed working.Figure[Q], s material.Spec[Q], name string, scale *unit.Scale) working.Figure[Q] {
+	if typed.Step != nil {
+		return typed
+	}
+	return working.Given(s.Value, name, scale, "not typed", s.Mark)
+}
+
+func removalCV(b *job.Buildup) working.Figure[unit.Share] {
+	return typedOr(b.Budget.RemovalCV, material.RemovalCV, "how uneven sanding takes, sd ÷ mean", unit.InPercent)
+}
+
+func termsOf(b *job.Buildup) buildup.Terms {
+	t := buildup.Terms{Thin: b.Budget.Thin, Unfairness: b.Budget.Unfairness}
+	if t.Thin.Step == nil {
+		t.Thin = working.Given(unit.Share(0.05), "share of the area that may go thinner", unit.InPercent, "not typed", source.Assumption)
+	}
+	if t.Unfairness.Step == nil {
+		t.Unfairness = working.Given(unit.DryFilm(0), "unfairness that the board bridges, sd", unit.InMicrometre, "not typed", source.Assumption)
+	}
+	return t
+}
+
+// leastLeft puts what the card asks to be left at the end of the outermost
+// layer, and what the builder asks of a step where it was typed.
+func (m *maker) leastLeft(steps []Step, list []buildup.Step) {
+	last, top := -1, -1
+	for i, s := range list {
+		switch {
+		case s.Kind == buildup.Coat:
+			top, last = i, i
+		case s.Kind == buildup.Sand || s.Kind == buildup.Polish:
+			last = i
+		}
+		if own := steps[i].Job.Least; own.Step != nil {
+			list[i].Film.Least.Mean = own
+		}
+	}
+	if top < 0 || steps[top].Card == nil {
+		return
+	}
+	card, least := steps[top].Card, &list[last].Film.Least
+	if least.Mean.Step == nil && card.LeftLeast.Known {
+		least.Mean = onCard(card, card.LeftLeast, "least mean film left", unit.InMicrometre)
+	}
+	if card.LeftThinnest.Known {
+		least.Thinnest = onCard(card, card.LeftThinnest, "thinnest film left anywhere", unit.InMicrometre)
+	}
+}
+
+// budget walks the film as planned, and as it was measured wherever it was.
+func (m *maker) budget(b *job.Buildup, out *Buildup) {
+	planned := m.walked(b, out.Steps)
+	for _, surface := range measuredOn(b) {
+		steps, ok := m.asMeasured(planned, out.Steps, surface)
+		if !ok {
+			continue
+		}
+		budget, err := m.walk(b, out, steps, surface)
+		if err != nil {
+			m.refuseStep(out, err)
+			return
+		}
+		if surface == "" {
+			m.needsOf(b, out, steps)
+		}
+		out.Budgets = append(out.Budgets, budget)
+	}
+	slices.SortStableFunc(out.Budgets, func(a, b Budget) int {
+		x, _ := a.Last()
+		y, _ := b.Last()
+		return int((x.Thin.Value - y.Thin.Value) / unit.DryFilm(unit.Micrometre))
+	})
+}
+
+// measuredOn lists the surfaces on which films were measured, the whole
+// build-up first.
+func measuredOn(b *job.Buildup) []string {
+	list := []string{""}
+	add := func(surface string) {
+		if !slices.Contains(list, surface) {
+			list = append(list, surface)
+		}
+	}
+	for _, s := range b.Steps {
+		for _, c := range s.Combs {
+			add(c.Surface)
+		}
+		for _, w := range s.Witnesses {
+			add(w.Surface)
+		}
+	}
+	return list
+}
+
+// asMeasured puts what was measured on the surface, or on no surface in
+// particular, in the place of what was planned.
+func (m *maker) asMeasured(planned []buildup.Step, steps []Step, surface string) ([]buildup.Step, bool) {
+	list, ok := slices.Clone(planned), true
+	for i := range steps {
+		s := &steps[i]
+		if combs, good := m.combs(s, surface); !good {
+			ok = false
+		} else if len(combs) > 0 {
+			measured, err := buildup.Measure(combs)
+			if ok = ok && m.held(s.Path+".comb", err); err == nil {
+				var q sums
+				measured.Mean = do2(&q, coatsAsRead, s.Coat.Coats, measured.Mean)
+				list[i].Film = list[i].Film.AsCoated(measured)
+			}
+		}
+		if found := witnesses(s, surface); len(found) > 0 {
+			measured, err := buildup.Measure(found)
+			if ok = ok && m.held(s.Path+".witness", err); err == nil {
+				list[i].Film = list[i].Film.AsFound(measured, plannedCV(planned[:i+1]))
+			}
+		}
+	}
+	return list, ok
+}
+
+func (m *maker) held(path string, err error) bool {
+	if err != nil && at(m.plan.Refused, path) == nil {
+		m.refuse(path, err)
+	}
+	return err == nil
+}
+
+// plannedCV is the spread of the latest coat.
+func plannedCV(steps []buildup.Step) working.Figure[unit.Share] {
+	for i := len(steps) - 1; i >= 0; i-- {
+		if cv := steps[i].Film.AddsCV; cv.Step != nil {
+			return cv
+		}
+	}
+	return working.Given(unit.Share(0.2), "unevenness of the film, sd ÷ mean", unit.InPercent, "no coat below it", source.Assumption)
+}
+
+// combs gives what the combs read on a surface will cure to.
+func (m *maker) combs(s *Step, surface string) (list []working.Figure[unit.DryFilm], ok bool) {
+	if s.Coat == nil {
+		return nil, true
+	}
+	for _, c := range s.Job.Combs {
+		if c.Surface != "" && c.Surface != surface {
+			continue
+		}
+		if !m.typedOnce(c.Path, "last-wet", c.LastWet.Step) || !m.typedOnce(c.Path, "first-dry", c.FirstDry.Step) {
+			continue
+		}
+		read, err := film.Comb{LastWet: c.LastWet, FirstDry: c.FirstDry}.Read(s.Coat.WetEach, s.Coat.CuredShare)
+		if !m.held(c.Path+".first-dry", err) {
+			return nil, false
+		}
+		list = append(list, read.CuresTo)
+	}
+	return list, true
+}
+
+// typedOnce waits for a figure that may be asked for by several surfaces.
+func (m *maker) typedOnce(path, key string, step *working.Step) bool {
+	return step != nil || at(m.plan.Waiting, path+"."+key) == nil && m.typed(path, key, step)
+}
+
+func witnesses(s *Step, surface string) []working.Figure[unit.DryFilm] {
+	var list []working.Figure[unit.DryFilm]
+	for _, w := range s.Job.Witnesses {
+		if w.Film.Step != nil && (w.Surface == "" || w.Surface == surface) {
+			list = append(list, w.Film)
+		}
+	}
+	return list
+}
+
+func (m *maker) walk(b *job.Buildup, out *Buildup, steps []buildup.Step, surface string) (Budget, error) {
+	terms := termsOf(b)
+	w := Budget{Surface: surface}
+	var err error
+	if w.Flat, err = buildup.Walk(steps, terms); err != nil {
+		return w, err
+	}
+	for _, f := range buildup.Shortfalls(steps, w.Flat, terms) {
+		w.Findings = append(w.Findings, Finding{Finding: f, Path: out.Steps[f.Step].Path})
+	}
+	edge, err := buildup.InRegion(steps,
+		working.Given(material.EdgeFilm.Value, "film of the strip ÷ film elsewhere", unit.InPure, "", material.EdgeFilm.Mark),
+		working.Given(material.EdgeTaking.Value, "removal of the strip ÷ removal elsewhere", unit.InPure, "", material.EdgeTaking.Mark))
+	if err != nil {
+		return w, err
+	}
+	if w.Edge, err = buildup.Walk(edge, terms); err != nil {
+		return w, err
+	}
+	w.Grades = affordable(out.Steps, steps, w.Flat)
+	return w, w.areas(m, b, out)
+}
+
+// areas parts the surface into flat and edge strips, and gives what of each is
+// expected to go through.
+func (w *Budget) areas(m *maker, b *job.Buildup, out *Buildup) error {
+	area, edges := out.Area, out.Edge
+	if w.Surface != "" {
+		for _, s := range m.plan.Surfaces {
+			if s.Path == w.Surface {
+				area, edges = s.Area, s.Edge
+			}
+		}
+	}
+	if area.Value <= 0 {
+		return nil
+	}
+	parts, err := buildup.Part(area, edges, typedOr(b.Budget.Strip, material.EdgeStrip, "width of the edge strip", unit.InMillimetre))
+	if err != nil {
+		return nil // an edge no strip fits along: the flat is said alone
+	}
+	w.EdgeArea = parts.Edge
+	var q sums
+	if p, ok := worst(w.Flat); ok && parts.Flat.Step != nil {
+		w.Through = do2(&q, throughArea, parts.Flat, p)
+	}
+	if p, ok := worst(w.Edge); ok {
+		w.EdgeGone = do2(&q, throughArea, parts.Edge, p)
+	}
+	return q.err
+}
+
+// worst is the largest share that goes through at any point of the uppermost
+// layer.
+func worst(points []buildup.Point) (share working.Figure[unit.Share], ok bool) {
+	for _, p := range points {
+		if p.Through.Step != nil && (!ok || p.Through.Value >= share.Value) {
+			share, ok = p.Through, true
+		}
+	}
+	return share, ok
+}
+
+// affordable says for each run of grades with which of them it can still be
+// begun: so that the thin side keeps its least.
+func affordable(steps []Step, walked []buildup.Step, points []buildup.Point) []Affordable {
+	var list []Affordable
+	for i := range steps {
+		r := steps[i].Sand
+		before, ok := filmBefore(points, i)
+		if r == nil || !ok {
+			continue
+		}
+		runs, err := sanding.Runs(r.turns, r.k, r.Flatten, polishAfter(steps[i+1:])...)
+		if err != nil {
+			continue
+		}
+		least := leastAfter(walked[i:])
+		a := Affordable{Step: i, Left: before.Thin}
+		at, ok := buildup.Affordable(before.Thin.Value, least, runs)
+		if ok {
+			a.Grade, a.Takes, a.OK = r.turns[at].Grade, runs[at], true
+		}
+		list = append(list, a)
+	}
+	return list
+}
+
+// filmBefore is the film as a step finds it.
+func filmBefore(points []buildup.Point, step int) (last buildup.Point, ok bool) {
+	for _, p := range points {
+		if p.Step >= step {
+			break
+		}
+		last, ok = p, true
+	}
+	return last, ok
+}
+
+// polishAfter is the films of the polishing that follows.
+func polishAfter(steps []Step) []working.Figure[unit.DryFilm] {
+	var list []working.Figure[unit.DryFilm]
+	for _, s := range steps {
+		if s.Job.Kind.Key != "polish" || s.Card == nil {
+			break
+		}
+		list = append(list, onCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre))
+	}
+	return list
+}
+
+// leastAfter is the thinnest film that may be left by what follows in the layer.
+func leastAfter(steps []buildup.Step) unit.DryFilm {
+	for i, s := range steps {
+		if i > 0 && (s.Kind == buildup.Coat || s.Kind == buildup.Fill) {
+			break
+		}
+		if s.Film.Least.Thinnest.Step != nil {
+			return s.Film.Least.Thinnest.Value
+		}
+	}
+	return 0
+}
+
+// needsOf solves the build-up backwards for each of its coats.
+func (m *maker) needsOf(b *job.Buildup, out *Buildup, steps []buildup.Step) {
+	terms := termsOf(b)
+	for i := range steps {
+		if steps[i].Kind != buildup.Coat || steps[i].Film.Adds.Step == nil || steps[i].Film.Found.Step != nil {
+			continue
+		}
+		need, err := buildup.Needed(steps, i, terms)
+		n := Need{Step: i, Cured: need.Film, By: need.By, Thin: need.IsThin}
+		switch {
+		case errors.As(err, &n.Uneven):
+		case err != nil || need.Film.Value <= 0:
+			continue
+		default:
+			n.inCoats(&out.Steps[i])
+			n.cracks(steps, &out.Steps[i], terms)
+		}
+		out.Needs = append(out.Needs, n)
+	}
+}
+
+func (n *Need) inCoats(s *Step) {
+	var q sums
+	n.Wet = do2(&q, film.Wet, n.Cured, s.Coat.CuredShare)
+	if s.Card.CoatMost.Known {
+		n.Coats = do2(&q, film.CoatCount, n.Wet, onCard(s.Card, s.Card.CoatMost, "largest wet film in one coat", unit.InMicrometre))
+	}
+}
+
+// cracks looks if the film that the budget needs would be left too thick.
+func (n *Need) cracks(steps []buildup.Step, s *Step, terms buildup.Terms) {
+	steps = slices.Clone(steps)
+	steps[n.Step].Film.Adds = n.Cured
+	points, err := buildup.Walk(steps, terms)
+	if err != nil {
+		return
+	}
+	for _, f := range buildup.Shortfalls(steps, points, terms) {
+		if f.Rule == buildup.CrackLimit && s.Card.LeftMost.Known {
+			n.Over = onCard(s.Card, s.Card.LeftMost, "most film left", unit.InMicrometre)
+		}
+	}
+}
+
+// refuseStep puts an error of the walk at its step.
+func (m *maker) refuseStep(out *Buildup, err error) {
+	path := out.Path
+	var at *buildup.StepError
+	if errors.As(err, &at) && at.Step < len(out.Steps) {
+		path = out.Steps[at.Step].Path
+		err = firstError(at.Range, err)
+	}
+	m.refuse(path, err)
+}

@@ -1,0 +1,329 @@
+package plan
+
+import (
+	"errors"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Sanding is what a run of grades comes to.
+type Sanding struct {
+	Grades  []sanding.Grade
+	Usual   bool                         // the run is the usual one, none was typed
+	Flatten working.Figure[unit.DryFilm] // what the first grade takes
+	Stages  []Stage
+	Jumps   []sanding.Jump // steps that may leave scratches
+	Hours   working.Figure[unit.Time]
+	Dust    working.Figure[unit.Mass]
+	Fewest  []sanding.Grade              // the shortest run without a wide step
+	FewTake working.Figure[unit.DryFilm] // film that it takes
+
+	turns []sanding.Turn
+	k     working.Figure[unit.Factor]
+}
+
+// Stage is one grade of a run over the whole area.
+type Stage struct {
+	sanding.Stage
+	IsOwn    bool // the film is the builder's own figure
+	IsWet    bool
+	Abrasive *job.Card
+	Pieces   working.Figure[unit.Factor]
+	Hours    working.Figure[unit.Time]
+}
+
+// GradesError says that the first grade of a run is finer than the last.
+type GradesError struct{ First, Last sanding.Grade }
+
+// Error names both.
+func (e *GradesError) Error() string {
+	return "plan: a run from " + e.First.String() + " to " + e.Last.String()
+}
+
+// ErrNoGrades says that a run has neither grades nor a first and a last.
+var ErrNoGrades = errors.New("plan: no grades typed")
+
+var (
+	runTakes   = working.SumRule("film taken by the run", unit.InMicrometre)
+	runHours   = working.SumRule("hours of the run", unit.InHour)
+	scratchOf  = working.Given(material.ScratchFactor.Value, "scratch depth ÷ grain", unit.InPure, "not typed", material.ScratchFactor.Mark)
+	noFlatten  = working.Given(unit.DryFilm(0), "texture", unit.InMicrometre, "no film before it", source.Exact)
+	sandedOnce = working.Given(unit.Factor(1), "times sanded", unit.InPure, "", source.Exact)
+)
+
+// runOfGrades plans a sanding step that is given by its grades.
+func (m *maker) runOfGrades(s *Step, area working.Figure[unit.Area]) {
+	grades, ok := m.grades(s)
+	if !ok {
+		return
+	}
+	var q sums
+	r := &Sanding{Grades: grades, Usual: len(s.Job.Sanding.Grades) == 0, k: scratchOf}
+	if s.Job.Sanding.Scratch.Step != nil {
+		r.k = s.Job.Sanding.Scratch
+	}
+	r.Flatten = m.flatten(&q, s)
+	r.turns = m.turns(grades)
+	takes := r.stages(&q)
+	r.fewest(m)
+	jumps, err := sanding.Validate(grades, material.AskStep)
+	if err = firstError(q.err, err); err != nil {
+		m.refuse(s.Path+".grades", err)
+		return
+	}
+	r.Jumps = jumps
+	s.Sand, s.Taken, s.Known = r, takes, true
+	m.work(s, r, area)
+}
+
+// grades gives the run of a step: as typed, or the usual grades from the first
+// to the last.
+func (m *maker) grades(s *Step) ([]sanding.Grade, bool) {
+	typed := s.Job.Sanding
+	switch {
+	case len(typed.Grades) > 0:
+		return typed.Grades, true
+	case typed.First == 0:
+		m.waitUnlessRefused(s.Path + ".first")
+	case typed.Last == 0:
+		m.waitUnlessRefused(s.Path + ".last")
+	case typed.Last < typed.First:
+		m.refuse(s.Path+".last", &GradesError{typed.First, typed.Last})
+	default:
+		return usualRun(typed.First, typed.Last), true
+	}
+	return nil, false
+}
+
+func (m *maker) waitUnlessRefused(path string) {
+	if at(m.plan.Refused, path) == nil {
+		m.wait(path, ErrNoGrades)
+	}
+}
+
+// usualRun is every usual grade from the first to the last.
+func usualRun(first, last sanding.Grade) []sanding.Grade {
+	run := []sanding.Grade{first}
+	for _, n := range material.UsualGrades {
+		if g := sanding.Grade(n); g > first && g < last {
+			run = append(run, g)
+		}
+	}
+	if last > first {
+		run = append(run, last)
+	}
+	return run
+}
+
+// flatten is what the first grade takes: the texture of the coat before, or
+// the scratches of the sanding before.
+func (m *maker) flatten(q *sums, s *Step) working.Figure[unit.DryFilm] {
+	share := sanding.OfMean
+	if s.Job.Sanding.IsPeak {
+		share = sanding.OfPeak
+	}
+	if s.Job.Sanding.Texture.Step != nil {
+		return do2(q, sanding.Texture, share, s.Job.Sanding.Texture)
+	}
+	for i := len(m.below) - 1; i >= 0; i-- {
+		switch under := &m.below[i]; {
+		case under.Job.Kind.IsCoat() && under.Coat != nil && under.Job.GoTakes.Value == 0:
+			t := under.Job.Method.Texture
+			depth := material.Spec[unit.Length]{Value: unit.Length(t.Value), Mark: t.Mark}
+			return do2(q, sanding.Texture, share, ofMethod(under.Job.Method, depth, "texture, peak to valley", unit.InMicrometre))
+		case under.Sand != nil:
+			return under.Sand.Stages[len(under.Sand.Stages)-1].Leaves
+		case under.Job.Kind.Key != "wash":
+			return noFlatten
+		}
+	}
+	return noFlatten
+}
+
+// turns puts the builder's own removals to the grades.
+func (m *maker) turns(grades []sanding.Grade) []sanding.Turn {
+	list := make([]sanding.Turn, len(grades))
+	for i, g := range grades {
+		list[i].Grade = g
+		if own, known := m.own[g]; known {
+			list[i].Own = &own
+		}
+	}
+	return list
+}
+
+// stages walks the run and gives the film that it takes.
+func (r *Sanding) stages(q *sums) working.Figure[unit.DryFilm] {
+	if q.err != nil {
+		return working.Figure[unit.DryFilm]{}
+	}
+	stages, err := sanding.Ladder(r.turns, r.k, r.Flatten)
+	if q.err = err; err != nil {
+		return working.Figure[unit.DryFilm]{}
+	}
+	var takes []working.Figure[unit.DryFilm]
+	for i, stage := range stages {
+		r.Stages = append(r.Stages, Stage{Stage: stage, IsOwn: r.turns[i].Own != nil})
+		takes = append(takes, stage.Takes)
+	}
+	return working.Sum(runTakes, takes...)
+}
+
+// fewest proposes the shortest run between the same ends, where there is a
+// shorter one.
+func (r *Sanding) fewest(m *maker) {
+	if len(r.Grades) < 3 {
+		return
+	}
+	few, err := sanding.Propose(r.Grades[0], r.Grades[len(r.Grades)-1], nil, material.ProposedStep)
+	if err != nil || len(few) >= len(r.Grades) {
+		return
+	}
+	other := Sanding{turns: m.turns(few), k: r.k, Flatten: r.Flatten}
+	var q sums
+	if takes := other.stages(&q); q.err == nil {
+		r.Fewest, r.FewTake = few, takes
+	}
+}
+
+// work is what the run takes of abrasives and hours over the area.
+func (m *maker) work(s *Step, r *Sanding, area working.Figure[unit.Area]) {
+	if area.Value <= 0 {
+		return
+	}
+	var q sums
+	var hours []working.Figure[unit.Time]
+	for i := range r.Stages {
+		stage := &r.Stages[i]
+		from := s.Job.Sanding.WetFrom
+		stage.IsWet = from > 0 && stage.Grade >= from
+		per, speed, how := m.abrasive(stage, s.Job.Sanding.Tool)
+		stage.Pieces = do2(&q, sanding.Sheets, area, per)
+		stage.Hours = do2(&q, sanding.Hours, area, working.Given(speed.Value, "area sanded in an hour", unit.InSquareMetrePerHour, how, speed.Mark))
+		hours = append(hours, stage.Hours)
+	}
+	r.Hours = working.Sum(runHours, hours...)
+	r.Dust = do3(&q, sanding.Dust, area, s.Taken, m.sandedDensity())
+	if q.err != nil {
+		m.refuse(s.Path+".grades", q.err)
+	}
+}
+
+// abrasive settles what a stage is sanded with.
+func (m *maker) abrasive(stage *Stage, tool string) (per working.Figure[unit.Factor], speed material.Spec[unit.SpreadingSpeed], how string) {
+	key, speed, how := "disc", material.DiscOnFilm, "by machine"
+	switch {
+	case stage.IsWet:
+		key, speed, how = "wet-sheet", material.WetByHand, "wet by hand"
+	case tool == job.ByBoard:
+		key, speed, how = "strip", material.BoardOnFiller, "with the long board"
+	}
+	stage.Abrasive = m.plan.Job.CardByKey(key)
+	uses := stage.Abrasive.OnFilm
+	if key == "wet-sheet" && stage.Grade <= material.FinestCoarseSheet && uses.Mark != source.Typed {
+		uses = material.SheetsCoarse
+	}
+	return onCard(stage.Abrasive, uses, "used for a square metre", unit.InPure), speed, how
+}
+
+// sandedDensity is that of what lies on top.
+func (m *maker) sandedDensity() working.Figure[unit.Density] {
+	for i := len(m.below) - 1; i >= 0; i-- {
+		if s := &m.below[i]; s.Card != nil && (s.Coat != nil || s.Fill != nil) {
+			return curedDensity(s)
+		}
+	}
+	return working.Given(1300*unit.Density(1), "density once cured", unit.InKilogramPerLitre, "no coat below it", source.Assumption)
+}
+
+// lastGrade is the grade that a step leaves the surface with; 0: not known.
+func (s *Step) lastGrade() sanding.Grade {
+	if s.Sand != nil {
+		return s.Sand.Grades[len(s.Sand.Grades)-1]
+	}
+	return s.Job.Sanding.Last
+}
+
+// polishTakes is the film that a polish takes where none was typed: below the
+// scratches of the last grade, and never less than its own.
+func (m *maker) polishTakes(q *sums, s *Step) working.Figure[unit.DryFilm] {
+	own := onCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre)
+	for i := len(m.below) - 1; i >= 0; i-- {
+		under := &m.below[i]
+		switch {
+		case under.Sand != nil:
+			return do2(q, sanding.Cutting, under.Sand.Stages[len(under.Sand.Stages)-1].Leaves, own)
+		case under.Job.Kind.Key == "sand" && under.Job.Sanding.Last > 0:
+			size, err := under.Job.Sanding.Last.Size()
+			keep(q, size, err)
+			return do2(q, sanding.Cutting, do2(q, sanding.Scratch, scratchOf, size), own)
+		case under.Job.Kind.Key != "wash":
+			return own
+		}
+	}
+	return own
+}
+
+// removals works out the builder's own removals, by grade; of two the later
+// counts.
+func (m *maker) removals() {
+	m.own = map[sanding.Grade]working.Figure[unit.DryFilm]{}
+	for i := range m.plan.Job.Removals {
+		r := &m.plan.Job.Removals[i]
+		own, ok := m.removal(r)
+		m.plan.Removals = append(m.plan.Removals, Removal{r.Path, r.Grade, own})
+		if ok && r.Grade > 0 {
+			m.own[r.Grade] = own
+		}
+	}
+}
+
+// Removal is an own removal worked out; without a step: not yet.
+type Removal struct {
+	Path  string
+	Grade sanding.Grade
+	Takes working.Figure[unit.DryFilm]
+}
+
+func (m *maker) removal(r *job.Removal) (own working.Figure[unit.DryFilm], ok bool) {
+	var err error
+	field := "after"
+	switch r.Way {
+	case job.Directly:
+		return r.Direct, m.typed(r.Path, "takes", r.Direct.Step)
+	case job.Gauged:
+		field = "read-after"
+		if !m.typed(r.Path, "read-before", r.ReadBefore.Step) || !m.typed(r.Path, "read-after", r.ReadAfter.Step) || !m.typed(r.Path, "gauge-step", r.GaugeStep.Step) {
+			return own, false
+		}
+		own, err = sanding.Gauged(r.ReadBefore, r.ReadAfter, r.GaugeStep.Value)
+	default:
+		if !m.typed(r.Path, "before", r.Before.Step) || !m.typed(r.Path, "after", r.After.Step) || !m.typed(r.Path, "area", r.Area.Step) || !m.typed(r.Path, "scale-step", r.ScaleStep.Step) {
+			return own, false
+		}
+		density := r.Density
+		if density.Step == nil {
+			gelcoat, _ := material.Find("gelcoat")
+			density = working.Given(gelcoat.CuredDensity.Value, "density once cured", unit.InKilogramPerLitre, gelcoat.Name, gelcoat.CuredDensity.Mark)
+		}
+		own, err = sanding.Weighed(r.Before, r.After, r.Area, density, r.ScaleStep.Value)
+	}
+	if err != nil {
+		m.refuse(r.Path+"."+field, err)
+	}
+	return own, err == nil
+}
+
+// typed says if a figure of an item was typed; if not it is waited for, unless
+// it is refused already.
+func (m *maker) typed(path, key string, step *working.Step) bool {
+	if step == nil && at(m.plan.Refused, path+"."+key) == nil {
+		m.wait(path+"."+key, ErrMissing)
+	}
+	return step != nil
+}

@@ -1,0 +1,191 @@
+package plan
+
+import (
+	"slices"
+
+	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Finding is what a check has to say about a step, and on which surfaces.
+type Finding struct {
+	buildup.Finding
+	Path     string   // of the step
+	Surfaces []string // paths; empty: wherever the build-up goes
+}
+
+// IsRed says if the finding stands until it is mended.
+func (f *Finding) IsRed() bool { return f.Severity == buildup.Refuse }
+
+// noGround is the ground of a surface that hasn't said it: nothing is asked of it.
+const noGround buildup.Ground = -1
+
+// sequence checks what may follow what, on the ground of each surface.
+func (m *maker) sequence(b *job.Buildup, out *Buildup) {
+	steps := m.walked(b, out.Steps)
+	whole := true
+	for i := range m.plan.Job.Surfaces {
+		if s := &m.plan.Job.Surfaces[i]; s.Buildup == b.Path {
+			whole = false
+			out.find(buildup.Check(baseOf(s), onSurface(steps, s)), s.Path)
+		}
+	}
+	if whole { // no surface yet: only the ground isn't looked at
+		out.find(buildup.Check(buildup.Base{Ground: noGround}, steps), "")
+	}
+	slices.SortStableFunc(out.Findings, func(a, b Finding) int { return a.Step - b.Step })
+}
+
+// find adds findings of a surface; what was found elsewhere too is said once.
+func (b *Buildup) find(list []buildup.Finding, surface string) {
+	for _, f := range list {
+		at := slices.IndexFunc(b.Findings, func(have Finding) bool { return have.Finding == f })
+		if at < 0 {
+			at = len(b.Findings)
+			b.Findings = append(b.Findings, Finding{Finding: f, Path: b.Steps[f.Step].Path})
+		}
+		if surface != "" {
+			b.Findings[at].Surfaces = append(b.Findings[at].Surfaces, surface)
+		}
+	}
+}
+
+// FindingsOn gives the findings that hold for a surface.
+func (b *Buildup) FindingsOn(surface string) []Finding {
+	var list []Finding
+	for _, f := range b.Findings {
+		if len(f.Surfaces) == 0 || slices.Contains(f.Surfaces, surface) {
+			list = append(list, f)
+		}
+	}
+	return list
+}
+
+func baseOf(s *job.Surface) buildup.Base {
+	ground, said := job.GroundByKey(s.Ground)
+	if !said {
+		ground = noGround
+	}
+	p := s.Prepared
+	return buildup.Base{Ground: ground, IsBelowWater: p.IsBelowWater, IsWashed: p.IsWashed, IsSanded: p.IsSanded, Grit: p.Grade, Age: p.Age.Value}
+}
+
+// onSurface gives the steps with the surface's own test patch on the first layer.
+func onSurface(steps []buildup.Step, s *job.Surface) []buildup.Step {
+	if s.Prepared.Patch == "" {
+		return steps
+	}
+	steps = slices.Clone(steps)
+	for i := range steps {
+		if steps[i].Kind == buildup.Coat || steps[i].Kind == buildup.Fill {
+			steps[i].Layer.HasTestPatch = true
+			break
+		}
+	}
+	return steps
+}
+
+// walked gives the steps as the sums of a build-up see them, index by index.
+func (m *maker) walked(b *job.Buildup, steps []Step) []buildup.Step {
+	list := make([]buildup.Step, len(steps))
+	cv := removalCV(b)
+	var top string // card of the coat before
+	for i := range steps {
+		s := &steps[i]
+		list[i] = m.walkedStep(s, cv)
+		switch {
+		case list[i].Kind == buildup.Fill:
+			top = ""
+		case list[i].Kind == buildup.Coat:
+			list[i].Film.NewLayer = s.Job.Card != top
+			top = s.Job.Card
+		}
+	}
+	m.leastLeft(steps, list)
+	return list
+}
+
+func (m *maker) walkedStep(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+	out := buildup.Step{Wait: s.Job.Wait.Value, Goes: int(s.Job.Goes.Value)}
+	switch {
+	case s.Job.Kind.IsCoat():
+		out.Kind, out.Layer = buildup.Coat, m.layer(s)
+		if s.Coat != nil {
+			out.Film.Adds = s.Coat.Cured
+			out.Film.AddsCV = ofMethod(s.Job.Method, shareSpec(s.Job.Method.FilmCV), "unevenness of the film, sd ÷ mean", unit.InPercent)
+		}
+		if s.Job.GoTakes.Value > 0 {
+			out.Film.Takes, out.Film.TakesCV = s.Job.GoTakes, cv
+		}
+	case s.Job.Kind.Key == "fill":
+		out.Kind, out.Layer = buildup.Fill, m.layer(s)
+		if s.Fill != nil && s.Fill.SandedOff.Value > 0 {
+			out.Film.Takes, out.Film.TakesCV = sandedFiller, cv
+		}
+	case s.Job.Kind.Key == "wash":
+		out.Kind = buildup.Wash
+	default:
+		out.Kind = buildup.Sand
+		if s.Job.Kind.Key == "polish" {
+			out.Kind = buildup.Polish
+		}
+		out.Grit = int(s.lastGrade())
+		if s.Taken.Step != nil && s.Taken.Value > 0 {
+			out.Film.Takes, out.Film.TakesCV = s.Taken, cv
+		}
+	}
+	return out
+}
+
+// sandedFiller says no more than that filler was sanded: its film isn't counted.
+var sandedFiller = working.Given(unit.DryFilm(0), "film taken of the filler", unit.InMicrometre, "not counted", source.Exact)
+
+// shareSpec reads a spread that is kept as a factor.
+func shareSpec(s material.Spec[unit.Factor]) material.Spec[unit.Share] {
+	return material.Spec[unit.Share]{Value: unit.Share(s.Value), Low: unit.Share(s.Low), High: unit.Share(s.High), Mark: s.Mark, Known: s.Known}
+}
+
+// layer is what the checks of a sequence ask of a coat or fill. Without a card
+// it is a layer with no limits, and of a material that asks for nothing.
+func (m *maker) layer(s *Step) buildup.Layer {
+	l := buildup.Layer{Material: noMaterial, IsUnderFilm: s.Job.IsUnderFilm, HasTestPatch: s.Job.Patch != ""}
+	c := s.Card
+	if c == nil || !canCoat(c) && !canFill(c) {
+		return l
+	}
+	l.Material = materialOf(c)
+	l.IsWaxed, l.Wax = c.Wax.Value > 0, c.Wax.Value
+	l.RecoatFrom, l.RecoatTo, l.SandingFrom = c.RecoatFrom.Value, c.RecoatTo.Value, c.SandFrom.Value
+	l.CuredMost, l.WetMost = c.LeftMost.Value, c.CoatMost.Value
+	l.ThinnerAsk, l.ThinnerMost = c.ThinnerAsk.Value, c.ThinnerRefuse.Value
+	if share, err := m.thinnerShare(s.Job, c); err == nil {
+		l.Thinner = share
+	}
+	if s.Job.Kind.Key == "coat" { // pinholes and pores are filled with less
+		l.WetLeast = c.CoatLeast.Value
+	}
+	if s.Coat != nil {
+		l.Wet = s.Coat.WetEach.Value
+	}
+	return l
+}
+
+// noMaterial is that of a step without a card.
+const noMaterial buildup.Material = -1
+
+func materialOf(c *job.Card) buildup.Material {
+	switch {
+	case canFill(c) && c.Chemistry == material.Epoxy:
+		return buildup.EpoxyFiller
+	case canFill(c):
+		return buildup.PolyesterFiller
+	}
+	return map[material.Chemistry]buildup.Material{
+		material.Polyester: buildup.Polyester, material.VinylEster: buildup.VinylEster,
+		material.Epoxy: buildup.Epoxy, material.TwoPack: buildup.TwoPack,
+	}[c.Chemistry]
+}
