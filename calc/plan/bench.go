@@ -119,8 +119,13 @@ func (b *bencher) make() {
 // unread refuses a dose while any text that it hangs on can't be read.
 func (b *bencher) unread() {
 	card := b.out.Card
+	places := []string{"bench.", "day.", "test.", card.Path + ".", "card." + b.catalystKey() + ".", "card." + card.Thinner + "."}
+	if b.typed.ForStep { // the cup's size comes from all that is measured
+		steps, _ := job.Split(b.typed.Step)
+		places = append(places, "surface.", steps+".")
+	}
 	for _, r := range b.plan.Refused {
-		for _, under := range []string{"bench.", "day.", "test.", card.Path + ".", "card." + b.catalystKey() + ".", "card." + card.Thinner + "."} {
+		for _, under := range places {
 			if strings.HasPrefix(r.Path, under) {
 				b.refuse(ErrUnread)
 				return

@@ -57,7 +57,7 @@ func (w words) temperatures(err error) string {
 	case errors.As(err, &apart):
 		return "Product and surface differ by more than 15 °C: neither tells how it will gel. Bring the product to the surface's temperature."
 	case errors.As(err, &steep):
-		return "The product is warmer than the surface, and the two ask for doses too far apart (" + percent(steep.AtProduct) + " and " + percent(steep.AtSurface) + "): it would gel in the cup. Cool the product, or warm the surface."
+		return "The product is warmer than the surface, and the two ask for doses too far apart: it would gel in the cup. Cool the product, or warm the surface."
 	}
 	return ""
 }

@@ -107,7 +107,11 @@ func takenDown(d job.Document, cup string) html {
 	var lines []html
 	for _, key := range []string{"dose", "share", "product-temp", "surface-temp", "humidity", "usable", "early", "tin"} {
 		if text := d.Get(cup + "." + key); text != "" {
-			lines = append(lines, el("li", nil, txt(capital(job.FieldAt(cup+"."+key).Name)+": "+text)))
+			name := job.FieldAt(cup + "." + key).Name
+			if key == "dose" {
+				name = "catalyst that went in"
+			}
+			lines = append(lines, el("li", nil, txt(capital(name)+": "+text)))
 		}
 	}
 	return el("ul", nil, lines...)

@@ -92,7 +92,7 @@ func inputMode(s page.State, f *job.Field) string {
 
 // unitChip is the unit in which a bare number is read.
 func unitChip(s page.State, f *job.Field) html {
-	if f.Kind != job.Quantity {
+	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume {
 		return nothing
 	}
 	symbol := job.ReadUnits(s.Doc()).Scale(f.Measure).Symbol

@@ -59,6 +59,9 @@ func workings(step *working.Step) html {
 
 // question asks about a figure that is unlikely.
 func question(ask *plan.Ask, units job.Units) html {
+	if ask.Was != 0 {
+		return jump(ask, units.Scale(unit.Temperatures))
+	}
 	band := ask.Band
 	parts := []html{el("p", nil, txt(capital(band.Key)+" comes to "+unit.Write(ask.Value, band.Scale, 3)+", outside the usual "+
 		unit.Write(band.Low, band.Scale, 3)+" to "+unit.Write(band.High, band.Scale, 3)+". A slip, or real?"))}
@@ -67,6 +70,13 @@ func question(ask *plan.Ask, units job.Units) html {
 	}
 	parts = append(parts, action("real", ask.Path, ask.Text, "It is real", "quiet"))
 	return el("div", a("class", "ask"), parts...)
+}
+
+// jump asks about a temperature far from the last cup's.
+func jump(ask *plan.Ask, scale *unit.Scale) html {
+	return el("div", a("class", "ask"),
+		el("p", nil, txt("That is "+unit.Write(ask.Value, scale, 3)+"; at the last cup it was "+unit.Write(ask.Was, scale, 3)+". A slip, or real?")),
+		action("real", ask.Path, ask.Text, "It is real", "quiet"))
 }
 
 func yesNo(b bool) string {

@@ -224,6 +224,9 @@ func shedCardSection(s page.State) html {
 	if err != nil {
 		return nothing
 	}
+	if len(b.Reasons) > 0 || len(page.OpenCups(s.Doc(), page.Running)) > 0 { // no dose stands beside a reason against it, nor beside a running cup
+		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed while a cup could be mixed, and none runs."))
+	}
 	rows := plan.ShedCard(&s.Fresh, b, table)
 	if len(rows) == 0 {
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed once scale or syringe is typed."))
