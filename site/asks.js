@@ -3,7 +3,8 @@
 //   ask {kind: "copy", text}        answer {verb: "did-copy"}, or {verb: "copy-failed"}
 //   ask {kind: "share", key, text}  none; the same as copy where the browser can't share
 //   ask {kind: "pick"}              answer {verb: "import", text}, what stands in the file; none if no file is picked
-//   ask {kind: "timer", key}        "on": answer {verb: "tick"} every second, and at once when the page is shown again
+//   ask {kind: "timer", key}        "on": answer {verb: "tick"} every second; "off", and before any ask: every minute;
+//                                   either way at once when the page is shown again
 //   ask {kind: "awake", key}        "on": the screen is kept awake where the phone lets a page do so; none
 //   ask {kind: "sound", key}        sounds the alarm of stage "1" or "2"; none
 //   ask {kind: "vibrate", key}      vibrates for the stage; none
@@ -23,16 +24,17 @@
 		window.dispatchEvent(new CustomEvent("shed-answer", { detail: { verb: verb, path: "", text: text || "" } }));
 	}
 
-	let ticking = null;
+	const tick = () => answer("tick");
+	let ticking = setInterval(tick, 60000); // readings grow old while nobody touches the page
 	let wakeLock = null;
 	let wantsAwake = false;
 	let speaker = null;
 
 	async function timer(ask) {
 		clearInterval(ticking);
-		ticking = ask.key === "on" ? setInterval(() => answer("tick"), 1000) : null;
+		ticking = setInterval(tick, ask.key === "on" ? 1000 : 60000);
 		if (ask.key === "on") {
-			setTimeout(() => answer("tick"), 0); // an end that passed while nobody looked alarms at once
+			setTimeout(tick, 0); // an end that passed while nobody looked alarms at once
 		}
 	}
 
@@ -49,8 +51,8 @@
 
 	// A hidden page sleeps and loses its wake lock; shown again it tells the time at once.
 	document.addEventListener("visibilitychange", () => {
-		if (!document.hidden && ticking !== null) {
-			answer("tick");
+		if (!document.hidden) {
+			tick();
 			awake({ key: wantsAwake ? "on" : "off" }).catch(() => {});
 		}
 	});
