@@ -52,6 +52,8 @@ func (b *border) carryOut(e page.Effect) {
 	case page.Print:
 		b.document.Get("documentElement").Get("dataset").Set("paper", e.Key)
 		b.window.Call("print")
+	case page.Later:
+		b.window.Call("setTimeout", b.callback, 0, map[string]any{"type": laterEvent})
 	default: // what needs a promise is done by boot.js, which answers with an event
 		b.ask(e)
 	}

@@ -10,12 +10,12 @@ import (
 // listen sets up the one callback of the page's life: all events that matter
 // come to it from the window.
 func (b *border) listen() {
-	callback := js.FuncOf(func(_ js.Value, args []js.Value) any {
+	b.callback = js.FuncOf(func(_ js.Value, args []js.Value) any {
 		b.event(args[0])
 		return nil
 	})
 	for _, kind := range []string{"input", "change", "click", "shed-update", "shed-answer"} {
-		b.window.Call("addEventListener", kind, callback)
+		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
 
@@ -33,6 +33,8 @@ func (b *border) event(e js.Value) {
 			data := button.Get("dataset")
 			b.handle(page.Message{Verb: text(data, "do"), Path: text(data, "path"), Text: text(data, "text"), At: b.moment()})
 		}
+	case laterEvent:
+		b.handle(page.Message{Verb: "work", At: b.moment()})
 	case "shed-update":
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
 	case "shed-answer":
@@ -40,6 +42,9 @@ func (b *border) event(e js.Value) {
 		b.handle(page.Message{Verb: text(detail, "verb"), Path: text(detail, "path"), Text: text(detail, "text"), At: b.moment()})
 	}
 }
+
+// laterEvent is what the border sends itself once the browser has time again.
+const laterEvent = "shed-later"
 
 // moment reads the shed's own clock.
 func (b *border) moment() page.Moment {

@@ -24,6 +24,7 @@ func main() {
 // border holds the page's state and what was last shown of it.
 type border struct {
 	window, document, policy js.Value
+	callback                 js.Func
 	state                    page.State
 	shown                    *markup.Page
 }

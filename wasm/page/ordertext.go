@@ -86,14 +86,19 @@ func OrderText(p plan.Plan) string {
 	return b.String()
 }
 
-// Amount writes an amount of goods in the job's units; pieces are whole.
+// Amount writes an amount of goods in the job's units.
 func Amount(amount decimal.Decimal, scale *unit.Scale, units job.Units) string {
+	return AmountOf(amount.InexactFloat64(), scale, units)
+}
+
+// AmountOf is Amount for one that was worked out: in the goods' scale.
+func AmountOf(amount float64, scale *unit.Scale, units job.Units) string {
 	for _, m := range []*unit.Measure{unit.Weights, unit.Volumes, unit.Runs} {
 		if m.Scales[0] == scale {
-			return unit.Write(scale.SI(amount.InexactFloat64()), units.Scale(m), 3)
+			return unit.Write(scale.SI(amount), units.Scale(m), 3)
 		}
 	}
-	return unit.Group(amount.String())
+	return unit.Write(amount, unit.InPure, 4)
 }
 
 // Months writes a time on the shelf.
@@ -160,13 +165,16 @@ func csvCell(s string) string {
 }
 
 func orderText(s State, m Message) (State, []Effect) {
+	s = s.finished()
 	return s, []Effect{{Kind: Copy, Text: OrderText(s.Plan)}}
 }
 
 func shareOrder(s State, m Message) (State, []Effect) {
+	s = s.finished()
 	return s, []Effect{{Kind: Share, Key: "Order list", Text: OrderText(s.Plan)}}
 }
 
 func orderCSV(s State, m Message) (State, []Effect) {
+	s = s.finished()
 	return s, []Effect{{Kind: Download, Key: "order-list.csv", Text: OrderCSV(s.Plan)}}
 }

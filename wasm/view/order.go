@@ -24,6 +24,7 @@ func orderScreen(s page.State) html {
 	}
 	return join(
 		region("totals", "div", a("class", "figures"), totals(s)),
+		region("sureness", "div", a("class", "sureness", "aria-live", "polite"), sureness(s)),
 		region("order-cautions", "div", a("class", "cautions"), orderCautions(s)),
 		region("list-order", "div", a("class", "list orderlist", "tabindex", "-1"), lines...),
 		el("div", a("class", "itemtools"),
@@ -61,6 +62,9 @@ func orderLine(s page.State, l *plan.Line) html {
 		el("p", a("class", "buy"), txt(page.BuyWords(l, s.Plan.Job.Units))),
 	}
 	parts = append(parts, needFigures(s, l, id)...)
+	if l.Sure != nil {
+		parts = append(parts, sureFigures(s, l, id)...)
+	}
 	if l.Stock.IsPositive() {
 		parts = append(parts, hint("In stock: "+lineAmount(s, l, l.Stock)+"."))
 	}
@@ -71,6 +75,9 @@ func orderLine(s page.State, l *plan.Line) html {
 		parts = append(parts, hint("Keeps "+page.Months(l.Card.ShelfLife.Value)+", closed and cool."))
 	}
 	parts = append(parts, action("go", "cards", l.Card.Path, "Packs, prices, stock", "quiet"))
+	if l.Sure != nil {
+		parts = append(parts, howSure(s, l, id))
+	}
 	return region(id, "article", a("class", "item orderline"), parts...)
 }
 
@@ -80,10 +87,10 @@ func hint(text string) html { return el("p", a("class", "hint"), txt(text)) }
 func needFigures(s page.State, l *plan.Line, id string) []html {
 	var parts []html
 	if l.Mass.Value > 0 {
-		parts = append(parts, figure(s, id+".mass", "Need", of(s, l.Mass, unit.Weights), l.Mass.Step))
+		parts = append(parts, figure(s, id+".mass", "Need as planned", of(s, l.Mass, unit.Weights), l.Mass.Step))
 	}
 	if l.Volume.Value > 0 {
-		parts = append(parts, figure(s, id+".volume", "Need, by volume", of(s, l.Volume, unit.Volumes), l.Volume.Step))
+		parts = append(parts, figure(s, id+".volume", "Need as planned, by volume", of(s, l.Volume, unit.Volumes), l.Volume.Step))
 	}
 	if len(parts) == 0 {
 		parts = append(parts, figure(s, id, "Need", lineAmount(s, l, l.Need), l.Why()))
@@ -96,7 +103,7 @@ func bought(s page.State, l *plan.Line, id string) []html {
 	if l.Bought.IsPriced {
 		left += " Cost: " + page.Money(l.Bought.Cost.StringFixed(2), s.Plan) + "."
 	}
-	parts := []html{figure(s, id+".bought", "Bought", lineAmount(s, l, l.Bought.Bought), l.Buying()), hint(left)}
+	parts := []html{figure(s, id+".bought", "To buy", lineAmount(s, l, l.Bought.Bought), l.Buying()), hint(left)}
 	if l.SomePriced {
 		parts = append(parts, hint("Only the sizes with a price were looked at."))
 	}
