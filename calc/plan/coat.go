@@ -17,6 +17,7 @@ type Coat struct {
 	Wet        working.Figure[unit.WetFilm]        // of all coats
 	Cured      working.Figure[unit.DryFilm]
 	Coats      working.Figure[unit.Factor]
+	AllCoats   working.Figure[unit.Factor] // over all goes
 	WetEach    working.Figure[unit.WetFilm] // what a comb should read
 	CuredEach  working.Figure[unit.DryFilm]
 	Theory     working.Figure[unit.SpreadingRate] // all coats, per litre as sold, nothing lost
@@ -69,7 +70,11 @@ func (m *maker) coat(s *Step, area working.Figure[unit.Area], edge working.Figur
 		m.refuse(s.Path+"."+path, err)
 		return
 	}
-	s.Coat, s.Known, s.Added = c, true, c.Cured
+	area, known := m.goes(s, c, area)
+	if !known {
+		return
+	}
+	s.Coat, s.Known = c, true
 	m.checkCoat(s, c)
 	if area.Value > 0 {
 		if err := m.amounts(s, c, area); err != nil {
@@ -252,10 +257,13 @@ func (m *maker) thinnerShare(s *job.Step, c *job.Card) (unit.Share, error) {
 // amounts works out what the coats take over the area.
 func (m *maker) amounts(s *Step, c *Coat, area working.Figure[unit.Area]) error {
 	var q sums
-	smooth := working.Given(unit.WetFilm(0), "film that the ground swallows", unit.InMicrometre, "a closed ground", source.Assumption)
-	c.Mix = do4(&q, film.Mix, area, c.Wet, smooth, ofMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
+	swallowed := s.Job.Swallowed
+	if swallowed.Step == nil {
+		swallowed = working.Given(unit.WetFilm(0), "film that the ground swallows", unit.InMicrometre, "a closed ground", source.Assumption)
+	}
+	c.Mix = do4(&q, film.Mix, area, c.Wet, swallowed, ofMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
 	density := m.mixDensity(&q, s.Card, c.Extra)
-	s.Cups = inCups(&q, s.Card, do2(&q, film.Weight, c.Mix, density), c.Coats, leftOver(s.Card, s.Job.Method))
+	s.Cups = inCups(&q, s.Card, do2(&q, film.Weight, c.Mix, density), c.AllCoats, leftOver(s.Card, s.Job.Method))
 	c.Product = do2(&q, film.AsSold, do2(&q, volumeOfMass, s.Cups.Mixed, density), c.Extra)
 	mass := do2(&q, film.Weight, c.Product, densityOf(s.Card))
 	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: c.Product})

@@ -86,6 +86,8 @@ func (m *maker) sundries(s *Step, area working.Figure[unit.Area], edge working.F
 		u.gloves()
 		u.clean(s.Fill.Passes, false)
 		u.sand(area, s.Fill.Passes, material.BoardOnFiller, "long board on filler", true)
+	case s.Sand != nil:
+		u.run(s.Sand)
 	case s.Job.Kind.Key == "sand":
 		u.sand(area, oneGo, material.DiscOnFilm, "machine on film", false)
 	}
@@ -114,6 +116,12 @@ func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Len
 	u.eachCup("cup")
 	u.gloves()
 	u.tool()
+	if goes := s.Job.Goes; s.Job.GoTakes.Value > 0 {
+		if goes.Step == nil {
+			goes = inOneGo
+		}
+		u.sand(area, goes, material.DiscOnFilm, "machine on film", false)
+	}
 	u.edge("tape", edge)
 	if s.Job.Method.IsSpray {
 		u.edge("sheeting", edge)
@@ -148,11 +156,11 @@ func (u *user) tool() {
 	case key != "":
 		card := u.card(key)
 		u.add(Use{Name: card.Name, Card: card, Pieces: oneTool})
-		u.clean(s.Coat.Coats, false)
+		u.clean(s.Coat.AllCoats, false)
 	case gels:
 		u.clean(s.Cups.Count, s.Job.Method.IsSpray)
 	default:
-		u.clean(s.Coat.Coats, s.Job.Method.IsSpray)
+		u.clean(s.Coat.AllCoats, s.Job.Method.IsSpray)
 	}
 }
 
@@ -177,7 +185,7 @@ func (u *user) edge(key string, edge working.Figure[unit.Length]) {
 // two-pack topcoat: only an air-fed set is, which isn't bought by the hour.
 func (u *user) spray(area working.Figure[unit.Area]) {
 	method := u.step.Job.Method
-	t := do3(&u.q, sprayTime, area, u.step.Coat.Coats, ofMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute))
+	t := do3(&u.q, sprayTime, area, u.step.Coat.AllCoats, ofMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute))
 	if u.step.Card.Chemistry != material.TwoPack && u.q.err == nil {
 		u.m.spraying = append(u.m.spraying, t)
 	}

@@ -186,7 +186,7 @@ func (b *bencher) dayInCups() {
 		return
 	}
 	var q sums
-	perCoat := do2(&q, mixOfOneCoat, s.Coat.Mix, s.Coat.Coats)
+	perCoat := do2(&q, mixOfOneCoat, s.Coat.Mix, s.Coat.AllCoats)
 	need := do2(&q, massOfVolume, perCoat, b.work.Density)
 	smallest := working.Given(unit.Mass(0), "smallest cup", unit.InGram, "", source.Exact)
 	if q.err == nil {

@@ -49,11 +49,10 @@ func (e *GradesError) Error() string {
 var ErrNoGrades = errors.New("plan: no grades typed")
 
 var (
-	runTakes   = working.SumRule("film taken by the run", unit.InMicrometre)
-	runHours   = working.SumRule("hours of the run", unit.InHour)
-	scratchOf  = working.Given(material.ScratchFactor.Value, "scratch depth ÷ grain", unit.InPure, "not typed", material.ScratchFactor.Mark)
-	noFlatten  = working.Given(unit.DryFilm(0), "texture", unit.InMicrometre, "no film before it", source.Exact)
-	sandedOnce = working.Given(unit.Factor(1), "times sanded", unit.InPure, "", source.Exact)
+	runTakes  = working.SumRule("film taken by the run", unit.InMicrometre)
+	runHours  = working.SumRule("hours of the run", unit.InHour)
+	scratchOf = working.Given(material.ScratchFactor.Value, "scratch depth ÷ grain", unit.InPure, "not typed", material.ScratchFactor.Mark)
+	noFlatten = working.Given(unit.DryFilm(0), "texture", unit.InMicrometre, "no film before it", source.Exact)
 )
 
 // runOfGrades plans a sanding step that is given by its grades.
@@ -212,6 +211,16 @@ func (m *maker) work(s *Step, r *Sanding, area working.Figure[unit.Area]) {
 	if q.err != nil {
 		m.refuse(s.Path+".grades", q.err)
 	}
+}
+
+// run adds the abrasives of a run, and gloves for its hours.
+func (u *user) run(r *Sanding) {
+	gloves := u.card("gloves")
+	for _, stage := range r.Stages {
+		u.add(Use{Name: stage.Abrasive.Name, Card: stage.Abrasive, Pieces: stage.Pieces})
+	}
+	u.add(Use{Name: gloves.Name, Card: gloves, Pieces: do2(&u.q, piecesOfHours, r.Hours, onCard(gloves, gloves.EachHour, "pairs for each hour of sanding", unit.InPure))})
+	u.m.sanding = append(u.m.sanding, r.Hours)
 }
 
 // abrasive settles what a stage is sanded with.

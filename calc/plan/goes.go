@@ -1,0 +1,71 @@
+package plan
+
+import (
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+var (
+	areaOfGoes = working.Of2("a = A × g", source.Geometry.At("repeated area"), source.Exact,
+		working.In("a", "area coated over all goes", unit.InSquareMetre, 0, 1e6),
+		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("g", "goes", unit.InPure, 1, 50)},
+		func(a unit.Area, n unit.Factor) unit.Area { return a * unit.Area(n) })
+
+	coatsOfGoes = working.Of2("N = n × g", source.Geometry.At("equal goes"), source.Exact,
+		working.In("N", "coats over all goes", unit.InPure, 1, 2500),
+		[]working.Arg{working.In("n", "coats in one go", unit.InPure, 1, 50), working.In("g", "goes", unit.InPure, 1, 50)},
+		func(n, goes unit.Factor) unit.Factor { return n * goes })
+
+	filmOfGoes = working.Of3("F = g × (f − r)", source.Geometry.At("equal goes"), source.Exact,
+		working.In("F", "film added by all goes", unit.InMicrometre, 0, 1e6),
+		[]working.Arg{
+			working.In("g", "goes", unit.InPure, 1, 50),
+			working.In("f", "film put on in one go", unit.InMicrometre, 0, 1e5),
+			working.In("r", "sanded back after each go", unit.InMicrometre, 0, 1e5),
+		},
+		func(n unit.Factor, f, r unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * (f - r) })
+)
+
+// GoTakesError says that each go is sanded back by more than it puts on.
+type GoTakesError struct{ Takes, Adds unit.DryFilm }
+
+// Error names both films.
+func (e *GoTakesError) Error() string {
+	return "plan: each go takes " + unit.Write(float64(e.Takes), unit.InMicrometre, 3) + " of " + unit.Write(float64(e.Adds), unit.InMicrometre, 3)
+}
+
+// goes works out what a coat comes to that is done several times, sanded back
+// in between: the film it adds, the area it goes over, its coats.
+func (m *maker) goes(s *Step, c *Coat, area working.Figure[unit.Area]) (working.Figure[unit.Area], bool) {
+	s.Added, c.AllCoats = c.Cured, c.Coats
+	n, takes := s.Job.Goes, s.Job.GoTakes
+	if takes.Value > c.Cured.Value {
+		m.refuse(s.Path+".go-takes", &GoTakesError{takes.Value, c.Cured.Value})
+		return area, false
+	}
+	if n.Step == nil && takes.Step == nil {
+		return area, true
+	}
+	if n.Step == nil {
+		n = inOneGo
+	}
+	if takes.Step == nil {
+		takes = nothingTaken
+	}
+	var q sums
+	s.Added = do3(&q, filmOfGoes, n, c.Cured, takes)
+	c.AllCoats = do2(&q, coatsOfGoes, c.Coats, n)
+	if area.Value > 0 {
+		area = do2(&q, areaOfGoes, area, n)
+	}
+	if q.err != nil {
+		m.refuse(s.Path+".goes", q.err)
+	}
+	return area, q.err == nil
+}
+
+var (
+	inOneGo      = working.Given(unit.Factor(1), "goes", unit.InPure, "not typed", source.Assumption)
+	nothingTaken = working.Given(unit.DryFilm(0), "sanded back after each go", unit.InMicrometre, "not typed", source.Assumption)
+)
