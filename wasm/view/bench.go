@@ -38,8 +38,8 @@ func bench(s page.State) html {
 
 func benchCards(s page.State) []job.Option {
 	var options []job.Option
-	for i := range s.Plan.Job.Cards {
-		if c := &s.Plan.Job.Cards[i]; plan.Fits("coat", c) || plan.Fits("fill", c) {
+	for i := range s.Fresh.Job.Cards {
+		if c := &s.Fresh.Job.Cards[i]; plan.Fits("coat", c) || plan.Fits("fill", c) {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}
@@ -47,7 +47,7 @@ func benchCards(s page.State) []job.Option {
 }
 
 func firstCard(s page.State) string {
-	if c := s.Plan.Job.CardByKey(plan.BenchCard(&s.Fresh.Job)); c != nil {
+	if c := s.Fresh.Job.CardByKey(plan.BenchCard(&s.Fresh.Job)); c != nil {
 		return c.Name
 	}
 	return ""
@@ -94,8 +94,8 @@ func catalystFields(s page.State) html {
 
 func catalystOptions(s page.State) []job.Option {
 	var options []job.Option
-	for i := range s.Plan.Job.Cards {
-		if c := &s.Plan.Job.Cards[i]; c.Kind == material.Catalyst {
+	for i := range s.Fresh.Job.Cards {
+		if c := &s.Fresh.Job.Cards[i]; c.Kind == material.Catalyst {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}
@@ -106,17 +106,19 @@ func firstCatalyst(s page.State) string {
 	if s.Bench.Card == nil {
 		return ""
 	}
-	if c := s.Plan.Job.CardByKey(s.Bench.Card.Hardener); c != nil {
+	if c := s.Fresh.Job.CardByKey(s.Bench.Card.Hardener); c != nil {
 		return c.Name
 	}
 	return ""
 }
 
+// benchFilm says whose film holds while none is typed. It is no figure: a
+// control's own markup must not change as it is typed in.
 func benchFilm(s page.State) string {
-	if s.Bench.Film.Step == nil {
-		return ""
+	if s.Doc().Get(job.BenchPath+".for") == job.ForStep {
+		return "the coat's own"
 	}
-	return unit.Number(job.ReadUnits(s.Doc()).Scale(unit.Films).From(float64(s.Bench.Film.Value)), 3)
+	return "the card's largest"
 }
 
 // vapourSection is the styrene of this cup. Its choice of limit stands outside

@@ -115,7 +115,7 @@ func stepItem(s page.State, path string, at, count int) html {
 }
 
 func stepCard(s page.State, path string) string {
-	if card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
+	if card := s.Fresh.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
 		return ": " + card.Name
 	}
 	return ""
@@ -135,7 +135,7 @@ func stepSum(s page.State, step plan.Step) string {
 
 func stepField(s page.State, path, key string) html {
 	at := path + "." + key
-	card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card"))
+	card := s.Fresh.Job.CardByKey(s.Doc().Get(path + ".card"))
 	switch key {
 	case "card":
 		return fieldWith(s, at, fieldExtras{Options: cardOptions(s, job.FindStepKind(s.Doc().Get(path+".kind")).Key)})
@@ -153,8 +153,8 @@ func stepField(s page.State, path, key string) html {
 
 func cardOptions(s page.State, kind string) []job.Option {
 	var options []job.Option
-	for i := range s.Plan.Job.Cards {
-		if c := &s.Plan.Job.Cards[i]; plan.Fits(kind, c) {
+	for i := range s.Fresh.Job.Cards {
+		if c := &s.Fresh.Job.Cards[i]; plan.Fits(kind, c) {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}

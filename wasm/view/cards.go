@@ -15,8 +15,8 @@ import (
 // cards is every material that is known, a maker's sheet in figures each.
 func cards(s page.State) html {
 	var items []html
-	for i := range s.Plan.Job.Cards {
-		items = append(items, cardItem(s, &s.Plan.Job.Cards[i]))
+	for i := range s.Fresh.Job.Cards {
+		items = append(items, cardItem(s, &s.Fresh.Job.Cards[i]))
 	}
 	return join(
 		el("p", a("class", "lead"), txt("What ships here is general: none of it was tried in a cup. Check your tin, and type what its sheet says: your figure takes over.")),
