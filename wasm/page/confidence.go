@@ -2,8 +2,10 @@ package page
 
 import (
 	"strconv"
+	"strings"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
@@ -11,7 +13,7 @@ import (
 // Sureness is how far the page has come with finding out how sure the order is.
 // The simulation goes on in slices, so that keys are answered meanwhile.
 type Sureness struct {
-	Run  *plan.Simulation // nil: not begun
+	Run  *plan.Simulation // nil: not begun; shared by states, which is safe since it only goes on
 	Done bool             // its order has taken the plan's place
 	Err  error            // it can't be had
 }
@@ -75,7 +77,7 @@ func Percent(chance unit.Share) string {
 	return strconv.Itoa(n)
 }
 
-// CauseWords names what an amount may be off by.
+// CauseWords names what an amount may be off by, short enough for a bar.
 func CauseWords(c plan.Cause) string {
 	switch c.Kind {
 	case plan.AreaCause:
@@ -83,22 +85,28 @@ func CauseWords(c plan.Cause) string {
 		if name == "" {
 			name = "a surface without a name"
 		}
-		return "Area of " + name + ", measured " + measuredBy(c.Surface.By)
+		return "Area of " + name
 	case plan.FilmCause:
-		return "Film, " + c.Method.Name + ", " + c.Card.Name
+		return "Film, " + shortName(c.Method)
 	case plan.LossCause:
-		return "Losses, " + c.Method.Name + ", " + c.Card.Name
+		return "Losses, " + shortName(c.Method)
 	case plan.SandedOffCause:
-		return "Sanded off again, " + c.Card.Name
+		return "Share sanded off"
 	}
-	return "Used per area, " + c.Card.Name
+	return "Used per area"
+}
+
+// shortName is a method's name without what it is for.
+func shortName(m *material.Method) string {
+	name, _, _ := strings.Cut(m.Name, ",")
+	return name
 }
 
 // Advice says how to be surer of a cause.
 func Advice(c plan.Cause) string {
 	switch c.Kind {
 	case plan.AreaCause:
-		return "Measure " + c.Surface.Name + " again, better, and the range gets narrower."
+		return "This area was measured " + measuredBy(c.Surface.By) + ". Measure it better, and the range gets narrower."
 	case plan.FilmCause:
 		return "Read a wet-film comb as you go: it holds the film, and so the need."
 	case plan.LossCause:

@@ -12,7 +12,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// PackWords writes packs as a shop reads them: "2 × 5 kg, 1 × 1 kg".
+// PackWords writes packs as a shop reads them, "2 × 5 kg, 1 × 1 kg": a line
+// breaks only between packs.
 func PackWords(line plan.Line) string {
 	var words []string
 	for _, p := range line.Packs {
@@ -27,7 +28,7 @@ func PackWords(line plan.Line) string {
 				size = "piece"
 			}
 		}
-		words = append(words, unit.Number(float64(p.Count), 3)+" × "+size)
+		words = append(words, strconv.Itoa(p.Count)+"\u00a0×\u00a0"+size)
 	}
 	return strings.Join(words, ", ")
 }
@@ -56,15 +57,21 @@ func OrderTitle(p plan.Plan) string {
 
 // OrderMoney is what the list costs, as far as prices are known.
 func OrderMoney(p plan.Plan) string {
-	o := &p.Order
-	money := Money(o.Cost.StringFixed(2), p)
-	switch {
-	case o.Unpriced > 0 && o.Cost.IsZero():
+	if p.Order.Cost.IsZero() && p.Order.Unpriced > 0 {
 		return "no prices yet"
-	case o.Unpriced > 0:
-		return money + ", and " + strconv.Itoa(o.Unpriced) + " without a price"
 	}
-	return money
+	return Money(p.Order.Cost.StringFixed(2), p)
+}
+
+// Unpriced says how much of the list has no price; "" where all of it has.
+func Unpriced(p plan.Plan) string {
+	switch {
+	case p.Order.Unpriced == 0 || p.Order.Cost.IsZero():
+		return ""
+	case p.Order.Unpriced == 1:
+		return "One more thing to buy has no price yet."
+	}
+	return strconv.Itoa(p.Order.Unpriced) + " more things to buy have no price yet."
 }
 
 // OrderText is the order list as plain text.
@@ -82,7 +89,7 @@ func OrderText(p plan.Plan) string {
 		}
 		b.WriteString("\n")
 	}
-	b.WriteString("\nTogether: " + OrderMoney(p) + "\n\n" + OrderFootnote + "\n")
+	b.WriteString("\nTo pay: " + strings.TrimSpace(OrderMoney(p)+"\n"+Unpriced(p)) + "\n\n" + OrderFootnote + "\n")
 	return b.String()
 }
 

@@ -52,6 +52,16 @@ func howSure(s page.State, l *plan.Line, id string) html {
 		el("h3", nil, txt("What moves the need most")), draw.Bars("What moves the need of "+l.Card.Name+" most", bars(s, l)), advice(l))
 }
 
+// chosen is the purchase that the line makes.
+func chosen(l *plan.Line) plan.Choice {
+	for _, c := range l.Sure.Choices {
+		if c.IsChosen {
+			return c
+		}
+	}
+	return plan.Choice{}
+}
+
 func choices(s page.State, l *plan.Line) []draw.Choice {
 	var list []draw.Choice
 	for _, c := range l.Sure.Choices {
@@ -59,7 +69,7 @@ func choices(s page.State, l *plan.Line) []draw.Choice {
 		if c.Bought.IsPriced {
 			price = page.Money(c.Bought.Cost.StringFixed(2), s.Plan)
 		}
-		list = append(list, draw.Choice{Packs: choiceWords(l, c), Price: price, Chance: float64(c.Chance), Text: page.Percent(c.Chance) + " of 100", IsChosen: c.IsChosen})
+		list = append(list, draw.Choice{Packs: choiceWords(l, c), Price: price, Chance: float64(c.Chance), Text: page.Percent(c.Chance) + "\u00a0%", IsChosen: c.IsChosen})
 	}
 	return list
 }
@@ -97,7 +107,7 @@ func bars(s page.State, l *plan.Line) []draw.Bar {
 	var list []draw.Bar
 	for _, e := range l.Sure.Effects[:min(len(l.Sure.Effects), shownEffects)] {
 		reach := max(math.Abs(e.Low), math.Abs(e.High))
-		list = append(list, draw.Bar{Name: page.CauseWords(e.Cause), Text: "up to " + page.AmountOf(reach, l.Scale, s.Plan.Job.Units), Low: e.Low, High: e.High})
+		list = append(list, draw.Bar{Name: page.CauseWords(e.Cause), Text: "±\u00a0" + page.AmountOf(reach, l.Scale, s.Plan.Job.Units), Low: e.Low, High: e.High})
 	}
 	return list
 }

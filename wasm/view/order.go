@@ -38,6 +38,7 @@ func totals(s page.State) html {
 	o := &s.Plan.Order
 	return join(
 		el("p", a("class", "total"), el("span", a("class", "label"), txt("To pay")), el("span", a("class", "value"), txt(page.OrderMoney(s.Plan)))),
+		hintIf(page.Unpriced(s.Plan)),
 		figure(s, "puton", "Mixed and put on", of(s, o.PutOn, unit.Volumes), o.PutOn.Step),
 		figure(s, "bought", "Mass bought", of(s, o.Bought, unit.Weights), o.Bought.Step),
 		figure(s, "kept", "Mass that stays on the boat", of(s, s.Plan.Kept, unit.Weights), s.Plan.Kept.Step))
@@ -83,6 +84,13 @@ func orderLine(s page.State, l *plan.Line) html {
 
 func hint(text string) html { return el("p", a("class", "hint"), txt(text)) }
 
+func hintIf(text string) html {
+	if text == "" {
+		return nothing
+	}
+	return hint(text)
+}
+
 // needFigures is the need in every measure that is known of it.
 func needFigures(s page.State, l *plan.Line, id string) []html {
 	var parts []html
@@ -100,6 +108,9 @@ func needFigures(s page.State, l *plan.Line, id string) []html {
 
 func bought(s page.State, l *plan.Line, id string) []html {
 	left := "Left over: " + lineAmount(s, l, l.Bought.Left) + "."
+	if l.Sure != nil {
+		left = "Likely left over: " + lineAmount(s, l, chosen(l).Left) + "."
+	}
 	if l.Bought.IsPriced {
 		left += " Cost: " + page.Money(l.Bought.Cost.StringFixed(2), s.Plan) + "."
 	}
@@ -130,7 +141,7 @@ func orderPaper(s page.State) html {
 	return join(
 		el("h2", nil, txt(page.OrderTitle(s.Plan))),
 		el("table", nil, el("tbody", nil, rows...)),
-		el("p", nil, txt("To pay: "+page.OrderMoney(s.Plan))),
+		el("p", nil, txt("To pay: "+page.OrderMoney(s.Plan)+" "+page.Unpriced(s.Plan))),
 		el("p", nil, txt("Mass bought: "+of(s, s.Plan.Order.Bought, unit.Weights)+". Mass that stays on the boat: "+of(s, s.Plan.Kept, unit.Weights)+". Surfaces: "+
 			strconv.Itoa(len(s.Plan.Surfaces))+", "+of(s, s.Plan.Area, unit.Areas)+" in all.")),
 		el("p", nil, txt(page.OrderFootnote)))
