@@ -77,23 +77,28 @@ func Percent(chance unit.Share) string {
 	return strconv.Itoa(n)
 }
 
-// CauseWords names what an amount may be off by, short enough for a bar.
-func CauseWords(c plan.Cause) string {
-	switch c.Kind {
-	case plan.AreaCause:
-		name := c.Surface.Name
-		if name == "" {
-			name = "a surface without a name"
-		}
-		return "Area of " + name
-	case plan.FilmCause:
-		return "Film, " + shortName(c.Method)
-	case plan.LossCause:
-		return "Losses, " + shortName(c.Method)
-	case plan.SandedOffCause:
-		return "Share sanded off"
+// CauseWords names what an amount may be off by, short enough for a bar: with
+// the method only where there are several of the kind.
+func CauseWords(c plan.Cause, isOnly bool) string {
+	words := causeWords[c.Kind]
+	switch {
+	case c.Kind == plan.AreaCause:
+		return words + " of " + surfaceName(c)
+	case c.Method != nil && !isOnly:
+		return words + ", " + shortName(c.Method)
 	}
-	return "Used per area"
+	return words
+}
+
+var causeWords = map[plan.CauseKind]string{
+	plan.AreaCause: "Area", plan.FilmCause: "Film", plan.LossCause: "Losses", plan.SandedOffCause: "Share sanded off", plan.UseCause: "Used per area",
+}
+
+func surfaceName(c plan.Cause) string {
+	if c.Surface.Name == "" {
+		return "a surface without a name"
+	}
+	return c.Surface.Name
 }
 
 // shortName is a method's name without what it is for.

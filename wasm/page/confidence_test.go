@@ -136,7 +136,7 @@ func TestCausesHaveWords(t *testing.T) {
 		}
 		for _, e := range l.Sure.Effects {
 			seen[e.Cause.Kind] = true
-			assert.NotEmpty(t, page.CauseWords(e.Cause))
+			assert.NotEmpty(t, page.CauseWords(e.Cause, false))
 			assert.NotEmpty(t, page.Advice(e.Cause))
 		}
 	}

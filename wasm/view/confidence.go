@@ -104,10 +104,14 @@ func leftovers(s page.State, l *plan.Line) []html {
 const shownEffects = 5
 
 func bars(s page.State, l *plan.Line) []draw.Bar {
+	ofKind := map[plan.CauseKind]int{}
+	for _, e := range l.Sure.Effects {
+		ofKind[e.Cause.Kind]++
+	}
 	var list []draw.Bar
 	for _, e := range l.Sure.Effects[:min(len(l.Sure.Effects), shownEffects)] {
 		reach := max(math.Abs(e.Low), math.Abs(e.High))
-		list = append(list, draw.Bar{Name: page.CauseWords(e.Cause), Text: "±\u00a0" + page.AmountOf(reach, l.Scale, s.Plan.Job.Units), Low: e.Low, High: e.High})
+		list = append(list, draw.Bar{Name: page.CauseWords(e.Cause, ofKind[e.Cause.Kind] == 1), Text: "±\u00a0" + page.AmountOf(reach, l.Scale, s.Plan.Job.Units), Low: e.Low, High: e.High})
 	}
 	return list
 }
