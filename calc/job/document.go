@@ -13,6 +13,20 @@ type Line struct{ Path, Text string }
 // one and leaves the old as it was. The zero value is an empty job.
 type Document struct{ lines []Line } // sorted by path, no empty texts
 
+// Of makes a document of lines in any order; of two with one path the later
+// counts, and a line with an empty text counts as none.
+func Of(lines []Line) Document {
+	lines = slices.Clone(lines)
+	slices.SortStableFunc(lines, func(a, b Line) int { return strings.Compare(a.Path, b.Path) })
+	kept := lines[:0]
+	for i, l := range lines {
+		if last := i == len(lines)-1 || lines[i+1].Path != l.Path; last && l.Text != "" {
+			kept = append(kept, l)
+		}
+	}
+	return Document{kept}
+}
+
 func (d Document) find(path string) (int, bool) {
 	return slices.BinarySearchFunc(d.lines, path, func(l Line, p string) int { return strings.Compare(l.Path, p) })
 }
@@ -110,11 +124,11 @@ func (d Document) Copy(item string) (Document, string) {
 		return d, item
 	}
 	next := d.nextID(list)
-	copied := d
+	lines := slices.Clone(d.lines)
 	for _, line := range d.Under(item) {
-		copied = copied.Set(list+"."+next+strings.TrimPrefix(line.Path, item), line.Text)
+		lines = append(lines, Line{list + "." + next + strings.TrimPrefix(line.Path, item), line.Text})
 	}
-	return copied.Set(list, strings.Join(slices.Insert(ids, at+1, next), " ")), list + "." + next
+	return Of(lines).Set(list, strings.Join(slices.Insert(ids, at+1, next), " ")), list + "." + next
 }
 
 // Remove takes the item away, with all its lines and what was confirmed of it.
@@ -188,16 +202,18 @@ func Changes(before, after Document) []Change {
 
 // Redo makes the changes again.
 func (d Document) Redo(changes []Change) Document {
+	lines := slices.Clone(d.lines)
 	for _, c := range changes {
-		d = d.Set(c.Path, c.After)
+		lines = append(lines, Line{c.Path, c.After})
 	}
-	return d
+	return Of(lines)
 }
 
 // Undo takes the changes back.
 func (d Document) Undo(changes []Change) Document {
+	lines := slices.Clone(d.lines)
 	for _, c := range changes {
-		d = d.Set(c.Path, c.Before)
+		lines = append(lines, Line{c.Path, c.Before})
 	}
-	return d
+	return Of(lines)
 }

@@ -65,6 +65,21 @@ func TestWhatIsSetIsGot(t *testing.T) {
 	assert.True(t, slices.IsSortedFunc(d.Lines(), func(a, b job.Line) int { return strings.Compare(a.Path, b.Path) }))
 }
 
+func TestLinesInAnyOrderMakeOneDocument(t *testing.T) {
+	random := rand.New(rand.NewPCG(2, 2))
+	for range 200 {
+		var one job.Document
+		var lines []job.Line
+		for range random.IntN(30) {
+			l := job.Line{Path: "surface." + strconv.Itoa(random.IntN(9)) + ".name", Text: []string{"", "a", "b"}[random.IntN(3)]}
+			one, lines = one.Set(l.Path, l.Text), append(lines, l)
+		}
+		before := slices.Clone(lines)
+		require.Empty(t, job.Changes(one, job.Of(lines)), "%v", lines)
+		require.Equal(t, before, lines, "what was handed over stays as it was")
+	}
+}
+
 func TestChangesGoBothWays(t *testing.T) {
 	for seed := range uint64(40) {
 		states := edits(seed, 30)

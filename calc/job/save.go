@@ -44,9 +44,15 @@ func head(format, revision int, body string) string {
 }
 
 var (
-	escape   = strings.NewReplacer("\\", "\\\\", "\n", "\\n", "\r", "\\r")
-	unescape = strings.NewReplacer("\\\\", "\\", "\\n", "\n", "\\r", "\r")
+	escape   = strings.NewReplacer("\\", "\\\\", "\n", "\\n", "\r", "\\r", "\t", "\\t")
+	unescape = strings.NewReplacer("\\\\", "\\", "\\n", "\n", "\\r", "\r", "\\t", "\t")
 )
+
+// Escape writes a text on one line, without tabs; Unescape reads it back.
+func Escape(text string) string { return escape.Replace(text) }
+
+// Unescape reads a text that Escape wrote.
+func Unescape(text string) string { return unescape.Replace(text) }
 
 // Load reads a saved text back. Errors: ErrNotAJob, ErrNewer, ErrDamaged,
 // ErrTooLarge, *LimitError, some wrapped with the place.
@@ -68,14 +74,15 @@ func Load(text string) (d Document, revision int, err error) {
 	if top+"\n\n" != head(format, revision, body) {
 		return d, 0, ErrDamaged
 	}
+	var lines []Line
 	for line := range strings.Lines(body) {
 		path, raw, found := strings.Cut(strings.TrimSuffix(line, "\n"), " = ")
 		if !found {
 			return Document{}, 0, fmt.Errorf("%w: line %q", ErrNotAJob, line)
 		}
-		d.lines = append(d.lines, Line{path, unescape.Replace(raw)})
+		lines = append(lines, Line{path, unescape.Replace(raw)})
 	}
-	d = sorted(d)
+	d = Of(lines)
 	return d, revision, Root.within(d, "")
 }
 
@@ -93,20 +100,4 @@ func header(head string) (format, revision int, err error) {
 		return 0, 0, fmt.Errorf("%w: header %q", ErrNotAJob, head)
 	}
 	return format, revision, nil
-}
-
-// sorted makes a document of lines in any order; of two lines with one path
-// the later counts.
-func sorted(d Document) Document {
-	var s Document
-	for _, l := range d.lines {
-		if n := len(s.lines); n == 0 || s.lines[n-1].Path < l.Path {
-			if l.Text != "" {
-				s.lines = append(s.lines, l)
-			}
-			continue
-		}
-		s = s.Set(l.Path, l.Text)
-	}
-	return s
 }

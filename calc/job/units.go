@@ -1,6 +1,10 @@
 package job
 
-import "shedreckoner/calc/unit"
+import (
+	"slices"
+
+	"shedreckoner/calc/unit"
+)
 
 // Units is the scale that each measure is shown and typed in.
 type Units struct{ chosen map[*unit.Measure]*unit.Scale }
@@ -35,15 +39,18 @@ func SetUnit(d Document, m *unit.Measure, to *unit.Scale) Document {
 	if old == to {
 		return d
 	}
-	for _, line := range d.Lines() {
-		if f := FieldAt(line.Path); f != nil && (f.Kind == Quantity || f.Kind == MassOrVolume) && f.Measure == m && unit.IsBare(line.Text) {
-			full := line.Text + " " + old.Symbol
-			if d.Get(Real(line.Path)) == line.Text { // what was confirmed stays so
-				d = d.Set(Real(line.Path), full)
-			}
-			d = d.Set(line.Path, full)
+	lines := slices.Clone(d.lines)
+	for i, line := range d.lines {
+		f := FieldAt(line.Path)
+		if f == nil || f.Measure != m || (f.Kind != Quantity && f.Kind != MassOrVolume) || !unit.IsBare(line.Text) {
+			continue
+		}
+		lines[i].Text += " " + old.Symbol
+		if at, found := d.find(Real(line.Path)); found && d.lines[at].Text == line.Text { // what was confirmed stays so
+			lines[at].Text = lines[i].Text
 		}
 	}
+	d = Document{lines}
 	return d.Set(unitsPath(m), to.Symbol)
 }
 

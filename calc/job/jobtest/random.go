@@ -19,7 +19,7 @@ type Random struct {
 	*rand.Rand
 	Junk  float64 // share of the texts that nobody can read
 	Empty float64 // share of the fields that stay empty
-	doc   job.Document
+	lines []job.Line
 }
 
 // New gives a source of documents that are mostly in order; the same seed gives
@@ -30,13 +30,13 @@ func New(seed uint64) *Random {
 
 // Document draws a job in metric, in US customary units, or in a mixture.
 func (r *Random) Document() job.Document {
-	r.doc = job.Document{}
+	r.lines = nil
 	r.item(job.Root, "")
 	for _, only := range []string{job.BenchPath, job.DayPath} {
 		key, _ := job.Split(only)
 		r.item(job.ListAt(key), only+".")
 	}
-	d := r.doc
+	d := job.Of(r.lines)
 	switch r.IntN(3) {
 	case 0:
 		d = job.SetSystem(d, true)
@@ -49,13 +49,18 @@ func (r *Random) Document() job.Document {
 
 // item fills the fields and lists under the prefix.
 func (r *Random) item(l *job.List, prefix string) {
+	kind := ""
 	for _, f := range l.Fields {
 		if r.Float64() >= r.Empty {
-			r.doc = r.doc.Set(prefix+f.Key, r.Text(f))
+			text := r.Text(f)
+			if f.Key == "kind" {
+				kind = text
+			}
+			r.set(prefix+f.Key, text)
 		}
 	}
 	if l.Key == "step" && r.IntN(8) > 0 {
-		r.doc = r.doc.Set(prefix+"card", r.card(r.doc.Get(prefix+"kind")))
+		r.set(prefix+"card", r.card(kind))
 	}
 	for _, inner := range l.Lists {
 		var ids []string
@@ -64,9 +69,11 @@ func (r *Random) item(l *job.List, prefix string) {
 			ids = append(ids, id)
 			r.item(inner, prefix+inner.Key+"."+id+".")
 		}
-		r.doc = r.doc.Set(prefix+inner.Key, strings.Join(ids, " "))
+		r.set(prefix+inner.Key, strings.Join(ids, " "))
 	}
 }
+
+func (r *Random) set(path, text string) { r.lines = append(r.lines, job.Line{Path: path, Text: text}) }
 
 // card draws a material that fits a kind of step.
 func (r *Random) card(kind string) string {
