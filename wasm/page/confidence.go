@@ -19,7 +19,7 @@ type Sureness struct {
 }
 
 // sliceWork is the multiplications of one slice: a few milliseconds of a slow phone.
-const sliceWork = 200_000
+const sliceWork = 100_000
 
 // confident begins to find out how sure the order is once it is looked at.
 func (s State) confident(effects []Effect) (State, []Effect) {
@@ -115,7 +115,7 @@ func Advice(c plan.Cause) string {
 	case plan.FilmCause:
 		return "Read a wet-film comb as you go: it holds the film, and so the need."
 	case plan.LossCause:
-		return "Log your cups: what your hand really takes replaces this guess."
+		return "Weigh what the first cups really take, and order the rest by that."
 	case plan.SandedOffCause:
 		return "Skim thinner and scribble before you fill again: less is sanded off."
 	}

@@ -1,8 +1,6 @@
 package view
 
 import (
-	"math"
-
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/draw"
@@ -110,10 +108,14 @@ func bars(s page.State, l *plan.Line) []draw.Bar {
 	}
 	var list []draw.Bar
 	for _, e := range l.Sure.Effects[:min(len(l.Sure.Effects), shownEffects)] {
-		reach := max(math.Abs(e.Low), math.Abs(e.High))
-		list = append(list, draw.Bar{Name: page.CauseWords(e.Cause, ofKind[e.Cause.Kind] == 1), Text: "±\u00a0" + page.AmountOf(reach, l.Scale, s.Plan.Job.Units), Low: e.Low, High: e.High})
+		low, high := max(0, -e.Low), max(0, e.High)
+		list = append(list, draw.Bar{Name: page.CauseWords(e.Cause, ofKind[e.Cause.Kind] == 1), Text: change("−", low, s, l) + " to " + change("+", high, s, l), Low: e.Low, High: e.High})
 	}
 	return list
+}
+
+func change(sign string, amount float64, s page.State, l *plan.Line) string {
+	return sign + page.AmountOf(amount, l.Scale, s.Plan.Job.Units)
 }
 
 func advice(l *plan.Line) html {
