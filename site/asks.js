@@ -7,11 +7,12 @@
 //                                   either way at once when the page is shown again
 //   ask {kind: "awake", key}        "on": the screen is kept awake where the phone lets a page do so; none
 //   ask {kind: "sound", key}        sounds the alarm of stage "1" or "2"; none
+//   ask {kind: "persist"}           the browser is asked to keep what the page has stored; none
 //   ask {kind: "vibrate", key}      vibrates for the stage; none
 "use strict";
 
 (() => {
-	const doers = { copy, share, pick, timer, awake, sound, vibrate };
+	const doers = { copy, share, pick, timer, awake, sound, vibrate, persist };
 
 	window.addEventListener("shed-ask", (event) => {
 		const doer = doers[event.detail.kind];
@@ -76,6 +77,12 @@
 			tone.connect(speaker.destination);
 			tone.start(speaker.currentTime + i * 0.4);
 			tone.stop(speaker.currentTime + i * 0.4 + 0.2);
+		}
+	}
+
+	async function persist() {
+		if (navigator.storage && navigator.storage.persist) {
+			await navigator.storage.persist();
 		}
 	}
 

@@ -49,6 +49,8 @@ func (b *border) carryOut(e page.Effect) {
 		b.document.Call("getElementById", "live").Set("textContent", e.Text)
 	case page.Theme:
 		b.document.Get("documentElement").Get("dataset").Set("look", e.Key)
+	case page.Switch:
+		b.window.Call("dispatchEvent", b.window.Get("CustomEvent").New("shed-switch"))
 	case page.Print:
 		b.document.Get("documentElement").Get("dataset").Set("paper", e.Key)
 		b.window.Call("print")
@@ -86,7 +88,7 @@ func (b *border) download(name, text string) {
 
 var asked = map[page.EffectKind]string{
 	page.Copy: "copy", page.Share: "share", page.PickFile: "pick",
-	page.Timer: "timer", page.Awake: "awake", page.Sound: "sound", page.Vibrate: "vibrate",
+	page.Timer: "timer", page.Awake: "awake", page.Sound: "sound", page.Vibrate: "vibrate", page.Persist: "persist",
 }
 
 func (b *border) ask(e page.Effect) {

@@ -14,7 +14,7 @@ func (b *border) listen() {
 		b.event(args[0])
 		return nil
 	})
-	for _, kind := range []string{"input", "change", "click", "shed-update", "shed-answer"} {
+	for _, kind := range []string{"input", "change", "click", "storage", "shed-update", "shed-answer"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -32,6 +32,10 @@ func (b *border) event(e js.Value) {
 		if !button.IsNull() {
 			data := button.Get("dataset")
 			b.handle(page.Message{Verb: text(data, "do"), Path: text(data, "path"), Text: text(data, "text"), At: b.moment()})
+		}
+	case "storage": // another tab has kept something; none for our own
+		if key := e.Get("key"); !key.IsNull() && !e.Get("newValue").IsNull() {
+			b.handle(page.Message{Verb: "elsewhere", Path: key.String(), Text: e.Get("newValue").String(), At: b.moment()})
 		}
 	case laterEvent:
 		b.handle(page.Message{Verb: "work", At: b.moment()})

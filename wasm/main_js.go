@@ -17,7 +17,11 @@ func main() {
 	b.policy = b.window.Get("shedReckonerPolicy")
 	b.listen()
 	b.guarded(func() { b.start() })
-	b.document.Get("documentElement").Get("dataset").Set("ready", "yes")
+	data := b.document.Get("documentElement").Get("dataset")
+	if text(data, "update") == "waiting" { // it waited before we listened
+		b.handle(page.Message{Verb: "newer", At: b.moment()})
+	}
+	data.Set("ready", "yes")
 	select {} // the program lives as long as the page
 }
 

@@ -2,6 +2,8 @@ package page
 
 import (
 	"errors"
+	"maps"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -44,12 +46,17 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 	var effects []Effect
 	s.Own, effects = load(kept, copies(false), effects)
 	s.Demo, effects = load(kept, copies(true), effects)
-	for key := range kept {
-		if strings.HasPrefix(key, Prefix+"aside.") {
-			s.Aside++
+	for _, e := range effects {
+		if e.Kind == Keep {
+			s.Aside = append(s.Aside, e.Text)
 		}
 	}
-	s.Aside += len(effects) / 2
+	for _, key := range slices.Sorted(maps.Keys(kept)) {
+		if strings.HasPrefix(key, Prefix+"aside.") {
+			s.Aside = append(s.Aside, kept[key])
+		}
+	}
+	s.Own, s.Demo = loadHistory(s.Own, kept[historyKey(false)]), loadHistory(s.Demo, kept[historyKey(true)])
 	for _, line := range strings.Split(kept[viewKey], "\n") {
 		key, value, _ := strings.Cut(line, " = ")
 		switch key {
@@ -102,6 +109,14 @@ func refused(s State, m Message) (State, []Effect) {
 	s.Stored = false
 	s.Notice = "This browser didn't take the save. Export the job as a file before you close the page."
 	return s, nil
+}
+
+// offerAside offers what was set aside as a file, so that somebody may yet read it.
+func offerAside(s State, m Message) (State, []Effect) {
+	if len(s.Aside) == 0 {
+		return s, nil
+	}
+	return s, []Effect{{Kind: Download, Key: "shed-reckoner-set-aside.txt", Text: strings.Join(s.Aside, "\n\n")}}
 }
 
 func export(s State, m Message) (State, []Effect) {

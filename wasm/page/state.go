@@ -42,9 +42,13 @@ type State struct {
 	Minute int64          // since 1970, for which the bench was planned
 	Warned map[string]int // by running cup and its start: how far it has warned
 
-	Notice string // one thing to tell, until the next message
-	Stored bool   // the last save was taken
-	Aside  int    // saved texts that could not be read and were set aside
+	Notice string   // one thing to tell, until the next message
+	Stored bool     // the last save was taken
+	Aside  []string // saved texts that could not be read and were set aside
+
+	Persistent bool   // the browser was asked to keep what is stored
+	Elsewhere  string // the job as another tab has kept it; empty: none did
+	Newer      bool   // a newer version of the page is kept and waits
 }
 
 // Slot is a job with its history.
@@ -114,5 +118,7 @@ const (
 	Awake                      // "on": keep the screen awake, where the phone lets it; "off"
 	Sound                      // sound the alarm of stage Key
 	Vibrate                    // vibrate for stage Key
+	Persist                    // ask the browser to keep what is stored
+	Switch                     // go to the newer version of the page
 	Later                      // come back once what waits is done; answered by "work"
 )

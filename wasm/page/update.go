@@ -30,27 +30,37 @@ var verbs map[string]func(State, Message) (State, []Effect)
 
 func init() { // not a literal: some verbs call Update's own helpers
 	verbs = map[string]func(State, Message) (State, []Effect){
-		"set":      set,
-		"add":      add,
-		"copy":     copyItem,
-		"remove":   remove,
-		"move":     move,
-		"open":     open,
-		"why":      why,
-		"go":       goTo,
-		"unit":     setUnit,
-		"system":   setSystem,
-		"undo":     undo,
-		"redo":     redo,
-		"demo":     demo,
-		"own":      own,
-		"clear":    clearDemo,
-		"real":     confirm,
-		"look":     look,
-		"print":    func(s State, m Message) (State, []Effect) { return s.finished(), []Effect{{Kind: Print, Key: m.Text}} },
-		"text":     orderText,
-		"csv":      orderCSV,
-		"share":    shareOrder,
+		"set":       set,
+		"add":       add,
+		"copy":      copyItem,
+		"remove":    remove,
+		"move":      move,
+		"open":      open,
+		"why":       why,
+		"go":        goTo,
+		"unit":      setUnit,
+		"system":    setSystem,
+		"undo":      undo,
+		"redo":      redo,
+		"demo":      demo,
+		"own":       own,
+		"clear":     clearDemo,
+		"real":      confirm,
+		"look":      look,
+		"print":     func(s State, m Message) (State, []Effect) { return s.finished(), []Effect{{Kind: Print, Key: m.Text}} },
+		"text":      orderText,
+		"csv":       orderCSV,
+		"share":     shareOrder,
+		"elsewhere": elsewhere,
+		"theirs":    takeTheirs,
+		"mine":      keepMine,
+		"newer":     newer,
+		"switch":    switchVersion,
+		"aside":     offerAside,
+		"copy-failed": func(s State, m Message) (State, []Effect) {
+			s.Notice = "This browser didn't let the page copy. Save the CSV, or print."
+			return s, nil
+		},
 		"kept":     func(s State, m Message) (State, []Effect) { s.Stored = true; return s, nil },
 		"refused":  refused,
 		"export":   export,
@@ -230,7 +240,16 @@ func (s State) put(doc job.Document, more ...Effect) (State, []Effect) {
 	slot := s.Slot()
 	slot.Doc = doc
 	slot.Revision++
-	return s.planned(), append([]Effect{s.keepJob()}, more...)
+	s = s.planned()
+	if s.Elsewhere != "" { // another tab has kept this job: neither overwrites the other unasked
+		return s, more
+	}
+	effects := []Effect{s.keepJob(), s.keepHistory()}
+	if !s.Persistent {
+		s.Persistent = true
+		effects = append(effects, Effect{Kind: Persist})
+	}
+	return s, append(effects, more...)
 }
 
 // planned makes the plan of the shown job. While something that is typed can't

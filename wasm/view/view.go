@@ -89,10 +89,22 @@ func notice(s page.State) html {
 	if !s.Stored {
 		lines = append(lines, el("p", a("class", "bad"), txt("This browser keeps nothing. Export the job before you close the page.")))
 	}
+	if s.Elsewhere != "" {
+		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt("This job was changed in another tab. Until you choose, this tab keeps nothing.")),
+			action("theirs", "", "", "Show the other tab's", "quiet"), action("mine", "", "", "Keep this one", "quiet")))
+	}
+	if len(s.Aside) > 0 {
+		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt("Something kept earlier can't be read. It was set aside, not lost.")),
+			action("aside", "", "", "Save it as a file", "quiet")))
+	}
+	if s.Newer {
+		lines = append(lines, el("div", a("class", "note"), el("p", nil, txt("A newer version of this page is ready.")),
+			action("switch", "", "", "Use it now", "quiet")))
+	}
 	if s.InDemo {
 		lines = append(lines, el("div", a("class", "demo"),
 			el("p", nil, el("strong", nil, txt("Made-up job.")), txt(" Nobody measured this boat. Your own job is untouched.")),
-			action("own", "", "", "Back to my job", "quiet"), action("clear", "", "", "Clear the made-up job", "quiet")))
+			action("own", "", "", "Back to my job", "quiet"), action("clear", "", "", "Clear it", "quiet")))
 	}
 	if s.Older {
 		lines = append(lines, el("p", a("class", "older"), txt("Something typed can't be read. The figures shown are older than what is typed.")))
