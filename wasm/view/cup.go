@@ -51,7 +51,7 @@ func doseFigures(s page.State) html {
 			bigFigure(s, "dose.grams", "Catalyst by weight", b.Dose.Grams.String(), b.Dose.Mass.Step),
 			bigFigure(s, "dose.millilitres", "The same by volume", b.Dose.Millilitres.String(), b.Dose.Volume.Step))
 		if b.Dose.Drops > 0 {
-			parts = append(parts, el("p", a("class", "total"), txt(unit.Number(float64(b.Dose.Drops), 5)+" drops, by your own count")))
+			parts = append(parts, el("p", a("class", "total"), el("span", a("class", "label"), txt("Drops, by your own count")), el("span", a("class", "value"), txt(unit.Number(float64(b.Dose.Drops), 5)))))
 		}
 		parts = append(parts, figure(s, "dose.share", "Of all that cures", unit.Write(float64(b.Dose.OfWhole.Value), unit.InPercent, 3)+" by mass", b.Dose.OfWhole.Step))
 	}

@@ -119,13 +119,20 @@ func dayCurve(s page.State) html {
 	for _, w := range out.Windows {
 		fit = append(fit, draw.Interval{From: float64(w.From / unit.Hour), To: float64(w.To / unit.Hour)})
 	}
+	var latest *draw.Moment
+	for _, w := range out.Windows {
+		if at, ok := w.LatestStart(s.Bench.Usable.Value); ok && at > w.From {
+			latest = &draw.Moment{At: float64(at / unit.Hour), Text: "latest start " + hour(at)}
+		}
+	}
 	return draw.Day(draw.DayPlot{
 		Title:   "Air and dew point over today; fit to work: " + hours(out.Windows),
 		Hours:   draw.Axis{Label: "hour", Ticks: []draw.Tick{{At: 0, Text: "0"}, {At: 6, Text: "6"}, {At: 12, Text: "12"}, {At: 18, Text: "18"}, {At: 24, Text: "24"}}},
-		Degrees: draw.Axis{Label: scale.Symbol, Ticks: draw.NiceTicks(scale.From(float64(low)), scale.From(float64(high)), 5, tickText)},
+		Degrees: draw.Axis{Label: "air, " + scale.Symbol, Ticks: draw.NiceTicks(scale.From(float64(low)), scale.From(float64(high)), 5, tickText)},
 		Air:     airLine, Dew: dewLine, Working: fit,
-		Now:     &draw.Moment{At: float64(s.Now.Day) / 3600, Text: "now"},
-		AirName: "air", DewName: "dew point", WorkingName: "fit to work",
+		Now:         &draw.Moment{At: float64(s.Now.Day) / 3600, Text: "now " + page.ClockText(s.Now.Day)},
+		LatestStart: latest,
+		AirName:     "air", DewName: "dew point", WorkingName: "fit to work",
 	})
 }
 
@@ -171,9 +178,10 @@ func gelSection(s page.State) html {
 func gelCurve(s page.State, scale *unit.Scale, line []draw.Point, band []draw.Span, most float64) html {
 	plot := draw.CurvePlot{
 		Title: "Gel time over the temperature of the surface, with the table's catalyst",
-		X:     draw.Axis{Label: scale.Symbol, Ticks: draw.NiceTicks(line[0].X, line[len(line)-1].X, 5, tickText)},
+		X:     draw.Axis{Label: "surface, " + scale.Symbol, Ticks: draw.NiceTicks(line[0].X, line[len(line)-1].X, 5, tickText)},
 		Y:     draw.Axis{Label: "min", Ticks: draw.NiceTicks(0, most, 5, tickText)},
 		Line:  line, Band: band, LineName: "middle", BandName: "early to late",
+		Shaded: []draw.Interval{{From: scale.From(float64(s.Bench.Card.SurfaceLeast.Value)), To: scale.From(float64(s.Bench.Card.SurfaceMost.Value))}}, ShadedName: "the card's range",
 	}
 	if h := &s.Bench.Hand; s.Bench.HasHand {
 		mid := h.Film.Mid.Value
@@ -231,13 +239,13 @@ func shedCardSection(s page.State) html {
 	if len(rows) == 0 {
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed once scale or syringe is typed."))
 	}
-	head := []html{el("th", nil, txt("Surface"))}
+	head := []html{el("th", a("scope", "col"), txt("Surface"))}
 	for _, cup := range plan.ShedCups {
-		head = append(head, el("th", nil, txt(unit.Write(float64(cup), unit.InGram, 4))))
+		head = append(head, el("th", a("scope", "col"), txt(unit.Write(float64(cup), unit.InGram, 4))))
 	}
 	var lines []html
 	for _, r := range rows {
-		cells := []html{el("th", nil, txt(unit.Write(float64(r.Surface), s.Fresh.Job.Units.Scale(unit.Temperatures), 3)))}
+		cells := []html{el("th", a("scope", "row"), txt(unit.Write(float64(r.Surface), s.Fresh.Job.Units.Scale(unit.Temperatures), 3)))}
 		for _, d := range r.Doses {
 			cells = append(cells, el("td", nil, txt(d)))
 		}
