@@ -29,7 +29,7 @@ func (r *reader) card(key string, base material.Card, own bool) Card {
 	path := "card." + key
 	card := Card{Card: base, Path: path, Own: own}
 	if len(r.doc.Under(path)) == 0 { // nothing of its own: most cards
-		card.Packs = shippedPacks(base)
+		card.Packs = shippedPacks(&base)
 		return card
 	}
 	if name := r.words(path+".name", cards.field("name")); strings.TrimSpace(name) != "" {
@@ -63,7 +63,7 @@ func (r *reader) doses(path string) (rows []material.DoseRow, ids []string) {
 // packs gives the shipped sizes, each replaced by what was typed in its place.
 func (r *reader) packs(path string, card *material.Card) []Pack {
 	list := cards.list("pack")
-	shipped := shippedPacks(*card)
+	shipped := shippedPacks(card)
 	var packs []Pack
 	for i := range material.MaxPacks {
 		at := path + ".pack." + strconv.Itoa(i+1)
@@ -125,13 +125,24 @@ func sizeUnits(card *material.Card) []string {
 	return list
 }
 
-func shippedPacks(base material.Card) []Pack {
-	var packs []Pack
-	for _, p := range base.Packs {
-		size, err := ReadSize(p.Size)
-		if err == nil {
-			packs = append(packs, Pack{Size: size})
+// shippedSizes is the packs on each card that ships, read once.
+var shippedSizes = func() map[string][]Pack {
+	sizes := map[string][]Pack{}
+	for _, card := range material.Cards {
+		for _, p := range card.Packs {
+			if size, err := ReadSize(p.Size); err == nil {
+				sizes[card.Key] = append(sizes[card.Key], Pack{Size: size})
+			}
 		}
 	}
-	return packs
+	return sizes
+}()
+
+// shippedPacks gives the packs that the card, or the one it was copied from,
+// ships with. They must not be changed.
+func shippedPacks(card *material.Card) []Pack {
+	if card.Base != "" {
+		return shippedSizes[card.Base]
+	}
+	return shippedSizes[card.Key]
 }

@@ -41,8 +41,9 @@ func TestTypingNeverReplacesTheControl(t *testing.T) {
 		for _, screen := range page.Screens {
 			s := do(start, "go", screen.Key, "")
 			items := append(openable(s, screen.Key), "")
+			items = items[max(0, len(items)-6):] // one surface or build-up is like another
 			if screen.Key == "cards" {
-				items = items[:2]
+				items = []string{"card.gelcoat", "card.epoxy-filler"}
 			}
 			for _, item := range items {
 				shown := s
@@ -51,7 +52,7 @@ func TestTypingNeverReplacesTheControl(t *testing.T) {
 				}
 				for _, path := range controls(t, shown) {
 					f := job.FieldAt(path)
-					texts := []string{random.Text(f), "1,500", "", "1", random.Text(f)}
+					texts := []string{random.Text(f), "1,500", "", random.Text(f)}
 					if f.Kind == job.Choice {
 						texts = []string{f.Options[len(f.Options)-1].Key, f.Options[0].Key}
 					}
@@ -77,7 +78,7 @@ func TestTypingNeverReplacesTheControl(t *testing.T) {
 // choosesFields says if a control is a choice on which fields depend.
 func choosesFields(path string) bool {
 	_, key := job.Split(path)
-	return slices.Contains([]string{"shape", "card", "tool", "for"}, key)
+	return slices.Contains([]string{"shape", "card", "tool", "for", "by", "fill-by", "way", "is"}, key)
 }
 
 func holdsControl(html, path string) bool {
