@@ -2,16 +2,251 @@ package page
 
 import (
 	"errors"
+	"strings"
 
+	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/unit"
 )
 
 // fairingSentence is Sentence for what belongs to fairing, sanding and the film
 // budget; empty for anything else.
 func fairingSentence(err error, units job.Units) string {
-	if errors.Is(err, plan.ErrNoGrades) {
+	var (
+		grade *sanding.GradeError
+		order *job.OrderError
+		run   *plan.GradesError
+		goes  *plan.GoTakesError
+		comb  *film.CombError
+		fine  *sanding.TooFine
+		share *buildup.ShareError
+	)
+	switch {
+	case errors.As(err, &grade):
+		return gradeSentence(grade)
+	case errors.As(err, &order):
+		return order.After.String() + " after " + order.Before.String() + " scratches again. Type the grades from coarse to fine, each once."
+	case errors.As(err, &run):
+		return "The last grade, " + run.Last.String() + ", is coarser than the first, " + run.First.String() + ". Swap them."
+	case errors.As(err, &goes):
+		return "Each go puts on " + filmText(goes.Adds, units) + " and is sanded back by " + filmText(goes.Takes, units) + ". Take less than a go puts on."
+	case errors.As(err, &comb):
+		return "The first dry tooth must stand higher than the last wet one (" + filmText(comb.LastWet, units) + "). Read the comb again."
+	case errors.As(err, &fine):
+		return "The loss is too small to tell from the steps of the instrument. Sand longer, sand a larger offcut, or use a finer scale or gauge."
+	case errors.As(err, &share):
+		return "Type a share from 0.1 % to 50 %."
+	case errors.Is(err, buildup.ErrNoReadings):
+		return "These readings can't be films: at least one must be more than zero."
+	case errors.Is(err, plan.ErrNoGrades):
 		return "Type the first and the last grade."
 	}
+	return gridSentence(err, units)
+}
+
+func gradeSentence(e *sanding.GradeError) string {
+	switch e.Cause {
+	case sanding.WhichSystem:
+		return "Two systems use that number, and they differ. Type " + either(e.Readings) + ": what stands on the back of the sheet."
+	case sanding.NotMapped:
+		return "No P grade is put beside " + e.Text + " in print. Only US 320, US 400, US 500 and US 600 are. Type a P grade."
+	}
+	return "There is no grade " + e.Text + ". Type one like P220, or US 400 for an American one."
+}
+
+func gridSentence(err error, units job.Units) string {
+	var (
+		size    *fairing.SizeError
+		ragged  *fairing.RaggedError
+		cell    *fairing.CellError
+		cells   fairing.CellErrors
+		split   *fairing.SplitError
+		curve   *fairing.CurveError
+		balloon *fairing.BalloonError
+	)
+	switch {
+	case errors.As(err, &cells):
+		text := cellSentence(cells[0], units)
+		if len(cells) > 1 {
+			text += " " + unit.Number(float64(len(cells)-1), 4) + " more like it."
+		}
+		return text
+	case errors.As(err, &cell):
+		return cellSentence(cell, units)
+	case errors.As(err, &size):
+		return "A grid has 2 to 100 rows of 2 to 100 readings. This has " + unit.Number(float64(size.Rows), 4) + " rows of " + unit.Number(float64(size.Columns), 4) + "."
+	case errors.As(err, &ragged):
+		return "Row " + unit.Number(float64(ragged.Row+1), 4) + " has " + unit.Number(float64(ragged.Has), 4) + " readings, the first row " +
+			unit.Number(float64(ragged.First), 4) + ". Every row needs as many."
+	case errors.As(err, &split):
+		return splitSentence(split)
+	case errors.As(err, &curve):
+		return "The deepest cut must be no less than zero and under 500 mm."
+	case errors.As(err, &balloon):
+		return "Balloons would be " + unit.Write(float64(balloon.Share), unit.InPercent, 3) + " of the putty by volume. Over " +
+			unit.Write(float64(balloon.Most), unit.InPercent, 3) + " the resin can't wet them. Add resin, or less balloons."
+	case errors.Is(err, fairing.ErrNothing):
+		return "The recipe adds to nothing. Type how much of each part goes in."
+	}
 	return ""
+}
+
+func cellSentence(e *fairing.CellError, units job.Units) string {
+	place := "Row " + unit.Number(float64(e.Row+1), 4) + ", reading " + unit.Number(float64(e.Column+1), 4)
+	switch e.Cause {
+	case fairing.Blank:
+		return place + " is empty. Type what you read there; 0 only if it was 0."
+	case fairing.MixedUnit:
+		return place + " (" + e.Text + ") is in another unit than the first reading (" + e.First + "). Use one unit for the whole grid."
+	case fairing.OutOfReach:
+		return place + " (" + e.Text + ") is further than a straight-edge ever stands off: at most 500 mm."
+	}
+	return place + ": " + Sentence(e.Read, nil, units)
+}
+
+func splitSentence(e *fairing.SplitError) string {
+	switch e.Cause {
+	case fairing.PasteTooLong:
+		return "That is more than 100 × 100 readings. Paste less."
+	case fairing.CommaTwoWays:
+		return "“" + e.Text + "” can be two readings, or one with a decimal comma. Part the readings by spaces or semicolons."
+	case fairing.FractionTwoWay:
+		return "“" + e.Text + "” can be two readings, or one. Part the readings by semicolons."
+	}
+	return "There is nothing in it. Paste rows of readings, one row a line."
+}
+
+// Finding says what a check has found, what mends it, and what it rests on.
+func Finding(f *plan.Finding, layer string, units job.Units) (what, mend, rests string) {
+	what = findingWords(f, layer, units)
+	mend = mendWords[f.Mend]
+	if f.Mend == buildup.OtherGrade {
+		mend = "Sand with P" + unit.Number(f.Limit, 5) + "."
+	}
+	return what, mend, f.Source.String() + " – " + f.Mark.String()
+}
+
+func findingWords(f *plan.Finding, layer string, units job.Units) string {
+	got, limit := inUnit(f, f.Got, units), inUnit(f, f.Limit, units)
+	switch f.Rule {
+	case buildup.OnGround:
+		return groundWords(f, layer, got, limit)
+	case buildup.UnderWater:
+		return "Polyester filler takes up water: not below the waterline, nor anything on it."
+	case buildup.OpenCoat:
+		return layer + " without wax stays tacky where air gets at it: it can't be left open or sanded."
+	case buildup.WetFilm:
+		if f.Got > f.Limit {
+			return "A coat of " + got + " wet is over the card's largest, " + limit + ": it sags and traps air."
+		}
+		return "A coat of " + got + " wet is under the card's least, " + limit + ": it wrinkles or stays soft."
+	case buildup.Thinning:
+		return "Thinner and wax solution together come to " + got + ", over " + limit + "."
+	case buildup.Waxing:
+		if f.Got > f.Limit {
+			return "Wax solution at " + got + " is over " + limit + ": the next coat holds badly."
+		}
+		return "Wax solution at " + got + " is under " + limit + ": the surface may stay tacky."
+	case buildup.SandSoon:
+		return "Sanded after " + got + ", before " + limit + " are over: too soft, the paper clogs."
+	case buildup.MeanLeft:
+		if f.Got < 0 {
+			return "More is taken here than there is."
+		}
+		return "Mean film left " + got + ", less than the " + limit + " asked for."
+	case buildup.ThinLeft:
+		return "The thin side is left with " + got + ", less than the " + limit + " asked for."
+	case buildup.GoThrough:
+		return got + " of the area is expected to go through here; " + limit + " was chosen."
+	case buildup.CrackLimit:
+		return "Film left " + got + " is over " + limit + ": it may crack."
+	}
+	return "This step needs a look."
+}
+
+func inUnit(f *plan.Finding, si float64, units job.Units) string {
+	scale := f.Scale
+	switch scale {
+	case nil:
+		return ""
+	case unit.InMicrometre, unit.InMillimetre:
+		scale = units.Scale(unit.Films)
+	}
+	return unit.Write(si, scale, 3)
+}
+
+func groundWords(f *plan.Finding, layer, got, limit string) string {
+	on := f.Ground.String()
+	switch f.Want {
+	case buildup.Sanding:
+		if f.Mend == buildup.OtherGrade {
+			return "The ground (" + on + ") was last sanded with P" + unit.Number(f.Got, 5) + "."
+		}
+		return "The ground (" + on + ") isn't sanded."
+	case buildup.Washing:
+		return "The ground (" + on + ") isn't washed."
+	case buildup.TestPatch:
+		return layer + " on " + on + ": no test patch is logged."
+	case buildup.Age:
+		if f.IsUnknown {
+			return "How old the ground (" + on + ") is wasn't said. It needs " + limit + " at 20 °C."
+		}
+		return "The ground (" + on + ") is " + got + " old. It needs " + limit + " at 20 °C."
+	case buildup.Window:
+		switch {
+		case f.IsUnknown:
+			return "Was the coat below (" + on + ") still open for the next one? The waiting time wasn't said."
+		case f.Mend == buildup.WaitLonger:
+			return "After " + got + " the coat below doesn't bear another yet: " + limit + " at the soonest."
+		}
+		return "After " + got + " the coat below no longer takes another without sanding: " + limit + " at the latest."
+	case buildup.Dryness:
+		return layer + " on " + on + ": the ground must be dry all through."
+	case buildup.Promptly:
+		return layer + " on " + on + ": it rusts or dulls at once."
+	}
+	if text, known := reasons[f.Mend]; known {
+		return strings.Replace(strings.Replace(text, "{layer}", layer, 1), "{ground}", on, 1)
+	}
+	return layer + " doesn't go straight on " + on + "."
+}
+
+// reasons say why a layer doesn't go on a ground, by what mends it.
+var reasons = map[buildup.Mend]string{
+	buildup.EpoxyInstead:  "Styrene dissolves {ground}.",
+	buildup.EpoxyBetween:  "{layer} holds badly on {ground}.",
+	buildup.FillerBetween: "{layer} goes on {ground} over filler only.",
+	buildup.SealerBetween: "{ground} drinks and moves under {layer}.",
+	buildup.PrimerBetween: "{layer} on {ground} usually gets a primer in between.",
+	buildup.SkimFirst:     "{ground} holds the heat of a curing layer in.",
+	buildup.StripPaint:    "{layer} never goes on {ground}: it lifts.",
+}
+
+var mendWords = map[buildup.Mend]string{
+	buildup.EpoxyInstead:  "Use epoxy and epoxy filler here instead.",
+	buildup.EpoxyBetween:  "Put a coat of epoxy or epoxy primer in between.",
+	buildup.FillerBetween: "Put epoxy filler in between.",
+	buildup.SealerBetween: "Seal it first.",
+	buildup.PrimerBetween: "Put a primer in between.",
+	buildup.SkimFirst:     "Put a thin skim on first and let it cool.",
+	buildup.StripPaint:    "Take the paint off down to what is sound.",
+	buildup.EpoxyFilling:  "Use epoxy filler here.",
+	buildup.SandFirst:     "Add a sanding step before this one, or say on the surface that it is sanded.",
+	buildup.WashFirst:     "Add a wash before this step, or say on the surface that it is washed.",
+	buildup.LogTestPatch:  "Try a patch; once it holds, note its day on this step or on the surface.",
+	buildup.WaitLonger:    "Wait longer, and say how long on the step.",
+	buildup.LetDry:        "Let it dry first.",
+	buildup.CoatAtOnce:    "Coat within the hour of sanding.",
+	buildup.AddWax:        "Use flow coat, or say that it cures under release film.",
+	buildup.MoreCoats:     "Put it on in more coats.",
+	buildup.FewerCoats:    "Put it on in fewer, thicker coats.",
+	buildup.LessThinner:   "Add less thinner.",
+	buildup.OtherWax:      "Keep the wax solution between 1 % and 3 % by mass.",
+	buildup.MoreFilm:      "Put on more film, or take less.",
+	buildup.MoreEvenFilm:  "Put on more, or a more even film; start with a finer grade.",
+	buildup.LessFilm:      "Put on less film.",
 }

@@ -26,9 +26,22 @@ func fresh(doc job.Document, list, item, text string) job.Document {
 			}
 		}
 	case isStepList(list):
-		doc = doc.Set(item+".kind", text)
+		doc = freshStep(doc.Set(item+".kind", text), item, text)
 	case list == "card":
 		doc = doc.Set(item+".base", text)
+	}
+	return doc
+}
+
+// freshStep fills in how a kind of step is mostly done.
+func freshStep(doc job.Document, item, kind string) job.Document {
+	switch kind {
+	case "sand":
+		return doc.Set(item+".by", job.ByGrades)
+	case "squeegee":
+		return doc.Set(item+".method", "knife")
+	case "porous":
+		return doc.Set(item+".method", "brush")
 	}
 	return doc
 }

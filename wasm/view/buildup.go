@@ -1,6 +1,7 @@
 package view
 
 import (
+	"strconv"
 	"strings"
 
 	"shedreckoner/calc/job"
@@ -24,7 +25,8 @@ func buildups(s page.State) html {
 		items = append(items, buildupItem(s, "buildup."+id, i, len(ids)))
 	}
 	return join(region("list-buildup", "div", a("class", "list", "tabindex", "-1"), items...),
-		action("add", "buildup", "", "Add a build-up", "main"))
+		action("add", "buildup", "", "Add a build-up", "main"),
+		removals(s))
 }
 
 func buildupName(s page.State, path string) string {
@@ -58,6 +60,7 @@ func buildupForm(s page.State, path string, b plan.Buildup) html {
 		field(s, path+".name"),
 		region("stack-"+path, "div", a("class", "stack"), stack(s, b)),
 		stepList(s, path),
+		budgetItem(s, path, b),
 		region("figures-"+path, "div", a("class", "figures"),
 			figure(s, path+".left", "Film left in the end", of(s, b.Left, unit.Films), b.Left.Step),
 			figure(s, path+".area", "Area", of(s, b.Area, unit.Areas), b.Area.Step),
@@ -103,13 +106,13 @@ func stepItem(s page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	kind := job.FindStepKind(s.Doc().Get(path + ".kind"))
 	step := plannedStep(s, path)
-	parts := []html{itemLine(s, path, open, kind.Name+stepCard(s, path), stepSum(s, step))}
+	parts := []html{itemLine(s, path, open, strconv.Itoa(at+1)+" "+kind.Name+stepCard(s, path), stepSum(s, step)), stepFindings(s, path)}
 	if open {
 		var fields []html
-		for _, key := range kind.Fields {
+		for _, key := range kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) }) {
 			fields = append(fields, stepField(s, path, key))
 		}
-		parts = append(parts, join(fields...), stepFigures(s, path, step), itemTools(path, at, count))
+		parts = append(parts, join(fields...), readings(s, path, kind), stepFigures(s, path, step), itemTools(path, at, count))
 	}
 	return region("item-"+path, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }
@@ -129,6 +132,8 @@ func stepSum(s page.State, step plan.Step) string {
 		return unit.Number(float64(step.Coat.Coats.Value), 3) + " × " + of(s, step.Coat.WetEach, unit.Films) + " wet"
 	case step.Fill != nil:
 		return of(s, step.Job.Thickness, unit.Fills)
+	case step.Taken.Step == nil:
+		return ""
 	}
 	return "− " + of(s, step.Taken, unit.Films)
 }
@@ -147,8 +152,32 @@ func stepField(s page.State, path, key string) html {
 		if card != nil && card.SandedOff.Known {
 			return fieldWith(s, at, fieldExtras{Default: unit.Number(float64(card.SandedOff.Value)*100, 3)})
 		}
+	case "taken":
+		if s.Doc().Get(path+".kind") == "polish" {
+			return fieldWith(s, at, fieldExtras{Default: "as needed", Hint: "Left empty: below the scratches of the last grade, and no less than its card says."})
+		}
 	}
-	return field(s, at)
+	return fieldWith(s, at, stepExtras[key])
+}
+
+// stepExtras is what fields of a step have besides.
+var stepExtras = map[string]fieldExtras{
+	"wait":      {Default: "not said", Hint: "Not said: what depends on it stays open."},
+	"patch":     {Default: "none yet", Hint: "What needs a test patch stays red until its day is noted here or on the surface."},
+	"goes":      {Default: "1", Hint: "Spray, sand, find pinholes, spray again: how often."},
+	"go-takes":  {Default: "none"},
+	"swallowed": {Default: "0", Hint: "Goes into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."},
+	"first":     {Default: "P220"},
+	"last":      {Default: "P1200", Hint: "What the next layer and the polish find."},
+	"grades":    {Default: "the usual ones", Hint: "Left empty: the usual grades from the first to the last."},
+	"wet-from":  {Default: "all dry", Hint: "An electric sander and water don't go together."},
+	"scratch":   {Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures below the build-ups stand above it."},
+	"texture":   {Default: "by the method", Hint: "What the coat before left: the first grade flattens it."},
+	"least":     {Default: "as its card says"},
+	"cut-most":  {Default: "as read"},
+	"raise":     {Default: "0", Hint: "More filler, less to cut. Below zero: the other way."},
+	"cut-cost":  {Default: "3", Hint: "For the best height of the datum: an assumption."},
+	"alike":     {Default: "1"},
 }
 
 func cardOptions(s page.State, kind string) []job.Option {
@@ -171,6 +200,12 @@ func stepFigures(s page.State, path string, step plan.Step) html {
 			figure(s, path+".cured", "Cured film in all", of(s, c.Cured, unit.Films), c.Cured.Step),
 			figure(s, path+".theory", "A litre as sold covers, nothing lost", of(s, c.Theory, unit.Rates), c.Theory.Step),
 			figure(s, path+".practice", "A litre as sold covers, in practice", of(s, c.Practice, unit.Rates), c.Practice.Step))
+	}
+	if step.Sand != nil {
+		parts = append(parts, runFigures(s, path, step))
+	}
+	if step.Job != nil && step.Job.Kind.Key == "polish" && step.Taken.Step != nil {
+		parts = append(parts, figure(s, path+".taken", "Film taken", of(s, step.Taken, unit.Films), step.Taken.Step))
 	}
 	if f := step.Fill; f != nil {
 		parts = append(parts,
@@ -201,7 +236,7 @@ func stack(s page.State, b plan.Buildup) html {
 			layers = append(layers, draw.Layer{Name: step.Card.Name, Film: float64(step.Added.Value), Text: of(s, step.Added, unit.Films)})
 		case step.Fill != nil:
 			layers = append(layers, draw.Layer{Name: step.Card.Name, Film: float64(step.Job.Thickness.Value), Text: of(s, step.Job.Thickness, unit.Fills), IsFill: true})
-		default:
+		case step.Taken.Value > 0:
 			layers = append(layers, draw.Layer{Name: step.Job.Kind.Name, Film: -float64(step.Taken.Value), Text: of(s, step.Taken, unit.Films)})
 		}
 	}

@@ -97,7 +97,11 @@ func surfaceForm(s page.State, path string) html {
 		field(s, path+".sides"),
 		cutouts(s, path),
 		fieldWith(s, path+".buildup", fieldExtras{Options: buildupOptions(s)}),
-		field(s, path+".ground"), field(s, path+".lies"), field(s, path+".inside"), field(s, path+".by"),
+		field(s, path+".ground"), field(s, path+".water"), field(s, path+".prepared"),
+		fieldWith(s, path+".prepared-grade", fieldExtras{Default: "P120"}),
+		fieldWith(s, path+".ground-age", fieldExtras{Default: "not said", Hint: "For epoxy and laminate that is younger than a few weeks."}),
+		fieldWith(s, path+".patch", stepExtras["patch"]),
+		field(s, path+".lies"), field(s, path+".inside"), field(s, path+".by"),
 		surfaceFigures(s, path),
 	)
 }
@@ -181,7 +185,7 @@ func surfaceFigures(s page.State, path string) html {
 		waits(s, path),
 		figure(s, path+".area", "Area", of(s, p.Area, unit.Areas), p.Area.Step),
 		figure(s, path+".edge", "Edge, for tape", of(s, p.Edge, unit.Runs), p.Edge.Step),
-		surfaceNotes(p), askAt(s, path))
+		surfaceNotes(p), askAt(s, path), surfaceFindings(s, path))
 }
 
 // waits says which field is still to be typed, if the figures wait for one.

@@ -2,6 +2,7 @@ package view
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"shedreckoner/calc/surface"
@@ -20,4 +21,12 @@ func toggled(options []surface.Option, chosen, key string) string {
 		}
 	}
 	return strings.Join(list, " ")
+}
+
+// counted writes how many there are of something.
+func counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
 }

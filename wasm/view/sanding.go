@@ -1,0 +1,152 @@
+package view
+
+import (
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/page"
+)
+
+// runFigures is what a run of grades comes to, grade by grade.
+func runFigures(s page.State, path string, step plan.Step) html {
+	r := step.Sand
+	parts := []html{
+		el("p", a("class", "hint"), txt("Grades: "+gradeWords(r.Grades)+".")),
+		figure(s, path+".taken", "Film taken", of(s, step.Taken, unit.Films), step.Taken.Step),
+		figure(s, path+".flatten", "of it for the texture before it", of(s, r.Flatten, unit.Films), r.Flatten.Step),
+	}
+	for i, stage := range r.Stages {
+		parts = append(parts, stageFigures(s, path+".stage."+strconv.Itoa(i), stage))
+	}
+	parts = append(parts,
+		figure(s, path+".hours", "Hours", of(s, r.Hours, unit.Hours), r.Hours.Step),
+		figure(s, path+".dust", "Dust", of(s, r.Dust, unit.Weights), r.Dust.Step))
+	for _, j := range r.Jumps {
+		parts = append(parts, el("p", a("class", "hint"), txt("From "+j.From.String()+" to "+j.To.String()+" is a step of "+
+			unit.Number(float64(j.Ratio), 3)+": "+j.To.String()+" may leave scratches of "+j.From.String()+". Put a grade in between.")))
+	}
+	if len(r.Fewest) > 0 {
+		parts = append(parts, fewest(s, path, r))
+	}
+	return join(parts...)
+}
+
+func stageFigures(s page.State, id string, stage plan.Stage) html {
+	label := stage.Grade.String()
+	if stage.IsWet {
+		label += ", wet"
+	}
+	if stage.IsOwn {
+		label += ", by your own figure"
+	}
+	parts := []html{figure(s, id, label+" takes at least", of(s, stage.Takes, unit.Films), stage.Takes.Step)}
+	if stage.Pieces.Step != nil {
+		parts = append(parts, figure(s, id+".pieces", stage.Abrasive.Name+", "+stage.Grade.String(), unit.Number(float64(stage.Pieces.Value), 3), stage.Pieces.Step))
+	}
+	return join(parts...)
+}
+
+func fewest(s page.State, path string, r *plan.Sanding) html {
+	return join(
+		figure(s, path+".fewest", "The fewest grades, "+gradeWords(r.Fewest)+", take", of(s, r.FewTake, unit.Films), r.FewTake.Step),
+		action("set", path+".grades", strings.ReplaceAll(gradeWords(r.Fewest), ", ", " "), "Use these", "quiet"))
+}
+
+func gradeWords(grades []sanding.Grade) string {
+	words := make([]string, len(grades))
+	for i, g := range grades {
+		words[i] = g.String()
+	}
+	return strings.Join(words, ", ")
+}
+
+// removals is the builder's own film taken by each grade.
+func removals(s page.State) html {
+	var items []html
+	ids := s.Doc().Items("removal")
+	for i, id := range ids {
+		items = append(items, removalItem(s, "removal."+id, i, len(ids)))
+	}
+	return join(el("p", a("class", "rowsname"), txt("What a grade takes: your own figures")),
+		el("p", a("class", "hint"), txt("Weigh an offcut, or read the film twice at one spot, before and after one grade. Your figure then stands in place of the assumption.")),
+		region("list-removal", "div", a("class", "list", "tabindex", "-1"), items...),
+		action("add", "removal", "", "Add a figure of my own", "quiet"))
+}
+
+func removalItem(s page.State, path string, at, count int) html {
+	open := s.IsOpen(path)
+	grade := s.Doc().Get(path + ".grade")
+	if grade == "" {
+		grade = "Grade not typed"
+	}
+	var takes plan.Removal
+	for _, r := range s.Plan.Removals {
+		if r.Path == path {
+			takes = r
+		}
+	}
+	parts := []html{itemLine(s, path, open, grade, of(s, takes.Takes, unit.Films))}
+	if open {
+		parts = append(parts, fieldWith(s, path+".grade", fieldExtras{Default: "P320"}), field(s, path+".way"))
+		for _, key := range job.RemovalFields(s.Doc().Get(path + ".way")) {
+			extra := fieldExtras{}
+			if key == "cured-density" {
+				extra = fieldExtras{Default: "1.3", Hint: "Cured gel coat: 1.25 to 1.35."}
+			}
+			parts = append(parts, fieldWith(s, path+"."+key, extra))
+		}
+		parts = append(parts, region("figures-"+path, "div", a("class", "figures"), waits(s, path),
+			figure(s, path+".takes", "It takes", of(s, takes.Takes, unit.Films), takes.Takes.Step)), itemTools(path, at, count))
+	}
+	return region("item-"+path, "div", a("class", "item", "data-open", yesNo(open)), parts...)
+}
+
+// readings is the films that were read on a step: combs on a coat, the film of
+// the whole layer on any.
+func readings(s page.State, path string, kind *job.StepKind) html {
+	switch {
+	case kind.IsCoat():
+		return join(
+			readingList(s, path+".comb", "Comb readings, each of one coat", "Add a comb reading", "last-wet", "first-dry"),
+			readingList(s, path+".witness", "Cured film of the layer, as measured", "Add a measured film", "film"))
+	case kind.Key == "sand" || kind.Key == "polish":
+		return readingList(s, path+".witness", "Cured film of the layer after this step, as measured", "Add a measured film", "film")
+	}
+	return nothing
+}
+
+func readingList(s page.State, list, name, add string, keys ...string) html {
+	var lines []html
+	for _, id := range s.Doc().Items(list) {
+		row := list + "." + id
+		cells := []html{fieldWith(s, row+".surface", fieldExtras{Options: surfaceOptions(s), First: "all of it"})}
+		for _, key := range keys {
+			cells = append(cells, field(s, row+"."+key))
+		}
+		cells = append(cells, action("remove", row, "", "Remove", "quiet"))
+		lines = append(lines, el("div", a("class", "row", "id", row, "tabindex", "-1"), cells...))
+	}
+	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
+		el("p", a("class", "rowsname"), txt(name)), region("say-"+list, "div", a("class", "say"), saidOf(s, list)),
+		join(lines...), action("add", list, "", add, "quiet"))
+}
+
+// saidOf is what is wrong with a list as a whole.
+func saidOf(s page.State, list string) html {
+	if err := s.Fresh.RefusedAt(list); err != nil {
+		return el("p", a("class", "bad"), txt(page.Sentence(err, nil, s.Plan.Job.Units)))
+	}
+	return nothing
+}
+
+func surfaceOptions(s page.State) []job.Option {
+	options := []job.Option{}
+	for _, id := range s.Doc().Items("surface") {
+		options = append(options, job.Option{Key: "surface." + id, Name: surfaceName(s, "surface."+id)})
+	}
+	return options
+}
