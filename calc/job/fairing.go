@@ -2,6 +2,7 @@ package job
 
 import (
 	"math"
+	"strings"
 
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/unit"
@@ -62,7 +63,7 @@ func fillFields() []*Field {
 		quantity("row-gap", "from row to row", unit.Sizes, 1e-3, 20),
 		quantity("column-gap", "from reading to reading in a row", unit.Sizes, 1e-3, 20),
 		{Key: "columns", Name: "readings in a row", Kind: Whole, Min: fairing.MinSide, Max: fairing.MaxSide},
-		{Key: "paste", Name: "rows from elsewhere", Kind: Pasted, Max: fairing.MaxPaste, Optional: true},
+		{Key: "paste", Name: "rows from elsewhere", Kind: Pasted, Measure: unit.Fills, Max: fairing.MaxPaste, Optional: true},
 		alikeField(),
 		optional(quantity("raise", "datum raised by", unit.Fills, -maxDepth, maxDepth)),
 		optional(quantity("cut-most", "deepest cut allowed", unit.Fills, 0, maxDepth)),
@@ -77,7 +78,7 @@ func alikeField() *Field {
 // gridRows are the rows of readings, each one line of text: cells parted by
 // semicolons, as they were typed.
 var gridRows = &List{Key: "grid", Max: fairing.MaxSide, Fields: []*Field{
-	{Key: "z", Name: "readings of a row", Kind: Pasted, Max: 4000, Optional: true},
+	{Key: "z", Name: "readings of a row", Kind: Pasted, Measure: unit.Fills, Max: 4000, Optional: true},
 }}
 
 var spots = &List{Key: "spot", Max: 100, Fields: []*Field{
@@ -156,4 +157,43 @@ func (r *reader) spot(path string) Spot {
 		}
 	}
 	return s
+}
+
+// Cells cuts a row of readings into its cells.
+func Cells(row string) []string {
+	if strings.TrimSpace(row) == "" {
+		return nil
+	}
+	cells := strings.Split(row, ";")
+	for i := range cells {
+		cells[i] = strings.TrimSpace(cells[i])
+	}
+	return cells
+}
+
+// Row makes a row of its cells. A semicolon within one would part it.
+func Row(cells []string) string {
+	clean := make([]string, len(cells))
+	for i, c := range cells {
+		clean[i] = strings.TrimSpace(strings.ReplaceAll(c, ";", " "))
+	}
+	return strings.Join(clean, "; ")
+}
+
+// eachInUnit writes the unit behind every bare number of some rows.
+func eachInUnit(text string, scale *unit.Scale) string {
+	rows, err := fairing.Split(text)
+	if err != nil {
+		return text
+	}
+	lines := make([]string, len(rows))
+	for i, row := range rows {
+		for j, cell := range row {
+			if unit.IsBare(cell) {
+				row[j] = cell + " " + scale.Symbol
+			}
+		}
+		lines[i] = Row(row)
+	}
+	return strings.Join(lines, "\n")
 }

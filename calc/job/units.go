@@ -42,6 +42,10 @@ func SetUnit(d Document, m *unit.Measure, to *unit.Scale) Document {
 	lines := slices.Clone(d.lines)
 	for i, line := range d.lines {
 		f := FieldAt(line.Path)
+		if f != nil && f.Measure == m && f.Kind == Pasted {
+			lines[i].Text = eachInUnit(line.Text, old)
+			continue
+		}
 		if f == nil || f.Measure != m || (f.Kind != Quantity && f.Kind != MassOrVolume) || !unit.IsBare(line.Text) {
 			continue
 		}

@@ -29,6 +29,9 @@ var UsualGrades = []int{40, 60, 80, 120, 180, 220, 320, 400, 600, 800, 1000, 120
 // FinestCoarseSheet is the last grade that wears wet sheets as fast as SheetsCoarse.
 const FinestCoarseSheet = 400
 
+// CutCost is what a litre cut off proud spots costs, in litres of filler put on.
+var CutCost = spec[unit.Factor](3, 1, 20, x)
+
 // The strips along edges, where films run thin and boards dwell.
 var (
 	EdgeStrip  = exactly(25*unit.Millimetre, c)

@@ -16,6 +16,8 @@ type Fill struct {
 	Applied   working.Figure[unit.Volume] // put on, with what is sanded off again
 	Depth     working.Figure[unit.Length] // applied, the mean
 	Passes    working.Figure[unit.Factor]
+	Dust      working.Figure[unit.Mass]
+	Grid      *Grid                      // of a grid of readings
 	SandedOff working.Figure[unit.Share] // off again, of what is put on
 }
 
@@ -25,32 +27,45 @@ var knife, _ = material.FindMethod("knife")
 func canFill(c *job.Card) bool { return c.Kind == material.Filler }
 
 func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
-	if !m.needsCard(s, canFill) || !m.needsTyped(s, "thickness", s.Job.Thickness.Step) {
+	if !m.needsCard(s, canFill) {
+		return
+	}
+	var q sums
+	what, known := m.filling(&q, s, area)
+	if !known {
 		return
 	}
 	sanded := s.Job.SandedOff
 	if sanded.Step == nil {
 		sanded = onCard(s.Card, s.Card.SandedOff, "share sanded off", unit.InPercent)
 	}
-	var q sums
-	f := &Fill{SandedOff: sanded, Depth: do2(&q, fairing.AppliedDepth, s.Job.Thickness, sanded)}
-	f.Passes = do2(&q, fairing.Passes, f.Depth, onCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
-	if q.err == nil && area.Value > 0 {
-		f.Left = do2(&q, fairing.Skim, area, s.Job.Thickness)
-		f.Applied = do2(&q, fairing.Applied, f.Left, sanded)
-		loss := ofMethod(knife, knife.Loss, "loss", unit.InPercent)
-		s.Cups = inCups(&q, s.Card, do2(&q, withLoss, do2(&q, film.Weight, f.Applied, densityOf(s.Card)), loss), f.Passes, leftOver(s.Card, knife))
-		mass := s.Cups.Mixed
-		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: do2(&q, volumeOfMass, mass, densityOf(s.Card))})
-		m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
-		s.Kept = do2(&q, film.Weight, f.Left, densityOf(s.Card))
+	f := &Fill{SandedOff: sanded, Left: what.left, Grid: what.grid, Depth: do2(&q, fairing.AppliedDepth, what.depth, sanded)}
+	f.Passes = nothingToFill
+	if f.Depth.Value > unit.Length(unit.Micrometre) {
+		f.Passes = do2(&q, fairing.Passes, f.Depth, onCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
+	}
+	if q.err == nil && f.Left.Value > 0 {
+		m.filler(&q, s, f)
 	}
 	if q.err != nil {
-		m.refuse(s.Path+".thickness", q.err)
+		m.refuse(s.Path+"."+what.field, q.err)
 		return
 	}
-	m.ask(s.Path+".thickness", passBand, float64(s.Job.Thickness.Value))
 	s.Fill, s.Known = f, true
+}
+
+var nothingToFill = working.Given(unit.Factor(1), "passes", unit.InPure, "nothing to fill", source.Exact)
+
+// filler works out what the filling takes, and what of it becomes dust.
+func (m *maker) filler(q *sums, s *Step, f *Fill) {
+	f.Applied = do2(q, fairing.Applied, f.Left, f.SandedOff)
+	f.Dust = do2(q, fairing.MassOf, do2(q, fairing.SandedOff, f.Applied, f.SandedOff), densityOf(s.Card))
+	loss := ofMethod(knife, knife.Loss, "loss", unit.InPercent)
+	s.Cups = inCups(q, s.Card, do2(q, withLoss, do2(q, film.Weight, f.Applied, densityOf(s.Card)), loss), f.Passes, leftOver(s.Card, knife))
+	mass := s.Cups.Mixed
+	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: do2(q, volumeOfMass, mass, densityOf(s.Card))})
+	m.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
+	s.Kept = do2(q, film.Weight, f.Left, densityOf(s.Card))
 }
 
 // as2length reads a card's pass, a film, as the depth that a fill is.

@@ -8,6 +8,6 @@ var Rules = []*working.Rule{
 	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, volumeOfMass.Rule, massOfVolume.Rule, productOfWhole.Rule,
 	filmLeft, coatLeft, polishUsed.Rule, coverRule.Rule, mixOfOneCoat.Rule,
 	sittings.Rule, mixForOne.Rule, allCups.Rule, leftInAll.Rule, withLoss.Rule,
-	throughArea.Rule, coatsAsRead.Rule, areaOfGoes.Rule, coatsOfGoes.Rule, filmOfGoes.Rule,
+	throughArea.Rule, coatsAsRead.Rule, placesAlike.Rule, filletDepth.Rule, deepestReading, deepestSpot, areaOfGoes.Rule, coatsOfGoes.Rule, filmOfGoes.Rule,
 	piecesOf.Rule, piecesOfHours.Rule, piecesWorn.Rule, alongEdge.Rule, massWithSpare.Rule, forCleaning.Rule, sprayTime.Rule,
 }

@@ -17,12 +17,12 @@ func budgetItem(s page.State, path string, b plan.Buildup) html {
 	parts := []html{itemLine(s, item, open, "Film budget", budgetSum(s, &b))}
 	if open {
 		parts = append(parts,
+			region("figures-"+item, "div", a("class", "figures"), budgets(s, &b)),
 			el("div", a("class", "form"),
 				fieldWith(s, path+".thin-share", fieldExtras{Default: "5", Hint: "The thin side is the film that all but this share of the area has."}),
 				fieldWith(s, path+".removal-cv", fieldExtras{Default: "40", Hint: "An assumption: log your own."}),
 				fieldWith(s, path+".unfair", fieldExtras{Default: "0", Hint: "How far the ground lies off the plane that the board sands to."}),
-				fieldWith(s, path+".strip", fieldExtras{Default: "25 mm", Hint: "Along edges films run thin (× 0.7) and boards dwell (× 2): an assumption."})),
-			region("figures-"+item, "div", a("class", "figures"), budgets(s, &b)))
+				fieldWith(s, path+".strip", fieldExtras{Default: "25 mm", Hint: "Along edges films run thin (× 0.7) and boards dwell (× 2): an assumption."})))
 	}
 	return region("item-"+item, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }
@@ -59,7 +59,7 @@ func budgets(s page.State, b *plan.Buildup) html {
 			parts = append(parts, el("h3", nil, txt(name)))
 		}
 		if w.Surface != "" { // the planned ones stand at their steps
-			parts = append(parts, findingLines(s, b, w.Findings))
+			parts = append(parts, findingLines(s, b, w.Findings, false))
 		}
 		parts = append(parts, budgetEnd(s, b, w, id), affordableLines(s, b, w), needLines(s, b, w), budgetPoints(s, b, w, id))
 	}

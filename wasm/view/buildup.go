@@ -106,7 +106,7 @@ func stepItem(s page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	kind := job.FindStepKind(s.Doc().Get(path + ".kind"))
 	step := plannedStep(s, path)
-	parts := []html{itemLine(s, path, open, strconv.Itoa(at+1)+" "+kind.Name+stepCard(s, path), stepSum(s, step)), stepFindings(s, path)}
+	parts := []html{itemLine(s, path, open, strconv.Itoa(at+1)+" "+kind.Name+stepCard(s, path), stepSum(s, step)), stepFindings(s, path, open)}
 	if open {
 		var fields []html
 		for _, key := range kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) }) {

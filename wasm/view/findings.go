@@ -6,39 +6,41 @@ import (
 	"shedreckoner/wasm/page"
 )
 
-// findingLines is what the checks have to say, the red first.
-func findingLines(s page.State, b *plan.Buildup, list []plan.Finding) html {
+// findingLines is what the checks have to say, the red first. In short only
+// what is to be mended or looked at is said, and not what it rests on.
+func findingLines(s page.State, b *plan.Buildup, list []plan.Finding, inShort bool) html {
 	var lines []html
 	for _, severity := range []buildup.Severity{buildup.Refuse, buildup.Ask, buildup.Note} {
 		for i := range list {
-			if list[i].Severity == severity {
-				lines = append(lines, findingLine(s, b, &list[i]))
+			if list[i].Severity == severity && !(inShort && severity == buildup.Note) {
+				lines = append(lines, findingLine(s, b, &list[i], inShort))
 			}
 		}
 	}
-	if len(lines) == 0 {
-		return nothing
-	}
-	return el("ul", a("class", "findings"), lines...)
+	return join(lines...)
 }
 
-var severityClass = map[buildup.Severity]string{buildup.Refuse: "red", buildup.Ask: "asked", buildup.Note: "noted"}
+// severities are how firmly a finding stands, in a class and in a word for
+// those who see no colour.
+var severities = map[buildup.Severity]struct{ class, word string }{
+	buildup.Refuse: {"bad", "Stop:"}, buildup.Ask: {"ask", "Check:"}, buildup.Note: {"hint", "Note:"},
+}
 
-// severityWords stand before a finding, for those who see no colour.
-var severityWords = map[buildup.Severity]string{buildup.Refuse: "Stop:", buildup.Ask: "Check:", buildup.Note: "Note:"}
-
-func findingLine(s page.State, b *plan.Buildup, f *plan.Finding) html {
+func findingLine(s page.State, b *plan.Buildup, f *plan.Finding, inShort bool) html {
 	layer := "This layer"
 	if f.Step < len(b.Steps) && b.Steps[f.Step].Card != nil {
 		layer = b.Steps[f.Step].Card.Name
 	}
 	what, mend, rests := page.Finding(f, layer, s.Plan.Job.Units)
-	parts := []html{el("p", nil, el("strong", nil, txt(severityWords[f.Severity])), txt(" "+capital(what)+" "+mend))}
+	mark := severities[f.Severity]
+	parts := []html{el("p", a("class", mark.class), txt(mark.word+" "+capital(what)+" "+mend))}
 	if where := onlyOn(s, b, f); where != "" {
 		parts = append(parts, el("p", a("class", "source"), txt(where)))
 	}
-	parts = append(parts, el("p", a("class", "source"), txt(rests)))
-	return el("li", a("class", "finding "+severityClass[f.Severity]), parts...)
+	if !inShort {
+		parts = append(parts, el("p", a("class", "source"), txt("Rests on: "+rests)))
+	}
+	return el("div", a("class", "finding"), parts...)
 }
 
 // onlyOn names the surfaces that a finding holds for, where it isn't all of the
@@ -63,8 +65,8 @@ func onlyOn(s page.State, b *plan.Buildup, f *plan.Finding) string {
 	return text + "."
 }
 
-// stepFindings stands below a step's line, open or not.
-func stepFindings(s page.State, path string) html {
+// stepFindings stands below a step's line: in short while the step is shut.
+func stepFindings(s page.State, path string, open bool) html {
 	for i := range s.Plan.Buildups {
 		b := &s.Plan.Buildups[i]
 		var list []plan.Finding
@@ -73,11 +75,11 @@ func stepFindings(s page.State, path string) html {
 				list = append(list, f)
 			}
 		}
-		if len(list) > 0 {
-			return region("findings-"+path, "div", nil, findingLines(s, b, list))
+		if lines := findingLines(s, b, list, !open); !lines.IsEmpty() {
+			return region("findings-"+path, "div", a("class", "findings"), lines)
 		}
 	}
-	return region("findings-"+path, "div", nil)
+	return region("findings-"+path, "div", a("class", "findings", "hidden", ""))
 }
 
 // plannedBudget is the budget that isn't a surface's own.
@@ -110,7 +112,7 @@ func surfaceFindings(s page.State, path string) html {
 	if s.Doc().Get(path+".ground") == "" {
 		parts = append(parts, el("p", a("class", "hint"), txt("Say the ground above: the build-up is checked against it.")))
 	}
-	parts = append(parts, findingLines(s, &b, red))
+	parts = append(parts, findingLines(s, &b, red, true))
 	if asked > 0 {
 		parts = append(parts, el("p", a("class", "hint"), txt(counted(asked, "thing", "things")+" to check on the build-up.")))
 	}

@@ -1,0 +1,237 @@
+package plan
+
+import (
+	"errors"
+	"math"
+
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Grid is what a grid of readings comes to.
+type Grid struct {
+	Raise             working.Figure[unit.Length] // of the datum, as chosen
+	Cut               working.Figure[unit.Volume] // off the proud spots
+	Deepest, Proudest fairing.Cell
+	Depths            [][]unit.Length // below the datum; below zero proud
+
+	Best     working.Figure[unit.Length] // height of the datum at which it costs least
+	BestFill working.Figure[unit.Volume]
+	BestCut  working.Figure[unit.Volume]
+	Curve    []fairing.Datum // from the least filler to the least cutting; empty: there is nothing to trade
+}
+
+// ErrFewRows says that a grid has yet to get its rows.
+var ErrFewRows = errors.New("plan: a grid needs two rows of two readings")
+
+// ErrNoSpots says that no hollow was added yet.
+var ErrNoSpots = errors.New("plan: no hollow added yet")
+
+var (
+	placesAlike = working.Of2("V = n × v", source.Geometry.At("equal places"), source.Exact,
+		working.In("V", "volume of all alike", unit.InLitre, 0, 1e7),
+		[]working.Arg{working.In("n", "how many alike", unit.InPure, 1, 500), working.In("v", "volume of one", unit.InLitre, 0, 1e6)},
+		func(n unit.Factor, v unit.Volume) unit.Volume { return unit.Volume(n) * v })
+
+	filletDepth = working.Of2("d = r × (1 ÷ sin(θ ÷ 2) − 1)", source.Geometry.At("circle in a corner"), source.Exact,
+		working.In("d", "depth at the corner", unit.InMillimetre, 0, 5000),
+		[]working.Arg{working.In("r", "radius", unit.InMillimetre, 1, 200), working.In("θ", "inside angle", unit.InRadian, math.Pi/9, math.Pi*8/9)},
+		func(r unit.Length, theta unit.Angle) unit.Length {
+			return r * unit.Length(1/math.Sin(float64(theta)/2)-1)
+		})
+
+	deepestReading = working.Method("largest of the readings, the datum raised", source.Geometry.At("maximum"), source.Exact,
+		working.Arg{Symbol: "d", Meaning: "depth at the deepest reading", Scale: unit.InMillimetre})
+	deepestSpot = working.Method("largest of the depths", source.Geometry.At("maximum"), source.Exact,
+		working.Arg{Symbol: "d", Meaning: "depth of the deepest place", Scale: unit.InMillimetre})
+
+	sumOfSpots = working.SumRule("filler left on, all places", unit.InLitre)
+)
+
+// filling is what has to be filled: the volume that stays on, and the depth of
+// the deepest place. Field is where a sum that fails is said.
+type filling struct {
+	left  working.Figure[unit.Volume] // without a step: not known without an area
+	depth working.Figure[unit.Length]
+	grid  *Grid
+	field string
+}
+
+// filling reckons what the step fills; false: it waits, or it is refused.
+func (m *maker) filling(q *sums, s *Step, area working.Figure[unit.Area]) (filling, bool) {
+	switch s.Job.Hollows.By {
+	case job.FillGrid:
+		return m.fillGrid(q, s)
+	case job.FillSpot:
+		return m.fillSpots(q, s)
+	}
+	f := filling{depth: s.Job.Thickness, field: "thickness"}
+	if !m.needsTyped(s, "thickness", s.Job.Thickness.Step) {
+		return f, false
+	}
+	if area.Value > 0 {
+		f.left = do2(q, fairing.Skim, area, s.Job.Thickness)
+	}
+	m.ask(s.Path+".thickness", passBand, float64(s.Job.Thickness.Value))
+	return f, true
+}
+
+func (m *maker) fillGrid(q *sums, s *Step) (filling, bool) {
+	f := filling{field: "columns"}
+	grid, ok := m.readGrid(s)
+	if !ok {
+		return f, false
+	}
+	typed := s.Job.Hollows.Grid
+	g := &Grid{Raise: typed.Raise}
+	if g.Raise.Step == nil {
+		g.Raise = working.Given(unit.Length(0), "datum raised by", unit.InMillimetre, "as the straight-edge lay", source.Typed)
+	}
+	g.Deepest, g.Proudest = grid.Extremes(g.Raise.Value)
+	g.Depths = grid.Depths(g.Raise.Value)
+	f.left = do2(q, placesAlike, typed.Alike, grid.Fill(g.Raise))
+	g.Cut = do2(q, placesAlike, typed.Alike, grid.Cut(g.Raise))
+	f.depth = working.By(deepestReading, max(g.Deepest.Depth, 0), g.Raise.Step)
+	f.grid = g
+	return f, m.trade(q, s, g, grid)
+}
+
+// trade looks for the datum at which filler and cutting cost least.
+func (m *maker) trade(q *sums, s *Step, g *Grid, grid *fairing.Grid) bool {
+	typed := s.Job.Hollows.Grid
+	cost := typedOr(typed.CutCost, material.CutCost, "a litre cut costs as much as litres filled", unit.InPure)
+	most := typed.CutMost.Value
+	if typed.CutMost.Step == nil {
+		_, proudest := grid.Extremes(0)
+		most = max(-proudest.Depth, 0)
+	}
+	best, err := grid.Best(fairing.Cost{Fill: 1, Cut: cost.Value}, most)
+	if err != nil {
+		m.refuse(s.Path+".cut-most", err)
+		return false
+	}
+	g.Best = best
+	g.BestFill = do2(q, placesAlike, typed.Alike, grid.Fill(best))
+	g.BestCut = do2(q, placesAlike, typed.Alike, grid.Cut(best))
+	if most > 0 {
+		g.Curve, err = grid.Curve(curvePoints, most)
+	}
+	if err != nil {
+		m.refuse(s.Path+".cut-most", err)
+	}
+	return err == nil
+}
+
+// curvePoints is how finely the trade is drawn.
+const curvePoints = 25
+
+// readGrid reads the rows; false: some are missing or can't be read.
+func (m *maker) readGrid(s *Step) (*fairing.Grid, bool) {
+	typed := s.Job.Hollows.Grid
+	ok := m.needsTyped(s, "row-gap", typed.RowGap.Step)
+	ok = m.needsTyped(s, "column-gap", typed.ColumnGap.Step) && ok
+	rows := make([][]string, len(typed.Rows))
+	columns := typed.Columns
+	for i, row := range typed.Rows {
+		rows[i] = job.Cells(row)
+		if columns == 0 {
+			columns = len(rows[i])
+		}
+		for len(rows[i]) < columns {
+			rows[i] = append(rows[i], "")
+		}
+	}
+	if len(rows) < fairing.MinSide || columns < fairing.MinSide {
+		m.wait(s.Path+".grid", ErrFewRows)
+		return nil, false
+	}
+	readings, err := fairing.Read(rows, m.plan.Job.Units.Scale(unit.Fills))
+	if err != nil {
+		m.badGrid(s, err)
+		return nil, false
+	}
+	if !ok {
+		return nil, false
+	}
+	grid, err := fairing.NewGrid(readings, typed.RowGap, typed.ColumnGap)
+	if err != nil {
+		m.badGrid(s, err)
+	}
+	return grid, err == nil
+}
+
+// badGrid puts an error of the readings at the rows that it is about: blanks
+// are waited for, anything else is refused.
+func (m *maker) badGrid(s *Step, err error) {
+	paths := s.Job.Hollows.Grid.RowPaths
+	var (
+		cells   fairing.CellErrors
+		ragged  *fairing.RaggedError
+		reading *fairing.ReadingError
+	)
+	switch {
+	case errors.As(err, &cells):
+		for _, cell := range cells {
+			path := paths[cell.Row]
+			if cell.Cause == fairing.Blank {
+				m.wait(path, cell)
+			} else {
+				m.refuse(path, cell)
+			}
+		}
+	case errors.As(err, &ragged):
+		m.refuse(paths[ragged.Row], err)
+	case errors.As(err, &reading):
+		m.refuse(paths[reading.Row], err)
+	default:
+		m.refuse(s.Path+".columns", err)
+	}
+}
+
+func (m *maker) fillSpots(q *sums, s *Step) (filling, bool) {
+	f := filling{field: "fill-by"}
+	var volumes []working.Figure[unit.Volume]
+	var depths []*working.Step
+	var deepest unit.Length
+	for i := range s.Job.Hollows.Spots {
+		spot := &s.Job.Hollows.Spots[i]
+		volume, depth, ok := m.spot(q, spot)
+		if !ok {
+			return f, false
+		}
+		volumes = append(volumes, do2(q, placesAlike, spot.Alike, volume))
+		depths, deepest = append(depths, depth.Step), max(deepest, depth.Value)
+	}
+	if len(volumes) == 0 {
+		m.wait(s.Path+".spot", ErrNoSpots)
+		return f, false
+	}
+	f.left = working.Sum(sumOfSpots, volumes...)
+	f.depth = working.By(deepestSpot, deepest, depths...)
+	return f, true
+}
+
+// spot gives the volume and the depth of one place.
+func (m *maker) spot(q *sums, s *job.Spot) (volume working.Figure[unit.Volume], depth working.Figure[unit.Length], ok bool) {
+	ok = m.typed(s.Path, "length", s.Length.Step)
+	if s.Kind == job.Fillet {
+		ok = m.typed(s.Path, "radius", s.Radius.Step) && m.typed(s.Path, "angle", s.Angle.Step) && ok
+		if ok {
+			return do3(q, fairing.Fillet, s.Radius, s.Angle, s.Length), do2(q, filletDepth, s.Radius, s.Angle), true
+		}
+		return volume, depth, false
+	}
+	ok = m.typed(s.Path, "width", s.Width.Step) && m.typed(s.Path, "depth", s.Depth.Step) && ok
+	switch {
+	case !ok:
+	case s.Kind == job.Trough:
+		volume = do3(q, fairing.Trough, s.Width, s.Depth, s.Length)
+	default:
+		volume = do3(q, fairing.BattenHollow, s.Length, s.Width, s.Depth)
+	}
+	return volume, s.Depth, ok
+}
