@@ -1,6 +1,9 @@
 package view
 
 import (
+	"errors"
+	"slices"
+
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
@@ -159,11 +162,18 @@ func noDose(s page.State) html {
 	return join(el("h2", a("class", "bad"), txt("No dose")), reasons(s), goodForOnly(s))
 }
 
+// goodForOnly is the minutes of a test cup, where a smaller cup is all that it takes: whatever else speaks against
+// a dose speaks against a test cup too.
 func goodForOnly(s page.State) html {
-	if !s.Bench.HasHand || !s.Bench.Hand.IsTestOnly {
+	if !s.Bench.HasHand || !s.Bench.Hand.IsTestOnly || slices.ContainsFunc(s.Bench.Reasons, isMoreThanSize) {
 		return nothing
 	}
 	return el("div", a("class", "figures"), goodFor(s))
+}
+
+func isMoreThanSize(err error) bool {
+	var large *cure.CupTooLargeError
+	return !errors.As(err, &large)
 }
 
 func reasons(s page.State) html {
