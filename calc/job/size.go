@@ -1,6 +1,7 @@
 package job
 
 import (
+	"errors"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -40,6 +41,10 @@ func ReadSize(text string) (PackSize, error) {
 	amount, err := unit.ReadDecimal(text)
 	if err != nil {
 		_, err = unit.Read(text, unit.InKilogram) // names the units that fit
+		var which *unit.ReadError
+		if _, byVolume := unit.Read(text, unit.InLitre); errors.As(byVolume, &which) && which.Cause == unit.WhichUnit {
+			return PackSize{}, byVolume // gallons of some kind
+		}
 		if err == nil {
 			err = &unit.ReadError{Text: text, Cause: unit.NotANumber}
 		}

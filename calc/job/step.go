@@ -90,7 +90,7 @@ func stepFields() []*Field {
 		{Key: "kind", Name: "kind of step", Kind: Choice},
 		{Key: "card", Name: "material", Kind: Words},
 		{Key: "method", Name: "method", Kind: Choice},
-		quantity("film", "film", unit.Films, 1e-6, 20e-3),
+		quantity("film", "film", unit.Films, 1e-6, 5e-3),
 		{Key: "film-is", Name: "film is measured", Kind: Choice, Options: []Option{{FilmWet, "wet, as put on"}, {FilmCured, "cured"}}},
 		{Key: "film-for", Name: "film is meant for", Kind: Choice, Options: []Option{{ForAll, "all coats together"}, {ForEach, "each coat"}}},
 		{Key: "coats", Name: "coats", Kind: Whole, Min: 1, Max: 50, Optional: true},

@@ -2,6 +2,8 @@ package plan
 
 import (
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -41,6 +43,7 @@ type Slip struct {
 var (
 	milForMM    = &Slip{"mil typed as mm", float64(unit.Mil / unit.Millimetre)}
 	mmForMil    = &Slip{"mm typed as mil", float64(unit.Millimetre / unit.Mil)}
+	milForUM    = &Slip{"mil typed as µm", float64(unit.Mil / unit.Micrometre)}
 	mmForUM     = &Slip{"mm typed as µm", 1000}
 	umForMM     = &Slip{"µm typed as mm", 1e-3}
 	mmForM      = &Slip{"sizes in mm typed as m", 1e-6}
@@ -55,7 +58,7 @@ var (
 // The bands.
 // Source: common practice.
 var (
-	filmBand    = &Band{"film", unit.InMillimetre, 0.02e-3, 2e-3, []*Slip{milForMM, mmForMil, mmForUM, umForMM}}
+	filmBand    = &Band{"film", unit.InMillimetre, 0.02e-3, 2e-3, []*Slip{milForMM, mmForMil, milForUM, mmForUM, umForMM}}
 	areaBand    = &Band{"area of one surface", unit.InSquareMetre, 0.01, 500, []*Slip{mmForM, cmForMM, mForMM, inForMM, sqftForSqm}}
 	densityBand = &Band{"density", unit.InKilogramPerLitre, 300, 2500, []*Slip{lbPerUSGal, lbPerImpGal}}
 	passBand    = &Band{"pass of filler", unit.InMillimetre, 0.2e-3, 15e-3, []*Slip{milForMM, mmForMil, umForMM}}
@@ -75,19 +78,46 @@ func (m *maker) ask(path string, b *Band, value float64) {
 	if m.doc.Get(job.Real(path)) == text {
 		return
 	}
-	a := Ask{Path: path, Band: b, Value: value, Text: text}
+	m.plan.Asks = append(m.plan.Asks, Ask{Path: path, Band: b, Value: value, Text: text, Otherwise: b.otherwise(value)})
+}
+
+// otherwise tries the band's slips and gives those that lead into it.
+func (b *Band) otherwise(value float64) []Otherwise {
+	var list []Otherwise
 	for _, s := range b.Slips {
 		if v := value * s.Factor; v >= b.Low && v <= b.High {
-			a.Otherwise = append(a.Otherwise, Otherwise{s, v})
+			list = append(list, Otherwise{s, v})
 		}
 	}
-	m.plan.Asks = append(m.plan.Asks, a)
+	return list
+}
+
+// Slips gives what a refused figure of the measure would be if a slip had been
+// made, and the band that it would then lie in; nil: no slip is known.
+func Slips(m *unit.Measure, value float64) (*Band, []Otherwise) {
+	band := map[*unit.Measure]*Band{unit.Films: filmBand, unit.Fills: passBand, unit.Densities: densityBand}[m]
+	if band == nil {
+		return nil, nil
+	}
+	return band, band.otherwise(value)
 }
 
 func (m *maker) askArea(path string, a unit.Area) { m.ask(path, areaBand, float64(a)) }
 
-func (m *maker) checkCoat(s *Step, c *Coat) {
-	m.ask(s.Path+".film", filmBand, float64(c.WetEach.Value))
+// askFilm asks about a film as it was typed: what is tried for a slip is what
+// the builder sees in the field.
+func (m *maker) askFilm(s *Step) { m.ask(s.Path+".film", filmBand, float64(s.Job.Film.Value)) }
+
+// askDensities asks about the densities that were typed on cards.
+func (m *maker) askDensities() {
+	for i := range m.plan.Job.Cards {
+		c := &m.plan.Job.Cards[i]
+		for key, density := range map[string]material.Spec[unit.Density]{".density": c.Density, ".cured-density": c.CuredDensity} {
+			if density.Mark == source.Typed {
+				m.ask(c.Path+key, densityBand, float64(density.Value))
+			}
+		}
+	}
 }
 
 // mostJump is how far a temperature may lie from the last cup's unasked.

@@ -17,7 +17,7 @@ type Coat struct {
 	Wet        working.Figure[unit.WetFilm]        // of all coats
 	Cured      working.Figure[unit.DryFilm]
 	Coats      working.Figure[unit.Factor]
-	AllCoats   working.Figure[unit.Factor] // over all goes
+	AllCoats   working.Figure[unit.Factor]  // over all goes
 	WetEach    working.Figure[unit.WetFilm] // what a comb should read
 	CuredEach  working.Figure[unit.DryFilm]
 	Theory     working.Figure[unit.SpreadingRate] // all coats, per litre as sold, nothing lost
@@ -75,7 +75,7 @@ func (m *maker) coat(s *Step, area working.Figure[unit.Area], edge working.Figur
 		return
 	}
 	s.Coat, s.Known = c, true
-	m.checkCoat(s, c)
+	m.askFilm(s)
 	if area.Value > 0 {
 		if err := m.amounts(s, c, area); err != nil {
 			m.refuse(s.Path+".film", err)

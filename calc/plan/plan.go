@@ -63,6 +63,7 @@ func Make(d job.Document) Plan {
 	m.wornOut()
 	m.order()
 	m.askJumps()
+	m.askDensities()
 	return m.plan
 }
 

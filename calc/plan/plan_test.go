@@ -11,6 +11,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
 )
 
 // lines makes a document of lines "path = text".
@@ -235,6 +236,9 @@ func TestUnlikelyFiguresAreAskedWithTheirSlips(t *testing.T) {
 		{"surface.1.length = 80 mm\nsurface.1.width = 40 mm", "surface.1", "sizes in inches typed as mm"},
 		{"surface.1.length = 90 m\nsurface.1.width = 30 m", "surface.1", "ft² typed as m²"},
 		{"buildup.1.step = 1\nbuildup.1.step.1.kind = fill\nbuildup.1.step.1.card = epoxy-filler\nbuildup.1.step.1.thickness = 50 mm", "buildup.1.step.1.thickness", "mil typed as mm"},
+		{"buildup.1.step.1.film = 16 µm", "buildup.1.step.1.film", "mil typed as µm"},
+		{"buildup.1.step.1.film = 4.9 mm", "buildup.1.step.1.film", "mil typed as mm"},
+		{"card.gelcoat.density = 2.9", "card.gelcoat.density", "lb per US gallon typed as kg/L"},
 	} {
 		d := with(deck(), c.change)
 		p := plan.Make(d)
@@ -253,6 +257,17 @@ func TestUnlikelyFiguresAreAskedWithTheirSlips(t *testing.T) {
 		again := plan.Make(confirmed)
 		assert.Nil(t, again.AskAt(c.path), "once it is real it isn't asked again: %s", c.change)
 	}
+}
+
+// A refused figure is tried for slips too: 10.4 lb/US gal is gel coat.
+func TestSlipsOfWhatIsRefused(t *testing.T) {
+	band, slips := plan.Slips(unit.Densities, 10400)
+	require.Len(t, slips, 2)
+	assert.Equal(t, "lb per US gallon typed as kg/L", slips[0].Slip.Key)
+	assert.InDelta(t, 1246.2, slips[0].Value, 0.1)
+	assert.Equal(t, "density", band.Key)
+	_, slips = plan.Slips(unit.Temperatures, 300)
+	assert.Empty(t, slips)
 }
 
 func TestEveryFigureOpensToItsWorking(t *testing.T) {

@@ -126,14 +126,25 @@ func exampleFor(field *job.Field, units job.Units) string {
 }
 
 func rangeSentence(e *job.RangeError, units job.Units) string {
-	low, high := shown(e.Field.Min, e.Field, units), shown(e.Field.Max, e.Field, units)
-	if e.Value < e.Field.Min {
-		if e.Field.Min >= 0 && e.Value <= 0 {
-			return "This must be more than zero. Type a figure from " + low + " to " + high + "."
-		}
-		return "That is too small. Type a figure from " + low + " to " + high + "."
+	what := "That is too large."
+	switch {
+	case e.Field.Min > 0 && e.Value <= 0:
+		what = "This must be more than zero."
+	case e.Value < e.Field.Min:
+		what = "That is too small."
 	}
-	return "That is too large. Type a figure from " + low + " to " + high + "."
+	return what + " Type a figure from " + shown(e.Field.Min, e.Field, units) + " to " + shown(e.Field.Max, e.Field, units) + "." +
+		slipWords(e.Field.Measure, e.Value)
+}
+
+// slipWords names the slips that would explain a refused figure.
+func slipWords(m *unit.Measure, value float64) string {
+	words := ""
+	band, slips := plan.Slips(m, value)
+	for _, s := range slips {
+		words += " If that was " + s.Slip.Key + ", it is " + unit.Write(s.Value, band.Scale, 3) + "."
+	}
+	return words
 }
 
 func shown(si float64, f *job.Field, units job.Units) string {
@@ -195,7 +206,7 @@ func thickSentence(e *plan.CoatTooThickError, units job.Units) string {
 	if e.Coats > 0 {
 		return text + "Type at least " + unit.Number(float64(e.Coats), 3) + " coats, or leave the field empty."
 	}
-	return text + "Type a thinner film for each coat, and more coats."
+	return text + "Type a thinner film for each coat, and more coats." + slipWords(unit.Films, float64(e.Each))
 }
 
 func thinnerSentence(e *plan.ThinnerError) string {

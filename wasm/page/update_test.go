@@ -214,3 +214,39 @@ func TestNoJobGrowsPastWhatCanBeRead(t *testing.T) {
 	assert.Equal(t, s.Doc(), next.Doc())
 	assert.NotEmpty(t, next.Notice)
 }
+
+// Each refusal has one plain sentence beside its field that says what to type.
+func TestRefusalsSayWhatToType(t *testing.T) {
+	s := demo(t)
+	for _, c := range []struct{ path, text, says string }{
+		{"surface.1.height", "1,500", "Type 1.5 or 1500."},
+		{"surface.1.height", "40 km", "That unit isn't known. These are:"},
+		{"surface.1.height", "0", "This must be more than zero. Type a figure from 1 mm to 100\u202f000 mm."},
+		{"surface.1.height", "tall", "That isn't a number. Type it like 450 mm or 2 ft 6 in."},
+		{"surface.3.count", "1.5", "Type a whole number."},
+		{"surface.1.cutout.1.diameter", "3 m", "The cut-outs are as large as the surface, or larger."},
+		{"buildup.1.step.4.film", "18 mm", "If that was mil typed as mm, it is 0.457 mm."},
+		{"buildup.1.step.4.thinner", "-1 %", "That is too small. Type a figure from 0 % to 50 %."},
+		{"buildup.1.step.4.thinner", "9 %", "over the card's limit of 7.25 % by mass. Type less."},
+		{"buildup.1.step.2.film", "0.5 mm", ""},
+		{"buildup.1.step.2.film", "600", "over the card's largest, 500 µm. Type a thinner film for each coat, and more coats."},
+		{"card.gelcoat.density", "10.4", "If that was lb per US gallon typed as kg/L, it is 1.25 kg/L."},
+		{"card.gelcoat.pack.1.size", "0", "This must be more than zero."},
+		{"card.gelcoat.pack.1.size", "5 m", "That unit doesn't fit here. These do: kg, g, lb, oz, L"},
+		{"card.topcoat.pack.1.size", "1 gal", "Which one? Type US gal or imp gal."},
+		{"surface.1.name", strings.Repeat("x", 401), "Keep it under 400 letters."},
+	} {
+		bad := do(s, "set", c.path, c.text)
+		if c.says == "" {
+			assert.Empty(t, bad.Fresh.Refused, "%s = %q", c.path, c.text)
+			continue
+		}
+		found := false
+		for _, p := range bad.Fresh.Refused {
+			says := strings.ReplaceAll(page.Sentence(p.Err, job.FieldAt(p.Path), bad.Fresh.Job.Units), "\u00a0", " ")
+			found = found || strings.Contains(says, c.says)
+			assert.NotContains(t, says, "This can't be used here", "%s = %q", c.path, c.text)
+		}
+		assert.True(t, found, "%s = %q: %v", c.path, c.text, bad.Fresh.Refused)
+	}
+}
