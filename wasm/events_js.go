@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 	"syscall/js"
 
 	"shedreckoner/wasm/page"
@@ -14,7 +15,7 @@ func (b *border) listen() {
 		b.event(args[0])
 		return nil
 	})
-	for _, kind := range []string{"input", "change", "click", "storage", "shed-update", "shed-answer"} {
+	for _, kind := range []string{"input", "change", "click", "keydown", "paste", "storage", "shed-update", "shed-answer"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -32,6 +33,20 @@ func (b *border) event(e js.Value) {
 		if !button.IsNull() {
 			data := button.Get("dataset")
 			b.handle(page.Message{Verb: text(data, "do"), Path: text(data, "path"), Text: text(data, "text"), At: b.moment()})
+		}
+	case "keydown": // Enter, where the control says what it means
+		if verb := text(target.Get("dataset"), "enter"); verb != "" && e.Get("key").String() == "Enter" {
+			e.Call("preventDefault")
+			b.handle(page.Message{Verb: verb, Path: text(target.Get("dataset"), "path"), At: b.moment()})
+		}
+	case "paste": // more than the control has room for, where it says who takes it
+		verb, pasted := text(target.Get("dataset"), "paste"), e.Get("clipboardData")
+		if verb == "" || !pasted.Truthy() {
+			return
+		}
+		if rows := pasted.Call("getData", "text").String(); strings.ContainsAny(strings.TrimSpace(rows), "\t\n;") {
+			e.Call("preventDefault")
+			b.handle(page.Message{Verb: verb, Path: text(target.Get("dataset"), "path"), Text: rows, At: b.moment()})
 		}
 	case "storage": // another tab has kept something; none for our own
 		if key := e.Get("key"); !key.IsNull() && !e.Get("newValue").IsNull() {
@@ -68,6 +83,9 @@ func isInput(target js.Value, kind string) bool {
 }
 
 func text(data js.Value, key string) string {
+	if data.IsUndefined() {
+		return "" // the event's target is no element: the window itself
+	}
 	if v := data.Get(key); !v.IsUndefined() {
 		return v.String()
 	}

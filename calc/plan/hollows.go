@@ -22,7 +22,7 @@ type Grid struct {
 	Best     working.Figure[unit.Length] // height of the datum at which it costs least
 	BestFill working.Figure[unit.Volume]
 	BestCut  working.Figure[unit.Volume]
-	Curve    []fairing.Datum // from the least filler to the least cutting; empty: there is nothing to trade
+	Curve    []fairing.Datum // of all alike, from the least filler to the least cutting; empty: there is nothing to trade
 }
 
 // ErrFewRows says that a grid has yet to get its rows.
@@ -119,6 +119,10 @@ func (m *maker) trade(q *sums, s *Step, g *Grid, grid *fairing.Grid) bool {
 	g.BestCut = do2(q, placesAlike, typed.Alike, grid.Cut(best))
 	if most > 0 {
 		g.Curve, err = grid.Curve(curvePoints, most)
+	}
+	for i := range g.Curve {
+		g.Curve[i].Fill *= unit.Volume(typed.Alike.Value)
+		g.Curve[i].Cut *= unit.Volume(typed.Alike.Value)
 	}
 	if err != nil {
 		m.refuse(s.Path+".cut-most", err)

@@ -44,6 +44,10 @@ func fairingSentence(err error, units job.Units) string {
 		return "These readings can't be films: at least one must be more than zero."
 	case errors.Is(err, plan.ErrNoGrades):
 		return "Type the first and the last grade."
+	case errors.Is(err, plan.ErrFewRows):
+		return "A grid needs two rows of two readings, or more."
+	case errors.Is(err, plan.ErrNoSpots):
+		return "Add the places to fill."
 	}
 	return gridSentence(err, units)
 }

@@ -28,6 +28,7 @@ type State struct {
 	Screen string
 	Open   map[string]string // list → the item that is open in it
 	Why    string            // the figure whose working is open
+	Cell   string            // the cell of a grid that was typed in last
 	Look   string            // "", "light" or "dark": the system's setting, or the builder's
 
 	Plan  plan.Plan // of the shown job, or the last good one

@@ -72,11 +72,18 @@ func init() { // not a literal: some verbs call Update's own helpers
 		"take":     takeTest,
 		"tick":     tick,
 		"work":     work,
+		"next":     nextCell,
+		"sign":     flipSign,
+		"paste":    pasteCells,
+		"fill":     fillGrid,
 		"did-copy": func(s State, m Message) (State, []Effect) { s.Notice = "Copied."; return s, nil },
 	}
 }
 
 func set(s State, m Message) (State, []Effect) {
+	if row, column, ok := cellAt(m.Path); ok {
+		return setCell(s, row, column, m.Text)
+	}
 	f := job.FieldAt(m.Path)
 	if f == nil || f.Kind == job.Moment || isCupPath(m.Path) && CupPhase(s.Doc(), cupOf(m.Path)) != Ended {
 		return s, nil

@@ -112,7 +112,7 @@ func stepItem(s page.State, path string, at, count int) html {
 		for _, key := range kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) }) {
 			fields = append(fields, stepField(s, path, key))
 		}
-		parts = append(parts, join(fields...), readings(s, path, kind), stepFigures(s, path, step), itemTools(path, at, count))
+		parts = append(parts, join(fields...), hollows(s, path), readings(s, path, kind), stepFigures(s, path, step), itemTools(path, at, count))
 	}
 	return region("item-"+path, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }
@@ -130,8 +130,10 @@ func stepSum(s page.State, step plan.Step) string {
 		return "not planned yet"
 	case step.Coat != nil:
 		return unit.Number(float64(step.Coat.Coats.Value), 3) + " × " + of(s, step.Coat.WetEach, unit.Films) + " wet"
-	case step.Fill != nil:
+	case step.Fill != nil && step.Job.Hollows.By == job.FillMean:
 		return of(s, step.Job.Thickness, unit.Fills)
+	case step.Fill != nil:
+		return of(s, step.Fill.Left, unit.Volumes)
 	case step.Taken.Step == nil:
 		return ""
 	}
@@ -207,10 +209,8 @@ func stepFigures(s page.State, path string, step plan.Step) html {
 	if step.Job != nil && step.Job.Kind.Key == "polish" && step.Taken.Step != nil {
 		parts = append(parts, figure(s, path+".taken", "Film taken", of(s, step.Taken, unit.Films), step.Taken.Step))
 	}
-	if f := step.Fill; f != nil {
-		parts = append(parts,
-			figure(s, path+".passes", "Passes", unit.Number(float64(f.Passes.Value), 3), f.Passes.Step),
-			figure(s, path+".applied", "Put on, what is sanded off again counted", of(s, f.Applied, unit.Volumes), f.Applied.Step))
+	if step.Fill != nil {
+		parts = append(parts, fillFigures(s, path, step))
 	}
 	for _, u := range step.Used {
 		id := path + ".use." + u.Card.Key
@@ -235,7 +235,7 @@ func stack(s page.State, b plan.Buildup) html {
 		case step.Coat != nil:
 			layers = append(layers, draw.Layer{Name: step.Card.Name, Film: float64(step.Added.Value), Text: of(s, step.Added, unit.Films)})
 		case step.Fill != nil:
-			layers = append(layers, draw.Layer{Name: step.Card.Name, Film: float64(step.Job.Thickness.Value), Text: of(s, step.Job.Thickness, unit.Fills), IsFill: true})
+			layers = append(layers, draw.Layer{Name: step.Card.Name, Text: stepSum(s, step), IsFill: true})
 		case step.Taken.Value > 0:
 			layers = append(layers, draw.Layer{Name: step.Job.Kind.Name, Film: -float64(step.Taken.Value), Text: of(s, step.Taken, unit.Films)})
 		}

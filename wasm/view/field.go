@@ -68,6 +68,9 @@ func control(s page.State, path string, f *job.Field, extra fieldExtras) html {
 		}
 		return markup.ControlFor("select", path, state, attrs, list...)
 	}
+	if f.Kind == job.Pasted {
+		return markup.ControlFor("textarea", path, state, append(attrs, a("class", "words", "rows", "4", "spellcheck", "false")...))
+	}
 	attrs = append(attrs, a("type", "text", "spellcheck", "false", "enterkeyhint", "next", "placeholder", extra.Default)...)
 	switch f.Kind {
 	case job.Quantity, job.Money, job.Size:

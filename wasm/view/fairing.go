@@ -1,0 +1,228 @@
+package view
+
+import (
+	"errors"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/draw"
+	"shedreckoner/wasm/markup"
+	"shedreckoner/wasm/page"
+)
+
+// hollows is the readings or places of a fill step that isn't measured by a
+// mean thickness.
+func hollows(s page.State, path string) html {
+	switch s.Doc().Get(path + ".fill-by") {
+	case job.FillGrid:
+		return gridForm(s, path)
+	case job.FillSpot:
+		return spotList(s, path)
+	}
+	return nothing
+}
+
+// gridForm is the readings row by row, the open one to type in.
+func gridForm(s page.State, path string) html {
+	list := path + ".grid"
+	columns := page.Columns(s.Doc(), path)
+	var rows []html
+	for i, id := range s.Doc().Items(list) {
+		rows = append(rows, gridRow(s, list+"."+id, i, columns))
+	}
+	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
+		el("p", a("class", "rowsname"), txt("Readings, from the straight-edge to the surface")),
+		el("p", a("class", "hint"), txt("A hollow is above zero, a proud spot below. Enter goes on to the next reading, and adds a row. Rows can be pasted into any reading.")),
+		el("div", a("class", "list"), rows...),
+		action("add", list, "", "Add a row", "quiet"),
+		action("fill", path, "", "Fill the grid with the rows from elsewhere", "quiet"))
+}
+
+func gridRow(s page.State, item string, at, columns int) html {
+	open := s.IsOpen(item)
+	row := item + ".z"
+	parts := []html{itemLine(s, item, open, "Row "+strconv.Itoa(at+1), strings.ReplaceAll(s.Doc().Get(row), ";", " "))}
+	if open {
+		if columns == 0 {
+			parts = append(parts, el("p", a("class", "hint"), txt("Type above how many readings a row has.")))
+		}
+		parts = append(parts, el("div", a("class", "cells"), gridCells(s, row, at, columns)...))
+	}
+	parts = append(parts, region("say-"+row, "div", a("class", "say"), saidOfRow(s, row)))
+	if open {
+		parts = append(parts, el("div", a("class", "itemtools"),
+			action("sign", item, "", "− Proud: the last reading", "quiet"), action("remove", item, "", "Remove the row", "quiet")))
+	}
+	return region("item-"+item, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
+}
+
+func gridCells(s page.State, row string, at, columns int) []html {
+	cells := job.Cells(s.Doc().Get(row))
+	bad := badCells(s.Fresh.RefusedAt(row))
+	var list []html
+	for c := range max(columns, len(cells)) {
+		text := ""
+		if c < len(cells) {
+			text = cells[c]
+		}
+		path := page.CellPath(row, c)
+		list = append(list, markup.ControlFor("input", path, markup.Control{Value: text, Invalid: bad[c]},
+			a("id", "f-"+path, "class", "cell", "type", "text", "inputmode", "decimal", "enterkeyhint", "next", "autocomplete", "off",
+				"aria-label", "Row "+strconv.Itoa(at+1)+", reading "+strconv.Itoa(c+1), "aria-describedby", "say-"+row,
+				"data-enter", "next", "data-paste", "paste", "placeholder", strconv.Itoa(c+1))))
+	}
+	return list
+}
+
+func badCells(err error) map[int]bool {
+	var cell *fairing.CellError
+	if errors.As(err, &cell) {
+		return map[int]bool{cell.Column: true}
+	}
+	return nil
+}
+
+// saidOfRow is what is wrong with a row, or what it still waits for.
+func saidOfRow(s page.State, row string) html {
+	units := job.ReadUnits(s.Doc())
+	if err := s.Fresh.RefusedAt(row); err != nil {
+		return el("p", a("class", "bad"), txt(page.Sentence(err, nil, units)))
+	}
+	if err := s.Fresh.WaitingAt(row); err != nil {
+		return el("p", a("class", "ask"), txt(page.Sentence(err, nil, units)))
+	}
+	return nothing
+}
+
+// spotList is the hollows, troughs and fillets of a step.
+func spotList(s page.State, path string) html {
+	list := path + ".spot"
+	ids := s.Doc().Items(list)
+	var items []html
+	for i, id := range ids {
+		items = append(items, spotItem(s, list+"."+id, i, len(ids)))
+	}
+	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
+		el("p", a("class", "rowsname"), txt("Places to fill")), el("div", a("class", "list"), items...), action("add", list, "", "Add a place", "quiet"))
+}
+
+var spotHints = map[string]string{
+	job.BattenHollow: "Length and width over all, the depth under the batten at its deepest.",
+	job.Trough:       "Width across, the depth in the middle, and how long it runs.",
+	job.Fillet:       "The radius of the rounded corner, and the angle inside it: 90 degrees for a square corner.",
+}
+
+func spotItem(s page.State, path string, at, count int) html {
+	open := s.IsOpen(path)
+	kind := s.Doc().Get(path + ".is")
+	if kind == "" {
+		kind = job.BattenHollow
+	}
+	name := strconv.Itoa(at + 1)
+	for _, o := range job.FieldAt(path + ".is").Options {
+		if o.Key == kind {
+			name += " " + capital(o.Name)
+		}
+	}
+	parts := []html{itemLine(s, path, open, name, "")}
+	if open {
+		parts = append(parts, field(s, path+".is"), el("p", a("class", "hint"), txt(spotHints[kind])))
+		for _, key := range job.SpotFields(kind) {
+			parts = append(parts, fieldWith(s, path+"."+key, stepExtras[key]))
+		}
+		parts = append(parts, itemTools(path, at, count))
+	}
+	return region("item-"+path, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
+}
+
+// fillFigures is what a fill step comes to.
+func fillFigures(s page.State, path string, step plan.Step) html {
+	f := step.Fill
+	var parts []html
+	if f.Grid != nil {
+		parts = append(parts, gridFigures(s, path, f.Grid))
+	}
+	parts = append(parts,
+		figure(s, path+".passes", "Passes", unit.Number(float64(f.Passes.Value), 3), f.Passes.Step),
+		figure(s, path+".depth", "Put on at the deepest place", of(s, f.Depth, unit.Fills), f.Depth.Step),
+		figure(s, path+".left", "Filler that stays on", of(s, f.Left, unit.Volumes), f.Left.Step),
+		figure(s, path+".applied", "Put on, what is sanded off again counted", of(s, f.Applied, unit.Volumes), f.Applied.Step),
+		figure(s, path+".dust", "Dust", of(s, f.Dust, unit.Weights), f.Dust.Step),
+		figure(s, path+".kept", "Mass that stays on the boat", of(s, step.Kept, unit.Weights), step.Kept.Step))
+	return join(parts...)
+}
+
+func gridFigures(s page.State, path string, g *plan.Grid) html {
+	parts := []html{hollowMap(s, g),
+		el("p", a("class", "hint"), txt(cellWords(s, g))),
+		figure(s, path+".cut", "Cut off proud spots", of(s, g.Cut, unit.Volumes), g.Cut.Step)}
+	if len(g.Curve) > 0 {
+		parts = append(parts, tradePlot(s, g),
+			figure(s, path+".best", "Best height: raise the datum by", of(s, g.Best, unit.Fills), g.Best.Step),
+			figure(s, path+".bestfill", "There it takes filler", of(s, g.BestFill, unit.Volumes), g.BestFill.Step),
+			figure(s, path+".bestcut", "and cutting", of(s, g.BestCut, unit.Volumes), g.BestCut.Step),
+			action("set", path+".raise", unit.Typed(float64(g.Best.Value), s.Plan.Job.Units.Scale(unit.Fills))+" "+s.Plan.Job.Units.Scale(unit.Fills).Symbol, "Use this height", "quiet"))
+	}
+	return join(parts...)
+}
+
+// cellWords says the deepest and the proudest place in words.
+func cellWords(s page.State, g *plan.Grid) string {
+	scale := s.Plan.Job.Units.Scale(unit.Fills)
+	place := func(c fairing.Cell) string {
+		return "row " + strconv.Itoa(c.Row+1) + ", reading " + strconv.Itoa(c.Column+1)
+	}
+	text := "Nothing to fill."
+	if g.Deepest.Depth > 0 {
+		text = "Deepest: " + place(g.Deepest) + ", " + unit.Write(float64(g.Deepest.Depth), scale, 2) + " to fill."
+	}
+	if g.Proudest.Depth < 0 {
+		return text + " Proudest: " + place(g.Proudest) + ", " + unit.Write(-float64(g.Proudest.Depth), scale, 2) + " to cut."
+	}
+	return text + " Nothing is proud."
+}
+
+func hollowMap(s page.State, g *plan.Grid) html {
+	scale := s.Plan.Job.Units.Scale(unit.Fills)
+	depths := make([][]float64, len(g.Depths))
+	for r, row := range g.Depths {
+		for _, d := range row {
+			depths[r] = append(depths[r], float64(d))
+		}
+	}
+	return draw.Map(draw.HollowMap{
+		Title:  "Map of depths in " + scale.Symbol + ". " + cellWords(s, g),
+		Depths: depths,
+		Text:   func(d float64) string { return unit.Number(scale.From(d), 2) },
+		Coarse: func(n int) string {
+			return "Each square shows the deepest of " + strconv.Itoa(n) + " × " + strconv.Itoa(n) + " readings."
+		},
+	})
+}
+
+// tradePlot is filler and cutting over the height of the datum.
+func tradePlot(s page.State, g *plan.Grid) html {
+	height, litres := s.Plan.Job.Units.Scale(unit.Fills), s.Plan.Job.Units.Scale(unit.Volumes)
+	var fill []draw.Point
+	var cut []draw.Span
+	most := 0.
+	for _, d := range g.Curve {
+		x := height.From(float64(d.Raise))
+		y, c := litres.From(float64(d.Fill)), litres.From(float64(d.Cut))
+		fill, cut = append(fill, draw.Point{X: x, Y: y}), append(cut, draw.Span{X: x, High: c})
+		most = max(most, y, c)
+	}
+	number := func(n float64) string { return unit.Number(n, 2) }
+	best := litres.From(float64(g.BestFill.Value))
+	return draw.Curve(draw.CurvePlot{
+		Title: "Filler against cutting as the datum is raised: best at " + of(s, g.Best, unit.Fills) + ", with " + of(s, g.BestFill, unit.Volumes) + " of filler and " + of(s, g.BestCut, unit.Volumes) + " cut",
+		X:     draw.Axis{Label: "datum raised, " + height.Symbol, Ticks: draw.NiceTicks(fill[0].X, fill[len(fill)-1].X, 4, number)},
+		Y:     draw.Axis{Label: "volume, " + litres.Symbol, Ticks: draw.NiceTicks(0, max(most, best), 4, number)},
+		Line:  fill, Band: cut, LineName: "filler", BandName: "cut off",
+		Mark: &draw.Mark{Point: draw.Point{X: height.From(float64(g.Best.Value)), Y: best}, Text: "best"},
+	})
+}
