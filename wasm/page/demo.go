@@ -21,6 +21,7 @@ buildup.1.step.7.wait = 168 h
 buildup.1.step.8.kind = wash
 buildup.1.step.2.kind = coat
 buildup.1.step.2.patch = 12 May, cured hard
+buildup.1.step.2.wait = 4 h
 buildup.1.step.2.card = flowcoat
 buildup.1.step.2.method = nap-roller
 buildup.1.step.2.film = 400 µm
