@@ -12,10 +12,12 @@ import (
 	"shedreckoner/wasm/markup"
 )
 
-var (
-	el = markup.El
-	at = markup.A
-)
+// Functions rather than variables: the compiler then knows that they keep no arguments.
+
+func el(tag string, attrs []markup.Attr, kids ...markup.HTML) markup.HTML {
+	return markup.El(tag, attrs, kids...)
+}
+func at(pairs ...string) []markup.Attr { return markup.A(pairs...) }
 
 // The text of pictures, in units of the picture: about CSS pixels on a phone.
 const (

@@ -9,12 +9,13 @@ package markup
 
 import "strings"
 
-// HTML is a piece of markup. The zero value is nothing.
-type HTML struct{ nodes []*node }
+// HTML is a piece of markup. The zero value is nothing. It is one word, since
+// views are little else than calls that hand it on.
+type HTML struct{ node *node }
 
 type node struct {
 	text  string // escaped text; empty for an element
-	tag   string
+	tag   string // empty for text, and for pieces one after the other
 	attrs string // escaped, with a leading space
 	kids  []*node
 	id    string  // of a region
@@ -35,19 +36,19 @@ func A(pairs ...string) []Attr {
 }
 
 // Text is text between tags.
-func Text(s string) HTML { return HTML{[]*node{{text: escapeText(s)}}} }
+func Text(s string) HTML { return HTML{&node{text: escapeText(s)}} }
 
 // El is an element. It panics on an attribute that would run as script or
 // break the page's policy: style and on….
 func El(tag string, attrs []Attr, kids ...HTML) HTML {
-	return HTML{[]*node{element(tag, attrs, kids)}}
+	return HTML{element(tag, attrs, kids)}
 }
 
 // Region is an element with an id that is compared and replaced on its own.
 func Region(id, tag string, attrs []Attr, kids ...HTML) HTML {
 	n := element(tag, append([]Attr{{"id", id}}, attrs...), kids)
 	n.id = id
-	return HTML{[]*node{n}}
+	return HTML{n}
 }
 
 // Control is what the border sets on a control: neither is markup, so that
@@ -61,32 +62,49 @@ type Control struct {
 func ControlFor(tag, path string, state Control, attrs []Attr, kids ...HTML) HTML {
 	n := element(tag, append([]Attr{{"data-path", path}}, attrs...), kids)
 	n.path, n.state = path, state
-	return HTML{[]*node{n}}
+	return HTML{n}
 }
 
 // Join puts pieces one after the other.
 func Join(pieces ...HTML) HTML {
-	var all HTML
-	for _, p := range pieces {
-		all.nodes = append(all.nodes, p.nodes...)
+	kids := flat(pieces)
+	if len(kids) == 0 {
+		return HTML{}
 	}
-	return all
+	return HTML{&node{kids: kids}}
 }
 
 // IsEmpty says if there is nothing to show.
-func (h HTML) IsEmpty() bool { return len(h.nodes) == 0 }
+func (h HTML) IsEmpty() bool { return h.node == nil }
 
 // String is the whole markup, well-formed as XML.
 func (h HTML) String() string {
 	var b strings.Builder
-	for _, n := range h.nodes {
-		n.write(&b, nil)
+	if h.node != nil {
+		h.node.write(&b, nil)
 	}
 	return b.String()
 }
 
+// flat gives the nodes of pieces, those of joined pieces themselves.
+func flat(pieces []HTML) []*node {
+	list := make([]*node, 0, len(pieces))
+	for _, p := range pieces {
+		switch n := p.node; {
+		case n == nil:
+		case n.isJoined():
+			list = append(list, n.kids...)
+		default:
+			list = append(list, n)
+		}
+	}
+	return list
+}
+
+func (n *node) isJoined() bool { return n.tag == "" && n.kids != nil }
+
 func element(tag string, attrs []Attr, kids []HTML) *node {
-	n := &node{tag: tag}
+	n := &node{tag: tag, kids: flat(kids)}
 	var b strings.Builder
 	for _, a := range attrs {
 		if a.Name == "" {
@@ -95,28 +113,30 @@ func element(tag string, attrs []Attr, kids []HTML) *node {
 		if a.Name == "style" || strings.HasPrefix(a.Name, "on") {
 			panic("markup: attribute " + a.Name + " isn't allowed")
 		}
-		b.WriteString(" " + a.Name + `="` + escapeAttr(a.Value) + `"`)
+		b.WriteString(" ")
+		b.WriteString(a.Name)
+		b.WriteString(`="`)
+		b.WriteString(escapeAttr(a.Value))
+		b.WriteString(`"`)
 	}
 	n.attrs = b.String()
-	for _, k := range kids {
-		n.kids = append(n.kids, k.nodes...)
-	}
 	return n
 }
 
 // write gives the node as text; for a region below the top it calls nested
 // instead, if there is one.
 func (n *node) write(b *strings.Builder, nested func(*node)) {
-	if n.tag == "" {
-		b.WriteString(n.text)
-		return
+	b.WriteString(n.text)
+	if n.tag != "" {
+		b.WriteString("<")
+		b.WriteString(n.tag)
+		b.WriteString(n.attrs)
+		if len(n.kids) == 0 && isVoid[n.tag] {
+			b.WriteString("/>")
+			return
+		}
+		b.WriteString(">")
 	}
-	b.WriteString("<" + n.tag + n.attrs)
-	if len(n.kids) == 0 && isVoid[n.tag] {
-		b.WriteString("/>")
-		return
-	}
-	b.WriteString(">")
 	for _, k := range n.kids {
 		if k.id != "" && nested != nil {
 			nested(k)
@@ -124,7 +144,11 @@ func (n *node) write(b *strings.Builder, nested func(*node)) {
 		}
 		k.write(b, nested)
 	}
-	b.WriteString("</" + n.tag + ">")
+	if n.tag != "" {
+		b.WriteString("</")
+		b.WriteString(n.tag)
+		b.WriteString(">")
+	}
 }
 
 // isVoid is the elements that have no end tag in HTML, and SVG's shapes.

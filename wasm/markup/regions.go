@@ -23,12 +23,12 @@ type Patch struct {
 
 // Cut makes a page of a root region.
 func Cut(root HTML) *Page {
-	if len(root.nodes) != 1 || root.nodes[0].id == "" {
+	if root.node == nil || root.node.id == "" {
 		panic("markup: a page has one root, a region")
 	}
 	p := &Page{Controls: map[string]Control{}}
 	seen := map[string]bool{}
-	p.root = p.cut(root.nodes[0], seen)
+	p.root = p.cut(root.node, seen)
 	return p
 }
 
@@ -62,7 +62,7 @@ func (p *Page) collect(n *node) {
 }
 
 // HTML is the whole page.
-func (p *Page) HTML() string { return HTML{[]*node{p.root.node}}.String() }
+func (p *Page) HTML() string { return HTML{p.root.node}.String() }
 
 // Patches lists the outermost regions that differ from the page before, in
 // their order. Without a page before it is the root.
@@ -84,5 +84,5 @@ func (r *region) patches(before *region, list []Patch) []Patch {
 }
 
 func (r *region) patch() Patch {
-	return Patch{r.node.id, HTML{[]*node{r.node}}.String()}
+	return Patch{r.node.id, HTML{r.node}.String()}
 }

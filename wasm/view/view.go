@@ -9,13 +9,16 @@ import (
 
 type html = markup.HTML
 
-var (
-	el     = markup.El
-	a      = markup.A
-	txt    = markup.Text
-	join   = markup.Join
-	region = markup.Region
-)
+// Functions rather than variables: the compiler then knows that they keep no
+// arguments, and builds the lists of these without the heap.
+
+func el(tag string, attrs []markup.Attr, kids ...html) html { return markup.El(tag, attrs, kids...) }
+func a(pairs ...string) []markup.Attr                       { return markup.A(pairs...) }
+func txt(s string) html                                     { return markup.Text(s) }
+func join(pieces ...html) html                              { return markup.Join(pieces...) }
+func region(id, tag string, attrs []markup.Attr, kids ...html) html {
+	return markup.Region(id, tag, attrs, kids...)
+}
 
 // nothing is left out where there is nothing to show.
 var nothing html
