@@ -19,6 +19,7 @@ type Job struct {
 	Day            Day
 	Tests          []Test
 	Removals       []Removal
+	Putties        []Putty
 }
 
 // Surface is one measured area.

@@ -23,7 +23,7 @@ func Read(d Document) (Job, []Problem) {
 	}
 	j.Cards = r.cards()
 	j.Bench, j.Day, j.Tests = r.bench(), r.day(), r.tests()
-	j.Removals = r.removals()
+	j.Removals, j.Putties = r.removals(), r.putties()
 	return j, r.problems
 }
 

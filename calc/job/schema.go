@@ -18,7 +18,7 @@ type List struct {
 }
 
 // Root is the whole job.
-var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups, removals}}
+var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups, removals, putties}}
 
 var jobFields = []*Field{
 	{Key: "name", Name: "name of the job", Kind: Words, Optional: true},

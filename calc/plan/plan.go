@@ -14,6 +14,7 @@ type Plan struct {
 	Buildups []Buildup
 	Order    Order
 	Removals []Removal
+	Putties  []Putty
 	Area     working.Figure[unit.Area] // of all surfaces
 	Kept     working.Figure[unit.Mass] // what stays on the boat
 
@@ -56,6 +57,7 @@ func Make(d job.Document) Plan {
 	m := &maker{plan: Plan{Job: j, Refused: refused}, doc: d}
 	m.surfaces()
 	m.removals()
+	m.putties()
 	for i := range m.plan.Job.Buildups {
 		m.plan.Buildups = append(m.plan.Buildups, m.buildup(&m.plan.Job.Buildups[i]))
 	}

@@ -27,6 +27,8 @@ func fresh(doc job.Document, list, item, text string) job.Document {
 		}
 	case isStepList(list):
 		doc = freshStep(doc.Set(item+".kind", text), item, text)
+	case list == "putty":
+		doc = freshPutty(doc, item)
 	case list == "card":
 		doc = doc.Set(item+".base", text)
 	}
@@ -53,4 +55,16 @@ func isStepList(list string) bool {
 
 func limitSentence(list *job.List) string {
 	return "A job holds at most " + strconv.Itoa(list.Max) + " of these. Remove one first, or start another job."
+}
+
+// freshPutty starts a putty with the parts that most have.
+func freshPutty(doc job.Document, item string) job.Document {
+	_, id := job.Split(item)
+	doc = doc.Set(item+".name", "Putty "+id)
+	for _, what := range []string{"resin", "hardener", "balloons"} {
+		var part string
+		doc, part = doc.Add(item + ".part")
+		doc = doc.Set(part+".what", what)
+	}
+	return doc
 }

@@ -26,7 +26,7 @@ func buildups(s page.State) html {
 	}
 	return join(region("list-buildup", "div", a("class", "list", "tabindex", "-1"), items...),
 		action("add", "buildup", "", "Add a build-up", "main"),
-		removals(s))
+		removals(s), putties(s))
 }
 
 func buildupName(s page.State, path string) string {

@@ -45,14 +45,14 @@ func gridForm(s page.State, path string) html {
 func gridRow(s page.State, item string, at, columns int) html {
 	open := s.IsOpen(item)
 	row := item + ".z"
-	parts := []html{itemLine(s, item, open, "Row "+strconv.Itoa(at+1), strings.ReplaceAll(s.Doc().Get(row), ";", " "))}
+	parts := []html{itemLine(s, item, open, "Row "+strconv.Itoa(at+1)+": "+strings.ReplaceAll(s.Doc().Get(row), ";", " "), "")}
 	if open {
 		if columns == 0 {
 			parts = append(parts, el("p", a("class", "hint"), txt("Type above how many readings a row has.")))
 		}
-		parts = append(parts, el("div", a("class", "cells"), gridCells(s, row, at, columns)...))
+		parts = append(parts, el("div", a("class", "row cells"), gridCells(s, row, at, columns)...))
 	}
-	parts = append(parts, region("say-"+row, "div", a("class", "say"), saidOfRow(s, row)))
+	parts = append(parts, sayRegion(row, saidOfRow(s, row)))
 	if open {
 		parts = append(parts, el("div", a("class", "itemtools"),
 			action("sign", item, "", "− Proud: the last reading", "quiet"), action("remove", item, "", "Remove the row", "quiet")))
@@ -225,4 +225,14 @@ func tradePlot(s page.State, g *plan.Grid) html {
 		Line:  fill, Band: cut, LineName: "filler", BandName: "cut off",
 		Mark: &draw.Mark{Point: draw.Point{X: height.From(float64(g.Best.Value)), Y: best}, Text: "best"},
 	})
+}
+
+// sayRegion is the place below something for what is wrong with it; it takes no
+// room while there is nothing.
+func sayRegion(path string, what html) html {
+	attrs := a("class", "say")
+	if what.IsEmpty() {
+		attrs = a("class", "say", "hidden", "")
+	}
+	return region("say-"+path, "div", attrs, what)
 }

@@ -131,7 +131,7 @@ func readingList(s page.State, list, name, add string, keys ...string) html {
 		lines = append(lines, el("div", a("class", "row", "id", row, "tabindex", "-1"), cells...))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt(name)), region("say-"+list, "div", a("class", "say"), saidOf(s, list)),
+		el("p", a("class", "rowsname"), txt(name)), sayRegion(list, saidOf(s, list)),
 		join(lines...), action("add", list, "", add, "quiet"))
 }
 

@@ -1,0 +1,95 @@
+package job
+
+import (
+	"strings"
+
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Putty is a filler mixed by hand: what goes into the bucket, and how much of
+// it is wanted.
+type Putty struct {
+	Path, Name string
+	Parts      []PuttyPart
+	Air        working.Figure[unit.Share]
+	Wanted     working.Figure[unit.Volume]
+	Against    string // key of the bought filler that it is compared with
+}
+
+// PuttyPart is one thing in the bucket. Figures without a Step were not typed.
+type PuttyPart struct {
+	Path   string
+	Kind   *material.PuttyPart
+	IsBulk bool // measured by the cup, as a powder lies
+	Mass   working.Figure[unit.Mass]
+	Volume working.Figure[unit.Volume]
+	True   working.Figure[unit.Density]
+	Bulk   working.Figure[unit.Density]
+	Price  string // of a kilogram, exact decimal as typed; empty: not known
+}
+
+var putties = &List{Key: "putty", Max: 20,
+	Fields: []*Field{
+		{Key: "name", Name: "name", Kind: Words, Optional: true},
+		optional(quantity("wanted", "putty wanted", unit.Volumes, 1e-6, 1)),
+		optional(quantity("air", "air stirred in", unit.Percents, 0, 0.3)),
+		{Key: "against", Name: "compared with", Kind: Words, Optional: true},
+	},
+	Lists: []*List{{Key: "part", Max: 12, Fields: partsOfPutty()}},
+}
+
+func partsOfPutty() []*Field {
+	kinds := &Field{Key: "what", Name: "part", Kind: Choice}
+	for _, p := range material.PuttyParts {
+		kinds.Options = append(kinds.Options, Option{p.Key, p.Name})
+	}
+	return []*Field{
+		kinds,
+		{Key: "by", Name: "measured", Kind: Choice, Options: []Option{{PerMass, "by weight"}, {PerVolume, "by volume, as it lies"}}},
+		quantity("mass", "goes in", unit.CupWeights, 0, 100),
+		quantity("volume", "goes in", unit.SmallVolumes, 0, 0.1),
+		optional(quantity("true", "true density", unit.Densities, 20, 8000)),
+		optional(quantity("bulk", "density as it lies", unit.Densities, 20, 8000)),
+		{Key: "price", Name: "price of a kilogram", Kind: Money, Max: 1e6, Optional: true},
+	}
+}
+
+// PuttyPartFields gives the fields that a part shows, by how it is measured.
+func PuttyPartFields(by string) []string {
+	if by == PerVolume {
+		return []string{"volume", "bulk", "true", "price"}
+	}
+	return []string{"mass", "true", "price"}
+}
+
+func (r *reader) putties() []Putty {
+	var list []Putty
+	for _, id := range r.doc.Items("putty") {
+		path := "putty." + id
+		at := under(path, putties)
+		p := Putty{Path: path, Name: r.words(at("name")), Against: r.words(at("against")),
+			Air: typed[unit.Share](r, at, "air"), Wanted: typed[unit.Volume](r, at, "wanted")}
+		for _, part := range r.doc.Items(path + ".part") {
+			p.Parts = append(p.Parts, r.puttyPart(path+".part."+part))
+		}
+		list = append(list, p)
+	}
+	return list
+}
+
+func (r *reader) puttyPart(path string) PuttyPart {
+	at := under(path, putties.list("part"))
+	p := PuttyPart{Path: path, Kind: material.FindPuttyPart(r.choice(at("what"))), IsBulk: r.choice(at("by")) == PerVolume}
+	p.True = typed[unit.Density](r, at, "true")
+	if p.IsBulk {
+		p.Volume, p.Bulk = typed[unit.Volume](r, at, "volume"), typed[unit.Density](r, at, "bulk")
+	} else {
+		p.Mass = typed[unit.Mass](r, at, "mass")
+	}
+	if _, ok := r.number(at("price")); ok {
+		p.Price = strings.TrimSpace(r.doc.Get(path + ".price"))
+	}
+	return p
+}

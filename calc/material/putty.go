@@ -1,0 +1,31 @@
+package material
+
+import "shedreckoner/calc/unit"
+
+// PuttyPart is what goes into a putty mixed by hand, with the densities that
+// hold where none was typed: the true one, of the liquid or of the particles,
+// and that of a powder as it lies.
+type PuttyPart struct {
+	Key, Name  string
+	True, Bulk Spec[unit.Density]
+}
+
+// PuttyParts is every kind of part.
+// Source: makers of spheres and data sheets; the resins common practice.
+var PuttyParts = []*PuttyPart{
+	{"resin", "resin", spec(1.15*kgPerL, 1.08*kgPerL, 1.20*kgPerL, c), spec(1.15*kgPerL, 1.08*kgPerL, 1.20*kgPerL, c)},
+	{"hardener", "hardener", spec(1.00*kgPerL, 0.94*kgPerL, 1.05*kgPerL, c), spec(1.00*kgPerL, 0.94*kgPerL, 1.05*kgPerL, c)},
+	{"balloons", "microballoons", spec(0.25*kgPerL, 0.15*kgPerL, 0.60*kgPerL, p), spec(0.10*kgPerL, 0.07*kgPerL, 0.35*kgPerL, p)},
+	{"silica", "fumed silica", spec(2.2*kgPerL, 2.2*kgPerL, 2.3*kgPerL, p), spec(0.04*kgPerL, 0.03*kgPerL, 0.05*kgPerL, p)},
+	{"other", "another part", spec(1.0*kgPerL, 0.8*kgPerL, 4*kgPerL, x), spec(1.0*kgPerL, 0.3*kgPerL, 4*kgPerL, x)},
+}
+
+// FindPuttyPart gives the kind of part with the key; the first for an unknown one.
+func FindPuttyPart(key string) *PuttyPart {
+	for _, part := range PuttyParts {
+		if part.Key == key {
+			return part
+		}
+	}
+	return PuttyParts[0]
+}

@@ -1,0 +1,149 @@
+package plan
+
+import (
+	"errors"
+
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Putty is a recipe worked out, beside a bought filler.
+type Putty struct {
+	Path    string
+	Known   bool
+	Made    fairing.Putty
+	Parts   []PuttyPart
+	Cost    decimal.NullDecimal // of a litre
+	Against *job.Card           // the bought filler
+	Bought  decimal.NullDecimal // of a litre of it, in its cheapest priced pack
+}
+
+// PuttyPart is what goes in, and what to weigh for the putty wanted.
+type PuttyPart struct {
+	Name  string
+	Mass  working.Figure[unit.Mass]
+	Weigh working.Figure[unit.Mass] // without a step: no volume is wanted
+}
+
+var kindOfPart = map[string]fairing.Kind{
+	"resin": fairing.Resin, "hardener": fairing.Hardener, "balloons": fairing.Balloons, "silica": fairing.Silica, "other": fairing.OtherPart,
+}
+
+func (m *maker) putties() {
+	for i := range m.plan.Job.Putties {
+		m.plan.Putties = append(m.plan.Putties, m.putty(&m.plan.Job.Putties[i]))
+	}
+}
+
+func (m *maker) putty(p *job.Putty) Putty {
+	out := Putty{Path: p.Path, Against: m.plan.Job.CardByKey(p.Against)}
+	if out.Against == nil || !canFill(out.Against) {
+		out.Against = m.plan.Job.CardByKey("epoxy-filler")
+	}
+	out.Bought = litreOf(out.Against)
+	recipe, ok := m.recipe(p)
+	if !ok {
+		return out
+	}
+	made, err := recipe.Mix()
+	if err != nil {
+		m.badPutty(p, err)
+		return out
+	}
+	out.Made, out.Known = made, true
+	for i, part := range recipe.Parts {
+		out.Parts = append(out.Parts, PuttyPart{Name: p.Parts[i].Kind.Name, Mass: part.Mass})
+	}
+	if p.Wanted.Step != nil {
+		weigh, err := recipe.For(p.Wanted)
+		if err != nil {
+			m.refuse(p.Path+".wanted", err)
+			return out
+		}
+		for i := range weigh {
+			out.Parts[i].Weigh = weigh[i]
+		}
+	}
+	out.Cost = m.costOf(p, recipe)
+	return out
+}
+
+// badPutty puts an error of a recipe at it: what adds to nothing is waited for.
+func (m *maker) badPutty(p *job.Putty, err error) {
+	if errors.Is(err, fairing.ErrNothing) {
+		m.wait(p.Path+".part", err)
+		return
+	}
+	m.refuse(p.Path+".part", err)
+}
+
+// recipe takes the parts as typed to masses; false: some wait.
+func (m *maker) recipe(p *job.Putty) (r fairing.Recipe, ok bool) {
+	ok = true
+	r.Air = p.Air
+	if r.Air.Step == nil {
+		r.Air = working.Given(unit.Share(0), "share of air", unit.InPercent, "not typed", source.Assumption)
+	}
+	var q sums
+	for i := range p.Parts {
+		part := &p.Parts[i]
+		density := typedOr(part.True, part.Kind.True, "true density of "+part.Kind.Name, unit.InKilogramPerLitre)
+		mass := part.Mass
+		if part.IsBulk {
+			ok = m.typed(part.Path, "volume", part.Volume.Step) && ok
+			bulk := typedOr(part.Bulk, part.Kind.Bulk, "density of "+part.Kind.Name+" as it lies", unit.InKilogramPerLitre)
+			mass = do2(&q, fairing.MassOf, part.Volume, bulk)
+		} else {
+			ok = m.typed(part.Path, "mass", mass.Step) && ok
+		}
+		r.Parts = append(r.Parts, fairing.Part{Kind: kindOfPart[part.Kind.Key], Mass: mass, Density: density})
+	}
+	if q.err != nil {
+		m.refuse(p.Path+".part", q.err)
+		return r, false
+	}
+	if ok && len(r.Parts) == 0 {
+		m.wait(p.Path+".part", fairing.ErrNothing)
+		return r, false
+	}
+	return r, ok
+}
+
+// costOf is what a litre costs, where every part has its price.
+func (m *maker) costOf(p *job.Putty, r fairing.Recipe) (cost decimal.NullDecimal) {
+	var prices []decimal.Decimal
+	for _, part := range p.Parts {
+		price, err := unit.ReadDecimal(part.Price)
+		if err != nil {
+			return cost
+		}
+		prices = append(prices, price)
+	}
+	litre, err := r.CostPerLitre(prices)
+	return decimal.NullDecimal{Decimal: litre, Valid: err == nil}
+}
+
+// litreOf is what a litre of a card's material costs in its cheapest priced pack.
+func litreOf(c *job.Card) (best decimal.NullDecimal) {
+	for _, p := range c.Packs {
+		price, err := unit.ReadDecimal(p.Price)
+		size := inBasis(c, p.Size)
+		if !p.HasPrice || err != nil || !size.IsPositive() {
+			continue
+		}
+		litre := price.Div(size)
+		if c.SoldBy == material.ByMass {
+			litre = price.Mul(decimal.NewFromFloat(unit.InKilogramPerLitre.From(float64(c.Density.Value)))).Div(size)
+		}
+		if !best.Valid || litre.LessThan(best.Decimal) {
+			best = decimal.NullDecimal{Decimal: litre, Valid: true}
+		}
+	}
+	return best
+}

@@ -1,0 +1,122 @@
+package view
+
+import (
+	"strconv"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/page"
+)
+
+// putties is the fillers mixed by hand.
+func putties(s page.State) html {
+	ids := s.Doc().Items("putty")
+	var items []html
+	for i, id := range ids {
+		items = append(items, puttyItem(s, "putty."+id, i, len(ids)))
+	}
+	return join(el("p", a("class", "rowsname"), txt("Putty mixed by hand")),
+		region("list-putty", "div", a("class", "list", "tabindex", "-1"), items...),
+		action("add", "putty", "", "Add a putty", "quiet"))
+}
+
+func plannedPutty(s page.State, path string) plan.Putty {
+	for _, p := range s.Plan.Putties {
+		if p.Path == path {
+			return p
+		}
+	}
+	return plan.Putty{}
+}
+
+func puttyItem(s page.State, path string, at, count int) html {
+	open := s.IsOpen(path)
+	name := s.Doc().Get(path + ".name")
+	if name == "" {
+		name = "Putty without a name"
+	}
+	p := plannedPutty(s, path)
+	parts := []html{itemLine(s, path, open, name, of(s, p.Made.Density, unit.Densities))}
+	if open {
+		parts = append(parts, el("div", a("class", "form"),
+			field(s, path+".name"), puttyParts(s, path),
+			fieldWith(s, path+".air", fieldExtras{Default: "0"}),
+			fieldWith(s, path+".wanted", fieldExtras{Default: "what the parts make"}),
+			fieldWith(s, path+".against", fieldExtras{Options: cardOptions(s, "fill"), First: "Epoxy fairing filler"}),
+			region("figures-"+path, "div", a("class", "figures"), puttyFigures(s, path, p))),
+			itemTools(path, at, count))
+	}
+	return region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
+}
+
+// puttyParts is what goes into the bucket.
+func puttyParts(s page.State, path string) html {
+	list := path + ".part"
+	var rows []html
+	for i, id := range s.Doc().Items(list) {
+		row := list + "." + id
+		kind := material.FindPuttyPart(s.Doc().Get(row + ".what"))
+		cells := []html{el("p", a("class", "rowname"), txt("Part "+strconv.Itoa(i+1))), field(s, row+".what"), field(s, row+".by")}
+		for _, key := range job.PuttyPartFields(s.Doc().Get(row + ".by")) {
+			cells = append(cells, puttyField(s, row, key, kind))
+		}
+		cells = append(cells, action("remove", row, "", "Remove", "quiet"))
+		rows = append(rows, region("part-"+row, "div", a("class", "row", "tabindex", "-1"), cells...))
+	}
+	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
+		el("p", a("class", "rowsname"), txt("What goes in")), sayRegion(list, saidOf(s, list)), join(rows...), action("add", list, "", "Add a part", "quiet"))
+}
+
+func puttyField(s page.State, row, key string, kind *material.PuttyPart) html {
+	scale := job.ReadUnits(s.Doc()).Scale(unit.Densities)
+	switch key {
+	case "true":
+		return fieldWith(s, row+".true", fieldExtras{Default: unit.Number(scale.From(float64(kind.True.Value)), 3), Hint: "Of the liquid, or of the particles. " + markWords(kind.True.Mark)})
+	case "bulk":
+		return fieldWith(s, row+".bulk", fieldExtras{Default: unit.Number(scale.From(float64(kind.Bulk.Value)), 3), Hint: "Weigh a full cup of it. " + markWords(kind.Bulk.Mark)})
+	case "price":
+		return fieldWith(s, row+".price", fieldExtras{Default: "no price"})
+	}
+	return field(s, row+"."+key)
+}
+
+func puttyFigures(s page.State, path string, p plan.Putty) html {
+	if !p.Known {
+		return waits(s, path)
+	}
+	parts := []html{
+		figure(s, path+".volume", "The parts make", of(s, p.Made.Volume, unit.Volumes), p.Made.Volume.Step),
+		figure(s, path+".mass", "and weigh", of(s, p.Made.Mass, unit.Weights), p.Made.Mass.Step),
+		figure(s, path+".density", "Density of the putty", of(s, p.Made.Density, unit.Densities), p.Made.Density.Step),
+		figure(s, path+".balloons", "Balloons by volume", unit.Write(float64(p.Made.Balloons.Value), unit.InPercent, 3), p.Made.Balloons.Step),
+	}
+	if p.Made.IsDry() {
+		parts = append(parts, el("p", a("class", "ask"), txt("Over 55 % balloons the putty is dry: it tears under the knife and sands to a weak skin. Is that meant?")))
+	}
+	for i, part := range p.Parts {
+		id := path + ".part." + strconv.Itoa(i)
+		if part.Weigh.Step != nil {
+			parts = append(parts, figure(s, id+".weigh", "Weigh "+part.Name, of(s, part.Weigh, unit.CupWeights), part.Weigh.Step))
+		} else {
+			parts = append(parts, figure(s, id+".mass", capital(part.Name)+" weighs", of(s, part.Mass, unit.CupWeights), part.Mass.Step))
+		}
+	}
+	return join(join(parts...), puttyAgainst(s, p))
+}
+
+// puttyAgainst compares the putty with a bought filler.
+func puttyAgainst(s page.State, p plan.Putty) html {
+	scale := s.Plan.Job.Units.Scale(unit.Densities)
+	bought := float64(p.Against.Density.Value)
+	weight := "Density " + unit.Write(float64(p.Made.Density.Value), scale, 3) + "; " + p.Against.Name + ": " + unit.Write(bought, scale, 3) + "."
+	cost := "Type a price for each part, and one on the card of " + p.Against.Name + ", to compare the cost."
+	switch {
+	case p.Cost.Valid && p.Bought.Valid:
+		cost = "A litre costs " + page.Money(p.Cost.Decimal.StringFixed(2), s.Plan) + "; of " + p.Against.Name + " " + page.Money(p.Bought.Decimal.StringFixed(2), s.Plan) + "."
+	case p.Cost.Valid:
+		cost = "A litre costs " + page.Money(p.Cost.Decimal.StringFixed(2), s.Plan) + ". The card of " + p.Against.Name + " has no price yet."
+	}
+	return join(el("p", a("class", "hint"), txt(weight)), el("p", a("class", "hint"), txt(cost)))
+}
