@@ -16,7 +16,7 @@ func main() {
 	b := &border{window: js.Global(), document: js.Global().Get("document")}
 	b.policy = b.window.Get("shedReckonerPolicy")
 	b.listen()
-	b.guarded(func() { b.start() })
+	b.start()
 	data := b.document.Get("documentElement").Get("dataset")
 	if text(data, "update") == "waiting" { // it waited before we listened
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
@@ -34,8 +34,10 @@ type border struct {
 }
 
 func (b *border) start() {
-	state, effects := page.Start(b.kept(), b.moment())
-	b.take(state, effects)
+	kept, now := b.kept(), b.moment()
+	if !b.guarded(func() { b.take(page.Start(kept, now)) }) {
+		b.guarded(func() { b.take(page.StartAside(kept, now)) })
+	}
 }
 
 // handle takes one message through update and views, and only then into the
@@ -53,14 +55,16 @@ func (b *border) take(state page.State, effects []page.Effect) {
 	}
 }
 
-// guarded runs f; a panic is shown, and the page goes on with the last good state.
-func (b *border) guarded(f func()) {
+// guarded runs f and says if it came to its end; a panic is shown, and the page
+// goes on with the last good state.
+func (b *border) guarded(f func()) (ended bool) {
 	defer func() {
 		if r := recover(); r != nil {
 			b.fail(fmt.Sprint(r))
 		}
 	}()
 	f()
+	return true
 }
 
 // fail tells of a mistake of the program.

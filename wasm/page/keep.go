@@ -75,6 +75,28 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 	return s.planned().confident(effects)
 }
 
+// StartAside makes the first state without the jobs that were kept: planning or
+// showing them failed by a mistake of this program. They are set aside like
+// jobs that can't be read.
+func StartAside(kept map[string]string, now Moment) (State, []Effect) {
+	rest := maps.Clone(kept)
+	var effects []Effect
+	for _, key := range slices.Concat(copiesOf(false), copiesOf(true)) {
+		text, found := kept[key]
+		if !found {
+			continue
+		}
+		aside := asideKey(rest, key)
+		effects = append(effects, Effect{Kind: Keep, Key: aside, Text: text}, Effect{Kind: Forget, Key: key})
+		rest[aside] = text
+		delete(rest, key)
+	}
+	s, more := Start(rest, now)
+	return s, append(effects, more...)
+}
+
+func copiesOf(demo bool) []string { both := copies(demo); return both[:] }
+
 // load reads the newer of two copies that can be read.
 func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Effect) {
 	var best Slot

@@ -82,3 +82,16 @@ func TestNoNewVersionUnderAnOpenCup(t *testing.T) {
 	assert.Empty(t, effects)
 	assert.NotEmpty(t, s.Notice)
 }
+
+func TestAJobThatCantBeShownIsSetAside(t *testing.T) {
+	kept := map[string]string{}
+	s, _ := start(t, kept)
+	step(t, s, kept, page.Message{Verb: "add", Path: "surface"}, page.Message{Verb: "add", Path: "surface"})
+	s, effects := page.StartAside(kept, page.Moment{Date: "2026-06-01"})
+	assert.Empty(t, s.Doc().Lines())
+	assert.Len(t, s.Aside, 2, "both copies")
+	store(kept, effects)
+	again, _ := start(t, kept)
+	assert.Empty(t, again.Doc().Lines())
+	assert.Len(t, again.Aside, 2)
+}
