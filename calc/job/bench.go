@@ -73,6 +73,8 @@ var day = &List{Key: "day", Max: 1, Fields: []*Field{
 	{Key: "sun", Name: "the part stands", Kind: Choice, Options: []Option{{"shade", "in the shade"}, {"sun", "in the sun"}}},
 	{Key: "colour", Name: "its colour", Kind: Choice, Options: []Option{{"white", "white"}, {"mid", "middling"}, {"dark", "dark"}}},
 	{Key: "date", Name: "day of the figures", Kind: Words, Optional: true},
+	{Key: "work-from", Name: "work begins at", Kind: Clock, Max: 86400, Optional: true},
+	{Key: "work-to", Name: "work ends at", Kind: Clock, Max: 86400, Optional: true},
 }}
 
 // tests is the builder's own cup tests.
@@ -83,30 +85,6 @@ var tests = &List{Key: "test", Max: 100, Fields: []*Field{
 	temperature("temp", "temperature of the product"),
 	quantity("share", "catalyst, by mass", unit.Percents, 0.002, 0.05),
 	quantity("minutes", "minutes to the gel", unit.Minutes, 30, 24*3600),
-}}
-
-// cups is the cups that were weighed: running, or in the log.
-var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
-	{Key: "card", Name: "material", Kind: Words},
-	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
-	{Key: "step", Name: "coat", Kind: Words, Optional: true},
-	{Key: "method", Name: "method", Kind: Words, Optional: true},
-	{Key: "mixed", Name: "all that was mixed", Kind: Quantity, Measure: unit.CupWeights, Min: 0.001, Max: 21},
-	{Key: "dose", Name: "catalyst", Kind: Words, Optional: true},
-	optional(quantity("share", "catalyst, by mass", unit.Percents, 0, 0.05)),
-	optional(temperature("product-temp", "temperature of the product")),
-	optional(temperature("surface-temp", "temperature of the surface")),
-	optional(quantity("humidity", "humidity of the air", unit.Percents, 0, 1)),
-	{Key: "day", Name: "day", Kind: Words, Optional: true},
-	{Key: "weighed", Name: "weighed at", Kind: Moment, Max: 1e11, Optional: true},
-	{Key: "in", Name: "catalyst in at", Kind: Moment, Max: 1e11, Optional: true},
-	optional(quantity("usable", "usable minutes", unit.Minutes, 0, 24*3600)),
-	optional(quantity("early", "early gel", unit.Minutes, 0, 1e6)),
-	{Key: "ended", Name: "ended at", Kind: Moment, Max: 1e11, Optional: true},
-	{Key: "end", Name: "how it ended", Kind: Words, Optional: true},
-	optional(quantity("gel", "minutes until it gelled, timed", unit.Minutes, 0, 24*3600)),
-	optional(quantity("left", "left over", unit.CupWeights, 0, 21)),
-	{Key: "note", Name: "note", Kind: Words, Optional: true},
 }}
 
 func methodOptions() []Option {
@@ -157,6 +135,7 @@ type Day struct {
 	Low, High, ReadTemp working.Figure[unit.Temperature]
 	ReadHumidity        working.Figure[unit.Share]
 	Sunrise, ReadAt     working.Figure[unit.Time]
+	WorkFrom, WorkTo    working.Figure[unit.Time]
 	InSun               bool
 	Colour              string
 	Date                string

@@ -41,6 +41,7 @@ func (r *reader) card(key string, base material.Card, own bool) Card {
 		}
 	}
 	card.Stock, _ = r.size(path+".stock", cards.field("stock"), &card.Card)
+	card.Counted = r.words(path+".counted", cards.field("counted"))
 	card.Packs = r.packs(path, &card.Card)
 	card.OwnDoses, card.DoseIDs = r.doses(path)
 	card.Patch = r.words(path+".patch", cards.field("patch"))

@@ -18,6 +18,9 @@ type Job struct {
 	Bench          Bench
 	Day            Day
 	Tests          []Test
+	Cups           []Cup
+	Finished       []Finished
+	Learnt         []Learnt
 	Removals       []Removal
 	Putties        []Putty
 }
@@ -89,6 +92,7 @@ type Card struct {
 	Own      bool // a copy that the builder made
 	Packs    []Pack
 	Stock    PackSize
+	Counted  string             // path of the latest cup when the stock was counted
 	Patch    string             // day of a test patch over 30 °C, as typed; empty: none
 	DoseRows int                // typed, whole or not
 	OwnDoses []material.DoseRow // a table from the maker's sheet; empty: the card's own holds

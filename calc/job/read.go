@@ -24,6 +24,7 @@ func Read(d Document) (Job, []Problem) {
 	j.Cards = r.cards()
 	j.Bench, j.Day, j.Tests = r.bench(), r.day(), r.tests()
 	j.Removals, j.Putties = r.removals(), r.putties()
+	r.log(&j)
 	return j, r.problems
 }
 

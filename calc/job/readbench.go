@@ -92,6 +92,8 @@ func (r *reader) day() Day {
 		ReadHumidity: typed[unit.Share](r, at, "read-humidity"),
 		Sunrise:      typed[unit.Time](r, at, "sunrise"),
 		ReadAt:       typed[unit.Time](r, at, "read-at"),
+		WorkFrom:     typed[unit.Time](r, at, "work-from"),
+		WorkTo:       typed[unit.Time](r, at, "work-to"),
 		InSun:        r.choice(at("sun")) == "sun",
 		Colour:       r.choice(at("colour")),
 		Date:         r.doc.Get(DayPath + ".date"),

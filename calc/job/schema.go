@@ -18,7 +18,7 @@ type List struct {
 }
 
 // Root is the whole job.
-var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups, removals, putties}}
+var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups, finished, removals, putties}}
 
 var jobFields = []*Field{
 	{Key: "name", Name: "name of the job", Kind: Words, Optional: true},
@@ -64,6 +64,7 @@ func cardFields() []*Field {
 		{Key: "name", Name: "name", Kind: Words, Optional: true},
 		{Key: "base", Name: "kind of material", Kind: Words, Optional: true},
 		{Key: "stock", Name: "in stock", Kind: Size, Max: 1e5, Optional: true},
+		{Key: "counted", Name: "latest cup when the stock was counted", Kind: Words, Optional: true},
 		{Key: "patch", Name: "test patch over 30 °C that cured, day", Kind: Words, Optional: true},
 		{Key: "note", Name: "note from the sheet", Kind: Words, Optional: true},
 	}

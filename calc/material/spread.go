@@ -18,6 +18,10 @@ var (
 	lossRolled  = exactly[unit.Factor](0.15, x)
 	lossSprayed = exactly[unit.Factor](0.30, x)
 
+	// SurfaceSD is the spread of the logarithm of used ÷ planned from one
+	// finished piece of work to the next, by one hand.
+	SurfaceSD = exactly[unit.Factor](0.20, x)
+
 	// LossFiller is the spread of the logarithm of what filler takes.
 	LossFiller = exactly[unit.Factor](0.25, x)
 

@@ -37,6 +37,11 @@ type Step struct {
 	Kept  working.Figure[unit.Mass]    // mass that stays on the boat
 	Cups  Cups                         // what it is mixed in
 	Used  []Use                        // materials that it takes, sundries among them
+
+	Leaves   working.Figure[unit.Mass] // of mix: leaves the cups, at the base factors
+	FilmOnly unit.Mass                 // of that what the film takes with nothing lost
+	Learnt   *job.Learnt               // taken over from the log; nil: nothing
+	Progress Progress
 }
 
 // Use is an amount of one material, in every measure that is known.
@@ -99,9 +104,13 @@ func filmSteps(steps []Step) []*working.Step {
 func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) Step {
 	out := Step{Job: s, Path: s.Path, Card: m.plan.Job.CardByKey(s.Card)}
 	stepKinds[s.Kind.Key](m, &out, area, edge)
+	hours, sprayed := len(m.sanding), len(m.spraying)
 	m.sundries(&out, area, edge)
+	m.progress(&out, area)
+	m.restHours(&out, m.sanding[hours:])
+	m.restHours(&out, m.spraying[sprayed:])
 	for _, use := range out.Used {
-		m.needs.add(use)
+		m.needs.add(m.rest(&out, use))
 	}
 	return out
 }

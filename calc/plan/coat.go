@@ -263,7 +263,9 @@ func (m *maker) amounts(s *Step, c *Coat, area working.Figure[unit.Area]) error 
 	}
 	c.Mix = do4(&q, film.Mix, area, c.Wet, swallowed, ofMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
 	density := m.mixDensity(&q, s.Card, c.Extra)
-	s.Cups = inCups(&q, s.Card, do2(&q, film.Weight, c.Mix, density), c.AllCoats, leftOver(s.Card, s.Job.Method))
+	s.Leaves = do2(&q, film.Weight, c.Mix, density)
+	s.FilmOnly = s.Leaves.Value * unit.Mass(1-s.Job.Method.Loss.Value) * unit.Mass(c.Wet.Value/(c.Wet.Value+swallowed.Value))
+	s.Cups = inCups(&q, s.Card, s.Leaves, c.AllCoats, leftOver(s.Card, s.Job.Method))
 	c.Product = do2(&q, film.AsSold, do2(&q, volumeOfMass, s.Cups.Mixed, density), c.Extra)
 	mass := do2(&q, film.Weight, c.Product, densityOf(s.Card))
 	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: c.Product})

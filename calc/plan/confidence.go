@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -30,6 +31,7 @@ const (
 	LossCause                       // what the hand loses against the plan
 	SandedOffCause                  // the share of filler that is sanded off
 	UseCause                        // what a polish takes for an area
+	LearntCause                     // used ÷ planned, as it was taken over from the log
 )
 
 // term is an amount of one line that varies with some of the causes.
@@ -76,13 +78,24 @@ func isMeasured(l *Line) bool { return l.Scale == unit.InKilogram || l.Scale == 
 // step adds what a step takes, surface by surface.
 func (d *doubt) step(b *Buildup, s *Step) {
 	shared := d.shared(s)
-	for i := range d.plan.Surfaces {
+	isOpen := func(i int) bool {
 		surface, typed := &d.plan.Surfaces[i], &d.plan.Job.Surfaces[i]
-		if typed.Buildup != b.Path || !surface.Known {
+		return typed.Buildup == b.Path && surface.Known && !slices.Contains(s.Progress.Done, typed.Path)
+	}
+	var area unit.Area
+	for i := range d.plan.Surfaces {
+		if isOpen(i) {
+			area += d.plan.Surfaces[i].Area.Value
+		}
+	}
+	rest := d.plan.openShare(s, area, b.Area.Value)
+	for i := range d.plan.Surfaces {
+		if !isOpen(i) {
 			continue
 		}
+		surface, typed := &d.plan.Surfaces[i], &d.plan.Job.Surfaces[i]
 		causes := append([]int{d.area(typed)}, shared...)
-		share := float64(surface.Area.Value / b.Area.Value)
+		share := float64(surface.Area.Value/b.Area.Value) * rest
 		for _, use := range s.Used {
 			if at, simulated := d.at[use.Card]; simulated {
 				amount := Line{Card: use.Card, Scale: d.line(at).Scale, Mass: use.Mass, Volume: use.Volume}
@@ -104,6 +117,10 @@ func (d *doubt) area(s *job.Surface) int {
 // what is learned of used and planned holds both.
 func (d *doubt) shared(s *Step) []int {
 	card := s.Card
+	if l := s.Learnt; l != nil {
+		spread := order.Belief{Mean: l.Mean, SD: l.SD}.Next(float64(material.SurfaceSD.Value))
+		return []int{d.cause("learnt "+l.Method.Key+" "+card.Key, Cause{Kind: LearntCause, Method: l.Method, Card: card, Spread: spread})}
+	}
 	switch {
 	case s.Coat != nil:
 		m := s.Job.Method

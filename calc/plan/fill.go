@@ -61,11 +61,13 @@ func (m *maker) filler(q *sums, s *Step, f *Fill) {
 	f.Applied = do2(q, fairing.Applied, f.Left, f.SandedOff)
 	f.Dust = do2(q, fairing.MassOf, do2(q, fairing.SandedOff, f.Applied, f.SandedOff), densityOf(s.Card))
 	loss := ofMethod(knife, knife.Loss, "loss", unit.InPercent)
-	s.Cups = inCups(q, s.Card, do2(q, withLoss, do2(q, film.Weight, f.Applied, densityOf(s.Card)), loss), f.Passes, leftOver(s.Card, knife))
+	s.Leaves = do2(q, withLoss, do2(q, film.Weight, f.Applied, densityOf(s.Card)), loss)
+	s.Cups = inCups(q, s.Card, s.Leaves, f.Passes, leftOver(s.Card, knife))
 	mass := s.Cups.Mixed
 	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: do2(q, volumeOfMass, mass, densityOf(s.Card))})
 	m.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
 	s.Kept = do2(q, film.Weight, f.Left, densityOf(s.Card))
+	s.FilmOnly = s.Kept.Value
 }
 
 // as2length reads a card's pass, a film, as the depth that a fill is.

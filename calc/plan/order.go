@@ -32,7 +32,8 @@ type Line struct {
 	Length working.Figure[unit.Length]
 	Pieces working.Figure[unit.Factor]
 	Need   decimal.Decimal // rounded up to what a scale shows
-	Stock  decimal.Decimal
+	Stock  decimal.Decimal // what was counted, less what logged cups took since
+	Taken  decimal.Decimal // by these cups; at most what was counted
 	ToBuy  decimal.Decimal
 	Packs  []PackCount
 	Bought order.Purchase
@@ -118,7 +119,7 @@ func (m *maker) line(n *need) Line {
 		Length: working.Sum(sumOfLength, n.length...),
 		Pieces: working.Sum(sumOfPieces, n.pieces...),
 	}
-	line.Stock = inBasis(n.card, n.card.Stock)
+	m.stock(&line)
 	line.settle(line.amount())
 	return line
 }
@@ -234,9 +235,8 @@ func priced(packs []job.Pack) []job.Pack {
 
 // Buying gives the working of what is bought: how the packs were chosen.
 func (l *Line) Buying() *working.Step {
-	stock := working.Given(unit.Factor(l.Scale.SI(l.Stock.InexactFloat64())), "in stock", l.Scale, "", source.Typed)
 	rule := map[*unit.Scale]*working.Rule{unit.InKilogram: order.PacksByMass, unit.InLitre: order.PacksByVolume, unit.InMetre: order.PacksByLength, unit.InPure: order.PacksByCount}[l.Scale]
-	return working.By(rule, unit.Factor(l.Scale.SI(l.Bought.Bought.InexactFloat64())), l.Why(), stock.Step).Step
+	return working.By(rule, unit.Factor(l.Scale.SI(l.Bought.Bought.InexactFloat64())), l.Why(), l.stockStep()).Step
 }
 
 // boughtMass is the mass of what is bought, where the card tells it.

@@ -57,6 +57,7 @@ func Make(d job.Document) Plan {
 	m := &maker{plan: Plan{Job: j, Refused: refused}, doc: d}
 	m.surfaces()
 	m.removals()
+	m.readLog()
 	m.putties()
 	for i := range m.plan.Job.Buildups {
 		m.plan.Buildups = append(m.plan.Buildups, m.buildup(&m.plan.Job.Buildups[i]))
@@ -76,6 +77,7 @@ type maker struct {
 	needs    needs
 	sanding  []working.Figure[unit.Time] // of all steps
 	spraying []working.Figure[unit.Time]
+	log      logged
 	below    []Step                                         // the steps before the one that is planned
 	own      map[sanding.Grade]working.Figure[unit.DryFilm] // the builder's own removals
 }

@@ -1,0 +1,248 @@
+package job
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// How a cup ended, as it stands in the log.
+const (
+	EndSpread   = "spread"
+	EndGelled   = "gelled in the cup"
+	EndScrapped = "scrapped"
+	EndNoCure   = "didn't go off"
+	EndInFile   = "left open in a file"
+)
+
+// Faults is what can be seen to have gone wrong, by key and name.
+var Faults = []Option{
+	{"tacky", "still tacky"}, {"soft", "dry but soft"}, {"wrinkled", "wrinkled"}, {"pinholes", "pinholes"}, {"sag", "runs and sags"},
+	{"fish-eyes", "fish-eyes"}, {"print-through", "the ground prints through"}, {"chalky", "chalky before polishing"},
+}
+
+// cups is the cups that were weighed: running, or in the log. What was taken
+// down is read as it was then; the builder types what was left over, the
+// minutes to the gel, a fault and a note.
+var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
+	{Key: "card", Name: "material", Kind: Words},
+	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
+	{Key: "step", Name: "coat", Kind: Words, Optional: true},
+	{Key: "method", Name: "method", Kind: Words, Optional: true},
+	{Key: "mixed", Name: "all that was mixed", Kind: Quantity, Measure: unit.CupWeights, Min: 0.001, Max: 21},
+	optional(quantity("product", "product in it", unit.CupWeights, 0, 21)),
+	optional(quantity("thinner", "thinner in it", unit.CupWeights, 0, 21)),
+	optional(quantity("wax", "wax solution in it", unit.CupWeights, 0, 21)),
+	{Key: "catalyst", Name: "catalyst", Kind: Words, Optional: true},
+	optional(quantity("catalyst-mass", "catalyst that went in, by mass", unit.CupWeights, 0, 1)),
+	{Key: "dose", Name: "catalyst", Kind: Words, Optional: true},
+	optional(quantity("share", "catalyst, by mass", unit.Percents, 0, 0.05)),
+	optional(quantity("film", "wet film of one coat, as planned", unit.Films, 0, 20e-3)),
+	optional(temperature("product-temp", "temperature of the product")),
+	optional(temperature("surface-temp", "temperature of the surface")),
+	optional(temperature("air-temp", "temperature of the air")),
+	optional(quantity("humidity", "humidity of the air", unit.Percents, 0, 1)),
+	{Key: "sun", Name: "the part stood", Kind: Words, Optional: true},
+	{Key: "day", Name: "day", Kind: Words, Optional: true},
+	{Key: "weighed", Name: "weighed at", Kind: Moment, Max: 1e11, Optional: true},
+	{Key: "in", Name: "catalyst in at", Kind: Moment, Max: 1e11, Optional: true},
+	optional(quantity("usable", "usable minutes", unit.Minutes, 0, 24*3600)),
+	optional(quantity("early", "early gel", unit.Minutes, 0, 1e6)),
+	{Key: "ended", Name: "ended at", Kind: Moment, Max: 1e11, Optional: true},
+	{Key: "end", Name: "how it ended", Kind: Words, Optional: true},
+	optional(quantity("gel", "minutes until it gelled, timed", unit.Minutes, 0, 24*3600)),
+	optional(quantity("left", "left over in cup and tool, weighed", unit.CupWeights, 0, 21)),
+	{Key: "fault", Name: "what went wrong", Kind: Choice, Options: Faults, Optional: true},
+	{Key: "note", Name: "note", Kind: Words, Optional: true},
+}}
+
+// MaxFinished is how many finished pieces of work a log holds.
+const MaxFinished = 2000
+
+// finished is the pieces of work that are done: a step on one surface or on
+// several. What was planned for them is frozen as it was then.
+var finished = &List{Key: "done", Max: MaxFinished, Fields: []*Field{
+	{Key: "step", Name: "step", Kind: Words},
+	{Key: "surface", Name: "surfaces", Kind: Pasted, Max: 16000},
+	{Key: "card", Name: "material", Kind: Words, Optional: true},
+	{Key: "method", Name: "method", Kind: Words, Optional: true},
+	{Key: "day", Name: "day", Kind: Words, Optional: true},
+	{Key: "at", Name: "done at", Kind: Moment, Max: 1e11, Optional: true},
+	{Key: "cups", Name: "cups that went on", Kind: Pasted, Max: 4000, Optional: true},
+	optional(quantity("planned", "planned to be put on", unit.Weights, 0, 1e5)),
+	optional(quantity("film", "of that the film alone", unit.Weights, 0, 1e5)),
+	optional(quantity("each", "wet film of one coat, as planned", unit.Films, 0, 20e-3)),
+	optional(quantity("used", "put on, what was left over not counted", unit.Weights, 1e-6, 1e5)),
+	optional(temperature("temp", "temperature of the surface")),
+	{Key: "note", Name: "note", Kind: Words, Optional: true},
+}}
+
+// Cup is a cup in the log, or one that runs. Figures without a Step weren't
+// taken down.
+type Cup struct {
+	Path, Card, Tin, Step, Method          string
+	Catalyst, Dose, Day, End, Fault, Note  string
+	Mixed, Product, Thinner, Wax, DoseMass working.Figure[unit.Mass]
+	Left                                   working.Figure[unit.Mass]
+	Share                                  working.Figure[unit.ByMass]
+	Film                                   working.Figure[unit.WetFilm]
+	ProductTemp, SurfaceTemp, AirTemp      working.Figure[unit.Temperature]
+	Humidity                               working.Figure[unit.Share]
+	Usable, Early, Gel                     working.Figure[unit.Time]
+	Weighed, In, Ended                     float64 // seconds since 1970; 0: not yet, or not known
+	IsInSun, IsDark                        bool
+}
+
+// Finished is a step that is done on some surfaces. Figures without a Step
+// weren't taken down.
+type Finished struct {
+	Path, Step, Card, Method, Day string
+	Surfaces                      []string // paths
+	Cups                          []string // paths
+	At                            float64  // seconds since 1970; 0: not known
+	Planned, Film, Used           working.Figure[unit.Mass]
+	Each                          working.Figure[unit.WetFilm]
+	Temperature                   working.Figure[unit.Temperature]
+}
+
+// log reads cups and finished work. What the page took down itself is passed
+// over where it can't be read, as any unknown line is; what the builder types
+// is noted.
+func (r *reader) log(j *Job) {
+	taken := &reader{doc: r.doc, units: r.units}
+	for _, id := range r.doc.Items("cup") {
+		j.Cups = append(j.Cups, r.cup(taken, "cup."+id))
+	}
+	for _, id := range r.doc.Items("done") {
+		j.Finished = append(j.Finished, r.finished(taken, "done."+id))
+	}
+	j.Learnt = learnt(r.doc)
+}
+
+func (r *reader) cup(taken *reader, path string) Cup {
+	at := under(path, cups)
+	words := func(key string) string { return taken.words(at(key)) }
+	mass := func(key string) working.Figure[unit.Mass] { return typed[unit.Mass](taken, at, key) }
+	moment := func(key string) float64 { si, _ := taken.number(at(key)); return si }
+	r.words(at("note"))
+	return Cup{
+		Path: path, Card: words("card"), Tin: strings.TrimSpace(words("tin")), Step: words("step"), Method: words("method"),
+		Catalyst: words("catalyst"), Dose: words("dose"), Day: words("day"), End: words("end"), Fault: r.choice(at("fault")), Note: words("note"),
+		Mixed: mass("mixed"), Product: mass("product"), Thinner: mass("thinner"), Wax: mass("wax"), DoseMass: mass("catalyst-mass"),
+		Left:        typed[unit.Mass](r, at, "left"),
+		Share:       typed[unit.ByMass](taken, at, "share"),
+		Film:        typed[unit.WetFilm](taken, at, "film"),
+		ProductTemp: typed[unit.Temperature](taken, at, "product-temp"), SurfaceTemp: typed[unit.Temperature](taken, at, "surface-temp"),
+		AirTemp: typed[unit.Temperature](taken, at, "air-temp"), Humidity: typed[unit.Share](taken, at, "humidity"),
+		Usable: typed[unit.Time](taken, at, "usable"), Early: typed[unit.Time](taken, at, "early"), Gel: typed[unit.Time](r, at, "gel"),
+		Weighed: moment("weighed"), In: moment("in"), Ended: moment("ended"),
+		IsInSun: strings.HasPrefix(words("sun"), "sun"), IsDark: strings.HasSuffix(words("sun"), "dark"),
+	}
+}
+
+func (r *reader) finished(taken *reader, path string) Finished {
+	at := under(path, finished)
+	r.words(at("note"))
+	moment, _ := taken.number(at("at"))
+	list := func(key string) []string { return strings.Fields(taken.words(at(key))) }
+	return Finished{
+		Path: path, Step: taken.words(at("step")), Card: taken.words(at("card")), Method: taken.words(at("method")), Day: taken.words(at("day")),
+		Surfaces: list("surface"), Cups: list("cups"), At: moment,
+		Planned: typed[unit.Mass](taken, at, "planned"), Film: typed[unit.Mass](taken, at, "film"), Used: typed[unit.Mass](r, at, "used"),
+		Each: typed[unit.WetFilm](taken, at, "each"), Temperature: typed[unit.Temperature](r, at, "temp"),
+	}
+}
+
+// LogProblems lists what of the log can't be read: figures below nothing,
+// moments before 1970, texts that nobody wrote.
+func LogProblems(d Document) []Problem {
+	r := &reader{doc: d, units: ReadUnits(d)}
+	for _, list := range []*List{cups, finished} {
+		for _, id := range d.Items(list.Key) {
+			for _, f := range list.Fields {
+				r.number(list.Key+"."+id+"."+f.Key, f)
+			}
+		}
+	}
+	return r.problems
+}
+
+// Latest is the latest moment that the log tells of, in seconds since 1970.
+func Latest(d Document) float64 {
+	latest := 0.
+	for _, list := range []*List{cups, finished} {
+		for _, id := range d.Items(list.Key) {
+			for _, f := range list.Fields {
+				if si, err := strconv.ParseFloat(d.Get(list.Key+"."+id+"."+f.Key), 64); f.Kind == Moment && err == nil && !math.IsNaN(si) {
+					latest = max(latest, si)
+				}
+			}
+		}
+	}
+	return latest
+}
+
+// Learnt is what the builder took over of a method and card from the log: the
+// mean and standard deviation of ln(used ÷ planned), from so many entries.
+type Learnt struct {
+	Method   *material.Method
+	Card     string
+	Mean, SD float64
+	Entries  int
+}
+
+// LearntPath is where it is kept that something was taken over.
+func LearntPath(method, card string) string { return "learn." + method + "." + card }
+
+// LearntText writes it. Six digits are more than any log holds.
+func LearntText(mean, sd float64, entries int) string {
+	number := func(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
+	return number(mean) + " " + number(sd) + " " + strconv.Itoa(entries)
+}
+
+// The limits of what can be taken over: a hand five times off is a slip of unit.
+const mostLearntMean, mostLearntSD = 1.61, 1.0
+
+// learnt reads what was taken over. A line that can't be is passed over: it is
+// then shown as not taken over.
+func learnt(d Document) []Learnt {
+	var list []Learnt
+	for _, line := range d.Under("learn") {
+		names, parts := strings.Split(line.Path, "."), strings.Fields(line.Text)
+		if len(names) != 3 || len(parts) != 3 {
+			continue
+		}
+		method, known := material.FindMethod(names[1])
+		mean, err1 := strconv.ParseFloat(parts[0], 64)
+		sd, err2 := strconv.ParseFloat(parts[1], 64)
+		n, err3 := strconv.Atoi(parts[2])
+		if known && err1 == nil && err2 == nil && err3 == nil && math.Abs(mean) <= mostLearntMean && sd > 0 && sd <= mostLearntSD && n > 0 && n <= MaxFinished {
+			list = append(list, Learnt{method, names[2], mean, sd, n})
+		}
+	}
+	return list
+}
+
+// LearntOf finds what was taken over of a method and card; nil: nothing.
+func (j *Job) LearntOf(method *material.Method, card string) *Learnt {
+	for i := range j.Learnt {
+		if j.Learnt[i].Method == method && j.Learnt[i].Card == card {
+			return &j.Learnt[i]
+		}
+	}
+	return nil
+}
+
+// CupByPath finds a cup; nil: there is none.
+func (j *Job) CupByPath(path string) *Cup {
+	for i := range j.Cups {
+		if j.Cups[i].Path == path {
+			return &j.Cups[i]
+		}
+	}
+	return nil
+}

@@ -1,0 +1,296 @@
+package plan
+
+import (
+	"slices"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Progress is how far a step has come, by the log.
+type Progress struct {
+	Done  []string                   // paths of the surfaces on which it is finished
+	Open  []string                   // and of those on which it isn't
+	Cups  []string                   // ended cups that belong to no finished work yet
+	PutOn working.Figure[unit.Mass]  // of mix, by these and by running ones
+	Rest  working.Figure[unit.Share] // still to be done; without a step nothing is logged
+}
+
+// IsDone says if the step is finished wherever its build-up goes.
+func (p *Progress) IsDone() bool { return len(p.Done) > 0 && len(p.Open) == 0 }
+
+var (
+	leftToDo = working.Of2("r = max(0, (A − D) ÷ A)", source.House.At("what is left to do"), source.Calculated,
+		working.In("r", "share left to do", unit.InPure, 0, 1),
+		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 1e-6, 1e5), working.In("D", "area done", unit.InSquareMetre, 0, 1e5)},
+		func(a, done unit.Area) unit.Share { return unit.Share(max(0, (a-done)/a)) })
+
+	leftToPutOn = working.Of4("r = max(0, (A − D) ÷ A − U ÷ N)", source.House.At("what is left to do"), source.Calculated,
+		working.In("r", "share left to do", unit.InPure, 0, 1),
+		[]working.Arg{
+			working.In("A", "area", unit.InSquareMetre, 1e-6, 1e5), working.In("D", "area done", unit.InSquareMetre, 0, 1e5),
+			working.In("U", "put on by cups of work that isn't finished", unit.InKilogram, 0, 1e6),
+			working.In("N", "mix for all of it, as learned", unit.InKilogram, 1e-3, 1e7),
+		},
+		func(a, done unit.Area, u, n unit.Mass) unit.Share {
+			return unit.Share(max(0, float64((a-done)/a)-float64(u/n)))
+		})
+
+	asLearnt = working.Of2("N = n × f", source.House.At("used ÷ planned"), source.Calculated,
+		working.In("N", "mix for all of it, as learned", unit.InKilogram, 0, 1e7),
+		[]working.Arg{working.In("n", "mix for all of it, as planned", unit.InKilogram, 0, 1e6), factorLearnt},
+		func(n unit.Mass, f unit.Factor) unit.Mass { return n * unit.Mass(f) })
+
+	factorLearnt = working.In("f", "used ÷ planned, as learned", unit.InPure, 0.1, 10)
+	restShare    = working.In("r", "share left to do", unit.InPure, 0, 1)
+
+	restMass   = restLearnt[unit.Mass](unit.InKilogram)
+	restVolume = restLearnt[unit.Volume](unit.InLitre)
+	restPieces = restOf[unit.Factor](unit.InPure)
+	restLength = restOf[unit.Length](unit.InMetre)
+	restTime   = restOf[unit.Time](unit.InHour)
+
+	putOnRule = working.Of2("U = max(0, m − L)", source.House.At("what leaves the cup"), source.Calculated,
+		working.In("U", "put on", unit.InGram, 0, 1e6),
+		[]working.Arg{working.In("m", "all in the cup", unit.InGram, 0, 1e6), working.In("L", "left over in cup and tool", unit.InGram, 0, 1e6)},
+		func(m, left unit.Mass) unit.Mass { return max(0, m-left) })
+
+	putOnSum = working.SumRule("put on by logged cups", unit.InKilogram)
+	doneSum  = working.SumRule("area done", unit.InSquareMetre)
+
+	notLearnt   = working.Given(unit.Factor(1), "used ÷ planned", unit.InPure, "nothing taken over from the log", source.Exact)
+	nothingDone = working.Given(unit.Share(1), "share left to do", unit.InPure, "nothing logged", source.Exact)
+	noneLeft    = working.Given(unit.Mass(0), "left over", unit.InGram, "nothing known of the method", source.Assumption)
+)
+
+func restLearnt[Q unit.Quantity](scale *unit.Scale) working.Rule3[Q, unit.Share, unit.Factor, Q] {
+	return working.Of3("N = n × r × f", source.House.At("what is left to do"), source.Calculated,
+		working.In("N", "need for the rest", scale, 0, 1e10),
+		[]working.Arg{working.In("n", "need for all of it, as planned", scale, 0, 1e9), restShare, factorLearnt},
+		func(n Q, r unit.Share, f unit.Factor) Q { return n * Q(r) * Q(f) })
+}
+
+func restOf[Q unit.Quantity](scale *unit.Scale) working.Rule2[Q, unit.Share, Q] {
+	return working.Of2("N = n × r", source.House.At("what is left to do"), source.Calculated,
+		working.In("N", "need for the rest", scale, 0, 1e9),
+		[]working.Arg{working.In("n", "need for all of it", scale, 0, 1e9), restShare},
+		func(n Q, r unit.Share) Q { return n * Q(r) })
+}
+
+// logged is what the log says before anything is planned.
+type logged struct {
+	putOn   map[string]working.Figure[unit.Mass] // by path of the cup; missing: not known
+	claimed map[string]bool                      // cups that belong to finished work
+}
+
+// readLog reads what each cup put on. Where nothing was typed of what was left
+// over, the method's usual leftover is taken, as the plan takes it.
+func (m *maker) readLog() {
+	m.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}}
+	for i := range m.plan.Job.Finished {
+		for _, cup := range m.plan.Job.Finished[i].Cups {
+			m.log.claimed[cup] = true
+		}
+	}
+	for i := range m.plan.Job.Cups {
+		c := &m.plan.Job.Cups[i]
+		if f, known := m.onFrom(c); known {
+			m.log.putOn[c.Path] = f
+		}
+	}
+}
+
+// onFrom is what a cup put on; false: not known.
+func (m *maker) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
+	left := c.Left
+	switch {
+	case c.Mixed.Step == nil || c.In == 0 && c.Left.Step == nil:
+		return working.Figure[unit.Mass]{}, false
+	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9):
+		m.refuse(c.Path+".left", &job.RangeError{Field: &job.Field{Key: "left", Measure: unit.CupWeights, Max: float64(c.Mixed.Value)}, Value: float64(c.Left.Value)})
+		return working.Figure[unit.Mass]{}, false
+	case c.Left.Step != nil:
+	case c.End == job.EndGelled || c.End == job.EndInFile:
+		return working.Figure[unit.Mass]{}, false
+	case c.End == job.EndScrapped:
+		left = c.Mixed
+	default:
+		left = m.usuallyLeft(c)
+	}
+	var q sums
+	f := do2(&q, putOnRule, c.Mixed, left)
+	return f, q.err == nil
+}
+
+func (m *maker) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
+	card := m.plan.Job.CardByKey(c.Card)
+	method, known := material.FindMethod(c.Method)
+	if card != nil && canFill(card) {
+		method, known = knife, true
+	}
+	if card == nil || !known {
+		return noneLeft
+	}
+	return leftOver(card, method)
+}
+
+// progress looks up in the log how far a step has come, and what is left of it.
+func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
+	p := &s.Progress
+	steps, _ := job.Split(s.Path)
+	buildup, _ := job.Split(steps)
+	var done []working.Figure[unit.Area]
+	for i := range m.plan.Job.Surfaces {
+		surface := &m.plan.Job.Surfaces[i]
+		if surface.Buildup != buildup {
+			continue
+		}
+		if !m.isDone(s.Path, surface.Path) {
+			p.Open = append(p.Open, surface.Path)
+			continue
+		}
+		p.Done = append(p.Done, surface.Path)
+		if planned := &m.plan.Surfaces[i]; planned.Known {
+			done = append(done, planned.Area)
+		}
+	}
+	var cups []working.Figure[unit.Mass]
+	for i := range m.plan.Job.Cups {
+		c := &m.plan.Job.Cups[i]
+		if c.Step != s.Path || m.log.claimed[c.Path] {
+			continue
+		}
+		if c.End != "" {
+			p.Cups = append(p.Cups, c.Path)
+		}
+		cups = appendKnown(cups, m.log.putOn[c.Path])
+	}
+	p.PutOn = working.Sum(putOnSum, cups...)
+	if s.Card != nil && (s.Coat != nil || s.Fill != nil) {
+		s.Learnt = m.plan.Job.LearntOf(methodOf(s), s.Card.Key)
+	}
+	if area.Value > 0 && (len(done) > 0 || p.PutOn.Value > 0) {
+		m.left(s, area, working.Sum(doneSum, done...))
+	}
+}
+
+// left works out the share of a step that is still to be done.
+func (m *maker) left(s *Step, area, done working.Figure[unit.Area]) {
+	var q sums
+	if s.Leaves.Value > unit.Gram {
+		s.Progress.Rest = do4(&q, leftToPutOn, area, done, s.Progress.PutOn, do2(&q, asLearnt, s.Leaves, learntFactor(s.Learnt)))
+	} else {
+		s.Progress.Rest = do2(&q, leftToDo, area, done)
+	}
+	if q.err != nil {
+		m.refuse(s.Path+".card", q.err)
+	}
+}
+
+func (m *maker) isDone(step, surface string) bool {
+	return slices.ContainsFunc(m.plan.Job.Finished, func(f job.Finished) bool {
+		return f.Step == step && slices.Contains(f.Surfaces, surface)
+	})
+}
+
+// methodOf is the method of a coat or fill.
+func methodOf(s *Step) *material.Method {
+	if s.Fill != nil {
+		return knife
+	}
+	return s.Job.Method
+}
+
+// learntFactor is used ÷ planned as it was taken over; 1 where nothing was.
+func learntFactor(l *job.Learnt) working.Figure[unit.Factor] {
+	if l == nil {
+		return notLearnt
+	}
+	entries := working.Given(unit.Factor(l.Entries), "entries in the log", unit.InPure, "taken over by you", source.Typed)
+	return working.By(order.Learning, order.Belief{Mean: l.Mean}.Factor(), entries.Step)
+}
+
+// rest is what is still needed of a use, with the learnt factor.
+func (m *maker) rest(s *Step, u Use) Use {
+	left := s.Progress.Rest
+	if left.Step == nil && s.Learnt == nil {
+		return u
+	}
+	if left.Step == nil {
+		left = nothingDone
+	}
+	var q sums
+	f := learntFactor(s.Learnt)
+	if u.Mass.Step != nil {
+		u.Mass = do3(&q, restMass, u.Mass, left, f)
+	}
+	if u.Volume.Step != nil {
+		u.Volume = do3(&q, restVolume, u.Volume, left, f)
+	}
+	if u.Pieces.Step != nil {
+		u.Pieces = do2(&q, restPieces, u.Pieces, left)
+	}
+	if u.Length.Step != nil {
+		u.Length = do2(&q, restLength, u.Length, left)
+	}
+	if q.err != nil {
+		m.refuse(s.Path+".card", q.err)
+	}
+	return u
+}
+
+// restHours leaves of the hours that a step added what is still to be done.
+func (m *maker) restHours(s *Step, hours []working.Figure[unit.Time]) {
+	for i, h := range hours {
+		if left := s.Progress.Rest; left.Step != nil && h.Step != nil {
+			var q sums
+			hours[i] = do2(&q, restTime, h, left)
+		}
+	}
+}
+
+// openShare is the share of the open surfaces' work that is still to be done:
+// less than one where cups have gone on that belong to no finished work yet.
+func (p *Plan) openShare(s *Step, openArea, area unit.Area) float64 {
+	if s.Progress.Rest.Step == nil || openArea <= 0 {
+		return 1
+	}
+	return min(1, float64(s.Progress.Rest.Value)*float64(area/openArea))
+}
+
+// Share is what a step was planned to put on the surfaces, at the base factors:
+// all of the mix that leaves the cups, and of that the film alone. It is false
+// for a step that puts on nothing, and while its amounts aren't known.
+func (p *Plan) Share(step string, surfaces []string) (planned, film unit.Mass, each unit.WetFilm, known bool) {
+	s, b := p.StepAt(step)
+	if s == nil || s.Leaves.Value <= 0 || b.Area.Value <= 0 {
+		return 0, 0, 0, false
+	}
+	var area unit.Area
+	for i := range p.Surfaces {
+		if slices.Contains(surfaces, p.Surfaces[i].Path) && p.Surfaces[i].Known {
+			area += p.Surfaces[i].Area.Value
+		}
+	}
+	share := unit.Mass(area / b.Area.Value)
+	if s.Coat != nil {
+		each = s.Coat.WetEach.Value
+	}
+	return s.Leaves.Value * share, s.FilmOnly * share, each, share > 0
+}
+
+// StepAt finds a planned step and its build-up; nil: there is none.
+func (p *Plan) StepAt(path string) (*Step, *Buildup) {
+	for i := range p.Buildups {
+		for j := range p.Buildups[i].Steps {
+			if p.Buildups[i].Steps[j].Path == path {
+				return &p.Buildups[i].Steps[j], &p.Buildups[i]
+			}
+		}
+	}
+	return nil, nil
+}

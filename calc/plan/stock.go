@@ -1,0 +1,86 @@
+package plan
+
+import (
+	"strconv"
+	"strings"
+
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+var (
+	stockLeftMass   = stockLeft[unit.Mass](unit.InKilogram)
+	stockLeftVolume = stockLeft[unit.Volume](unit.InLitre)
+)
+
+func stockLeft[Q unit.Quantity](scale *unit.Scale) working.Rule2[Q, Q, Q] {
+	return working.Of2("S = max(0, s − g)", source.House.At("stock falls as cups are logged"), source.Calculated,
+		working.In("S", "in stock now", scale, 0, 1e6),
+		[]working.Arg{working.In("s", "in stock when it was counted", scale, 0, 1e6), working.In("g", "in cups logged since", scale, 0, 1e6)},
+		func(s, gone Q) Q { return max(0, s-gone) })
+}
+
+// stock is what was counted of a material, less what went into cups since.
+func (m *maker) stock(l *Line) {
+	l.Stock = inBasis(l.Card, l.Card.Stock)
+	if !l.Stock.IsPositive() {
+		return
+	}
+	var taken unit.Mass
+	for i := range m.plan.Job.Cups {
+		if c := &m.plan.Job.Cups[i]; c.In > 0 && isAfter(c.Path, l.Card.Counted) {
+			taken += m.takenBy(c, l.Card)
+		}
+	}
+	if taken > 0 {
+		size := job.PackSize{Amount: decimal.NewFromFloat(float64(taken)).Round(6), Scale: unit.InKilogram}
+		l.Taken = decimal.Min(l.Stock, inBasis(l.Card, size))
+		l.Stock = l.Stock.Sub(l.Taken)
+	}
+}
+
+// takenBy is how much of a material went into a cup. A cup of an older job
+// doesn't say what was added: all of it counts as product.
+func (m *maker) takenBy(c *job.Cup, card *job.Card) unit.Mass {
+	switch product := m.plan.Job.CardByKey(c.Card); {
+	case card.Key == c.Card && c.Product.Step == nil:
+		return c.Mixed.Value
+	case card.Key == c.Card:
+		return c.Product.Value
+	case card.Key == waxCard:
+		return c.Wax.Value
+	case card.Key == c.Catalyst:
+		return c.DoseMass.Value
+	case product != nil && card.Key == product.Thinner:
+		return c.Thinner.Value
+	}
+	return 0
+}
+
+// isAfter says if a cup was logged after the stock was counted. Cups are
+// numbered as they come, and a number is never used twice.
+func isAfter(cup, counted string) bool {
+	number := func(path string) (int, error) { return strconv.Atoi(strings.TrimPrefix(path, "cup.")) }
+	n, err := number(cup)
+	last, err2 := number(counted)
+	return err2 != nil || err == nil && n > last
+}
+
+// stockStep gives the working of what is in stock.
+func (l *Line) stockStep() *working.Step {
+	now := working.Given(unit.Factor(l.Scale.SI(l.Stock.InexactFloat64())), "in stock", l.Scale, "", source.Typed)
+	if l.Taken.IsZero() {
+		return now.Step
+	}
+	counted, taken := l.Scale.SI(l.Stock.Add(l.Taken).InexactFloat64()), l.Scale.SI(l.Taken.InexactFloat64())
+	const name, gone, origin = "in stock when it was counted", "in cups logged since", "the log"
+	var q sums
+	if l.Scale == unit.InKilogram {
+		return do2(&q, stockLeftMass, working.Given(unit.Mass(counted), name, l.Scale, "", source.Typed), working.Given(unit.Mass(taken), gone, l.Scale, origin, source.Calculated)).Step
+	}
+	return do2(&q, stockLeftVolume, working.Given(unit.Volume(counted), name, l.Scale, "", source.Typed), working.Given(unit.Volume(taken), gone, l.Scale, origin, source.Calculated)).Step
+}
