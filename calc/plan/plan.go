@@ -14,6 +14,7 @@ type Plan struct {
 	Buildups []Buildup
 	Order    Order
 	Removals []Removal
+	Lessons  []Lesson // what the log teaches, by method and material
 	Putties  []Putty
 	Area     working.Figure[unit.Area] // of all surfaces
 	Kept     working.Figure[unit.Mass] // what stays on the boat
@@ -66,6 +67,7 @@ func Make(d job.Document) Plan {
 	m.wornOut()
 	m.order()
 	m.askJumps()
+	m.lessons()
 	m.askDensities()
 	return m.plan
 }

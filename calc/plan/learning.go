@@ -1,0 +1,224 @@
+package plan
+
+import (
+	"errors"
+	"slices"
+	"strings"
+
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Lesson is what the log teaches of one method with one material.
+type Lesson struct {
+	Method *material.Method
+	Card   *job.Card
+	Before working.Figure[unit.Factor] // used ÷ planned as it was believed
+	After  working.Figure[unit.Factor] // and as the entries have it; without a step there is none yet
+	Belief order.Belief                // the same, as a logarithm
+	Likely [2]unit.Factor              // 5 % and 95 % of the next works lie below
+	Count  int                         // entries that count
+	Taken  *job.Learnt                 // what the builder took over; nil: nothing
+	Log    []LessonEntry
+}
+
+// LessonEntry is one finished piece of work in a lesson.
+type LessonEntry struct {
+	Path          string
+	Used, Planned working.Figure[unit.Mass]
+	Film          unit.Mass // of the planned, what the film alone takes
+	Ratio         unit.Factor
+	Err           error // why it doesn't count; nil: it does
+}
+
+// Why an entry doesn't count, besides an *order.LogError.
+var (
+	ErrNoUse     = errors.New("plan: nothing is known of what was used")
+	ErrLeftOpen  = errors.New("plan: what was left over of a cup isn't typed")
+	ErrUnlikely  = errors.New("plan: far off what was planned: yet to be confirmed")
+	ErrNoPlanned = errors.New("plan: nothing was planned when it was logged")
+)
+
+var (
+	usedBand = &Band{"used ÷ planned", unit.InPure, 0.5, 2, []*Slip{gForKg, kgForG}}
+	gForKg   = &Slip{"g typed as kg", 1e-3}
+	kgForG   = &Slip{"kg typed as g", 1000}
+
+	plannedByComb = working.Of3("N = n × c ÷ w", source.House.At("film as read with a comb"), source.Assumption,
+		working.In("N", "planned for the film that was read", unit.InKilogram, 0, 1e7),
+		[]working.Arg{
+			working.In("n", "planned, frozen when it was logged", unit.InKilogram, 0, 1e5),
+			working.In("c", "wet film of one coat, read with a comb", unit.InMicrometre, 1, 20000),
+			working.In("w", "wet film of one coat, planned", unit.InMicrometre, 1, 20000),
+		},
+		func(n unit.Mass, c, w unit.WetFilm) unit.Mass { return n * unit.Mass(c/w) })
+
+	combMean = working.Method("mean of the combs read on these surfaces", source.Practice.At("reading a wet-film comb"), source.CommonPractice,
+		working.Arg{Symbol: "c", Meaning: "wet film of one coat", Scale: unit.InMicrometre})
+)
+
+// lessons learns from the finished work, by method and material.
+func (m *maker) lessons() {
+	for i := range m.plan.Job.Finished {
+		f := &m.plan.Job.Finished[i]
+		method, known := material.FindMethod(f.Method)
+		if card := m.plan.Job.CardByKey(f.Card); known && card != nil {
+			l := m.lesson(method, card)
+			l.Log = append(l.Log, m.entry(f))
+		}
+	}
+	for _, taken := range m.plan.Job.Learnt { // taken over, though its entries may be gone
+		if card := m.plan.Job.CardByKey(taken.Card); card != nil {
+			m.lesson(taken.Method, card)
+		}
+	}
+	for i := range m.plan.Lessons {
+		m.plan.Lessons[i].learn()
+	}
+}
+
+func (m *maker) lesson(method *material.Method, card *job.Card) *Lesson {
+	at := slices.IndexFunc(m.plan.Lessons, func(l Lesson) bool { return l.Method == method && l.Card == card })
+	if at < 0 {
+		at = len(m.plan.Lessons)
+		m.plan.Lessons = append(m.plan.Lessons, Lesson{Method: method, Card: card, Taken: m.plan.Job.LearntOf(method, card.Key)})
+	}
+	return &m.plan.Lessons[at]
+}
+
+// prior is what is believed before anything is learned: the plan is right, to
+// within the method's usual spread.
+func (l *Lesson) prior() order.Belief {
+	sd := l.Method.LossSD()
+	if canFill(l.Card) {
+		sd = material.LossFiller
+	}
+	return order.Belief{SD: float64(sd.Value)}
+}
+
+// learn works out the belief after the entries that count.
+func (l *Lesson) learn() {
+	before := l.prior()
+	spread := working.Given(unit.Factor(before.SD), "usual spread of the logarithm, s0", unit.InPure, l.Method.Name, source.Assumption)
+	between := working.Given(material.SurfaceSD.Value, "spread from one work to the next, σ", unit.InPure, "", material.SurfaceSD.Mark)
+	l.Before = working.Given(before.Factor(), "used ÷ planned", unit.InPure, "before anything is logged", source.Assumption)
+	var entries []order.Entry
+	from := []*working.Step{spread.Step, between.Step}
+	for i := range l.Log {
+		e := &l.Log[i]
+		if e.Err != nil {
+			continue
+		}
+		entries = append(entries, order.Entry{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: true, SD: float64(material.SurfaceSD.Value)})
+		from = append(from, e.Used.Step, e.Planned.Step)
+	}
+	belief, err := order.Learn(before, entries)
+	if len(entries) == 0 || err != nil {
+		return
+	}
+	l.Belief, l.Count = belief, len(entries)
+	l.After = working.By(order.Learning, belief.Factor(), from...)
+	next := belief.Next(float64(material.SurfaceSD.Value))
+	l.Likely = [2]unit.Factor{unit.Factor(next.At(-ofRange / 2)), unit.Factor(next.At(ofRange / 2))}
+}
+
+// IsCurrent says if what was taken over is what the entries say now.
+func (l *Lesson) IsCurrent() bool {
+	return l.Taken != nil && l.Count > 0 && l.Text() == job.LearntText(l.Taken.Mean, l.Taken.SD, l.Taken.Entries)
+}
+
+// Text is the line that takes the lesson over.
+func (l *Lesson) Text() string { return job.LearntText(l.Belief.Mean, l.Belief.SD, l.Count) }
+
+// entry reads one finished piece of work, and says why it doesn't count.
+func (m *maker) entry(f *job.Finished) LessonEntry {
+	e := LessonEntry{Path: f.Path, Planned: f.Planned, Film: f.Film.Value}
+	if e.Used, e.Err = m.usedOn(f); e.Err != nil {
+		return e
+	}
+	if f.Planned.Value <= 0 {
+		e.Err = ErrNoPlanned
+		return e
+	}
+	hasComb := m.byComb(f, &e)
+	e.Ratio = unit.Factor(e.Used.Value / e.Planned.Value)
+	m.ask(f.Path+".used", usedBand, float64(e.Ratio))
+	_, e.Err = order.Learn(order.Belief{SD: 1}, []order.Entry{{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: hasComb, SD: 1}})
+	if e.Err == nil && m.plan.AskAt(f.Path+".used") != nil {
+		e.Err = ErrUnlikely
+	}
+	return e
+}
+
+// usedOn is what was put on: as typed, or by the cups that went on.
+func (m *maker) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
+	if f.Used.Step != nil {
+		return f.Used, nil
+	}
+	var cups []working.Figure[unit.Mass]
+	for _, path := range f.Cups {
+		c := m.plan.Job.CupByPath(path)
+		on, known := m.log.putOn[path]
+		if c == nil || !known && c.In == 0 {
+			continue // removed since, or never got its catalyst
+		}
+		if !known {
+			return working.Figure[unit.Mass]{}, ErrLeftOpen
+		}
+		cups = append(cups, on)
+	}
+	if sum := working.Sum(putOnSum, cups...); sum.Value > 0 {
+		return sum, nil
+	}
+	return working.Figure[unit.Mass]{}, ErrNoUse
+}
+
+// byComb plans an entry again for the film that a comb has shown on its
+// surfaces, and says if there was one.
+func (m *maker) byComb(f *job.Finished, e *LessonEntry) bool {
+	step := m.jobStep(f.Step)
+	if step == nil || f.Each.Value <= 0 {
+		return false
+	}
+	var sum unit.WetFilm
+	var from []*working.Step
+	for _, c := range step.Combs {
+		if c.Surface != "" && !slices.Contains(f.Surfaces, c.Surface) || c.FirstDry.Step == nil || c.FirstDry.Value <= c.LastWet.Value {
+			continue
+		}
+		if mid, err := film.CombMid.Figure(c.LastWet, c.FirstDry); err == nil {
+			sum += mid.Value
+			from = append(from, mid.Step)
+		}
+	}
+	if len(from) == 0 {
+		return false
+	}
+	read := working.By(combMean, sum/unit.WetFilm(len(from)), from...)
+	planned, err := plannedByComb.Figure(f.Planned, read, f.Each)
+	if err == nil {
+		e.Film *= unit.Mass(read.Value / f.Each.Value)
+		e.Planned = planned
+	}
+	return err == nil
+}
+
+func (m *maker) jobStep(path string) *job.Step {
+	for i := range m.plan.Job.Buildups {
+		b := &m.plan.Job.Buildups[i]
+		if !strings.HasPrefix(path, b.Path+".") {
+			continue
+		}
+		for j := range b.Steps {
+			if b.Steps[j].Path == path {
+				return &b.Steps[j]
+			}
+		}
+	}
+	return nil
+}
