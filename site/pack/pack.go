@@ -109,7 +109,13 @@ func collect(ctx context.Context, program string) (map[string][]byte, error) {
 	return parts, nil
 }
 
-// compile builds a package for the browser, without anything of the place or the commit it was built at.
+// buildFlags leave out what only a debugger reads, and everything of the place and the commit the program is built at.
+// Nothing is inlined but in the runtime: that saves a thirteenth of what is loaded, and costs a sixth of the speed; without
+// inlining in the runtime, whose allocator and maps are all but made of small functions, it would cost as much again.
+var buildFlags = []string{"-trimpath", "-buildvcs=false", "-ldflags=-s -w",
+	"-gcflags=all=-l", "-gcflags=runtime=", "-gcflags=internal/runtime/...=", "-gcflags=internal/abi="}
+
+// compile builds a package for the browser.
 func compile(ctx context.Context, program string) ([]byte, error) {
 	dir, err := os.MkdirTemp("", "shed-reckoner-")
 	if err != nil {
@@ -117,7 +123,7 @@ func compile(ctx context.Context, program string) ([]byte, error) {
 	}
 	defer os.RemoveAll(dir)
 	out := filepath.Join(dir, "program.wasm")
-	cmd := exec.CommandContext(ctx, "go", "build", "-trimpath", "-buildvcs=false", "-ldflags=-s -w", "-o", out, program)
+	cmd := exec.CommandContext(ctx, "go", slices.Concat([]string{"build", "-o", out}, buildFlags, []string{program})...)
 	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
 	if said, err := cmd.CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("%w:\n%s", err, said)
