@@ -1,0 +1,117 @@
+package browser_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"shedreckoner/site/webdriver"
+)
+
+// measured measures one surface: 2.4 m × 1.5 m less a hatch of 0.5 m × 0.4 m, 3.4 m².
+func measured(s *webdriver.Session) {
+	goTo(s, "surfaces")
+	do(s, "add", "surface", "")
+	fill(s, "surface.1.name", "Foredeck")
+	fill(s, "surface.1.length", "2.4 m")
+	fill(s, "surface.1.width", "1,5 m")
+	do(s, "add", "surface.1.cutout", "")
+	fill(s, "surface.1.cutout.1.length", "500 mm")
+	fill(s, "surface.1.cutout.1.width", "0.4 m")
+}
+
+// built gives it filler, two coats of gel coat with sanding between, and polish.
+func built(s *webdriver.Session) {
+	goTo(s, "buildup")
+	do(s, "add", "buildup", "")
+	step := func(n, kind string, answers ...[2]string) {
+		do(s, "add", "buildup.1.step", kind)
+		at := "buildup.1.step." + n
+		for _, a := range answers {
+			if s.Has(`select[data-path="` + at + `.` + a[0] + `"]`) {
+				choose(s, at+"."+a[0], a[1])
+			} else {
+				fill(s, at+"."+a[0], a[1])
+			}
+		}
+	}
+	coat := [][2]string{{"card", "gelcoat"}, {"method", "nap-roller"}, {"film", "400"}, {"film-for", "each"}, {"coats", "1"}}
+	step("1", "fill", [2]string{"card", "epoxy-filler"}, [2]string{"thickness", "1 mm"})
+	step("2", "coat", coat...)
+	step("3", "sand", [2]string{"by", "taken"}, [2]string{"taken", "60 µm"})
+	step("4", "coat", coat...)
+	step("5", "polish", [2]string{"card", "compound"}, [2]string{"taken", "5"})
+}
+
+// priced types the prices of three packs.
+func priced(s *webdriver.Session) {
+	goTo(s, "cards")
+	do(s, "open", "card.gelcoat", "")
+	fill(s, "card.gelcoat.pack.2.price", "84")
+	fill(s, "card.gelcoat.pack.3.price", "299")
+	do(s, "open", "card.epoxy-filler", "")
+	fill(s, "card.epoxy-filler.pack.3.price", "120")
+}
+
+// From an empty phone to an order list, by fingers and keys alone.
+//
+// By hand, with the cards and methods that ship: 2.4 × 1.5 − 0.5 × 0.4 = 3.4 m².
+// Filler: 3.4 m² × 1 mm = 3.4 L stay of 3.4 ÷ (1 − 0.30) = 4.857 L put on; × 0.75 kg/L ÷ (1 − 0.05) = 3834.59 g leave cups
+// of at most 600 g, 30 g stay in each: 3834.59 ÷ 570 = 6.7, so 7: + 210 g = 4044.59 g, ÷ 0.75 = 5.39 L. In sets of 5 L at 120,
+// the only ones with a price: 2, 240.00.
+// Gel coat, a coat: 3.4 m² × 400 µm ÷ (1 − 0.05) × 1.25 kg/L = 1789.47 g; in cups of at most 500 g stay 80 + 15 g:
+// 1789.47 ÷ 405 = 4.4, so 5: 2264.47 g. Two coats: 4.53 kg; with at least half a kilogram kept for repairs over 5 kg and
+// far under 10: 2 × 5 kg at 84, 168.00, against 1 × 20 kg at 299.
+// Together 408.00.
+func TestFromAnEmptyPageToAnOrderList(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		measured(s)
+		assert.Equal(t, "3.4 m²", figureText(s, "area"))
+		built(s)
+		priced(s)
+		goTo(s, "order")
+		checkOrder(t, s)
+
+		s.Script(nil, `did.copied = ""; did.saved = null`)
+		do(s, "text", "", "")
+		var text string
+		s.Until("the copied text", func() bool { s.Script(&text, `return did.copied`); return text != "" })
+		text = plain(text)
+		assert.Contains(t, text, "- Polyester gel coat: 2 × 5 kg (168.00)")
+		assert.Contains(t, text, "- Epoxy fairing filler: 2 × 5 L (240.00)")
+		assert.Contains(t, text, "408.00")
+		do(s, "csv", "", "")
+		s.Script(&text, `return did.saved.text()`)
+		assert.Contains(t, text, `"Polyester gel coat"`)
+		assert.Contains(t, text, `"168.00"`)
+		assert.Contains(t, text, "\r\n")
+
+		tap(s, `[id="why-order.gelcoat.mass"]`)
+		working := shown(s, `[id="fig-order.gelcoat.mass"] .working`)
+		assert.Contains(t, working, "÷", "the formula")
+		assert.Contains(t, working, "1789", "the numbers in it")
+		assert.NotEmpty(t, shown(s, `[id="fig-order.gelcoat.mass"] .source`), "and its source")
+
+		s.Refresh()
+		ready(s)
+		s.Wait(".screen-order") // opens on the screen last used
+		checkOrder(t, s)
+		goTo(s, "surfaces")
+		assert.Equal(t, "3.4 m²", figureText(s, "area"))
+		do(s, "open", "surface.1", "")
+		assert.Equal(t, "1,5 m", s.Value(control("surface.1.width")), "as it was typed")
+		assert.Equal(t, "Foredeck", s.Value(control("surface.1.name")))
+	})
+}
+
+func checkOrder(t *testing.T, s *webdriver.Session) {
+	t.Helper()
+	assert.Equal(t, "4.53 kg", figureText(s, "order.gelcoat.mass"))
+	assert.Equal(t, "5.39 L", figureText(s, "order.epoxy-filler.volume"))
+	s.Until("408.00 to pay", func() bool { // the chances are worked out in slices
+		return strings.HasPrefix(shown(s, ".total .value"), "408.00")
+	})
+	assert.Equal(t, "2 × 5 kg", shown(s, `[id="order.gelcoat"] .buy`))
+	assert.Equal(t, "2 × 5 L", shown(s, `[id="order.epoxy-filler"] .buy`))
+}

@@ -1,0 +1,143 @@
+package browser_test
+
+import (
+	"net/http/httptest"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/site"
+	"shedreckoner/site/pack"
+	"shedreckoner/site/webdriver"
+)
+
+// shedClock stands before the page's first script: a clock that only the test moves, so that no test depends on the hour
+// it is run at, and counters in the place of what a phone does.
+const shedClock = `
+(() => {
+	const Real = Date;
+	const start = new Real(2026, 5, 1, 10, 0, 0).getTime();
+	const now = () => Number(localStorage.getItem("test.now")) || start;
+	globalThis.Date = class extends Real {
+		constructor(...parts) { super(...(parts.length ? parts : [now()])); }
+		static now() { return now(); }
+	};
+	globalThis.passSeconds = (n) => localStorage.setItem("test.now", now() + n * 1000);
+	const done = globalThis.did = { beeps: 0, buzzes: 0, awake: 0, slept: 0, copied: "", saved: null };
+	globalThis.AudioContext = class {
+		currentTime = 0;
+		async resume() {}
+		createOscillator() { done.beeps++; return { frequency: {}, connect() {}, start() {}, stop() {} }; }
+	};
+	Object.defineProperty(navigator, "vibrate", { value: () => { done.buzzes++; return true; } });
+	Object.defineProperty(navigator, "wakeLock", { value: { request: async () => {
+		done.awake++;
+		let release = () => {};
+		return { addEventListener(kind, f) { release = f; }, async release() { done.slept++; release(); } };
+	} } });
+	Object.defineProperty(navigator, "clipboard", { value: { writeText: async (text) => { done.copied = text; } } });
+	const address = URL.createObjectURL;
+	URL.createObjectURL = (blob) => { done.saved = blob; return address.call(URL, blob); };
+	let hidden = false;
+	Object.defineProperty(document, "hidden", { get: () => hidden });
+	globalThis.setHidden = (to) => { hidden = to; document.dispatchEvent(new Event("visibilitychange")); };
+})();
+`
+
+// inShed runs a test in each engine on a phone with an empty page, at ten in the morning of a day in June.
+func inShed(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
+	t.Helper()
+	url := shed(t, servedReal(t))
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		s.SetSize(360, 740)
+		s.Open(url)
+		ready(s)
+		test(t, s)
+	})
+}
+
+// shed serves the page with the shed's clock in it.
+func shed(t *testing.T, page *pack.Served) string {
+	t.Helper()
+	folder := copyFolder(t, page)
+	name := filepath.Join(folder, page.Version, "wasm_exec.js")
+	loader, err := os.ReadFile(name)
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(name, append([]byte(shedClock), loader...), 0o644))
+	server := httptest.NewServer(site.Handler(folder))
+	t.Cleanup(server.Close)
+	return server.URL
+}
+
+// tap brings an element to the middle of the screen and clicks it.
+func tap(s *webdriver.Session, css string) {
+	toMiddle(s, css)
+	s.Click(css)
+}
+
+func toMiddle(s *webdriver.Session, css string) {
+	s.Wait(css)
+	s.Script(nil, `document.querySelector(arguments[0]).scrollIntoView({ block: "center" })`, css)
+}
+
+// do taps the button that does something with a path and a text.
+func do(s *webdriver.Session, verb, path, text string) {
+	css := `button[data-do="` + verb + `"][data-path="` + path + `"]`
+	if text != "" {
+		css += `[data-text="` + text + `"]`
+	}
+	tap(s, css)
+}
+
+// goTo shows a screen.
+func goTo(s *webdriver.Session, screen string) {
+	tap(s, `button[data-do="go"][data-path="`+screen+`"]`)
+	s.Wait(".screen-" + screen)
+}
+
+func control(path string) string { return `:is(input,select)[data-path="` + path + `"]` }
+
+// fill types into a field by keys, over what is there.
+func fill(s *webdriver.Session, path, text string) {
+	tap(s, control(path))
+	if s.Value(control(path)) != "" {
+		s.Keys(webdriver.Control+"a", webdriver.Backspace)
+	}
+	if text != "" {
+		s.Type(control(path), text)
+	}
+}
+
+// choose picks an answer of a choice.
+func choose(s *webdriver.Session, path, key string) {
+	toMiddle(s, control(path))
+	s.Click(control(path) + ` option[value="` + key + `"]`)
+	s.Until(path+" = "+key, func() bool { return s.Value(control(path)) == key })
+}
+
+// shown is the text that can be seen of an element, spaces that don't break as plain ones. It is read in one go: a page
+// that is still working out chances may replace the element between two.
+func shown(s *webdriver.Session, css string) string {
+	s.Wait(css)
+	var text string
+	s.Script(&text, `const found = document.querySelector(arguments[0]); return found ? found.innerText : ""`, css)
+	return plain(text)
+}
+
+func plain(text string) string { return strings.ReplaceAll(text, "\u00a0", " ") }
+
+// say is what stands beside a field.
+func say(s *webdriver.Session, path string) string { return shown(s, `[id="say-`+path+`"]`) }
+
+// figureText is what a figure shows.
+func figureText(s *webdriver.Session, id string) string { return shown(s, `[id="why-`+id+`"] .value`) }
+
+// pass lets seconds go by on the shed's clock, and the page notice.
+func pass(s *webdriver.Session, seconds int) {
+	s.Script(nil, `
+		passSeconds(arguments[0]);
+		window.dispatchEvent(new CustomEvent("shed-answer", { detail: { verb: "tick", path: "", text: "" } }));`, seconds)
+}
