@@ -1,6 +1,8 @@
 package working
 
 import (
+	"slices"
+
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 )
@@ -51,7 +53,8 @@ func Method(told string, from source.Ref, mark source.Mark, result Arg) *Rule {
 func dim[Q unit.Quantity]() unit.Dimension { var q Q; return q.Dimension() }
 
 // declare panics on a rule whose scales don't fit its types: a slip of the
-// programmer that shows as soon as the program starts.
+// programmer that shows as soon as the program starts. It keeps no argument but
+// a copy, so that the code of a declaration needn't build its list on the heap.
 func declare(formula string, from source.Ref, mark source.Mark, result Arg, args []Arg, dims []unit.Dimension, eval func([]float64) float64) *Rule {
 	if len(args) != len(dims)-1 {
 		panic("working: " + formula + ": wrong number of arguments")
@@ -61,7 +64,7 @@ func declare(formula string, from source.Ref, mark source.Mark, result Arg, args
 			panic("working: " + formula + ": the scale of " + a.Symbol + " doesn't fit its type")
 		}
 	}
-	return &Rule{Formula: formula, Source: from, Mark: mark, Result: result, Args: args, eval: eval}
+	return &Rule{Formula: formula, Source: from, Mark: mark, Result: result, Args: slices.Clone(args), eval: eval}
 }
 
 // Of computes the rule. Errors: *RangeError.
@@ -113,5 +116,5 @@ func figure[R unit.Quantity](r *Rule, from ...*Step) (Figure[R], error) {
 	if err != nil {
 		return Figure[R]{}, err
 	}
-	return Figure[R]{R(out), &Step{Rule: r, From: from, Out: out}}, nil
+	return Figure[R]{Value: R(out), Step: &Step{Rule: r, From: from, Out: out}}, nil
 }

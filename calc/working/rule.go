@@ -18,6 +18,7 @@ import (
 // Arg is one argument of a rule: its symbol in the formula, the scale in which
 // the formula reads it, and the range in that scale.
 type Arg struct {
+	_        incomparable
 	Symbol   string
 	Meaning  string
 	Scale    *unit.Scale
@@ -27,7 +28,7 @@ type Arg struct {
 // In declares an argument: In("DFT", "dry film", unit.InMicrometre, 1, 5000).
 // The range is closed and in the scale's own unit.
 func In(symbol, meaning string, scale *unit.Scale, min, max float64) Arg {
-	return Arg{symbol, meaning, scale, min, max}
+	return Arg{Symbol: symbol, Meaning: meaning, Scale: scale, Min: min, Max: max}
 }
 
 // Rule is a formula with its range, source and code.

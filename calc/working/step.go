@@ -9,9 +9,15 @@ import (
 
 // Figure is a value with the step that made it.
 type Figure[Q unit.Quantity] struct {
+	_     incomparable
 	Value Q
 	Step  *Step
 }
+
+// incomparable keeps the compiler from writing a comparison for every kind of
+// figure and for all that holds figures: nothing here is compared as a whole,
+// and together they are a tenth of the page's functions.
+type incomparable [0]func()
 
 // Step is one computation, or a given value at its beginning.
 type Step struct {
@@ -28,12 +34,12 @@ type Step struct {
 
 // Given makes a figure of a value that isn't computed.
 func Given[Q unit.Quantity](value Q, name string, scale *unit.Scale, origin string, mark source.Mark) Figure[Q] {
-	return Figure[Q]{value, &Step{Out: float64(value), Name: name, Scale: scale, Origin: origin, Mark: mark}}
+	return Figure[Q]{Value: value, Step: &Step{Out: float64(value), Name: name, Scale: scale, Origin: origin, Mark: mark}}
 }
 
 // By makes a figure of a value that a prose method gave from other steps.
 func By[Q unit.Quantity](method *Rule, value Q, from ...*Step) Figure[Q] {
-	return Figure[Q]{value, &Step{Rule: method, From: from, Out: float64(value)}}
+	return Figure[Q]{Value: value, Step: &Step{Rule: method, From: from, Out: float64(value)}}
 }
 
 // SumRule is the sum of figures of one kind.
