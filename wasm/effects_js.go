@@ -87,11 +87,15 @@ func (b *border) download(name, text string) {
 }
 
 var asked = map[page.EffectKind]string{
-	page.Copy: "copy", page.Share: "share", page.PickFile: "pick",
+	page.Copy: "copy", page.Share: "share", page.ShareLink: "share", page.PickFile: "pick",
 	page.Timer: "timer", page.Awake: "awake", page.Sound: "sound", page.Vibrate: "vibrate", page.Persist: "persist",
 }
 
 func (b *border) ask(e page.Effect) {
+	if e.Kind == page.ShareLink {
+		address, _, _ := strings.Cut(b.window.Get("location").Get("href").String(), "#")
+		e.Text = address + "#" + e.Text
+	}
 	detail := map[string]any{"kind": asked[e.Kind], "key": e.Key, "text": e.Text}
 	event := b.window.Get("CustomEvent").New("shed-ask", map[string]any{"detail": detail})
 	b.window.Call("dispatchEvent", event)

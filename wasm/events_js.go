@@ -15,7 +15,7 @@ func (b *border) listen() {
 		b.event(args[0])
 		return nil
 	})
-	for _, kind := range []string{"input", "change", "click", "keydown", "paste", "storage", "shed-update", "shed-answer"} {
+	for _, kind := range []string{"input", "change", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "hashchange"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -52,6 +52,8 @@ func (b *border) event(e js.Value) {
 		if key := e.Get("key"); !key.IsNull() && !e.Get("newValue").IsNull() {
 			b.handle(page.Message{Verb: "elsewhere", Path: key.String(), Text: e.Get("newValue").String(), At: b.moment()})
 		}
+	case "hashchange":
+		b.fragment()
 	case laterEvent:
 		b.handle(page.Message{Verb: "work", At: b.moment()})
 	case "shed-update":
@@ -60,6 +62,19 @@ func (b *border) event(e js.Value) {
 		detail := e.Get("detail")
 		b.handle(page.Message{Verb: text(detail, "verb"), Path: text(detail, "path"), Text: text(detail, "text"), At: b.moment()})
 	}
+}
+
+// fragment hands over what the page's address carries behind its #, and takes it
+// off: a reload must not ask again.
+func (b *border) fragment() {
+	location := b.window.Get("location")
+	text := location.Get("hash").String()
+	if text == "" {
+		return
+	}
+	address, _, _ := strings.Cut(location.Get("href").String(), "#")
+	b.window.Get("history").Call("replaceState", nil, "", address)
+	b.handle(page.Message{Verb: "opened", Text: text, At: b.moment()})
 }
 
 // laterEvent is what the border sends itself once the browser has time again.

@@ -21,6 +21,7 @@ func main() {
 	if text(data, "update") == "waiting" { // it waited before we listened
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
 	}
+	b.fragment()
 	data.Set("ready", "yes")
 	select {} // the program lives as long as the page
 }

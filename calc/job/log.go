@@ -2,6 +2,7 @@ package job
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -157,14 +158,19 @@ func (r *reader) finished(taken *reader, path string) Finished {
 	}
 }
 
-// LogProblems lists what of the log can't be read: figures below nothing,
-// moments before 1970, texts that nobody wrote.
+// typedInLog is what the builder types in the log, and may still be wrong.
+var typedInLog = []string{"left", "gel", "used", "temp", "fault", "note"}
+
+// LogProblems lists what can't be read of that which the page took down itself:
+// figures below nothing, moments before 1970.
 func LogProblems(d Document) []Problem {
 	r := &reader{doc: d, units: ReadUnits(d)}
 	for _, list := range []*List{cups, finished} {
 		for _, id := range d.Items(list.Key) {
 			for _, f := range list.Fields {
-				r.number(list.Key+"."+id+"."+f.Key, f)
+				if !slices.Contains(typedInLog, f.Key) {
+					r.number(list.Key+"."+id+"."+f.Key, f)
+				}
 			}
 		}
 	}

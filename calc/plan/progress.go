@@ -171,7 +171,7 @@ func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
 	}
 	p.PutOn = working.Sum(putOnSum, cups...)
 	if s.Card != nil && (s.Coat != nil || s.Fill != nil) {
-		s.Learnt = m.plan.Job.LearntOf(methodOf(s), s.Card.Key)
+		s.Learnt = m.plan.Job.LearntOf(MethodOf(s), s.Card.Key)
 	}
 	if area.Value > 0 && (len(done) > 0 || p.PutOn.Value > 0) {
 		m.left(s, area, working.Sum(doneSum, done...))
@@ -197,8 +197,8 @@ func (m *maker) isDone(step, surface string) bool {
 	})
 }
 
-// methodOf is the method of a coat or fill.
-func methodOf(s *Step) *material.Method {
+// MethodOf is the method of a coat or fill.
+func MethodOf(s *Step) *material.Method {
 	if s.Fill != nil {
 		return knife
 	}

@@ -92,6 +92,7 @@ func CauseWords(c plan.Cause, isOnly bool) string {
 
 var causeWords = map[plan.CauseKind]string{
 	plan.AreaCause: "Area", plan.FilmCause: "Film", plan.LossCause: "Losses", plan.SandedOffCause: "Share sanded off", plan.UseCause: "Used per area",
+	plan.LearntCause: "What your log left open",
 }
 
 func surfaceName(c plan.Cause) string {
@@ -116,6 +117,8 @@ func Advice(c plan.Cause) string {
 		return "Read a wet-film comb as you go: it holds the film, and so the need."
 	case plan.LossCause:
 		return "Weigh what the first cups really take, and order the rest by that."
+	case plan.LearntCause:
+		return "Log more finished work: every entry narrows it."
 	case plan.SandedOffCause:
 		return "Skim thinner and scribble before you fill again: less is sanded off."
 	}

@@ -85,6 +85,7 @@ func weighed(s State, m Message) (State, []Effect) {
 	for key, from := range map[string]string{"surface-temp": job.BenchPath + ".surface-temp", "product-temp": job.BenchPath + ".product-temp", "humidity": job.DayPath + ".read-humidity", "method": job.BenchPath + ".method"} {
 		put(key, s.Doc().Get(from))
 	}
+	doc = s.takenDown(doc, path)
 	for _, key := range []string{"surface", "product"} { // a jump from here is asked about
 		doc = doc.Set(job.BenchPath+"."+key+"-was", s.Doc().Get(job.BenchPath+"."+key+"-temp"))
 	}
@@ -120,6 +121,7 @@ func catalystIn(s State, m Message) (State, []Effect) {
 		return s, nil
 	}
 	doc := s.Doc().Set(m.Path+".in", strconv.FormatInt(s.Now.Unix, 10))
+	doc = s.catalystDown(doc, m.Path)
 	if s.Bench.HasDose {
 		doc = doc.Set(m.Path+".dose", s.Bench.Dose.Grams.String()+" ("+s.Bench.Dose.Millilitres.String()+")")
 	}
@@ -151,10 +153,10 @@ func (s State) DoseFor() (cup string, may bool) {
 
 // How a cup can end, by the message's text.
 var ends = map[string]string{
-	"spread":  "spread",
-	"gelled":  "gelled in the cup",
-	"scrap":   "scrapped",
-	"no-cure": "didn't go off",
+	"spread":  job.EndSpread,
+	"gelled":  job.EndGelled,
+	"scrap":   job.EndScrapped,
+	"no-cure": job.EndNoCure,
 }
 
 // endCup ends a cup, in any phase before.
@@ -287,7 +289,7 @@ func (s State) noted(doc job.Document, path string) job.Document {
 	if path == job.DayPath+".read-temp" || path == job.DayPath+".read-humidity" {
 		doc = doc.Set(job.DayPath+".read-at", ClockText(s.Now.Day))
 	}
-	return doc
+	return counted(doc, path)
 }
 
 // ClockText writes seconds after midnight as a time of day.
@@ -304,7 +306,7 @@ func ClockText(seconds int) string {
 func stillCups(d job.Document) job.Document {
 	for _, id := range d.Items("cup") {
 		if path := "cup." + id; CupPhase(d, path) != Ended {
-			d = d.Set(path+".ended", "0").Set(path+".end", "left open in a file")
+			d = d.Set(path+".ended", "0").Set(path+".end", job.EndInFile)
 		}
 	}
 	return d

@@ -159,12 +159,22 @@ func importFile(s State, m Message) (State, []Effect) {
 		s.Notice = importSentence(err)
 		return s, nil
 	}
-	if hasOpenCup(s.Doc()) {
-		return s.cupFirst(1), nil
+	if refusal := refusedLog(doc); refusal != "" {
+		s.Notice = refusal
+		return s, nil
 	}
-	s, effects := s.edit(stillCups(doc), "")
-	s.Notice = "Imported. Undo brings the job before it back."
-	return s, effects
+	doc = stillCups(doc)
+	switch odd := oddLog(doc, s.Now); {
+	case hasOpenCup(s.Doc()):
+		return s.cupFirst(1), nil
+	case len(job.Changes(s.Doc(), doc)) == 0:
+		s.Notice = sameJob
+		return s, nil
+	case len(odd) > 0:
+		s.Pending = &Pending{doc, odd}
+		return s, nil
+	}
+	return s.imported(doc)
 }
 
 func importSentence(err error) string {

@@ -47,9 +47,10 @@ type State struct {
 	Stored bool     // the last save was taken
 	Aside  []string // saved texts that could not be read and were set aside
 
-	Persistent bool   // the browser was asked to keep what is stored
-	Elsewhere  string // the job as another tab has kept it; empty: none did
-	Newer      bool   // a newer version of the page is kept and waits
+	Persistent bool     // the browser was asked to keep what is stored
+	Pending    *Pending // a job that came in and waits for the builder's word
+	Elsewhere  string   // the job as another tab has kept it; empty: none did
+	Newer      bool     // a newer version of the page is kept and waits
 }
 
 // Slot is a job with its history.
@@ -105,21 +106,22 @@ type EffectKind int
 
 // The effects.
 const (
-	Keep     EffectKind = iota // keep Text under Key in the browser's store; answered by "kept" or "refused"
-	Forget                     // drop Key from the store
-	Download                   // offer Text as a file named Key
-	Copy                       // put Text on the clipboard
-	Share                      // hand Text to the phone's share sheet
-	PickFile                   // ask for a file; answered by "import"
-	Print                      // print the page; Key: only what is meant for this paper
-	Focus                      // put the focus on the element with the id Key
-	Say                        // read Text out to those who listen rather than look
-	Theme                      // show the look Key
-	Timer                      // "on": a tick every second; "off"
-	Awake                      // "on": keep the screen awake, where the phone lets it; "off"
-	Sound                      // sound the alarm of stage Key
-	Vibrate                    // vibrate for stage Key
-	Persist                    // ask the browser to keep what is stored
-	Switch                     // go to the newer version of the page
-	Later                      // come back once what waits is done; answered by "work"
+	Keep      EffectKind = iota // keep Text under Key in the browser's store; answered by "kept" or "refused"
+	Forget                      // drop Key from the store
+	Download                    // offer Text as a file named Key
+	Copy                        // put Text on the clipboard
+	Share                       // hand Text to the phone's share sheet
+	ShareLink                   // the same with this page's address, Text as its fragment
+	PickFile                    // ask for a file; answered by "import"
+	Print                       // print the page; Key: only what is meant for this paper
+	Focus                       // put the focus on the element with the id Key
+	Say                         // read Text out to those who listen rather than look
+	Theme                       // show the look Key
+	Timer                       // "on": a tick every second; "off"
+	Awake                       // "on": keep the screen awake, where the phone lets it; "off"
+	Sound                       // sound the alarm of stage Key
+	Vibrate                     // vibrate for stage Key
+	Persist                     // ask the browser to keep what is stored
+	Switch                      // go to the newer version of the page
+	Later                       // come back once what waits is done; answered by "work"
 )

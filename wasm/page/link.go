@@ -1,0 +1,210 @@
+package page
+
+import (
+	"encoding/base64"
+	"errors"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+)
+
+// LinkMark stands before a job in the fragment of a link. Its number is that of
+// the way in which the job is written: a later page may write another.
+const LinkMark = "job=1."
+
+// MaxLink is the longest fragment that is made or read, in bytes. Longer ones
+// are cut on their way by some mail and chat programs.
+const MaxLink = 64 << 10
+
+// Why a link can't be made or read, besides the errors of job.Load.
+var (
+	ErrLinkTooLong = errors.New("page: a link would be longer than 64 KiB")
+	ErrNoLink      = errors.New("page: no job in this link")
+)
+
+// Link writes a job as the fragment of a link. Errors: ErrLinkTooLong.
+//
+// The saved text is folded and not deflated: the standard library's deflate
+// adds 60 kB to what is loaded, its smallest other compressor 24 kB, and a job
+// is mostly paths that begin as the one before.
+func Link(doc job.Document, revision int) (string, error) {
+	text := LinkMark + base64.RawURLEncoding.EncodeToString([]byte(fold(job.Save(doc, revision))))
+	if len(text) > MaxLink {
+		return "", ErrLinkTooLong
+	}
+	return text, nil
+}
+
+// ReadLink reads a job back. Errors: ErrLinkTooLong, ErrNoLink, and those of
+// job.Load.
+func ReadLink(fragment string) (job.Document, error) {
+	if len(fragment) > MaxLink {
+		return job.Document{}, ErrLinkTooLong
+	}
+	coded, found := strings.CutPrefix(strings.TrimPrefix(fragment, "#"), LinkMark)
+	if !found {
+		return job.Document{}, ErrNoLink
+	}
+	folded, err := base64.RawURLEncoding.Strict().DecodeString(coded)
+	if err != nil {
+		return job.Document{}, job.ErrDamaged
+	}
+	text, err := unfold(string(folded))
+	if err != nil {
+		return job.Document{}, err
+	}
+	doc, _, err := job.Load(text)
+	return doc, err
+}
+
+// fold writes of each line how many bytes it begins alike with the line before,
+// as one byte, and then the rest.
+func fold(text string) string {
+	var b strings.Builder
+	before := ""
+	for line := range strings.Lines(text) {
+		same := 0
+		for same < min(len(line), len(before), 255) && line[same] == before[same] && line[same] != '\n' {
+			same++
+		}
+		b.WriteByte(byte(same))
+		b.WriteString(line[same:])
+		before = line
+	}
+	return b.String()
+}
+
+// unfold reads back what fold wrote. It stops once the text is larger than any
+// job: a few bytes must not become a flood. Errors: job.ErrDamaged, job.ErrTooLarge.
+func unfold(folded string) (string, error) {
+	var b strings.Builder
+	before := ""
+	for len(folded) > 0 {
+		same := int(folded[0])
+		end := strings.IndexByte(folded[1:], '\n') + 2
+		if end < 2 || same > len(before) {
+			return "", job.ErrDamaged
+		}
+		before = before[:same] + folded[1:end]
+		folded = folded[end:]
+		if b.WriteString(before); b.Len() > job.MaxSaved {
+			return "", job.ErrTooLarge
+		}
+	}
+	return b.String(), nil
+}
+
+// Pending is a job that came in and waits for the builder's word.
+type Pending struct {
+	Doc  job.Document
+	Asks []string // what there is to say about it, one sentence each
+}
+
+// shareLink hands the job to the phone's share sheet as a link.
+func shareLink(s State, m Message) (State, []Effect) {
+	text, err := Link(s.Doc(), s.Slot().Revision)
+	if err != nil {
+		s.Notice = "This job is too large for a link. Export it as a file, and send that."
+		return s, nil
+	}
+	return s, []Effect{{Kind: ShareLink, Key: s.Doc().Get("name"), Text: text}}
+}
+
+// openLink reads the job in a link that was opened. Nothing is replaced until
+// the builder says so.
+func openLink(s State, m Message) (State, []Effect) {
+	doc, err := ReadLink(m.Text)
+	switch {
+	case errors.Is(err, ErrNoLink):
+		return s, nil
+	case err != nil:
+		s.Notice = linkSentence(err)
+		return s, nil
+	}
+	if s.InDemo && !hasOpenCup(s.Demo.Doc) {
+		s, _ = own(s, m)
+	}
+	if refusal := refusedLog(doc); refusal != "" {
+		s.Notice = refusal
+		return s, nil
+	}
+	doc = stillCups(doc)
+	if len(job.Changes(s.Doc(), doc)) == 0 {
+		s.Notice = sameJob
+		return s, nil
+	}
+	s.Pending = &Pending{doc, append([]string{linkWords(doc)}, oddLog(doc, s.Now)...)}
+	return s, nil
+}
+
+func linkWords(doc job.Document) string {
+	name := doc.Get("name")
+	if name == "" {
+		name = "without a name"
+	}
+	return "This link holds a job: " + name + ", " + strconv.Itoa(len(doc.Items("surface"))) + " surfaces, " + strconv.Itoa(len(doc.Items("cup"))) + " logged cups."
+}
+
+func linkSentence(err error) string {
+	switch {
+	case errors.Is(err, ErrLinkTooLong), errors.Is(err, job.ErrTooLarge):
+		return "That link is longer than any that this page makes. Nothing was changed. Ask for the job as a file."
+	case errors.Is(err, job.ErrDamaged), errors.Is(err, job.ErrNotAJob):
+		return "That link is cut short or changed: its checksum doesn't fit. Nothing was changed. Ask for it again, or for the job as a file."
+	case errors.Is(err, job.ErrNewer):
+		return "That link was made by a newer version of this page. Nothing was changed. Reload the page, then open the link again."
+	}
+	return importSentence(err)
+}
+
+// takePending replaces the shown job by the one that waits; undo brings the old
+// one back.
+func takePending(s State, m Message) (State, []Effect) {
+	waits := s.Pending
+	if waits == nil {
+		return s, nil
+	}
+	if hasOpenCup(s.Doc()) {
+		return s.cupFirst(1), nil
+	}
+	s.Pending = nil
+	return s.imported(waits.Doc)
+}
+
+// dropPending leaves the shown job as it is.
+func dropPending(s State, m Message) (State, []Effect) {
+	s.Pending = nil
+	s.Notice = "Nothing was changed."
+	return s, nil
+}
+
+const sameJob = "That is the job as it stands here. Nothing was changed."
+
+// imported puts a job that was read whole in the shown one's place.
+func (s State) imported(doc job.Document) (State, []Effect) {
+	s, effects := s.edit(doc, "")
+	if s.Notice == "" {
+		s.Notice = "Imported. Undo brings the job before it back."
+	}
+	return s, effects
+}
+
+// refusedLog says why the log of a job that comes in can't be; "" where it can.
+func refusedLog(doc job.Document) string {
+	if list := job.LogProblems(doc); len(list) > 0 {
+		return "That job wasn't taken: its log holds what no log can (" + list[0].Path + " = " + doc.Get(list[0].Path) + "). Nothing was changed."
+	}
+	return ""
+}
+
+// slackAhead is how far a phone's clock may be wrong unasked, in seconds.
+const slackAhead = 24 * 3600
+
+// oddLog asks about entries that lie in the future.
+func oddLog(doc job.Document, now Moment) []string {
+	if ahead := job.Latest(doc) - float64(now.Unix); ahead > slackAhead {
+		return []string{"Its log goes " + strconv.Itoa(int(ahead/86400)) + " days into the future, by this phone's clock. Is one of the two clocks wrong?"}
+	}
+	return nil
+}

@@ -1,0 +1,292 @@
+package page
+
+import (
+	"errors"
+	"slices"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+)
+
+func gramText(m unit.Mass) string { return unit.Typed(float64(m), unit.InGram) + " g" }
+
+// takenDown writes into a new cup what the log needs of it later on.
+func (s State) takenDown(doc job.Document, cup string) job.Document {
+	b := &s.Bench
+	put := func(key, text string) { doc = doc.Set(cup+"."+key, text) }
+	mass := func(key string, m unit.Mass) {
+		if m > 0 {
+			put(key, gramText(m))
+		}
+	}
+	mass("product", b.Mix.Product.Value)
+	mass("thinner", b.Mix.Thinner.Value)
+	mass("wax", b.Mix.Wax.Value)
+	if b.Film.Step != nil {
+		put("film", unit.Typed(float64(b.Film.Value), unit.InMicrometre)+" µm")
+	}
+	put("air-temp", s.withUnit(job.DayPath+".read-temp"))
+	put("sun", doc.Get(job.DayPath+".sun")+" "+doc.Get(job.DayPath+".colour"))
+	if step, _ := s.Fresh.StepAt(doc.Get(cup + ".step")); step != nil && step.Job.Method != nil {
+		put("method", step.Job.Method.Key)
+	}
+	return doc
+}
+
+// withUnit is what was typed at a path, a bare number with its unit: the unit
+// that is shown may change, what was taken down must not.
+func (s State) withUnit(path string) string {
+	text := s.Doc().Get(path)
+	if f := job.FieldAt(path); f != nil && f.Measure != nil && text != "" && unit.IsBare(text) {
+		return text + " " + job.ReadUnits(s.Doc()).Scale(f.Measure).Symbol
+	}
+	return text
+}
+
+// catalystDown writes which catalyst went in, and how much of it.
+func (s State) catalystDown(doc job.Document, cup string) job.Document {
+	b := &s.Bench
+	if !b.HasDose {
+		return doc
+	}
+	key := doc.Get(job.BenchPath + ".catalyst")
+	if key == "" {
+		key = b.Card.Hardener
+	}
+	return doc.Set(cup+".catalyst", key).Set(cup+".catalyst-mass", gramText(b.Dose.Mass.Value))
+}
+
+// counted notes with a typed stock which cups it knows of: later ones lower it.
+func counted(doc job.Document, path string) job.Document {
+	item, key := job.Split(path)
+	if list, _ := job.Split(item); list != "card" || key != "stock" {
+		return doc
+	}
+	latest := 0
+	for _, id := range doc.Items("cup") {
+		n, _ := strconv.Atoi(id)
+		latest = max(latest, n)
+	}
+	return doc.Set(item+".counted", "cup."+strconv.Itoa(latest))
+}
+
+// finish logs a step as done on surfaces: what was planned for them is frozen,
+// and the ended cups of the step that belong to nothing else go with it.
+func finish(s State, m Message) (State, []Effect) {
+	step, _ := s.Fresh.StepAt(m.Path)
+	surfaces := strings.Fields(m.Text)
+	if step == nil || len(surfaces) == 0 || slices.ContainsFunc(surfaces, func(path string) bool { return !slices.Contains(step.Progress.Open, path) }) {
+		return s, nil
+	}
+	if list := job.ListAt("done"); len(s.Doc().Items("done")) >= list.Max {
+		s.Notice = limitSentence(list)
+		return s, nil
+	}
+	doc, item := s.Doc().Add("done")
+	put := func(key, text string) { doc = doc.Set(item+"."+key, text) }
+	put("step", m.Path)
+	put("surface", strings.Join(surfaces, " "))
+	put("day", s.Now.Date)
+	put("at", strconv.FormatInt(s.Now.Unix, 10))
+	put("cups", strings.Join(step.Progress.Cups, " "))
+	if n := len(step.Progress.Cups); n > 0 {
+		put("temp", s.Doc().Get(step.Progress.Cups[n-1]+".surface-temp"))
+	}
+	if planned, film, each, known := s.Fresh.Share(m.Path, surfaces); known {
+		put("card", step.Card.Key)
+		put("method", plan.MethodOf(step).Key)
+		put("planned", gramText(planned))
+		put("film", gramText(film))
+		if each > 0 {
+			put("each", unit.Typed(float64(each), unit.InMicrometre)+" µm")
+		}
+	}
+	return s.opened(item).edit(doc, "", Effect{Kind: Focus, Key: item})
+}
+
+// learn takes over what the log teaches of a method and card; unlearn takes it
+// back. Nothing is taken over unasked.
+func learn(s State, m Message) (State, []Effect) {
+	for i := range s.Fresh.Lessons {
+		if l := &s.Fresh.Lessons[i]; l.Count > 0 && LessonPath(l) == m.Path {
+			s, effects := s.edit(s.Doc().Set(m.Path, l.Text()), "")
+			s.Notice = "Taken over: the order and what is left now reckon with it."
+			return s, effects
+		}
+	}
+	return s, nil
+}
+
+func unlearn(s State, m Message) (State, []Effect) {
+	if !strings.HasPrefix(m.Path, "learn.") {
+		return s, nil
+	}
+	s, effects := s.edit(s.Doc().Set(m.Path, ""), "")
+	s.Notice = "Forgotten: the plan reckons with its own figures again."
+	return s, effects
+}
+
+// LessonPath is where a lesson is kept once it is taken over.
+func LessonPath(l *plan.Lesson) string { return job.LearntPath(l.Method.Key, l.Card.Key) }
+
+// EntrySentence says why an entry of the log isn't learned from, and what to do.
+func EntrySentence(err error) string {
+	var refused *order.LogError
+	switch {
+	case errors.As(err, &refused) && refused.Cause == order.ThinFilm:
+		return "Less was used than the film alone needs: that is a thin film, not a low loss. Read a wet-film comb, type it at the step, and this counts."
+	case errors.As(err, &refused) && refused.Cause == order.Unlikely:
+		return "Used and planned lie more than five times apart: that is a slip of unit, not a hand. Check what was used."
+	case errors.Is(err, plan.ErrNoUse):
+		return "Not learned from: no cup was mixed for this step. Type what was put on."
+	case errors.Is(err, plan.ErrLeftOpen):
+		return "Not learned from yet: type what was left over of its cups that gelled or were left open."
+	case errors.Is(err, plan.ErrUnlikely):
+		return "Not learned from until you say that it is real."
+	case errors.Is(err, plan.ErrNoPlanned):
+		return "Not learned from: nothing was planned when it was logged."
+	}
+	return "Not learned from: its figures can't be right."
+}
+
+// IsAhead says if a moment lies in the future by more than clocks differ.
+func (s State) IsAhead(path string) bool {
+	at, err := strconv.ParseFloat(s.Doc().Get(path), 64)
+	return err == nil && at-float64(s.Now.Unix) > slackAhead
+}
+
+// HourOf is the time of day of a moment of the log, by the shed's clock.
+func (s State) HourOf(path string) string {
+	at, err := strconv.ParseInt(s.Doc().Get(path), 10, 64)
+	if err != nil || at <= 0 {
+		return ""
+	}
+	const day = 86400
+	return ClockText(int(((at-s.Now.Unix+int64(s.Now.Day))%day + day) % day))
+}
+
+// cupColumns is what is written of a cup, by column.
+var cupColumns = []struct{ name, key string }{
+	{"material", "card"}, {"tin", "tin"}, {"step", "step"}, {"method", "method"}, {"mixed", "mixed"}, {"catalyst", "dose"}, {"catalyst by mass", "share"},
+	{"product at", "product-temp"}, {"surface at", "surface-temp"}, {"air at", "air-temp"}, {"humidity", "humidity"}, {"usable", "usable"}, {"early gel", "early"},
+	{"gelled after", "gel"}, {"left over", "left"}, {"how it ended", "end"}, {"what went wrong", "fault"}, {"note", "note"},
+}
+
+// LogCSV is the log for a spreadsheet (RFC 4180): each cup, then each finished
+// piece of work. Amounts stand with their units, as they were taken down.
+func LogCSV(s State) string {
+	var b strings.Builder
+	b.WriteString(byteOrderMark)
+	head := []string{"kind", "day", "hour", "surfaces", "planned", "put on"}
+	for _, c := range cupColumns {
+		head = append(head, c.name)
+	}
+	row(&b, head...)
+	for _, cup := range OpenCups(s.Doc(), Ended) {
+		cells := []string{"cup", s.Doc().Get(cup + ".day"), s.HourOf(cup + ".weighed"), "", "", ""}
+		row(&b, append(cells, s.cells(cup)...)...)
+	}
+	for _, id := range s.Doc().Items("done") {
+		item := "done." + id
+		cells := []string{"done", s.Doc().Get(item + ".day"), s.HourOf(item + ".at"), s.SurfaceNames(strings.Fields(s.Doc().Get(item + ".surface"))),
+			s.Doc().Get(item + ".planned"), s.usedText(item)}
+		row(&b, append(cells, s.cells(item)...)...)
+	}
+	return b.String()
+}
+
+// cells writes what there is of an item's columns, keys as their names.
+func (s State) cells(item string) []string {
+	var list []string
+	for _, c := range cupColumns {
+		text := s.withUnit(item + "." + c.key)
+		switch c.key {
+		case "card":
+			if text != "" {
+				text = cardName(s, text)
+			}
+		case "step":
+			text = s.StepName(text)
+		case "method":
+			text = methodName(text)
+		case "surface-temp":
+			if done := s.withUnit(item + ".temp"); done != "" {
+				text = done
+			}
+		case "fault":
+			text = optionName(job.Faults, text)
+		}
+		list = append(list, text)
+	}
+	return list
+}
+
+func (s State) usedText(item string) string {
+	for i := range s.Fresh.Lessons {
+		for _, e := range s.Fresh.Lessons[i].Log {
+			if e.Path == item && e.Used.Step != nil {
+				return unit.WithUnit(unit.Typed(float64(e.Used.Value), unit.InKilogram), unit.InKilogram)
+			}
+		}
+	}
+	return s.withUnit(item + ".used")
+}
+
+func optionName(list []job.Option, key string) string {
+	for _, o := range list {
+		if o.Key == key {
+			return o.Name
+		}
+	}
+	return ""
+}
+
+func methodName(key string) string { return optionName(job.FieldAt("bench.now.method").Options, key) }
+
+// SurfaceNames names surfaces, one after the other.
+func (s State) SurfaceNames(paths []string) string {
+	var names []string
+	for _, path := range paths {
+		name := s.Doc().Get(path + ".name")
+		if name == "" {
+			name = "a surface that is gone"
+			if list, id := job.Split(path); slices.Contains(s.Doc().Items(list), id) {
+				name = "a surface without a name"
+			}
+		}
+		names = append(names, name)
+	}
+	return strings.Join(names, ", ")
+}
+
+// StepName names a step by its build-up, place and material.
+func (s State) StepName(path string) string {
+	if path == "" {
+		return ""
+	}
+	steps, _ := job.Split(path)
+	buildup, _ := job.Split(steps)
+	for i, id := range s.Doc().Items(steps) {
+		if steps+"."+id != path {
+			continue
+		}
+		name := job.FindStepKind(s.Doc().Get(path + ".kind")).Name
+		if card := s.Fresh.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
+			name += ", " + card.Name
+		}
+		whole := s.Doc().Get(buildup + ".name")
+		if whole == "" {
+			whole = "Build-up"
+		}
+		return whole + ": " + strconv.Itoa(i+1) + ". " + name
+	}
+	return "a step that is gone"
+}
+
+func logCSV(s State, m Message) (State, []Effect) {
+	return s, []Effect{{Kind: Download, Key: "log.csv", Text: LogCSV(s)}}
+}
