@@ -20,10 +20,11 @@ type Budget struct {
 	Surface  string // path; empty: as planned
 	Flat     []buildup.Point
 	Edge     []buildup.Point
-	Findings []Finding // of the flat
-	EdgeArea working.Figure[unit.Area]
-	Through  working.Figure[unit.Area] // of the flat expected to go through by the end; without a step: nothing is sanded
-	EdgeGone working.Figure[unit.Area] // the same of the edge strips
+	Findings []Finding                  // of the flat
+	Share    working.Figure[unit.Share] // of the flat expected to go through the uppermost layer; without a step: nothing is sanded
+	Through  working.Figure[unit.Area]  // the area that this is
+	EdgeOff  working.Figure[unit.Share] // the same of the edge strips
+	EdgeGone working.Figure[unit.Area]
 	Grades   []Affordable
 }
 
@@ -162,6 +163,8 @@ func (m *maker) walk(b *job.Buildup, out *Buildup, steps []buildup.Step, surface
 	if w.Edge, err = buildup.Walk(edge, terms); err != nil {
 		return w, err
 	}
+	top := topLayer(steps)
+	w.Share, w.EdgeOff = worst(w.Flat, top), worst(w.Edge, top)
 	w.Grades = affordable(out.Steps, steps, w.Flat)
 	return w, w.areas(m, b, out)
 }
@@ -184,26 +187,34 @@ func (w *Budget) areas(m *maker, b *job.Buildup, out *Buildup) error {
 	if err != nil {
 		return nil // an edge no strip fits along: the flat is said alone
 	}
-	w.EdgeArea = parts.Edge
 	var q sums
-	if p, ok := worst(w.Flat); ok && parts.Flat.Step != nil {
-		w.Through = do2(&q, throughArea, parts.Flat, p)
+	if w.Share.Step != nil && parts.Flat.Step != nil {
+		w.Through = do2(&q, throughArea, parts.Flat, w.Share)
 	}
-	if p, ok := worst(w.Edge); ok {
-		w.EdgeGone = do2(&q, throughArea, parts.Edge, p)
+	if w.EdgeOff.Step != nil {
+		w.EdgeGone = do2(&q, throughArea, parts.Edge, w.EdgeOff)
 	}
 	return q.err
 }
 
-// worst is the largest share that goes through at any point of the uppermost
-// layer.
-func worst(points []buildup.Point) (share working.Figure[unit.Share], ok bool) {
-	for _, p := range points {
-		if p.Through.Step != nil && (!ok || p.Through.Value >= share.Value) {
-			share, ok = p.Through, true
+// topLayer is the step that opens the uppermost layer.
+func topLayer(steps []buildup.Step) int {
+	for i := len(steps) - 1; i >= 0; i-- {
+		if steps[i].Kind == buildup.Coat && steps[i].Film.NewLayer {
+			return i
 		}
 	}
-	return share, ok
+	return 0
+}
+
+// worst is the largest share that goes through at any point from a step on.
+func worst(points []buildup.Point, from int) (share working.Figure[unit.Share]) {
+	for _, p := range points {
+		if p.Step >= from && p.Through.Step != nil && p.Through.Value >= share.Value {
+			share = p.Through
+		}
+	}
+	return share
 }
 
 // affordable says for each run of grades with which of them it can still be

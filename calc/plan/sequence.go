@@ -123,7 +123,7 @@ func (m *maker) walkedStep(s *Step, cv working.Figure[unit.Share]) buildup.Step 
 		}
 	case s.Job.Kind.Key == "fill":
 		out.Kind, out.Layer = buildup.Fill, m.layer(s)
-		if s.Fill != nil && s.Fill.SandedOff.Value > 0 {
+		if off := s.Job.SandedOff; off.Step == nil || off.Value > 0 {
 			out.Film.Takes, out.Film.TakesCV = sandedFiller, cv
 		}
 	case s.Job.Kind.Key == "wash":

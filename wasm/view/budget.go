@@ -59,7 +59,7 @@ func budgets(s page.State, b *plan.Buildup) html {
 			parts = append(parts, el("h3", nil, txt(name)))
 		}
 		if w.Surface != "" { // the planned ones stand at their steps
-			parts = append(parts, findingLines(s, b, w.Findings, false))
+			parts = append(parts, findingLines(s, b, w.Findings, false, true))
 		}
 		parts = append(parts, budgetEnd(s, b, w, id), affordableLines(s, b, w), needLines(s, b, w), budgetPoints(s, b, w, id))
 	}
@@ -76,21 +76,21 @@ func budgetEnd(s page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 		figure(s, id+".mean", "Left in the end, mean", of(s, last.Mean, unit.Films), last.Mean.Step),
 		figure(s, id+".thin", "Left in the end, thin side", of(s, last.Thin, unit.Films), last.Thin.Step),
 	}
-	if last.Through.Step != nil {
-		parts = append(parts, figure(s, id+".share", "Expected to go through", shareText(last.Through.Value), last.Through.Step))
+	if w.Share.Step != nil {
+		parts = append(parts, figure(s, id+".share", "Expected to go through", shareText(w.Share.Value), w.Share.Step))
 	}
 	if w.Through.Step != nil {
 		parts = append(parts, figure(s, id+".gone", "That is", of(s, w.Through, unit.Areas), w.Through.Step))
 	}
-	if n := len(w.Edge); n > 0 && w.Edge[n-1].Through.Step != nil {
+	if n := len(w.Edge); n > 0 && w.EdgeOff.Step != nil {
 		edge := w.Edge[n-1]
 		parts = append(parts,
 			figure(s, id+".edge", "Edge strips: left, mean", of(s, edge.Mean, unit.Films), edge.Mean.Step),
-			figure(s, id+".edgeshare", "Edge strips: expected to go through", shareText(edge.Through.Value), edge.Through.Step))
+			figure(s, id+".edgeshare", "Edge strips: expected to go through", shareText(w.EdgeOff.Value), w.EdgeOff.Step))
 		if w.EdgeGone.Step != nil {
 			parts = append(parts, figure(s, id+".edgegone", "That is", of(s, w.EdgeGone, unit.Areas), w.EdgeGone.Step))
 		}
-		if edge.Through.Value > 0.05 {
+		if w.EdgeOff.Value > 0.05 {
 			parts = append(parts, el("p", a("class", "hint"), txt("Keep coarse paper off the last 25 mm, or tape the edges while the boards are out.")))
 		}
 	}

@@ -62,7 +62,7 @@ func buildupForm(s page.State, path string, b plan.Buildup) html {
 		stepList(s, path),
 		budgetItem(s, path, b),
 		region("figures-"+path, "div", a("class", "figures"),
-			figure(s, path+".left", "Film left in the end", of(s, b.Left, unit.Films), b.Left.Step),
+			figure(s, path+".left", "Film left in the end, all layers", of(s, b.Left, unit.Films), b.Left.Step),
 			figure(s, path+".area", "Area", of(s, b.Area, unit.Areas), b.Area.Step),
 			el("p", a("class", "hint"), txt(getsIt(b)))),
 	)

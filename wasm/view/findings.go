@@ -7,13 +7,14 @@ import (
 )
 
 // findingLines is what the checks have to say, the red first. In short only
-// what is to be mended or looked at is said, and not what it rests on.
-func findingLines(s page.State, b *plan.Buildup, list []plan.Finding, inShort bool) html {
+// what is to be mended or looked at is said, and not what it rests on; away from
+// its step a finding names it.
+func findingLines(s page.State, b *plan.Buildup, list []plan.Finding, inShort, away bool) html {
 	var lines []html
 	for _, severity := range []buildup.Severity{buildup.Refuse, buildup.Ask, buildup.Note} {
 		for i := range list {
 			if list[i].Severity == severity && !(inShort && severity == buildup.Note) {
-				lines = append(lines, findingLine(s, b, &list[i], inShort))
+				lines = append(lines, findingLine(s, b, &list[i], inShort, away))
 			}
 		}
 	}
@@ -26,14 +27,19 @@ var severities = map[buildup.Severity]struct{ class, word string }{
 	buildup.Refuse: {"bad", "Stop:"}, buildup.Ask: {"ask", "Check:"}, buildup.Note: {"hint", "Note:"},
 }
 
-func findingLine(s page.State, b *plan.Buildup, f *plan.Finding, inShort bool) html {
+// findingLine is one finding; away from its step it names it.
+func findingLine(s page.State, b *plan.Buildup, f *plan.Finding, inShort, away bool) html {
 	layer := "This layer"
 	if f.Step < len(b.Steps) && b.Steps[f.Step].Card != nil {
 		layer = b.Steps[f.Step].Card.Name
 	}
 	what, mend, rests := page.Finding(f, layer, s.Plan.Job.Units)
 	mark := severities[f.Severity]
-	parts := []html{el("p", a("class", mark.class), txt(mark.word+" "+capital(what)+" "+mend))}
+	step := ""
+	if away {
+		step = "step " + stepName(b, f.Step) + ". "
+	}
+	parts := []html{el("p", a("class", mark.class), txt(mark.word+" "+step+capital(what)+" "+mend))}
 	if where := onlyOn(s, b, f); where != "" {
 		parts = append(parts, el("p", a("class", "source"), txt(where)))
 	}
@@ -75,7 +81,7 @@ func stepFindings(s page.State, path string, open bool) html {
 				list = append(list, f)
 			}
 		}
-		if lines := findingLines(s, b, list, !open); !lines.IsEmpty() {
+		if lines := findingLines(s, b, list, !open, false); !lines.IsEmpty() {
 			return region("findings-"+path, "div", a("class", "findings"), lines)
 		}
 	}
@@ -112,7 +118,7 @@ func surfaceFindings(s page.State, path string) html {
 	if s.Doc().Get(path+".ground") == "" {
 		parts = append(parts, el("p", a("class", "hint"), txt("Say the ground above: the build-up is checked against it.")))
 	}
-	parts = append(parts, findingLines(s, &b, red, true))
+	parts = append(parts, findingLines(s, &b, red, true, true))
 	if asked > 0 {
 		parts = append(parts, el("p", a("class", "hint"), txt(counted(asked, "thing", "things")+" to check on the build-up.")))
 	}
