@@ -2,6 +2,7 @@ package job
 
 import (
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 )
@@ -28,7 +29,8 @@ func Of(lines []Line) Document {
 }
 
 func (d Document) find(path string) (int, bool) {
-	return slices.BinarySearchFunc(d.lines, path, func(l Line, p string) int { return strings.Compare(l.Path, p) })
+	at := sort.Search(len(d.lines), func(i int) bool { return d.lines[i].Path >= path })
+	return at, at < len(d.lines) && d.lines[at].Path == path
 }
 
 // Get gives the text at the path, or "" where nothing was typed.

@@ -28,9 +28,18 @@ var (
 // Save gives the document as text: a title, the format, a revision that grows
 // with every save, a checksum over the lines, and the lines.
 func Save(d Document, revision int) string {
-	var body strings.Builder
+	const between, end = " = ", "\n"
+	size := 0
 	for _, l := range d.lines {
-		body.WriteString(l.Path + " = " + escape.Replace(l.Text) + "\n")
+		size += len(l.Path) + len(between) + len(l.Text) + len(end)
+	}
+	var body strings.Builder
+	body.Grow(size) // once, since this is done at every key press
+	for _, l := range d.lines {
+		body.WriteString(l.Path)
+		body.WriteString(between)
+		body.WriteString(escape.Replace(l.Text))
+		body.WriteString(end)
 	}
 	return head(Format, revision, body.String()) + body.String()
 }
