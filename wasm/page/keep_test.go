@@ -123,11 +123,13 @@ func TestImportChecksBeforeItReplaces(t *testing.T) {
 	}
 	next := do(s, "import", "", string(saved))
 	assert.Equal(t, "Tern, 7 m open launch (made up)", next.Doc().Get("name"))
-	assert.Equal(t, s.Doc().Lines(), do(next, "undo", "", "").Doc().Lines())
+	undone := do(next, "undo", "", "")
+	assert.Equal(t, s.Doc().Lines(), undone.Doc().Lines())
 	exported, effects := page.Update(next, page.Message{Verb: "export"})
 	require.Len(t, effects, 1)
 	assert.Equal(t, "shed-reckoner-tern--7-m-open-launch--made-up.txt", effects[0].Key)
-	assert.Empty(t, job.Changes(exported.Doc(), do(s, "import", "", effects[0].Text).Doc()))
+	imported := do(s, "import", "", effects[0].Text)
+	assert.Empty(t, job.Changes(exported.Doc(), imported.Doc()))
 }
 
 func TestARefusedSaveIsSaid(t *testing.T) {

@@ -69,17 +69,18 @@ func (s *State) Slot() *Slot {
 	return &s.Own
 }
 
-// Doc gives the document that is shown.
-func (s State) Doc() job.Document { return s.Slot().Doc }
+// Doc gives the document that is shown. (By a pointer: a state is thousands of
+// bytes, and the views ask hundreds of times.)
+func (s *State) Doc() job.Document { return s.Slot().Doc }
 
 // IsOpen says if the item is the open one of its list.
-func (s State) IsOpen(item string) bool {
+func (s *State) IsOpen(item string) bool {
 	list, _ := job.Split(item)
 	return s.Open[list] == item
 }
 
 // ScreenName gives the name of the screen that is shown.
-func (s State) ScreenName() string {
+func (s *State) ScreenName() string {
 	for _, screen := range Screens {
 		if screen.Key == s.Screen {
 			return screen.Name
