@@ -1,0 +1,104 @@
+package browser_test
+
+import (
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"shedreckoner/site/webdriver"
+)
+
+const fillStep = "buildup.1.step.1"
+
+// gridStep makes a fill step that is measured by a grid of 12 rows of 8 readings, 200 mm apart both ways.
+func gridStep(s *webdriver.Session) {
+	goTo(s, "buildup")
+	do(s, "add", "buildup", "")
+	do(s, "add", "buildup.1.step", "fill")
+	choose(s, fillStep+".card", "epoxy-filler")
+	choose(s, fillStep+".fill-by", "grid")
+	fill(s, fillStep+".columns", "8")
+	fill(s, fillStep+".row-gap", "200")
+	fill(s, fillStep+".column-gap", "20 cm")
+	do(s, "add", fillStep+".grid", "")
+}
+
+// Readings that lie on a plane: row + column, 2 to 20 mm less 1. Over 2.2 m × 1.4 m their mean is the middle's 10 mm: 30.8 L.
+const planeVolume = "30.8 L"
+
+func reading(row, column int) string { return strconv.Itoa(row + column) }
+
+func cellOf(row, column int) string {
+	return fillStep + ".grid." + strconv.Itoa(row) + ".z." + strconv.Itoa(column)
+}
+
+func TestAGridIsTypedByKeysAlone(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		gridStep(s)
+		tap(s, control(cellOf(1, 0)))
+		for row := 1; row <= 12; row++ {
+			for column := range 8 {
+				for _, digit := range reading(row, column) {
+					s.Keys(string(digit))
+				}
+				if row < 12 || column < 7 {
+					s.Keys(webdriver.Enter)
+				}
+			}
+		}
+		s.Until("the volume", func() bool { return figureText(s, fillStep+".left") == planeVolume })
+		assert.Equal(t, "19", s.Value(control(cellOf(12, 7))))
+		assert.Contains(t, shown(s, `[id="figures-`+fillStep+`"]`), "Deepest: row 12, reading 8, 19 mm to fill.")
+	})
+}
+
+func TestAGridIsPasted(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		gridStep(s)
+		var rows []string
+		for row := 1; row <= 12; row++ {
+			var cells []string
+			for column := range 8 {
+				cells = append(cells, reading(row, column))
+			}
+			rows = append(rows, strings.Join(cells, "\t"))
+		}
+		paste(s, control(cellOf(1, 0)), strings.Join(rows, "\n"))
+		s.Until("the volume", func() bool { return figureText(s, fillStep+".left") == planeVolume })
+
+		// a ragged paste loses nothing, and its blanks are asked about
+		paste(s, control(cellOf(1, 0)), "1; ; 3; 4; 5; 6; 7; 8\n2; 3")
+		assert.Contains(t, shown(s, "#notice"), "Row 2 has 2")
+		assert.Contains(t, say(s, fillStep+".grid.1.z"), "reading 2 is empty")
+	})
+}
+
+func paste(s *webdriver.Session, css, text string) {
+	tap(s, css)
+	s.Script(nil, `
+		const data = new DataTransfer();
+		data.setData("text/plain", arguments[1]);
+		document.querySelector(arguments[0]).dispatchEvent(new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }));`, css, text)
+}
+
+// Two coats of 400 µm wet, sanded by 700: more is taken than there is. The step says so and what helps, the budget too.
+func TestABudgetThatFailsSaysWhatHelps(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		measured(s)
+		goTo(s, "buildup")
+		do(s, "add", "buildup", "")
+		do(s, "add", "buildup.1.step", "coat")
+		choose(s, "buildup.1.step.1.card", "gelcoat")
+		choose(s, "buildup.1.step.1.method", "nap-roller")
+		fill(s, "buildup.1.step.1.film", "800")
+		do(s, "add", "buildup.1.step", "sand")
+		choose(s, "buildup.1.step.2.by", "taken")
+		fill(s, "buildup.1.step.2.taken", "700")
+		assert.Contains(t, shown(s, `[id="findings-buildup.1.step.2"]`), "More is taken here than there is. Put on more film, or take less.")
+		do(s, "open", "buildup.1.budget", "")
+		assert.Contains(t, shown(s, `[id="item-buildup.1.budget"]`), "doesn't hold")
+		assert.Contains(t, shown(s, `[id="why-buildup.1.need.0"]`), "put on at least")
+	})
+}
