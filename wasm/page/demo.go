@@ -138,7 +138,8 @@ func own(s State, m Message) (State, []Effect) {
 func clearDemo(s State, m Message) (State, []Effect) {
 	s.Demo = Slot{}
 	s, effects := own(s, m)
-	for _, key := range copies(true) {
+	places := copies(true)
+	for _, key := range append([]string{historyKey(true)}, places[:]...) {
 		effects = append(effects, Effect{Kind: Forget, Key: key})
 	}
 	return s, effects
