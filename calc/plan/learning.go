@@ -127,6 +127,9 @@ func (l *Lesson) learn() {
 	l.Likely = [2]unit.Factor{unit.Factor(next.At(-ofRange / 2)), unit.Factor(next.At(ofRange / 2))}
 }
 
+// FactorOf is used ÷ planned as it was taken over.
+func FactorOf(l *job.Learnt) unit.Factor { return order.Belief{Mean: l.Mean}.Factor() }
+
 // IsCurrent says if what was taken over is what the entries say now.
 func (l *Lesson) IsCurrent() bool {
 	return l.Taken != nil && l.Count > 0 && l.Text() == job.LearntText(l.Taken.Mean, l.Taken.SD, l.Taken.Entries)

@@ -16,6 +16,7 @@ import (
 func cup(s page.State) html {
 	return join(
 		region("running", "div", a("class", "running"), runningCups(s)),
+		region("justended", "div", a("class", "running"), justEnded(s)),
 		region("answer", "section", a("class", "answer", "aria-label", "This cup"), answer(s)),
 		bench(s),
 		region("fit", "section", a("class", "fit"), fitSection(s)),

@@ -66,8 +66,8 @@ func orderLine(s page.State, l *plan.Line) html {
 	if l.Sure != nil {
 		parts = append(parts, sureFigures(s, l, id)...)
 	}
-	if l.Stock.IsPositive() {
-		parts = append(parts, hint("In stock: "+lineAmount(s, l, l.Stock)+"."))
+	if l.Stock.IsPositive() || l.Taken.IsPositive() {
+		parts = append(parts, hint("In stock: "+lineAmount(s, l, l.Stock)+"."+takenWords(s, l)))
 	}
 	if !l.ToBuy.IsZero() && l.Err == nil {
 		parts = append(parts, bought(s, l, id)...)
@@ -89,6 +89,14 @@ func hintIf(text string) html {
 		return nothing
 	}
 	return hint(text)
+}
+
+// takenWords says how much of what was counted has gone into logged cups.
+func takenWords(s page.State, l *plan.Line) string {
+	if l.Taken.IsZero() {
+		return ""
+	}
+	return " Logged cups have taken " + lineAmount(s, l, l.Taken) + " of what was counted."
 }
 
 // needFigures is the need in every measure that is known of it.

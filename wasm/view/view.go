@@ -92,6 +92,9 @@ func notice(s page.State) html {
 	if !s.Stored {
 		lines = append(lines, el("p", a("class", "bad"), txt("This browser keeps nothing. Export the job before you close the page.")))
 	}
+	if s.Pending != nil {
+		lines = append(lines, pending(s))
+	}
 	if s.Elsewhere != "" {
 		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt("This job was changed in another tab. Until you choose, this tab keeps nothing.")),
 			action("theirs", "", "", "Show the other tab's", "quiet"), action("mine", "", "", "Keep this one", "quiet")))

@@ -119,6 +119,17 @@ func openable(s page.State, screen string) []string {
 		for _, id := range d.Items("buildup") {
 			list = append(append(list, "buildup."+id), inner("step", "buildup."+id)...)
 		}
+	case "log":
+		for _, key := range []string{"cup", "done", "test"} {
+			for _, id := range d.Items(key) {
+				list = append(list, key+"."+id)
+			}
+		}
+		for _, b := range s.Plan.Buildups {
+			for _, step := range b.Steps {
+				list = append(list, "progress."+strings.ReplaceAll(step.Path, ".", "-"))
+			}
+		}
 	case "cards":
 		for _, c := range s.Fresh.Job.Cards {
 			if c.Own || c.Kind == material.GelCoat || c.Kind == material.Filler || c.Kind == material.Sundry { // one of each kind of form
@@ -229,7 +240,7 @@ func check(t *testing.T, name string, all []element) {
 
 // verbs is what buttons may ask for.
 var verbs = []string{"set", "add", "copy", "remove", "move", "open", "why", "go", "unit", "system", "undo", "redo", "demo", "own", "clear", "real", "look",
-	"print", "text", "csv", "share", "export", "pick", "weighed", "in", "end", "take"}
+	"print", "text", "csv", "share", "export", "pick", "weighed", "in", "end", "take", "done", "learn", "unlearn", "log-csv", "link", "take-job", "drop-job", "fill"}
 
 func TestWhatWasTypedStaysText(t *testing.T) {
 	everyView(t, func(t *testing.T, name string, s page.State) {

@@ -1,0 +1,5 @@
+package view
+
+import "shedreckoner/wasm/page"
+
+func faultAnswer(s page.State, cup string) html { return nothing }
