@@ -66,16 +66,17 @@ func puttyParts(s page.State, path string) html {
 		rows = append(rows, region("part-"+row, "div", a("class", "row", "tabindex", "-1"), cells...))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt("What goes in")), sayRegion(list, saidOf(s, list)), join(rows...), action("add", list, "", "Add a part", "quiet"))
+		el("p", a("class", "rowsname"), txt("What goes in")),
+		el("p", a("class", "hint"), txt("True density: of the liquid, or of the particles. As it lies: weigh a full cup. What stands in an empty field is usual: check your tin.")), sayRegion(list, saidOf(s, list)), join(rows...), action("add", list, "", "Add a part", "quiet"))
 }
 
 func puttyField(s page.State, row, key string, kind *material.PuttyPart) html {
 	scale := job.ReadUnits(s.Doc()).Scale(unit.Densities)
 	switch key {
 	case "true":
-		return fieldWith(s, row+".true", fieldExtras{Default: unit.Number(scale.From(float64(kind.True.Value)), 3), Hint: "Of the liquid, or of the particles. " + markWords(kind.True.Mark)})
+		return fieldWith(s, row+".true", fieldExtras{Default: unit.Number(scale.From(float64(kind.True.Value)), 3)})
 	case "bulk":
-		return fieldWith(s, row+".bulk", fieldExtras{Default: unit.Number(scale.From(float64(kind.Bulk.Value)), 3), Hint: "Weigh a full cup of it. " + markWords(kind.Bulk.Mark)})
+		return fieldWith(s, row+".bulk", fieldExtras{Default: unit.Number(scale.From(float64(kind.Bulk.Value)), 3)})
 	case "price":
 		return fieldWith(s, row+".price", fieldExtras{Default: "no price"})
 	}

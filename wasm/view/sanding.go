@@ -95,7 +95,7 @@ func removalItem(s page.State, path string, at, count int) html {
 		for _, key := range job.RemovalFields(s.Doc().Get(path + ".way")) {
 			extra := fieldExtras{}
 			if key == "cured-density" {
-				extra = fieldExtras{Default: "1.3", Hint: "Cured gel coat: 1.25 to 1.35."}
+				extra = fieldExtras{Default: "as cured gel coat"}
 			}
 			parts = append(parts, fieldWith(s, path+"."+key, extra))
 		}

@@ -1,0 +1,69 @@
+package plan
+
+import (
+	"errors"
+	"slices"
+
+	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Need is the film that a coat has to add for the budget to hold.
+type Need struct {
+	Step  int                          // index
+	Cured working.Figure[unit.DryFilm] // each go
+	Wet   working.Figure[unit.WetFilm]
+	Coats working.Figure[unit.Factor]
+	By    int                          // index of the step that asks for it
+	Thin  bool                         // for the thin side's sake
+	Over  working.Figure[unit.DryFilm] // the card's most that may be left, where the need leaves more
+
+	Uneven *buildup.MoreEven // no film is enough
+}
+
+// needsOf solves the build-up backwards for each of its coats.
+func (m *maker) needsOf(b *job.Buildup, out *Buildup, steps []buildup.Step) {
+	terms := termsOf(b)
+	for i := range steps {
+		if steps[i].Kind != buildup.Coat || steps[i].Film.Adds.Step == nil || steps[i].Film.Found.Step != nil {
+			continue
+		}
+		need, err := buildup.Needed(steps, i, terms)
+		n := Need{Step: i, Cured: need.Film, By: need.By, Thin: need.IsThin}
+		switch {
+		case errors.As(err, &n.Uneven):
+		case err != nil || need.Film.Value <= 0:
+			continue
+		default:
+			n.inCoats(&out.Steps[i])
+			n.cracks(steps, &out.Steps[i], terms)
+		}
+		out.Needs = append(out.Needs, n)
+	}
+}
+
+func (n *Need) inCoats(s *Step) {
+	var q sums
+	n.Wet = do2(&q, film.Wet, n.Cured, s.Coat.CuredShare)
+	if s.Card.CoatMost.Known {
+		n.Coats = do2(&q, film.CoatCount, n.Wet, onCard(s.Card, s.Card.CoatMost, "largest wet film in one coat", unit.InMicrometre))
+	}
+}
+
+// cracks looks if the film that the budget needs would be left too thick.
+func (n *Need) cracks(steps []buildup.Step, s *Step, terms buildup.Terms) {
+	steps = slices.Clone(steps)
+	steps[n.Step].Film.Adds = n.Cured
+	points, err := buildup.Walk(steps, terms)
+	if err != nil {
+		return
+	}
+	for _, f := range buildup.Shortfalls(steps, points, terms) {
+		if f.Rule == buildup.CrackLimit && s.Card.LeftMost.Known {
+			n.Over = onCard(s.Card, s.Card.LeftMost, "most film left", unit.InMicrometre)
+		}
+	}
+}
