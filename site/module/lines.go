@@ -12,6 +12,7 @@ var tableHeader = []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8}
 // Offsets in the table's header: eight words behind its mark.
 const (
 	countWord = 1 // functions
+	unitTable = 5 // where the files of each package stand, and behind that table the files' names
 	pcTable   = 7 // where the runs of values by place stand
 	functions = 8 // the pairs of code and record, and the records
 )
@@ -38,6 +39,7 @@ func withoutLines(memory []byte) {
 	table := memory[start:]
 	word := func(i int) int { return int(binary.LittleEndian.Uint64(table[8*i:])) }
 	count, runs, records := word(countWord), table[word(pcTable):word(functions)], table[word(functions):]
+	clear(table[word(unitTable):word(pcTable)])
 	used := make([]bool, len(runs))
 	for i := range count {
 		record := records[binary.LittleEndian.Uint32(records[8*i+4:]):]
