@@ -151,7 +151,7 @@ func (m *maker) walk(b *job.Buildup, out *Buildup, steps []buildup.Step, surface
 	}
 	top := topLayer(steps)
 	w.Share, w.EdgeOff = worst(w.Flat, top), worst(w.Edge, top)
-	w.Grades = affordable(out.Steps, steps, w.Flat)
+	w.Grades = affordable(out.Steps, steps, w.Flat, terms)
 	return w, w.areas(m, b, out)
 }
 
@@ -204,28 +204,58 @@ func worst(points []buildup.Point, from int) (share working.Figure[unit.Share]) 
 }
 
 // affordable says for each run of grades with which of them it can still be
-// begun: so that the thin side keeps its least.
-func affordable(steps []Step, walked []buildup.Step, points []buildup.Point) []Affordable {
+// begun: the coarsest after which the thin side keeps its least.
+func affordable(steps []Step, walked []buildup.Step, points []buildup.Point, terms buildup.Terms) []Affordable {
 	var list []Affordable
 	for i := range steps {
 		r := steps[i].Sand
 		before, ok := filmBefore(points, i)
-		if r == nil || !ok {
+		if r == nil || !ok || walked[i].Film.Found.Step != nil {
 			continue
 		}
-		runs, err := sanding.Runs(r.turns, r.k, r.Flatten, polishAfter(steps[i+1:])...)
+		alone, err := sanding.Runs(r.turns, r.k, r.Flatten)
 		if err != nil {
 			continue
 		}
-		least := leastAfter(walked[i:])
+		whole, err := sanding.Runs(r.turns, r.k, r.Flatten, polishAfter(steps[i+1:])...)
+		if err != nil {
+			continue
+		}
 		a := Affordable{Step: i, Left: before.Thin}
-		at, ok := buildup.Affordable(before.Thin.Value, least, runs)
-		if ok {
-			a.Grade, a.Takes, a.OK = r.turns[at].Grade, runs[at], true
+		for at := range r.turns {
+			if keepsThinSide(walked, i, alone[at], terms) {
+				a.Grade, a.Takes, a.OK = r.turns[at].Grade, whole[at], true
+				break
+			}
 		}
 		list = append(list, a)
 	}
 	return list
+}
+
+// keepsThinSide says if the thin side keeps its least to the end of the layer
+// when a step takes so much.
+func keepsThinSide(walked []buildup.Step, at int, takes working.Figure[unit.DryFilm], terms buildup.Terms) bool {
+	steps := slices.Clone(walked)
+	steps[at].Film.Takes = takes
+	end := len(steps)
+	for i := at + 1; i < len(steps); i++ {
+		if steps[i].Kind == buildup.Coat || steps[i].Kind == buildup.Fill {
+			end = i
+			break
+		}
+	}
+	points, err := buildup.Walk(steps[:end], terms)
+	if err != nil {
+		return false
+	}
+	least := leastAfter(steps[at:end])
+	for _, p := range points {
+		if p.Step >= at && p.Thin.Value < least {
+			return false
+		}
+	}
+	return true
 }
 
 // filmBefore is the film as a step finds it.

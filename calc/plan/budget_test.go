@@ -185,6 +185,17 @@ func TestNotByMoreFilm(t *testing.T) {
 	assert.InDelta(t, 1/3.0902, float64(b.Needs[0].Uneven.Below), 1e-4)
 }
 
+// Sanding takes 400 µm at 40 %, and 5 % of the area may fall to 250: so much is
+// needed that over 640 µm are left in the mean, the card's most.
+func TestTheFilmNeededMayBeTooThick(t *testing.T) {
+	b := planOf(t, brushed, "buildup.1.step.2.taken = 400 µm").Buildups[0]
+	require.Len(t, b.Needs, 1)
+	need := b.Needs[0]
+	assert.Greater(t, micrometres(need.Cured.Value)-400, 640.0)
+	assert.InDelta(t, 640, micrometres(need.Over.Value), 1e-9)
+	assert.Nil(t, planOf(t, brushed).Buildups[0].Needs[0].Over.Step)
+}
+
 // Combs show 300 to 400 µm wet, so 350 in one coat, 290.5 µm cured at 0.83; the
 // plan's one coat was 320. A witness of 200 µm after sanding stands above both.
 func TestMeasuredFilmsStandInForThePlan(t *testing.T) {
@@ -215,9 +226,9 @@ func TestTheGradeThatIsStillAffordable(t *testing.T) {
 	b = planOf(t, gelCoated, thin).Buildups[0]
 	g := b.Budgets[0].Grades[0]
 	require.True(t, g.OK)
-	// 500 − 1.645 × 0.20 × 500 = 335.5 on the thin side; 250 must stay, so 85.5 may
-	// go: 50 of texture and 35.5 of scratches. From P600 on it is 50 + (25.8 + 21.8 +
-	// 18.3 + 15.3) ÷ 3 = 77.1; from P400 on 88.7.
+	// From P600 on 50 of texture and (25.8 + 21.8 + 18.3 + 15.3) ÷ 3 go, 77.1 in all:
+	// 422.9 − 1.645 × √((0.2 × 500)² + (0.4 × 77.1)²) = 250.8 stay on the thin side,
+	// over the card's 250; from P400 on, 88.7, it is 236.8.
 	assert.Equal(t, sanding.Grade(600), g.Grade)
 	assert.InDelta(t, 50+(25.8+21.8+18.3+15.3)/3, micrometres(g.Takes.Value), 1e-9)
 

@@ -91,7 +91,7 @@ func budgetEnd(s page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 			parts = append(parts, figure(s, id+".edgegone", "That is", of(s, w.EdgeGone, unit.Areas), w.EdgeGone.Step))
 		}
 		if w.EdgeOff.Value > 0.05 {
-			parts = append(parts, el("p", a("class", "hint"), txt("Keep coarse paper off the last 25 mm, or tape the edges while the boards are out.")))
+			parts = append(parts, el("p", a("class", "hint"), txt("Keep coarse paper off these strips, or tape the edges while the boards are out.")))
 		}
 	}
 	return join(parts...)
