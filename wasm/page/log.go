@@ -30,7 +30,7 @@ func (s State) takenDown(doc job.Document, cup string) job.Document {
 		put("film", unit.Typed(float64(b.Film.Value), unit.InMicrometre)+" µm")
 	}
 	put("air-temp", s.withUnit(job.DayPath+".read-temp"))
-	put("sun", doc.Get(job.DayPath+".sun")+" "+doc.Get(job.DayPath+".colour"))
+	put("sun", strings.TrimSpace(doc.Get(job.DayPath+".sun")+" "+doc.Get(job.DayPath+".colour")))
 	if step, _ := s.Fresh.StepAt(doc.Get(cup + ".step")); step != nil && step.Job.Method != nil {
 		put("method", step.Job.Method.Key)
 	}

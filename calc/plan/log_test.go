@@ -1,0 +1,242 @@
+package plan_test
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
+)
+
+// rolled is 10 m² of deck in two halves, a rolled flow coat of 400 µm on each.
+const rolled = `surface = 1 2
+surface.1.shape = direct
+surface.1.area = 6 m²
+surface.1.buildup = buildup.1
+surface.2.shape = direct
+surface.2.area = 4 m²
+surface.2.buildup = buildup.1
+buildup = 1
+buildup.1.step = 1
+buildup.1.step.1.kind = coat
+buildup.1.step.1.card = flowcoat
+buildup.1.step.1.method = nap-roller
+buildup.1.step.1.film = 400 µm
+buildup.1.step.1.film-is = wet
+`
+
+func doc(t testing.TB, lines ...string) job.Document {
+	t.Helper()
+	var list []job.Line
+	for _, text := range lines {
+		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
+			path, text, found := strings.Cut(line, " = ")
+			require.True(t, found, line)
+			list = append(list, job.Line{Path: path, Text: text})
+		}
+	}
+	return job.Of(list)
+}
+
+const flowStep = "buildup.1.step.1"
+
+// By hand: 10 m² × 400 µm ÷ (1 − 0.05) = 4.2105 L of mix; at the density of
+// flow coat with 2 % wax solution (1.25 and 0.91 kg/L: t = 0.02 × 1.25 ÷ 0.91 =
+// 0.02747, (1.25 + 0.02747 × 0.91) ÷ 1.02747 = 1.2409 kg/L) 5.2249 kg. The styrene
+// card stands for the wax solution: 0.906 kg/L, 1.2408.
+func TestShareOfAStep(t *testing.T) {
+	p := plan.Make(doc(t, rolled))
+	require.Empty(t, p.Refused)
+	planned, film, each, known := p.Share(flowStep, []string{"surface.1"})
+	require.True(t, known)
+	assert.InDelta(t, 0.6*5.2249, float64(planned), 0.002)
+	assert.InDelta(t, 0.6*5.2249*0.95, float64(film), 0.002)
+	assert.InDelta(t, 400e-6, float64(each), 1e-12)
+	all, _, _, _ := p.Share(flowStep, []string{"surface.1", "surface.2"})
+	assert.InDelta(t, 5.2249, float64(all), 0.002)
+	_, _, _, known = p.Share(flowStep, []string{"surface.9"})
+	assert.False(t, known)
+}
+
+func orderedNeed(t *testing.T, p plan.Plan, key string) float64 {
+	t.Helper()
+	for i := range p.Order.Lines {
+		if p.Order.Lines[i].Card.Key == key {
+			return float64(p.Order.Lines[i].Mass.Value)
+		}
+	}
+	t.Fatal("no line for " + key)
+	return 0
+}
+
+func stock(p plan.Plan, key string) string {
+	for i := range p.Order.Lines {
+		if p.Order.Lines[i].Card.Key == key {
+			return p.Order.Lines[i].Stock.String()
+		}
+	}
+	return ""
+}
+
+// With the first half done, 4 of 10 m² are left: 0.4 of the need. Two cups of
+// 500 g on the other half, 100 g and the usual 80 + 15 g left over, have put on
+// 400 + 405 g of its 2.09 kg: r = 0.4 − 0.805 ÷ 5.2249 = 0.2459.
+func TestProgressByHand(t *testing.T) {
+	whole := orderedNeed(t, plan.Make(doc(t, rolled)), "flowcoat")
+	half := doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1")
+	p := plan.Make(half)
+	step, _ := p.StepAt(flowStep)
+	assert.Equal(t, []string{"surface.1"}, step.Progress.Done)
+	assert.Equal(t, []string{"surface.2"}, step.Progress.Open)
+	assert.InDelta(t, 0.4, float64(step.Progress.Rest.Value), 1e-12)
+	assert.InDelta(t, 0.4*whole, orderedNeed(t, p, "flowcoat"), 1e-9)
+
+	cups := doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1\ndone.1.cups = cup.1",
+		"cup = 1 2 3\ncup.1.mixed = 500 g\ncup.1.card = flowcoat\ncup.1.step = "+flowStep+"\ncup.1.in = 100\ncup.1.end = spread\ncup.1.method = nap-roller",
+		"cup.2.mixed = 500 g\ncup.2.card = flowcoat\ncup.2.step = "+flowStep+"\ncup.2.in = 200\ncup.2.end = spread\ncup.2.method = nap-roller\ncup.2.left = 100 g",
+		"cup.3.mixed = 500 g\ncup.3.card = flowcoat\ncup.3.step = "+flowStep+"\ncup.3.in = 300\ncup.3.method = nap-roller")
+	p = plan.Make(cups)
+	step, _ = p.StepAt(flowStep)
+	assert.Equal(t, []string{"cup.2"}, step.Progress.Cups, "the first belongs to what is done, the third still runs")
+	assert.InDelta(t, 0.805, float64(step.Progress.PutOn.Value), 1e-9)
+	assert.InDelta(t, 0.2459, float64(step.Progress.Rest.Value), 2e-4)
+	assert.InDelta(t, float64(step.Progress.Rest.Value)*whole, orderedNeed(t, p, "flowcoat"), 1e-9)
+	sim, err := p.Simulate()
+	require.NoError(t, err)
+	for !sim.Step(1 << 20) {
+	}
+	for _, l := range sim.Order().Lines {
+		if l.Card.Key == "flowcoat" {
+			assert.Less(t, l.Sure.Low, orderedNeed(t, p, "flowcoat"))
+			assert.Greater(t, l.Sure.High, orderedNeed(t, p, "flowcoat"))
+			assert.Less(t, l.Sure.High, whole)
+		}
+	}
+
+	done := plan.Make(doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1 surface.2"))
+	assert.Zero(t, orderedNeed(t, done, "flowcoat"))
+	for _, l := range done.Order.Lines {
+		assert.True(t, l.ToBuy.IsZero(), l.Card.Key)
+	}
+}
+
+// 3 kg counted after the first cup: the second, of 480 g of product, 9.6 g of
+// wax solution and 7 g of peroxide, has been taken from it.
+func TestStockFalls(t *testing.T) {
+	d := doc(t, rolled, "card.flowcoat.stock = 3 kg\ncard.flowcoat.counted = cup.1\ncard.wax-solution.stock = 1 L\ncard.ketone-peroxide.stock = 1 kg",
+		"cup = 1 2 3\ncup.1.mixed = 500 g\ncup.1.card = flowcoat\ncup.1.in = 100",
+		"cup.2.mixed = 489.6 g\ncup.2.product = 480 g\ncup.2.wax = 9.6 g\ncup.2.card = flowcoat\ncup.2.in = 200\ncup.2.catalyst = ketone-peroxide\ncup.2.catalyst-mass = 7 g",
+		"cup.3.mixed = 500 g\ncup.3.card = flowcoat\ncup.3.ended = 300\ncup.3.end = scrapped")
+	p := plan.Make(d)
+	assert.Equal(t, "2.52", stock(p, "flowcoat"), "the third never got its catalyst")
+	assert.True(t, strings.HasPrefix(stock(p, "wax-solution"), "0.98945"), "1 − 0.0096 ÷ 0.91 L: %s", stock(p, "wax-solution"))
+	assert.Equal(t, "0.993", stock(p, "ketone-peroxide"))
+	p = plan.Make(d.Set("card.flowcoat.stock", "0.3 kg"))
+	assert.Equal(t, "0", stock(p, "flowcoat"), "never below nothing")
+	for i := range p.Order.Lines {
+		if l := &p.Order.Lines[i]; l.Card.Key == "flowcoat" {
+			assert.NotEmpty(t, l.Buying().Texts())
+		}
+	}
+}
+
+// Four entries of ratio e^0.15 with σ = 0.2 on a rolled prior of s0 = 0.15:
+// v = 1 ÷ (1 ÷ 0.0225 + 4 ÷ 0.04) = 0.0069231, m = v × 0.6 ÷ 0.04 = 0.103846.
+func TestLessonAgainstTheClosedForm(t *testing.T) {
+	d := doc(t, rolled, "done = 1 2 3 4")
+	used := unitText(2 * math.Exp(0.15))
+	for _, id := range []string{"1", "2", "3", "4"} {
+		d = entry(d, "done."+id, "2 kg", "1.9 kg", used)
+	}
+	p := plan.Make(d)
+	require.Len(t, p.Lessons, 1)
+	l := &p.Lessons[0]
+	assert.Equal(t, 4, l.Count)
+	assert.InDelta(t, 0.103846, l.Belief.Mean, 1e-6)
+	assert.InDelta(t, math.Sqrt(0.0069231), l.Belief.SD, 1e-6)
+	assert.InDelta(t, math.Exp(0.103846), float64(l.After.Value), 1e-6)
+	assert.Nil(t, l.Taken, "nothing is taken over unasked")
+	before := orderedNeed(t, p, "flowcoat")
+
+	taken := d.Set(job.LearntPath("nap-roller", "flowcoat"), l.Text())
+	p = plan.Make(taken)
+	assert.InDelta(t, before*math.Exp(0.103846), orderedNeed(t, p, "flowcoat"), 1e-4)
+	assert.True(t, p.Lessons[0].IsCurrent())
+	again := taken.Set(job.LearntPath("nap-roller", "flowcoat"), "")
+	assert.InDelta(t, before, orderedNeed(t, plan.Make(again), "flowcoat"), 1e-12, "forgotten")
+
+	// the simulation's spread is v + σ²: 90 % of the draws of one shared hand
+	sim, err := p.Simulate()
+	require.NoError(t, err)
+	for !sim.Step(1 << 20) {
+	}
+	sd := math.Sqrt(0.0069231 + 0.04)
+	for _, line := range sim.Order().Lines {
+		if line.Card.Key == "flowcoat" {
+			want := before * math.Exp(0.103846+1.6449*sd)
+			assert.InEpsilon(t, want, line.Sure.High, 0.03, "areas add a little, 10,000 draws too")
+		}
+	}
+	for _, bad := range []string{"nonsense", "9 0.1 3", "0.1 0 3", "NaN 0.1 3", "0.1 0.1 -3", "0.1 0.1"} {
+		assert.Empty(t, plan.Make(d.Set(job.LearntPath("nap-roller", "flowcoat"), bad)).Job.Learnt, bad)
+	}
+}
+
+func unitText(kg float64) string { return strings.TrimSpace(job.LearntText(kg, 0, 0)[:7]) + " kg" }
+
+func entry(d job.Document, path, planned, film, used string) job.Document {
+	for key, text := range map[string]string{"step": flowStep, "surface": "surface.1", "card": "flowcoat", "method": "nap-roller",
+		"planned": planned, "film": film, "each": "400 µm", "used": used} {
+		d = d.Set(path+"."+key, text)
+	}
+	return d
+}
+
+// What doesn't count says why: a thin film, a slip of unit, a figure yet to be
+// confirmed, a cup whose leftover isn't known.
+func TestEntriesThatDontCount(t *testing.T) {
+	base := doc(t, rolled, "done = 1")
+	err := func(d job.Document) error { return plan.Make(d).Lessons[0].Log[0].Err }
+	var refused *order.LogError
+
+	thin := entry(base, "done.1", "2 kg", "1.9 kg", "1.7 kg")
+	require.ErrorAs(t, err(thin), &refused)
+	assert.Equal(t, order.ThinFilm, refused.Cause)
+	combed := thin.Set(flowStep+".comb", "1").Set(flowStep+".comb.1.last-wet", "325 µm").Set(flowStep+".comb.1.first-dry", "350 µm")
+	require.NoError(t, err(combed), "a comb was read: 338 of 400 µm")
+	assert.InDelta(t, 1.7/(2*337.5/400), float64(plan.Make(combed).Lessons[0].Log[0].Ratio), 1e-9)
+	elsewhere := combed.Set(flowStep+".comb.1.surface", "surface.2")
+	assert.ErrorAs(t, err(elsewhere), &refused, "a comb read on another surface says nothing of this one")
+
+	far := entry(base, "done.1", "2 kg", "1.9 kg", "4.5 kg")
+	assert.ErrorIs(t, err(far), plan.ErrUnlikely)
+	p := plan.Make(far)
+	require.NotNil(t, p.AskAt("done.1.used"))
+	assert.NoError(t, err(far.Set(job.Real("done.1.used"), "4.5 kg")), "confirmed")
+
+	slip := entry(base, "done.1", "2 kg", "1.9 kg", "2000 kg").Set(job.Real("done.1.used"), "2000 kg")
+	require.ErrorAs(t, err(slip), &refused)
+	assert.Equal(t, order.Unlikely, refused.Cause, "no word makes it real")
+
+	byCups := entry(base, "done.1", "2 kg", "1.9 kg", "").Set("done.1.cups", "cup.1")
+	assert.ErrorIs(t, err(byCups), plan.ErrNoUse)
+	byCups = byCups.Set("cup", "1").Set("cup.1.mixed", "2.2 kg").Set("cup.1.card", "flowcoat").Set("cup.1.in", "5").Set("cup.1.end", job.EndGelled)
+	assert.ErrorIs(t, err(byCups), plan.ErrLeftOpen)
+	assert.NoError(t, err(byCups.Set("cup.1.left", "0.1 kg")))
+	tooMuch := plan.Make(byCups.Set("cup.1.left", "2.3 kg"))
+	assert.Error(t, tooMuch.RefusedAt("cup.1.left"), "more left over than was mixed")
+}
+
+func TestLogsThatCantBe(t *testing.T) {
+	good := doc(t, "cup = 1\ncup.1.mixed = 500 g\ncup.1.weighed = 1780000000")
+	assert.Empty(t, job.LogProblems(good))
+	assert.InDelta(t, 1.78e9, job.Latest(good), 1)
+	for path, text := range map[string]string{"cup.1.mixed": "-5 g", "cup.1.weighed": "-1", "cup.1.in": "later", "done.1.planned": "-1 kg"} {
+		assert.NotEmpty(t, job.LogProblems(good.Set("done", "1").Set(path, text)), path)
+	}
+}
