@@ -25,8 +25,9 @@ type FaultCause struct {
 type Sign struct {
 	Got, Limit float64 // SI, in Scale
 	Scale      *unit.Scale
-	IsRoof     bool // the figure should stay under its limit; false: over it
-	IsFact     bool // it is so, without a figure
+	IsRoof     bool    // the figure should stay under its limit; false: over it
+	IsFact     bool    // it is so, without a figure
+	Within     float64 // how far past the limit, as a share of it, is still no sign
 }
 
 // IsBorne says if the log bears the cause out.
@@ -36,9 +37,9 @@ func (s Sign) IsBorne() bool {
 	case s.IsFact:
 		return true
 	case s.IsRoof:
-		return s.Got > s.Limit*(1+slack)+slack*slack
+		return s.Got > s.Limit*(1+s.Within+slack)+slack*slack
 	}
-	return s.Got < s.Limit*(1-slack)
+	return s.Got < s.Limit*(1-s.Within-slack)
 }
 
 // sign looks for a cause in what is known of a cup; false: nothing is known of it.
@@ -162,7 +163,9 @@ const nearTable = 0.1
 
 func underTable(e *evidence) (Sign, bool) {
 	share, known := e.tableShare()
-	return floor(e.cup.Share.Value, share*(1-nearTable), unit.InPercent, known)
+	s, known := floor(e.cup.Share.Value, share, unit.InPercent, known)
+	s.Within = nearTable
+	return s, known
 }
 
 func underFloor(e *evidence) (Sign, bool) {
@@ -174,7 +177,9 @@ func overDosed(e *evidence) (Sign, bool) {
 	if !known {
 		return roof(e.cup.Share.Value, e.card.Ceiling.Value, unit.InPercent, e.cup.Share.Step != nil && e.card.Ceiling.Known)
 	}
-	return roof(e.cup.Share.Value, min(share*(1+nearTable), e.card.Ceiling.Value), unit.InPercent, true)
+	s, known := roof(e.cup.Share.Value, share, unit.InPercent, true)
+	s.Within = min(nearTable, max(0, float64(e.card.Ceiling.Value/share)-1))
+	return s, known
 }
 
 // noWax is an open coat of polyester without wax: air keeps its face from

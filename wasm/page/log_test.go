@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
 	"shedreckoner/wasm/page"
 )
 
@@ -117,5 +118,16 @@ func TestLogCSV(t *testing.T) {
 		for _, cell := range row {
 			assert.NotContains(t, "=+-@", cell[:min(1, len(cell))]+"x")
 		}
+	}
+}
+
+func TestEveryCauseHasWords(t *testing.T) {
+	for i := range plan.FaultCauses {
+		c := &plan.FaultCauses[i]
+		words := page.FaultText(&plan.FaultFound{FaultCause: c})
+		assert.NotEmpty(t, words.Cause, c.Key)
+		assert.NotEmpty(t, words.Remedy, c.Key)
+		assert.NotEmpty(t, words.Next, c.Key)
+		assert.Equal(t, c.Sign == nil, words.Sign == "", "%s: a sign and its words", c.Key)
 	}
 }

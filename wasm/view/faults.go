@@ -1,5 +1,52 @@
 package view
 
-import "shedreckoner/wasm/page"
+import (
+	"shedreckoner/calc/plan"
+	"shedreckoner/wasm/page"
+)
 
-func faultAnswer(s page.State, cup string) html { return nothing }
+// faultAnswer is what a fault of a cup may come from: what the log bears out
+// first, with the sign that was found, then the rest, in no order.
+func faultAnswer(s page.State, cup string) html {
+	c := s.Fresh.Job.CupByPath(cup)
+	if c == nil || c.Fault == "" {
+		return nothing
+	}
+	var borne, others []html
+	found := s.Fresh.FaultsOf(c)
+	for i := range found {
+		if f := &found[i]; f.IsBorne() {
+			borne = append(borne, faultItem(s, f))
+		} else {
+			others = append(others, faultItem(s, f))
+		}
+	}
+	parts := []html{}
+	if len(borne) > 0 {
+		parts = append(parts, el("h3", nil, txt("What the log bears out")), el("ul", a("class", "causes"), borne...))
+	}
+	if len(others) > 0 {
+		title := "Other causes, in no order"
+		if len(borne) == 0 {
+			title = "The log shows no sign. Possible, in no order"
+		}
+		parts = append(parts, el("h3", nil, txt(title)), el("ul", a("class", "causes"), others...))
+	}
+	return join(append(parts, hint("Common practice, not a finding of a laboratory. The maker's sheet stands above it."))...)
+}
+
+func faultItem(s page.State, f *plan.FaultFound) html {
+	words, units := page.FaultText(f), s.Fresh.Job.Units
+	parts := []html{el("p", a("class", "what"), txt(words.Cause))}
+	switch {
+	case f.IsBorne():
+		parts = append(parts, el("p", a("class", "sign"), txt(page.SignText(f, units))))
+	case f.Known:
+		parts = append(parts, hint("The log speaks against it. "+page.SignText(f, units)))
+	}
+	verdict := "Waiting won't mend it. "
+	if f.Waits {
+		verdict = "Wait: it may yet cure. "
+	}
+	return el("li", nil, append(parts, el("p", nil, el("strong", nil, txt(verdict)), txt(words.Remedy)), hint("Next time: "+page.NextText(f, units)))...)
+}

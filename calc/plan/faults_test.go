@@ -1,0 +1,120 @@
+package plan_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
+)
+
+// Every fault has causes, no cause stands twice under one fault, each has its
+// source, and the first things to look at are those of the trade (common
+// practice: suppliers' pages and builders' logs).
+func TestFaultsAreWhole(t *testing.T) {
+	seen := map[string]bool{}
+	of := map[string][]string{}
+	for _, c := range plan.FaultCauses {
+		require.False(t, seen[c.Fault+" "+c.Key], "%s %s twice", c.Fault, c.Key)
+		seen[c.Fault+" "+c.Key] = true
+		of[c.Fault] = append(of[c.Fault], c.Key)
+		assert.NotNil(t, c.Source.Document)
+	}
+	assert.Len(t, of, len(job.Faults))
+	for _, f := range job.Faults {
+		assert.NotEmpty(t, of[f.Key], f.Key)
+	}
+	for fault, keys := range map[string][]string{
+		"tacky": {"no-wax", "cold", "under-table", "thin"}, "soft": {"over-dosed", "acetone"}, "wrinkled": {"thin", "half-cured"},
+		"pinholes": {"thick", "pressure", "damp", "fast"}, "sag": {"thick", "over-thinned"}, "fish-eyes": {"too-much-wax", "silicone"},
+		"print-through": {"post-cure", "dark"}, "chalky": {"settled", "unstirred"},
+	} {
+		for _, key := range keys {
+			assert.Contains(t, of[fault], key)
+		}
+	}
+}
+
+// coldCup is a gel coat cup at 12 °C with 1.6 % (the table starts at 15 °C).
+const coldCup = `cup = 1
+cup.1.card = gelcoat
+cup.1.mixed = 500 g
+cup.1.product = 500 g
+cup.1.surface-temp = 12 °C
+cup.1.air-temp = 14 °C
+cup.1.humidity = 60 %
+cup.1.share = 1.6 %
+cup.1.film = 400 µm
+cup.1.in = 1000
+cup.1.ended = 2000
+cup.1.end = spread
+`
+
+func found(t *testing.T, d job.Document, fault string) []plan.FaultFound {
+	t.Helper()
+	p := plan.Make(d.Set("cup.1.fault", fault))
+	require.Empty(t, p.RefusedAt("cup.1.fault"))
+	list := p.FaultsOf(&p.Job.Cups[0])
+	require.NotEmpty(t, list, fault)
+	for i := 1; i < len(list); i++ {
+		assert.False(t, list[i].IsBorne() && !list[i-1].IsBorne(), "borne out comes first")
+	}
+	return list
+}
+
+func borne(list []plan.FaultFound) (keys []string) {
+	for _, f := range list {
+		if f.IsBorne() {
+			keys = append(keys, f.Key)
+		}
+	}
+	return keys
+}
+
+func TestFaultsAgainstTheLog(t *testing.T) {
+	base := doc(t, coldCup)
+	for _, c := range []struct {
+		name  string
+		set   map[string]string
+		fault string
+		want  []string
+	}{
+		{"cold, and no wax", nil, "tacky", []string{"cold", "no-wax"}},
+		{"warm, with wax", map[string]string{"surface-temp": "20 °C", "share": "1.85 %", "wax": "10 g"}, "tacky", nil},
+		{"half the table's dose", map[string]string{"surface-temp": "25 °C", "share": "0.75 %", "wax": "10 g"}, "tacky", []string{"under-table", "under-floor"}},
+		{"a scale's error is no cause", map[string]string{"surface-temp": "25 °C", "share": "1.4 %", "wax": "10 g"}, "tacky", nil},
+		{"twice the dose", map[string]string{"surface-temp": "25 °C", "share": "3 %"}, "soft", []string{"over-dosed"}},
+		{"thin", map[string]string{"film": "200 µm"}, "wrinkled", []string{"thin"}},
+		{"thick and damp", map[string]string{"film": "600 µm", "humidity": "90 %", "surface-temp": "20 °C"}, "pinholes", []string{"thick", "damp"}},
+		{"over the dew point by less than 3 °C", map[string]string{"air-temp": "20 °C", "surface-temp": "14 °C"}, "pinholes", []string{"dew"}},
+		{"gelled early", map[string]string{"surface-temp": "20 °C", "gel": "6 min", "early": "9 min"}, "pinholes", []string{"fast"}},
+		{"thinned by 7 %", map[string]string{"thinner": "35 g"}, "sag", []string{"over-thinned"}},
+		{"wax solution 4 %", map[string]string{"wax": "20 g"}, "fish-eyes", []string{"too-much-wax"}},
+		{"dark in the sun", map[string]string{"sun": "sun dark"}, "print-through", []string{"dark"}},
+		{"white in the sun", map[string]string{"sun": "sun white"}, "print-through", nil},
+	} {
+		d := base
+		for key, text := range c.set {
+			d = d.Set("cup.1."+key, text)
+		}
+		assert.Equal(t, c.want, borne(found(t, d, c.fault)), c.name)
+	}
+	empty := doc(t, "cup = 1\ncup.1.card = gelcoat\ncup.1.mixed = 500 g")
+	for _, f := range job.Faults {
+		assert.Empty(t, borne(found(t, empty, f.Key)), "an empty log bears nothing out: %s", f.Key)
+	}
+}
+
+func TestFaultsOfOtherCups(t *testing.T) {
+	d := doc(t, rolled, coldCup).Set("cup", "1 2").Set("cup.1.tin", "May").Set("cup.1.weighed", "900").Set("cup.1.step", flowStep).Set("cup.1.card", "flowcoat")
+	for key, text := range map[string]string{"card": "flowcoat", "mixed": "500 g", "tin": "May", "weighed": "100", "step": flowStep, "in": "-1", "ended": "0"} {
+		d = d.Set("cup.2."+key, text)
+	}
+	assert.Equal(t, []string{"settled"}, borne(found(t, d, "chalky")))
+	assert.Empty(t, borne(found(t, d.Set("cup.2.tin", "June"), "chalky")))
+	d = d.Set("cup.1.in", "10000").Set("cup.1.ended", "10600").Set("cup.2.in", "6000").Set("cup.2.ended", "7000")
+	assert.Equal(t, []string{"half-cured"}, borne(found(t, d, "wrinkled")), "50 min after the coat before, where an hour is the least")
+	assert.Empty(t, borne(found(t, d.Set("cup.1.in", "11000"), "wrinkled")))
+}
