@@ -58,6 +58,7 @@ const maxDepth = 0.5 * float64(unit.Metre)
 // fillFields are the fields of a fill step.
 func fillFields() []*Field {
 	return []*Field{
+		{Key: "putty", Name: "mixed by hand as", Kind: Words, Optional: true},
 		{Key: "fill-by", Name: "how much to fill", Kind: Choice, Options: []Option{
 			{FillMean, "a mean thickness over the area"}, {FillGrid, "a grid of readings"}, {FillSpot, "hollows, troughs, fillets"}}},
 		quantity("row-gap", "from row to row", unit.Sizes, 1e-3, 20),

@@ -82,6 +82,7 @@ type Step struct {
 	Sequence
 	Sanding Sanding
 	Hollows Hollows
+	Putty   string // path of the putty that a fill is mixed as; empty: bought filler
 }
 
 // Card is a material of the job: what ships, with the builder's own figures

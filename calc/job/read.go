@@ -206,7 +206,7 @@ func (r *reader) step(path string, list *List) Step {
 		r.sanding(&s, at, shown)
 	}
 	if shown["fill-by"] {
-		s.Hollows = r.hollows(path, at)
+		s.Hollows, s.Putty = r.hollows(path, at), r.words(at("putty"))
 	}
 	return s
 }

@@ -18,7 +18,7 @@ var coatFields = []string{"card", "method", "film", "film-is", "film-for", "coat
 // StepKinds is every kind of step, in the order of the form.
 var StepKinds = []*StepKind{
 	{"coat", "Coat", coatFields},
-	{"fill", "Fill", []string{"card", "fill-by", "thickness", "columns", "row-gap", "column-gap", "paste", "alike", "raise", "cut-most", "cut-cost", "sanded-off", "wait", "patch"}},
+	{"fill", "Fill", []string{"card", "putty", "fill-by", "thickness", "columns", "row-gap", "column-gap", "paste", "alike", "raise", "cut-most", "cut-cost", "sanded-off", "wait", "patch"}},
 	{"sand", "Sand", []string{"by", "taken", "first", "last", "grades", "tool", "wet-from", "scratch", "texture-is", "texture", "least", "wait"}},
 	{"polish", "Polish", []string{"card", "taken", "least", "wait"}},
 	{"wash", "Wash or wipe", []string{"wait"}},

@@ -28,7 +28,8 @@ const (
 	WaxSolution
 	Solvent
 	Polish
-	Sundry // rollers, tape, gloves: bought by the piece or the length
+	Sundry     // rollers, tape, gloves: bought by the piece or the length
+	Ingredient // of a putty mixed by hand
 )
 
 // Chemistry is what a material cures by, as the checks of a sequence need it.

@@ -41,13 +41,13 @@ func exactly[Q unit.Quantity](value Q, mark source.Mark) Spec[Q] {
 
 // Cards is every card that ships, in the order of the work. It must not be
 // changed: Card makes a copy.
-var Cards = []*Card{
+var Cards = append([]*Card{
 	gelCoat(), flowCoat(), vinylEster(), primer(), topcoat(),
 	polyesterFiller(), lightPolyesterFiller(), epoxyFiller(),
 	ketonePeroxide(), ketoneLowPeroxide(), benzoylPaste(), styrene(), waxSolution(), primerThinner(), topcoatThinner(), acetone(),
 	cuttingCompound(), finishingPolish(),
 	roller(), brush(), cup(), tape(), gloves(), mask(), cartridges(), sheeting(), disc(), wetSheet(), strip(),
-}
+}, ingredients()...)
 
 // Find gives a copy of the card that ships under the key.
 func Find(key string) (Card, bool) {

@@ -136,6 +136,30 @@ func TestPuttyByVolume(t *testing.T) {
 	}
 }
 
+// A putty that a fill is mixed as is bought by its parts, and weighs on the boat
+// what it weighs: 2 m² × 1 mm = 2 L at 0.75 kg/L (2 volumes of balloons to one of
+// resin). Mixed are 2 ÷ 0.7 ÷ 0.95 L × 0.75 kg/L in cups, 1.15 ÷ 1.35 of it resin.
+func TestAFillMixedByHand(t *testing.T) {
+	p := plan.Make(puttyDocument(t, "2 L", filled, "buildup.1.step.1.thickness = 1 mm\nbuildup.1.step.1.putty = putty.1",
+		"surface = 1\nsurface.1.length = 2 m\nsurface.1.width = 1 m\nsurface.1.buildup = buildup.1"))
+	require.Empty(t, p.Refused)
+	s := p.Buildups[0].Steps[0]
+	assert.InDelta(t, 1.5, float64(s.Kept.Value), 1e-9)
+	mixed := float64(s.Cups.Mixed.Value)
+	assert.Greater(t, mixed, 2/0.7/0.95*0.75)
+	used := map[string]float64{}
+	for _, u := range s.Used {
+		used[u.Card.Key] = float64(u.Mass.Value)
+	}
+	assert.NotContains(t, used, "epoxy-filler")
+	assert.InDelta(t, mixed*1.15/1.35, used["putty-resin"], 1e-9)
+	assert.InDelta(t, mixed*0.20/1.35, used["microballoons"], 1e-9)
+	require.NotEmpty(t, p.Order.Lines)
+
+	p = plan.Make(document(t, filled, "buildup.1.step.1.thickness = 1 mm\nbuildup.1.step.1.putty = putty.1\nputty = 1"))
+	assert.ErrorIs(t, p.WaitingAt("buildup.1.step.1.putty"), plan.ErrNoRecipe)
+}
+
 // 9 L of balloons in 1 L of resin: 3.6 of 4.6 by volume, over 62 %.
 func TestPuttyThatResinCantWet(t *testing.T) {
 	p := plan.Make(puttyDocument(t, "9 L"))

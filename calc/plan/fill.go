@@ -44,8 +44,12 @@ func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[u
 	if f.Depth.Value > unit.Length(unit.Micrometre) {
 		f.Passes = do2(&q, fairing.Passes, f.Depth, onCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
 	}
+	putty, whole := m.mixedAs(s)
+	if !whole {
+		return
+	}
 	if q.err == nil && f.Left.Value > 0 {
-		m.filler(&q, s, f)
+		m.filler(&q, s, f, putty, area.Value > 0)
 	}
 	if q.err != nil {
 		m.refuse(s.Path+"."+what.field, q.err)
@@ -56,17 +60,28 @@ func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[u
 
 var nothingToFill = working.Given(unit.Factor(1), "passes", unit.InPure, "nothing to fill", source.Exact)
 
-// filler works out what the filling takes, and what of it becomes dust.
-func (m *maker) filler(q *sums, s *Step, f *Fill) {
+// filler works out what the filling takes, and what of it becomes dust. Nothing
+// is bought or stays on the boat while the build-up is on no surface.
+func (m *maker) filler(q *sums, s *Step, f *Fill, putty *Putty, isOnBoat bool) {
+	density := densityOf(s.Card)
+	if putty != nil {
+		density = putty.Made.Density
+	}
 	f.Applied = do2(q, fairing.Applied, f.Left, f.SandedOff)
-	f.Dust = do2(q, fairing.MassOf, do2(q, fairing.SandedOff, f.Applied, f.SandedOff), densityOf(s.Card))
+	f.Dust = do2(q, fairing.MassOf, do2(q, fairing.SandedOff, f.Applied, f.SandedOff), density)
+	if !isOnBoat {
+		return
+	}
 	loss := ofMethod(knife, knife.Loss, "loss", unit.InPercent)
-	s.Leaves = do2(q, withLoss, do2(q, film.Weight, f.Applied, densityOf(s.Card)), loss)
+	s.Leaves = do2(q, withLoss, do2(q, film.Weight, f.Applied, density), loss)
 	s.Cups = inCups(q, s.Card, s.Leaves, f.Passes, leftOver(s.Card, knife))
-	mass := s.Cups.Mixed
-	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: do2(q, volumeOfMass, mass, densityOf(s.Card))})
-	m.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
-	s.Kept = do2(q, film.Weight, f.Left, densityOf(s.Card))
+	if mass := s.Cups.Mixed; putty != nil {
+		putty.uses(q, s, &m.plan.Job, mass)
+	} else {
+		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: do2(q, volumeOfMass, mass, density)})
+		m.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
+	}
+	s.Kept = do2(q, film.Weight, f.Left, density)
 	s.FilmOnly = s.Kept.Value
 }
 

@@ -27,8 +27,44 @@ type Putty struct {
 // PuttyPart is what goes in, and what to weigh for the putty wanted.
 type PuttyPart struct {
 	Name  string
+	Card  string // key; empty: none ships
 	Mass  working.Figure[unit.Mass]
 	Weigh working.Figure[unit.Mass] // without a step: no volume is wanted
+}
+
+// ErrNoRecipe says that a putty has yet to get its parts.
+var ErrNoRecipe = errors.New("plan: the recipe isn't whole yet")
+
+// mixedAs gives the putty that a fill is mixed as; nil: it is bought. False:
+// the recipe isn't whole.
+func (m *maker) mixedAs(s *Step) (*Putty, bool) {
+	if s.Job.Putty == "" {
+		return nil, true
+	}
+	for i := range m.plan.Putties {
+		switch p := &m.plan.Putties[i]; {
+		case p.Path != s.Job.Putty:
+		case p.Known:
+			return p, true
+		default:
+			m.wait(s.Path+".putty", ErrNoRecipe)
+			return nil, false
+		}
+	}
+	m.refuse(s.Path+".putty", ErrWrong)
+	return nil, false
+}
+
+// uses adds what a mass of the putty takes of its parts.
+func (p *Putty) uses(q *sums, s *Step, cards *job.Job, mixed working.Figure[unit.Mass]) {
+	volume := do2(q, volumeOfMass, mixed, p.Made.Density)
+	for i := range p.Parts {
+		card := cards.CardByKey(p.Parts[i].Card)
+		mass := do3(q, fairing.ToWeigh, p.Parts[i].Mass, volume, p.Made.Volume)
+		if card != nil && q.err == nil {
+			s.Used = append(s.Used, Use{Name: p.Parts[i].Name, Card: card, Mass: mass})
+		}
+	}
 }
 
 var kindOfPart = map[string]fairing.Kind{
@@ -58,7 +94,7 @@ func (m *maker) putty(p *job.Putty) Putty {
 	}
 	out.Made, out.Known = made, true
 	for i, part := range recipe.Parts {
-		out.Parts = append(out.Parts, PuttyPart{Name: p.Parts[i].Kind.Name, Mass: part.Mass})
+		out.Parts = append(out.Parts, PuttyPart{Name: p.Parts[i].Kind.Name, Card: p.Parts[i].Kind.Card, Mass: part.Mass})
 	}
 	if p.Wanted.Step != nil {
 		weigh, err := recipe.For(p.Wanted)

@@ -46,6 +46,8 @@ func fairingSentence(err error, units job.Units) string {
 		return "Type the first and the last grade."
 	case errors.Is(err, plan.ErrFewRows):
 		return "A grid needs two rows of two readings, or more."
+	case errors.Is(err, plan.ErrNoRecipe):
+		return "This putty isn't whole yet: type what goes in, below the build-ups."
 	case errors.Is(err, plan.ErrNoSpots):
 		return "Add the places to fill."
 	}

@@ -154,6 +154,8 @@ func stepField(s page.State, path, key string) html {
 		if card != nil && card.SandedOff.Known {
 			return fieldWith(s, at, fieldExtras{Default: unit.Number(float64(card.SandedOff.Value)*100, 3)})
 		}
+	case "putty":
+		return fieldWith(s, at, fieldExtras{Options: puttyOptions(s), First: "bought filler", Hint: "Passes and batches stay those of the material above."})
 	case "taken":
 		if s.Doc().Get(path+".kind") == "polish" {
 			return fieldWith(s, at, fieldExtras{Default: "as needed", Hint: "Left empty: below the scratches of the last grade, and no less than its card says."})

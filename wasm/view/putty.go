@@ -22,6 +22,22 @@ func putties(s page.State) html {
 		action("add", "putty", "", "Add a putty", "quiet"))
 }
 
+func puttyOptions(s page.State) []job.Option {
+	options := []job.Option{}
+	for _, id := range s.Doc().Items("putty") {
+		path := "putty." + id
+		options = append(options, job.Option{Key: path, Name: puttyName(s, path)})
+	}
+	return options
+}
+
+func puttyName(s page.State, path string) string {
+	if name := s.Doc().Get(path + ".name"); name != "" {
+		return name
+	}
+	return "Putty without a name"
+}
+
 func plannedPutty(s page.State, path string) plan.Putty {
 	for _, p := range s.Plan.Putties {
 		if p.Path == path {
@@ -33,12 +49,8 @@ func plannedPutty(s page.State, path string) plan.Putty {
 
 func puttyItem(s page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
-	name := s.Doc().Get(path + ".name")
-	if name == "" {
-		name = "Putty without a name"
-	}
 	p := plannedPutty(s, path)
-	parts := []html{itemLine(s, path, open, name, of(s, p.Made.Density, unit.Densities))}
+	parts := []html{itemLine(s, path, open, puttyName(s, path), of(s, p.Made.Density, unit.Densities))}
 	if open {
 		parts = append(parts, el("div", a("class", "form"),
 			field(s, path+".name"), puttyParts(s, path),
