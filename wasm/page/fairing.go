@@ -10,6 +10,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 )
 
@@ -133,7 +134,11 @@ func Finding(f *plan.Finding, layer string, units job.Units) (what, mend, rests 
 	if f.Mend == buildup.OtherGrade {
 		mend = "Sand with P" + unit.Number(f.Limit, 5) + "."
 	}
-	return what, mend, f.Source.String() + " – " + f.Mark.String()
+	rests = f.Source.String()
+	if f.Source.Document == source.Practice { // the mark says so
+		rests = f.Source.Place
+	}
+	return what, mend, rests + " – " + f.Mark.String()
 }
 
 func findingWords(f *plan.Finding, layer string, units job.Units) string {

@@ -40,7 +40,7 @@ func findingLine(s page.State, b *plan.Buildup, f *plan.Finding, inShort, away b
 		step = "step " + stepName(b, f.Step) + ". "
 	}
 	parts := []html{el("p", a("class", mark.class), txt(mark.word+" "+step+capital(what)+" "+mend))}
-	if where := onlyOn(s, b, f); where != "" {
+	if where := onlyOn(s, b, f); where != "" && !away {
 		parts = append(parts, el("p", a("class", "source"), txt(where)))
 	}
 	if !inShort {
