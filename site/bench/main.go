@@ -38,7 +38,7 @@ func measure(ctx context.Context) error {
 		return err
 	}
 	defer page.Close()
-	return errors.Join(packages(ctx, pack.Program), size(page), speed(ctx, page.URL, empty.URL))
+	return errors.Join(packages(ctx, pack.Program), size(page), native(), speed(ctx, page.URL, empty.URL))
 }
 
 // size prints what a first visit loads, by part.

@@ -10,11 +10,9 @@ import (
 
 const (
 	pairs    = 15
-	presses  = 200
 	slowdown = 4 // of the processor: a cheap phone
 
 	startLimit = 1.6 // times the empty page
-	pressLimit = 25  // ms, for 95 of 100
 )
 
 // speed measures what takes a browser.
@@ -38,7 +36,7 @@ func speed(ctx context.Context, page, empty string) (err error) {
 			panic(p)
 		}
 	}()
-	return errors.Join(start(driver, page, empty), press(driver, page))
+	return errors.Join(start(driver, page, empty), press(driver, page, empty), large(driver, page))
 }
 
 // start prints how long the page takes to be usable, as the median ratio to the empty page.
@@ -74,38 +72,6 @@ func untilReady(driver *webdriver.Driver, url string) float64 {
 	var ms float64
 	s.Script(&ms, `return readyAt`)
 	return ms
-}
-
-// press prints how long the page takes, from a key press in a measure of the made-up job until all of it is laid out.
-func press(driver *webdriver.Driver, page string) error {
-	s := driver.Session(alarm{})
-	defer s.Quit()
-	s.Open(page)
-	s.Wait(`html[data-ready="yes"]`)
-	s.Click(`[data-do="demo"]`)
-	s.Wait(".demo")
-	s.Click(".item .line")
-	s.Wait(`.item input[inputmode="decimal"]`)
-	before := s.Text("main")
-	slow(s)
-	var took []float64
-	s.Script(&took, `
-		const field = document.querySelector('.item input[inputmode="decimal"]');
-		field.focus();
-		const took = [];
-		for (let i = 0; i < arguments[0]; i++) {
-			field.value = (1000 + i).toString();
-			const begun = performance.now();
-			field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-			document.body.getBoundingClientRect();
-			took.push(performance.now() - begun);
-		}
-		return took;`, presses)
-	if s.Text("main") == before {
-		return errors.New("press: nothing changed in the page, so nothing was measured")
-	}
-	fmt.Printf("press/median %.1f ms -\n", median(took))
-	return figure("press", quantile(took, 0.95), "ms", pressLimit)
 }
 
 func slow(s *webdriver.Session) {

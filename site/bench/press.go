@@ -1,0 +1,119 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+
+	"shedreckoner/site/webdriver"
+)
+
+const (
+	presses      = 200
+	fewPresses   = 40   // where each takes long
+	pressLimit   = 25   // ms until all is laid out, for 95 of 100
+	paintedLimit = 33.4 // ms more than the empty page until it can be seen: two frames
+	largeLimit   = 100  // ms until all is laid out, with the most surfaces
+	drawsLimit   = 1000 // ms for the simulation of an order
+)
+
+// pressing gives the milliseconds of key presses in a measure: until all is laid out, and until it can be seen. On a page
+// without fields nothing is pressed.
+const pressing = `
+	const [times, done] = arguments;
+	const field = document.querySelector('.item input[inputmode="decimal"]');
+	const painted = () => new Promise((seen) => {
+		const channel = new MessageChannel();
+		channel.port1.onmessage = seen;
+		requestAnimationFrame(() => channel.port2.postMessage(0));
+	});
+	(async () => {
+		field?.focus();
+		const took = { layout: [], painted: [] };
+		for (let i = 0; i < times; i++) {
+			const begun = performance.now();
+			if (field) {
+				field.value = (1000 + 7 * i).toString();
+				field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+			}
+			document.body.getBoundingClientRect();
+			took.layout.push(performance.now() - begun);
+			await painted();
+			took.painted.push(performance.now() - begun);
+		}
+		done(took);
+	})();`
+
+type took struct{ Layout, Painted []float64 }
+
+// press prints how long the page takes from a key press in a measure of the made-up job, beside the empty page.
+func press(driver *webdriver.Driver, page, empty string) error {
+	e := driver.Session(alarm{})
+	e.Open(empty)
+	e.Wait(`html[data-ready="yes"]`)
+	none := pressed(e, presses)
+	e.Quit()
+
+	s := driver.Session(alarm{})
+	defer s.Quit()
+	s.Open(page)
+	s.Wait(`html[data-ready="yes"]`)
+	s.Click(`[data-do="demo"]`)
+	s.Wait(".demo")
+	s.Click(".item .line")
+	s.Wait(`.item input[inputmode="decimal"]`)
+	before := s.Text("main")
+	all := pressed(s, presses)
+	if s.Text("main") == before {
+		return errors.New("press: nothing changed in the page, so nothing was measured")
+	}
+	fmt.Printf("press/median %s ms -\npainted/median %s ms -\npainted/empty %s ms -\n",
+		plain(median(all.Layout)), plain(median(all.Painted)), plain(median(none.Painted)))
+	return errors.Join(
+		figure("press", quantile(all.Layout, 0.95), "ms", pressLimit),
+		figure("painted", quantile(all.Painted, 0.95)-median(none.Painted), "ms above empty", paintedLimit),
+		draws(s))
+}
+
+func pressed(s *webdriver.Session, times int) took {
+	slow(s)
+	var t took
+	s.AsyncScript(&t, pressing, times)
+	return t
+}
+
+// draws prints how long the simulation of the made-up job's order takes in the page, from opening the list.
+func draws(s *webdriver.Session) error {
+	var ms float64
+	s.AsyncScript(&ms, `
+		const done = arguments[0], begun = performance.now();
+		const finished = () => document.querySelector('#screen [id$=".enough"]');
+		const watch = new MutationObserver(() => {
+			if (finished()) {
+				watch.disconnect();
+				done(performance.now() - begun);
+			}
+		});
+		watch.observe(document.body, { subtree: true, childList: true });
+		document.getElementById("tab-order").click();`)
+	return figure("draws/page", ms, "ms", drawsLimit)
+}
+
+// large prints how long a key press takes in a job of the most surfaces.
+func large(driver *webdriver.Driver, page string) error {
+	saved, err := checkedJob()
+	if err != nil {
+		return err
+	}
+	s := driver.Session(alarm{})
+	defer s.Quit()
+	s.Open(page)
+	s.Wait(`html[data-ready="yes"]`)
+	s.Script(nil, `localStorage.setItem("shedreckoner.job.a", arguments[0])`, saved)
+	s.Refresh()
+	s.Wait(`html[data-ready="yes"]`)
+	s.Click(".item .line")
+	s.Wait(`.item input[inputmode="decimal"]`)
+	t := pressed(s, fewPresses)
+	fmt.Printf("press/%d/median %s ms -\n", mostSurfaces, plain(median(t.Layout)))
+	return figure(fmt.Sprintf("press/%d", mostSurfaces), quantile(t.Layout, 0.95), "ms", largeLimit)
+}
