@@ -16,8 +16,11 @@ func Read(d Document) (Job, []Problem) {
 	r := &reader{doc: d, units: ReadUnits(d)}
 	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: r.units}
 	for _, id := range d.Items("surface") {
-		j.Surfaces = append(j.Surfaces, r.surface("surface."+id))
+		path := "surface." + id
+		r.doc = Document{d.Under(path)} // a few lines are searched sooner than thousands
+		j.Surfaces = append(j.Surfaces, r.surface(path))
 	}
+	r.doc = d
 	for _, id := range d.Items("buildup") {
 		j.Buildups = append(j.Buildups, r.buildup("buildup."+id))
 	}
