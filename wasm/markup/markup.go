@@ -105,7 +105,12 @@ func (n *node) isJoined() bool { return n.tag == "" && n.kids != nil }
 
 func element(tag string, attrs []Attr, kids []HTML) *node {
 	n := &node{tag: tag, kids: flat(kids)}
+	size := 0
+	for _, a := range attrs {
+		size += len(` =""`) + len(a.Name) + len(a.Value)
+	}
 	var b strings.Builder
+	b.Grow(size)
 	for _, a := range attrs {
 		if a.Name == "" {
 			continue
