@@ -13,13 +13,19 @@ import (
 	"strings"
 
 	"shedreckoner/site/module"
+	"shedreckoner/site/pack"
 )
 
-// packages prints the ten packages with the most code in the program, uncompressed: the first place to look when it grows.
+// packages prints the ten packages with the most code in the program, each compressed by itself: the first place to look
+// when it grows.
 func packages(ctx context.Context, program string) error {
-	bytesOf, err := codeOf(ctx, program)
+	code, err := codeOf(ctx, program)
 	if err != nil {
 		return err
+	}
+	bytesOf := make(map[string]int)
+	for name, bodies := range code {
+		bytesOf[name] = len(pack.Compress(bodies))
 	}
 	largest := slices.SortedFunc(maps.Keys(bytesOf), func(a, b string) int {
 		return cmp.Or(cmp.Compare(bytesOf[b], bytesOf[a]), cmp.Compare(a, b))
@@ -30,15 +36,15 @@ func packages(ctx context.Context, program string) error {
 	return nil
 }
 
-// codeOf builds a program and adds up its code by package.
-func codeOf(ctx context.Context, program string) (map[string]int, error) {
+// codeOf builds a program as it is packed, but with names, and gives its code by package.
+func codeOf(ctx context.Context, program string) (map[string][]byte, error) {
 	dir, err := os.MkdirTemp("", "shed-reckoner-")
 	if err != nil {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
 	out := filepath.Join(dir, "program.wasm")
-	if _, err := forBrowser(ctx, "build", "-o", out, program); err != nil { // with names, unlike what is packed
+	if _, err := forBrowser(ctx, slices.Concat([]string{"build", "-o", out}, pack.InliningFlags, []string{program})...); err != nil {
 		return nil, err
 	}
 	built, err := os.ReadFile(out)
@@ -62,13 +68,13 @@ func forBrowser(ctx context.Context, args ...string) ([]byte, error) {
 // functionNames is the part of the custom section "name" that names functions.
 const functionNames = 1
 
-// codeByPackage adds up the code of a module's functions by their package.
-func codeByPackage(program []byte, packages []string) (map[string]int, error) {
+// codeByPackage gathers the code of a module's functions by their package.
+func codeByPackage(program []byte, packages []string) (map[string][]byte, error) {
 	sections, err := module.Sections(program)
 	if err != nil {
 		return nil, err
 	}
-	var sizes []int
+	var bodies [][]byte
 	var names map[int]string
 	imported := 0
 	for _, s := range sections {
@@ -78,7 +84,7 @@ func codeByPackage(program []byte, packages []string) (map[string]int, error) {
 			imported = r.Number() // Go imports functions only
 		case module.Code:
 			for range r.Number() {
-				sizes = append(sizes, len(r.Vector()))
+				bodies = append(bodies, r.Vector())
 			}
 		case module.Custom:
 			if string(r.Vector()) == "name" {
@@ -87,11 +93,12 @@ func codeByPackage(program []byte, packages []string) (map[string]int, error) {
 		}
 	}
 	find := finder(packages)
-	sum := make(map[string]int)
-	for i, size := range sizes {
-		sum[find(names[imported+i])] += size
+	code := make(map[string][]byte)
+	for i, body := range bodies {
+		name := find(names[imported+i])
+		code[name] = append(code[name], body...)
 	}
-	return sum, nil
+	return code, nil
 }
 
 // readNames gives the names by the index of the function, imported ones first.

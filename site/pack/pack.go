@@ -105,15 +105,17 @@ func collect(ctx context.Context, program string) (map[string][]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	parts[programName] = compress(wasm)
+	parts[programName] = Compress(wasm)
 	return parts, nil
 }
 
 // buildFlags leave out what only a debugger reads, and everything of the place and the commit the program is built at.
-// Nothing is inlined but in the runtime: that saves a thirteenth of what is loaded, and costs a sixth of the speed; without
-// inlining in the runtime, whose allocator and maps are all but made of small functions, it would cost as much again.
-var buildFlags = []string{"-trimpath", "-buildvcs=false", "-ldflags=-s -w",
-	"-gcflags=all=-l", "-gcflags=runtime=", "-gcflags=internal/runtime/...=", "-gcflags=internal/abi="}
+var buildFlags = append([]string{"-trimpath", "-buildvcs=false", "-ldflags=-s -w"}, InliningFlags...)
+
+// InliningFlags are those that the code's size hangs on. Nothing is inlined but in the runtime: that saves a thirteenth of
+// what is loaded and costs about a sixth of the speed. Without inlining in the runtime, whose allocator and maps are made
+// of small functions, a key press would take half as long again.
+var InliningFlags = []string{"-gcflags=all=-l", "-gcflags=runtime=", "-gcflags=internal/runtime/...=", "-gcflags=internal/abi="}
 
 // compile builds a package for the browser.
 func compile(ctx context.Context, program string) ([]byte, error) {
@@ -135,8 +137,8 @@ func compile(ctx context.Context, program string) ([]byte, error) {
 	return module.Small(built)
 }
 
-// compress is gzip at its best, without a time, so that equal input gives equal bytes.
-func compress(data []byte) []byte {
+// Compress is gzip at its best, without a time, so that equal input gives equal bytes.
+func Compress(data []byte) []byte {
 	var b bytes.Buffer
 	w, _ := gzip.NewWriterLevel(&b, gzip.BestCompression) // fails for a wrong level only
 	w.Write(data)                                         // a bytes.Buffer takes everything
@@ -159,7 +161,7 @@ func compressedSizes(files map[string][]byte) map[string]int {
 	for name, data := range files {
 		sizes[filepath.Base(name)] = len(data)
 		if filepath.Ext(name) != ".gz" {
-			sizes[filepath.Base(name)] = min(len(data), len(compress(data)))
+			sizes[filepath.Base(name)] = min(len(data), len(Compress(data)))
 		}
 	}
 	return sizes
