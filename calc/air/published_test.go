@@ -76,7 +76,7 @@ func TestPublishedDewPoints(t *testing.T) {
 			w, err := air.WaterInAir.Of(e, unit.Temperature(r.Quantity("t", unit.InCelsius)))
 			return float64(w), err
 		}},
-	})
+	}, air.Rules...)
 }
 
 func emission(rule working.Rule1[unit.ByMass, unit.Emission], result *unit.Scale) workingtest.Case {
@@ -117,7 +117,7 @@ func TestPublishedStyrene(t *testing.T) {
 			}
 			return math.NaN(), nil
 		}},
-	})
+	}, air.Rules...)
 }
 
 // hourly is the mass of solvent in a row's liquid, used in an hour.
@@ -154,5 +154,5 @@ func TestPublishedVentilation(t *testing.T) {
 				given(unit.Factor(r.Number("K")), unit.InPure))
 			return float64(q.Value), err
 		}},
-	})
+	}, air.Rules...)
 }

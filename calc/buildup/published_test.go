@@ -17,7 +17,7 @@ func TestPublished(t *testing.T) {
 		"lost to sanding":    {Result: unit.InMil, Got: lostToSanding},
 		"left after sanding": {Result: unit.InMil, Got: leftAfterSanding},
 		"to put on":          {Result: unit.InMil, Got: toPutOn},
-	})
+	}, buildup.Rules...)
 }
 
 func inMicrometres(r workingtest.Row, column string) float64 {

@@ -61,7 +61,7 @@ func TestPublishedGelTimes(t *testing.T) {
 			h, err := hand(r, "product")
 			return float64(h.Largest.Value), err
 		}},
-	})
+	}, cure.Rules...)
 }
 
 // exactly is a range without width.
@@ -169,5 +169,5 @@ func TestPublishedDoses(t *testing.T) {
 			}
 			return float64(rows[len(rows)-1].Catalyst), nil
 		}},
-	})
+	}, cure.Rules...)
 }

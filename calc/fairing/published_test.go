@@ -20,7 +20,7 @@ func TestPublished(t *testing.T) {
 		"putty density":    {Result: unit.InKilogramPerLitre, Got: puttyDensity},
 		"putty yield":      {Result: unit.InPure, Got: puttyYield},
 		"share sanded off": {Result: unit.InLitre, Got: shareSandedOff},
-	})
+	}, fairing.Rules...)
 }
 
 func length(r workingtest.Row, column string) unit.Length {

@@ -65,7 +65,7 @@ func TestPublishedFilms(t *testing.T) {
 			return float64(f.Value), err
 		}},
 		"flow cup": {Result: unit.InSquareMillimetrePerSec, Got: flowCup},
-	})
+	}, film.Rules...)
 }
 
 func flowCup(r workingtest.Row) (float64, error) {
@@ -104,7 +104,7 @@ func TestPublishedCoverage(t *testing.T) {
 		"transfer efficiency": {Result: unit.InSquareFootPerUSGallon, Got: func(r workingtest.Row) (float64, error) {
 			return si(film.Practical.Of(unit.SpreadingRate(r.Quantity("rated", unit.InSquareFootPerUSGallon)), unit.Share(1-r.Number("efficiency"))))
 		}},
-	})
+	}, film.Rules...)
 }
 
 // rate is the area per volume of product as sold for a dry film.

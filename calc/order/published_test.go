@@ -28,7 +28,7 @@ func TestPublishedOrder(t *testing.T) {
 		"factor shared": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
 			return factor(r, func(int) string { return "one hand" })
 		}},
-	})
+	}, order.Rules...)
 }
 
 func learned(r workingtest.Row) (order.Belief, error) {

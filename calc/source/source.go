@@ -53,3 +53,10 @@ func (m Mark) String() string {
 	}
 	return markNames[m]
 }
+
+// Checks is what a rule can be checked against, from outside the project down to
+// what is remembered and what the trade does.
+var Checks = []string{"published example", "published table", "exact", "reference library", "from memory", "common practice"}
+
+// OutsideChecks is how many of Checks stand outside the project.
+const OutsideChecks = 4

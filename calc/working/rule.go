@@ -46,6 +46,14 @@ type Rule struct {
 // their range. It is for tests; sums use Of.
 func (r *Rule) Eval(si ...float64) float64 { return r.eval(si) }
 
+// Spoil makes the rule give a wrong result until mended. It is for tests: a check
+// that doesn't notice is none.
+func (r *Rule) Spoil() (mend func()) {
+	right := r.eval
+	r.eval = func(si []float64) float64 { return 3*right(si) + 1 }
+	return func() { r.eval = right }
+}
+
 // RangeError says that an argument lies outside the range of its rule.
 type RangeError struct {
 	Rule  *Rule

@@ -1,6 +1,7 @@
 package workingtest
 
 import (
+	"fmt"
 	"math"
 	"os"
 	"path/filepath"
@@ -11,6 +12,7 @@ import (
 
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 )
 
 // Case computes what a published row states.
@@ -50,10 +52,11 @@ func (r Row) Text(column string) string {
 	return text
 }
 
-// Kinds of proof that a row can be.
-var kinds = []string{"published example", "published table", "exact", "reference library", "from memory", "common practice"}
+var settings = []string{"rule", "checks", "columns", "source", "place", "kind", "tolerance", "reason"}
 
-var settings = []string{"rule", "columns", "source", "place", "kind", "tolerance", "reason"}
+// checksNothing stands where rows hold a constant, a card's figure or a
+// conversion, and no rule.
+const checksNothing = "none"
 
 // block is a table: its settings and the rows under them.
 type block struct {
@@ -61,20 +64,29 @@ type block struct {
 	rows     [][]string
 }
 
-// Published runs every row of a table in testdata/published against the case
-// named by its rule. A file is made of blocks; a block opens with its rule and
-// columns, says source, place, kind, tolerance (in the result's unit, or in %)
-// and the tolerance's reason, and holds rows that start with a bar. The column
-// want is the published result. An unknown setting, rule, source or kind, a
-// column that isn't used and a case without a row fail the test.
-func Published(t *testing.T, file string, cases map[string]Case) {
-	t.Helper()
-	raw, err := os.ReadFile(filepath.Join(root(t), "testdata", "published", file))
-	if err != nil {
-		t.Fatal(err)
+// rules gives the names of the rules that the block says it checks.
+func (b *block) rules() []string {
+	if b.settings["checks"] == checksNothing {
+		return nil
 	}
+	return strings.Fields(b.settings["checks"])
+}
+
+// Published runs every row of a table in testdata/published against the case
+// named by its rule. A file is made of blocks; a block opens with its rule, the
+// rules of the house that it checks and its columns, says source, place, kind,
+// tolerance (in the result's unit, or in %) and the tolerance's reason, and holds
+// rows that start with a bar. The column want is the published result. An unknown
+// setting, rule, source or kind, a column that isn't used and a case without a
+// row fail the test.
+//
+// Of the rules given, which are the Rules of the test's own package, each that a
+// block says it checks is made wrong for once: a row of it must notice.
+func Published(t *testing.T, file string, cases map[string]Case, rules ...*working.Rule) {
+	t.Helper()
+	named := Named(t, ".", rules)
 	tested := map[string]bool{}
-	for _, b := range parseBlocks(t, string(raw)) {
+	for _, b := range readBlocks(t, file) {
 		rule := b.settings["rule"]
 		c, known := cases[rule]
 		if !known {
@@ -85,14 +97,28 @@ func Published(t *testing.T, file string, cases map[string]Case) {
 		tested[rule] = true
 		for _, cells := range b.rows {
 			name := rule + " " + strings.Join(cells, " ")
-			t.Run(name, func(t *testing.T) { b.check(t, c, cells) })
+			t.Run(name, func(t *testing.T) {
+				if err := b.check(t, c, cells); err != nil {
+					t.Error(err)
+				}
+			})
 		}
+		b.mustNotice(t, c, named)
 	}
 	for rule := range cases {
 		if !tested[rule] {
 			t.Errorf("%s: no row for rule %q", file, rule)
 		}
 	}
+}
+
+func readBlocks(t *testing.T, file string) []*block {
+	t.Helper()
+	raw, err := os.ReadFile(filepath.Join(root(t), "testdata", "published", file))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return parseBlocks(t, string(raw))
 }
 
 func parseBlocks(t *testing.T, raw string) []*block {
@@ -122,7 +148,7 @@ func (b *block) validate(t *testing.T) {
 			t.Fatalf("%s: no %s", b.settings["rule"], s)
 		}
 	}
-	if !slices.Contains(kinds, b.settings["kind"]) {
+	if !slices.Contains(source.Checks, b.settings["kind"]) {
 		t.Fatalf("unknown kind %q", b.settings["kind"])
 	}
 	if !slices.ContainsFunc(source.Documents, func(d *source.Document) bool { return d.ID == b.settings["source"] }) {
@@ -130,7 +156,23 @@ func (b *block) validate(t *testing.T) {
 	}
 }
 
-func (b *block) check(t *testing.T, c Case, cells []string) {
+// check computes one row; its error says how far off it came out.
+func (b *block) check(t *testing.T, c Case, cells []string) error {
+	t.Helper()
+	row := b.row(t, cells)
+	want := c.Result.From(row.Quantity("want", c.Result))
+	si, err := c.Got(row)
+	if err != nil {
+		return err
+	}
+	if err := b.compare(t, c.Result.From(si), want); err != nil {
+		return err
+	}
+	return row.allUsed()
+}
+
+func (b *block) row(t *testing.T, cells []string) Row {
+	t.Helper()
 	columns := strings.Split(b.settings["columns"], "|")
 	if len(columns) != len(cells) {
 		t.Fatalf("%d cells for %d columns", len(cells), len(columns))
@@ -139,20 +181,24 @@ func (b *block) check(t *testing.T, c Case, cells []string) {
 	for i, column := range columns {
 		row.values[strings.TrimSpace(column)] = cells[i]
 	}
-	want := c.Result.From(row.Quantity("want", c.Result))
-	si, err := c.Got(row)
-	if err != nil {
-		t.Fatal(err)
-	}
-	got := c.Result.From(si)
+	return row
+}
+
+func (b *block) compare(t *testing.T, got, want float64) error {
+	t.Helper()
 	if room := tolerance(t, b.settings["tolerance"], want); !(math.Abs(got-want) <= room) {
-		t.Errorf("got %v, published %v ± %v (%s)", got, want, room, b.settings["reason"])
+		return fmt.Errorf("got %v, published %v ± %v (%s)", got, want, room, b.settings["reason"])
 	}
-	for column := range row.values {
-		if !row.used[column] {
-			t.Errorf("column %q isn't used", column)
+	return nil
+}
+
+func (r Row) allUsed() error {
+	for column := range r.values {
+		if !r.used[column] {
+			return fmt.Errorf("column %q isn't used", column)
 		}
 	}
+	return nil
 }
 
 func tolerance(t *testing.T, text string, want float64) float64 {
