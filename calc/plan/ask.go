@@ -51,6 +51,12 @@ var (
 	mForMM      = &Slip{"sizes in m typed as mm", 1e6}
 	inForMM     = &Slip{"sizes in inches typed as mm", 25.4 * 25.4}
 	sqftForSqm  = &Slip{"ft² typed as m²", float64(unit.SquareFoot)}
+	bothSides   = &Slip{"the sum of both sides typed as one size, for a product that counts them again", 0.5}
+	usForImp    = &Slip{"lb per imperial gallon typed as lb per US gallon", float64(unit.USGallon / unit.ImperialGallon)}
+	sForMin     = &Slip{"seconds typed as minutes", 1. / 60}
+	hForMin     = &Slip{"hours typed as minutes", 60}
+	shareForPct = &Slip{"a bare share typed as %", 100}
+	permille    = &Slip{"‰ or mL per L typed as %", 0.1}
 	lbPerUSGal  = &Slip{"lb per US gallon typed as kg/L", 0.119826427317}
 	lbPerImpGal = &Slip{"lb per imperial gallon typed as kg/L", 0.0997763726}
 )
@@ -59,8 +65,10 @@ var (
 // Source: common practice.
 var (
 	filmBand    = &Band{"film", unit.InMillimetre, 0.02e-3, 2e-3, []*Slip{milForMM, mmForMil, milForUM, mmForUM, umForMM}}
-	areaBand    = &Band{"area of one surface", unit.InSquareMetre, 0.01, 500, []*Slip{mmForM, cmForMM, mForMM, inForMM, sqftForSqm}}
-	densityBand = &Band{"density", unit.InKilogramPerLitre, 300, 2500, []*Slip{lbPerUSGal, lbPerImpGal}}
+	areaBand    = &Band{"area of one surface", unit.InSquareMetre, 0.01, 500, []*Slip{mmForM, cmForMM, mForMM, inForMM, sqftForSqm, bothSides}}
+	densityBand = &Band{"density", unit.InKilogramPerLitre, 300, 2500, []*Slip{lbPerUSGal, lbPerImpGal, usForImp}}
+	gelBand     = &Band{"gel time", unit.InMinute, float64(2 * unit.Minute), float64(6 * unit.Hour), []*Slip{sForMin, hForMin}}
+	shareBand   = &Band{"catalyst by mass", unit.InPercent, 0.005, 0.04, []*Slip{shareForPct, permille}}
 	passBand    = &Band{"pass of filler", unit.InMillimetre, 0.2e-3, 15e-3, []*Slip{milForMM, mmForMil, umForMM}}
 )
 
@@ -108,15 +116,30 @@ func (m *maker) askArea(path string, a unit.Area) { m.ask(path, areaBand, float6
 // the builder sees in the field.
 func (m *maker) askFilm(s *Step) { m.ask(s.Path+".film", filmBand, float64(s.Job.Film.Value)) }
 
-// askDensities asks about the densities that were typed on cards.
-func (m *maker) askDensities() {
+// askTyped asks about what was typed on cards and of cup tests.
+func (m *maker) askTyped() {
 	for i := range m.plan.Job.Cards {
 		c := &m.plan.Job.Cards[i]
-		for key, density := range map[string]material.Spec[unit.Density]{".density": c.Density, ".cured-density": c.CuredDensity} {
-			if density.Mark == source.Typed {
-				m.ask(c.Path+key, densityBand, float64(density.Value))
-			}
+		askCard(m, c, "density", c.Density, densityBand)
+		askCard(m, c, "cured-density", c.CuredDensity, densityBand)
+		askCard(m, c, "gel-time", c.GelTime, gelBand)
+		askCard(m, c, "gel-with", c.GelWith, shareBand)
+		askCard(m, c, "hardener-share", c.HardenerShare, shareBand)
+	}
+	for _, t := range m.plan.Job.Tests {
+		if t.Gel.Step != nil {
+			m.ask(t.Path+".minutes", gelBand, float64(t.Gel.Value))
 		}
+		if t.Catalyst.Step != nil {
+			m.ask(t.Path+".share", shareBand, float64(t.Catalyst.Value))
+		}
+	}
+}
+
+// askCard asks about one figure of a card, if it is the builder's own.
+func askCard[Q unit.Quantity](m *maker, c *job.Card, key string, s material.Spec[Q], b *Band) {
+	if s.Mark == source.Typed {
+		m.ask(c.Path+"."+key, b, float64(s.Value))
 	}
 }
 

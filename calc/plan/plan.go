@@ -68,7 +68,7 @@ func Make(d job.Document) Plan {
 	m.order()
 	m.askJumps()
 	m.lessons()
-	m.askDensities()
+	m.askTyped()
 	return m.plan
 }
 

@@ -239,6 +239,11 @@ func TestUnlikelyFiguresAreAskedWithTheirSlips(t *testing.T) {
 		{"buildup.1.step.1.film = 16 µm", "buildup.1.step.1.film", "mil typed as µm"},
 		{"buildup.1.step.1.film = 4.9 mm", "buildup.1.step.1.film", "mil typed as mm"},
 		{"card.gelcoat.density = 2.9", "card.gelcoat.density", "lb per US gallon typed as kg/L"},
+		{"card.gelcoat.density = 21 lb/US gal", "card.gelcoat.density", "lb per imperial gallon typed as lb per US gallon"},
+		{"surface.1.length = 36 m\nsurface.1.width = 20 m", "surface.1", "the sum of both sides typed as one size, for a product that counts them again"},
+		{"card.gelcoat.gel-time = 720", "card.gelcoat.gel-time", "seconds typed as minutes"},
+		{"card.gelcoat.hardener-share = 0.02", "card.gelcoat.hardener-share", "a bare share typed as %"},
+		{"test = 1\ntest.1.card = gelcoat\ntest.1.minutes = 900", "test.1.minutes", "seconds typed as minutes"},
 	} {
 		d := with(deck(), c.change)
 		p := plan.Make(d)
