@@ -16,6 +16,7 @@ type Air struct {
 	Err          error    // the figures don't make a day
 	Known        bool
 	Day          air.Day
+	Surface      air.Surface // how the part stands against it
 	DewPoint     working.Figure[unit.Temperature]
 	OverDew      working.Figure[unit.TemperatureDifference]
 	ColdestAhead unit.Temperature // coldest air of the next four hours; zero: not known
@@ -132,6 +133,7 @@ func (b *bencher) fit(out *Air) {
 		out.Err = err
 		return
 	}
+	out.Surface = surface
 	fit, err := air.NewFit(out.Day, surface, limitsOf(b.out.Card))
 	if err != nil {
 		out.Err = err

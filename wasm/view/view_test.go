@@ -120,6 +120,7 @@ func openable(s page.State, screen string) []string {
 			list = append(append(list, "buildup."+id), inner("step", "buildup."+id)...)
 		}
 	case "log":
+		list = append(list, "schedule.all")
 		for _, key := range []string{"cup", "done", "test"} {
 			for _, id := range d.Items(key) {
 				list = append(list, key+"."+id)

@@ -1,0 +1,196 @@
+package plan_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/job/jobtest"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+)
+
+// still is a shed of one temperature all day, sunrise at six.
+func still(temp string) string {
+	return "day.today.low = " + temp + "\nday.today.high = " + temp + "\nday.today.read-temp = " + temp + "\nday.today.read-humidity = 50 %\nday.today.sunrise = 6:00\nday.today.read-at = 10:00\nday.today.date = 1"
+}
+
+func scheduled(t *testing.T, d job.Document, hour unit.Time) (plan.Plan, plan.Schedule) {
+	t.Helper()
+	p := plan.Make(d)
+	require.Empty(t, p.Refused)
+	now := plan.Now{Hour: hour, Date: "1"}
+	b := plan.MakeBench(&p, now)
+	return p, plan.MakeSchedule(&p, &b.Air, now, 1e6)
+}
+
+// topside is 9 m² rolled with a flow coat, sanded, rolled with two coats of gel
+// coat, sanded and polished.
+const topside = `surface = 1
+surface.1.shape = direct
+surface.1.area = 9 m²
+surface.1.buildup = buildup.1
+buildup = 1
+buildup.1.step = 1 2 3 4
+buildup.1.step.1.kind = coat
+buildup.1.step.1.card = flowcoat
+buildup.1.step.1.method = nap-roller
+buildup.1.step.1.film = 400 µm
+buildup.1.step.2.kind = sand
+buildup.1.step.2.taken = 100 µm
+buildup.1.step.3.kind = coat
+buildup.1.step.3.card = gelcoat
+buildup.1.step.3.method = nap-roller
+buildup.1.step.3.film = 700 µm
+buildup.1.step.3.coats = 2
+buildup.1.step.4.kind = polish
+buildup.1.step.4.card = compound
+buildup.1.step.4.taken = 5 µm
+`
+
+const h = unit.Hour
+
+// By hand, at 20 °C from 10:00, hours of work 8 to 18: a coat takes 9 m² ÷ 0.3
+// m² a minute = 30 min and 2 min for each cup; its sanding waits 24 h, and takes
+// 9 ÷ 3 = 3 h; gel coat follows at once, its second coat after 1 h; polishing
+// waits 72 h, launching 7 days.
+func TestScheduleByHand(t *testing.T) {
+	p, s := scheduled(t, doc(t, topside, still("20 °C")), 10*h)
+	require.Empty(t, s.Waiting)
+	require.Empty(t, s.Stopped)
+	require.Len(t, s.Works, 6)
+	flow, _ := p.StepAt("buildup.1.step.1")
+	gel, _ := p.StepAt("buildup.1.step.3")
+	takes := func(s *plan.Step, n float64) unit.Time {
+		cups := float64(s.Cups.Count.Value) / n
+		return 30*unit.Minute + 2*unit.Minute*unit.Time(int(cups+0.999))
+	}
+	at := 10 * h
+	check := func(i int, kind plan.WorkKind, from, to unit.Time) {
+		t.Helper()
+		w := s.Works[i]
+		assert.Equal(t, kind, w.Kind)
+		assert.InDelta(t, float64(from/h), float64(w.From/h), 1e-6)
+		assert.InDelta(t, float64(to/h), float64(w.To/h), 1e-6)
+		assert.False(t, w.NeedsKey)
+	}
+	check(0, plan.LayCoat, at, at+takes(flow, 1))
+	assert.InDelta(t, 18., float64(s.Works[0].StopBy/h), 1e-6, "the working day ends before dark, and no dew comes")
+	laid := at + takes(flow, 1)
+	check(1, plan.SandIt, laid+24*h, laid+27*h)
+	at = laid + 27*h
+	check(2, plan.LayCoat, at, at+takes(gel, 2))
+	at += takes(gel, 2) + h
+	check(3, plan.LayCoat, at, at+takes(gel, 2))
+	laid = at + takes(gel, 2)
+	from := laid + 72*h // in the afternoon of the fifth day: what is left after 18:00 is done from 8:00 on the next
+	require.Greater(t, float64(from), float64(4*unit.Day+15*h))
+	check(4, plan.PolishIt, from, 5*unit.Day+8*h+3*h-(4*unit.Day+18*h-from))
+	check(5, plan.LaunchIt, laid+7*unit.Day, laid+7*unit.Day)
+	assert.Equal(t, []int{0, 1, 4, 8}, s.Days())
+}
+
+// Waits last 0.6 of the time at 30 °C, and between by a straight line of their
+// logarithm: at 25 °C √0.6.
+func TestWaitsFollowTheTemperature(t *testing.T) {
+	for temp, k := range map[string]float64{"20 °C": 1, "25 °C": 0.7745966692, "30 °C": 0.6, "15 °C": 1.4142135624} {
+		_, s := scheduled(t, doc(t, topside, still(temp)).Set("day.today.work-from", "0:00").Set("day.today.work-to", "24:00"), 10*h)
+		require.NotEmpty(t, s.Works, temp)
+		launch := s.Works[len(s.Works)-1]
+		require.Equal(t, plan.LaunchIt, launch.Kind)
+		var laid unit.Time
+		for _, w := range s.Works {
+			if w.Kind == plan.LayCoat {
+				laid = w.To
+			}
+		}
+		assert.InEpsilon(t, 7*24*k, float64((launch.From-laid)/h), 1e-6, temp)
+	}
+}
+
+func TestOutsideTheWindow(t *testing.T) {
+	late := doc(t, topside, still("20 °C")).Set("buildup.1.step", "3 5").Set("buildup.1.step.5.kind", "coat").Set("buildup.1.step.5.card", "gelcoat").
+		Set("buildup.1.step.5.method", "nap-roller").Set("buildup.1.step.5.film", "400 µm").Set("buildup.1.step.5.wait", "30 h")
+	_, s := scheduled(t, late, 8*h)
+	require.GreaterOrEqual(t, len(s.Works), 3)
+	last := s.Works[2]
+	assert.True(t, last.NeedsKey, "30 h after a coat whose window is 24 h")
+	assert.InDelta(t, float64((s.Works[1].To+24*h)/h), float64(last.Closed/h), 1e-6)
+	_, s = scheduled(t, late.Set("buildup.1.step.5.wait", "20 h"), 8*h)
+	assert.False(t, s.Works[2].NeedsKey)
+
+	waxed := doc(t, topside, still("20 °C")).Set("buildup.1.step", "1 3")
+	_, s = scheduled(t, waxed, 8*h)
+	assert.True(t, s.Works[1].NeedsKey, "a waxed coat is always sanded first")
+	assert.GreaterOrEqual(t, float64(s.Works[1].From), float64(s.Works[0].To+24*h))
+
+	_, s = scheduled(t, doc(t, topside, still("12 °C")), 8*h)
+	assert.Empty(t, s.Works, "colder than the card takes")
+	require.Len(t, s.Stopped, 1)
+	assert.ErrorIs(t, s.Stopped[0].Err, plan.ErrNoWindow)
+	cold := doc(t, topside, still("8 °C")).Set("card.flowcoat.surface-least", "5 °C").Set("buildup.1.step", "1 2")
+	_, s = scheduled(t, cold, 8*h)
+	require.Len(t, s.Works, 1)
+	require.Len(t, s.Stopped, 1)
+	assert.ErrorIs(t, s.Stopped[0].Err, plan.ErrNeverCures)
+
+	_, s = scheduled(t, doc(t, topside), 8*h)
+	assert.NotEmpty(t, s.Waiting, "no day, no calendar")
+}
+
+// A coat ends before the evening's dew, and what is begun too late waits for
+// tomorrow.
+func TestDewEndsTheDay(t *testing.T) {
+	damp := "day.today.low = 15 °C\nday.today.high = 24 °C\nday.today.read-temp = 24 °C\nday.today.read-humidity = 70 %\nday.today.sunrise = 6:00\nday.today.read-at = 15:00\nday.today.date = 1"
+	d := doc(t, topside, damp)
+	_, s := scheduled(t, d, 12*h)
+	require.NotEmpty(t, s.Works)
+	first := s.Works[0]
+	require.Less(t, float64(first.StopBy), float64(18*h), "18.2 °C dew point: by evening the surface lies within 3 °C of it")
+	require.NotEmpty(t, first.Closing)
+	assert.InDelta(t, float64(first.StopBy-(first.To-first.From)), float64(first.BeginBy), 1)
+	_, s = scheduled(t, d, first.BeginBy+unit.Minute)
+	assert.GreaterOrEqual(t, float64(s.Works[0].From), float64(unit.Day), "too late today")
+}
+
+// What the log says is done goes on curing since: laid 20 h ago, it is sanded
+// in 4 h.
+func TestScheduleGoesOnFromTheLog(t *testing.T) {
+	d := doc(t, topside, still("20 °C"), "done = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 928000") // 1e6 − 20 h
+	_, s := scheduled(t, d, 10*h)
+	require.NotEmpty(t, s.Works)
+	assert.Equal(t, plan.SandIt, s.Works[0].Kind)
+	assert.InDelta(t, 14., float64(s.Works[0].From/h), 1e-6)
+}
+
+// Whatever the job, works never overlap, never lie in the past, and coats lie
+// inside their hours.
+func TestSchedulesAreSane(t *testing.T) {
+	for seed := range uint64(40) {
+		d := random(seed)
+		for _, l := range doc(t, still("21 °C")).Lines() {
+			d = d.Set(l.Path, l.Text)
+		}
+		p := plan.Make(d)
+		now := plan.Now{Hour: 9 * h, Date: "1"}
+		b := plan.MakeBench(&p, now)
+		s := plan.MakeSchedule(&p, &b.Air, now, 1e6)
+		free := now.Hour
+		for _, w := range s.Works {
+			require.GreaterOrEqual(t, float64(w.To), float64(w.From))
+			require.GreaterOrEqual(t, float64(w.From), float64(now.Hour))
+			if w.Kind == plan.LaunchIt {
+				continue
+			}
+			require.GreaterOrEqual(t, float64(w.From), float64(free)-1e-3, "seed %d: one pair of hands", seed)
+			free = w.To
+			if w.StopBy > 0 {
+				require.LessOrEqual(t, float64(w.To), float64(w.StopBy)+1e-3)
+			}
+		}
+	}
+}
+
+func random(seed uint64) job.Document { return jobtest.New(seed).Document() }
