@@ -71,7 +71,7 @@ func (r *benches) likely() job.Document {
 	}
 	card := r.pick("gelcoat", "gelcoat", "flowcoat", "vinylester", "polyester-filler")
 	set("bench.now.card", card)
-	set("bench.now.amount", r.pick("100 g", r.between(40, 100)+" g", r.between(1.5, 3.5)+" oz", r.between(30, 80)+" mL", r.between(100, 700)+" g", "0.2 lb", "2 fl oz US"))
+	set("bench.now.amount", r.pick("100 g", r.between(40, 100)+" g", r.between(1.5, 3.5)+" oz", r.between(30, 80)+" mL", r.between(100, 700)+" g", "0.2 lb", "2 US fl oz"))
 	at := 14 + 19*r.Float64()
 	set("bench.now.surface-temp", strconv.FormatFloat(at, 'f', 1, 64))
 	set("bench.now.product-temp", strconv.FormatFloat(at+8*r.Float64()-5, 'f', 1, 64))

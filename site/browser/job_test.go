@@ -47,10 +47,10 @@ func built(s *webdriver.Session) {
 // priced types the prices of three packs.
 func priced(s *webdriver.Session) {
 	goTo(s, "cards")
-	do(s, "open", "card.gelcoat", "")
+	unfold(s, "card.gelcoat")
 	fill(s, "card.gelcoat.pack.2.price", "84")
 	fill(s, "card.gelcoat.pack.3.price", "299")
-	do(s, "open", "card.epoxy-filler", "")
+	unfold(s, "card.epoxy-filler")
 	fill(s, "card.epoxy-filler.pack.3.price", "120")
 }
 
@@ -99,7 +99,7 @@ func TestFromAnEmptyPageToAnOrderList(t *testing.T) {
 		checkOrder(t, s)
 		goTo(s, "surfaces")
 		assert.Equal(t, "3.4 m²", figureText(s, "area"))
-		do(s, "open", "surface.1", "")
+		unfold(s, "surface.1")
 		assert.Equal(t, "1,5 m", s.Value(control("surface.1.width")), "as it was typed")
 		assert.Equal(t, "Foredeck", s.Value(control("surface.1.name")))
 	})

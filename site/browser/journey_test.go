@@ -9,6 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/job"
 	"shedreckoner/site"
 	"shedreckoner/site/pack"
 	"shedreckoner/site/webdriver"
@@ -92,6 +93,14 @@ func do(s *webdriver.Session, verb, path, text string) {
 	tap(s, css)
 }
 
+// unfold opens an item of a list, if it isn't open.
+func unfold(s *webdriver.Session, item string) {
+	css := `button[data-do="open"][data-path="` + item + `"]`
+	if s.Attr(css, "aria-expanded") != "true" {
+		tap(s, css)
+	}
+}
+
 // goTo shows a screen.
 func goTo(s *webdriver.Session, screen string) {
 	tap(s, `button[data-do="go"][data-path="`+screen+`"]`)
@@ -103,12 +112,12 @@ func control(path string) string { return `:is(input,select)[data-path="` + path
 // fill types into a field by keys, over what is there.
 func fill(s *webdriver.Session, path, text string) {
 	tap(s, control(path))
-	if s.Value(control(path)) != "" {
-		s.Keys(webdriver.Control+"a", webdriver.Backspace)
+	s.Keys(webdriver.Control + "a")
+	if text == "" {
+		s.Keys(webdriver.Backspace)
+		return
 	}
-	if text != "" {
-		s.Type(control(path), text)
-	}
+	s.Keys(strings.Split(text, "")...)
 }
 
 // choose picks an answer of a choice.
@@ -141,3 +150,37 @@ func pass(s *webdriver.Session, seconds int) {
 		passSeconds(arguments[0]);
 		window.dispatchEvent(new CustomEvent("shed-answer", { detail: { verb: "tick", path: "", text: "" } }));`, seconds)
 }
+
+// withJob loads the page with a saved job in the browser's store.
+func withJob(s *webdriver.Session, lines string) {
+	var d job.Document
+	for line := range strings.Lines(lines) {
+		if path, text, found := strings.Cut(strings.TrimSuffix(line, "\n"), " = "); found {
+			d = d.Set(path, text)
+		}
+	}
+	s.Script(nil, `localStorage.setItem("shedreckoner.job.a", arguments[0])`, job.Save(d, 1_000_000))
+	s.Refresh()
+	ready(s)
+}
+
+// foredeck is the job of TestFromAnEmptyPageToAnOrderList in short.
+const foredeck = `
+surface = 1
+surface.1.name = Foredeck
+surface.1.length = 2.4
+surface.1.width = 1.5
+surface.1.buildup = buildup.1
+surface.1.cutout = 1
+surface.1.cutout.1.length = 0.5
+surface.1.cutout.1.width = 0.4
+buildup = 1
+buildup.1.name = Deck
+buildup.1.step = 1
+buildup.1.step.1.kind = coat
+buildup.1.step.1.card = gelcoat
+buildup.1.step.1.method = nap-roller
+buildup.1.step.1.film = 400
+buildup.1.step.1.film-for = each
+buildup.1.step.1.coats = 2
+`

@@ -130,7 +130,7 @@ func (b *bench) draw() page.Message {
 		m.Verb, m.Path, m.Text = "set", l.Path, l.Text
 		switch l.Path {
 		case "bench.now.amount":
-			m.Text = pick("100 g", "87 g", "3 oz", "60 mL", "2 fl oz US", "93.5")
+			m.Text = pick("100 g", "87 g", "3 oz", "60 mL", "2 US fl oz", "93.5")
 		case "bench.now.tool":
 			m.Text = pick("scale", "syringe", "drops")
 		case "bench.now.card":
