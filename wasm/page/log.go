@@ -263,6 +263,15 @@ func (s State) SurfaceNames(paths []string) string {
 	return strings.Join(names, ", ")
 }
 
+// WorkOf names what a step does, with its material.
+func (s State) WorkOf(path string) string {
+	name := job.FindStepKind(s.Doc().Get(path + ".kind")).Name
+	if card := s.Fresh.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
+		name += ", " + card.Name
+	}
+	return name
+}
+
 // StepName names a step by its build-up, place and material.
 func (s State) StepName(path string) string {
 	if path == "" {
@@ -274,15 +283,11 @@ func (s State) StepName(path string) string {
 		if steps+"."+id != path {
 			continue
 		}
-		name := job.FindStepKind(s.Doc().Get(path + ".kind")).Name
-		if card := s.Fresh.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
-			name += ", " + card.Name
-		}
 		whole := s.Doc().Get(buildup + ".name")
 		if whole == "" {
 			whole = "Build-up"
 		}
-		return whole + ": " + strconv.Itoa(i+1) + ". " + name
+		return whole + ": " + strconv.Itoa(i+1) + ". " + s.WorkOf(path)
 	}
 	return "a step that is gone"
 }

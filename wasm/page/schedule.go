@@ -109,7 +109,7 @@ func (s State) WorkNotes(w *plan.Work) []string {
 	if w.IsLong {
 		notes = append(notes, "More than the hours of one day take: split the surface where an edge hides it, or get a second pair of hands.")
 	}
-	if w.StopBy > 0 {
+	if isClose := w.BeginBy-w.From < 2*unit.Hour; w.StopBy > 0 && (isClose || len(w.Closing) > 0) {
 		notes = append(notes, "Begin by "+Hour(w.BeginBy)+", stop at "+Hour(w.StopBy)+": "+closingWords(w.Closing)+".")
 	}
 	return notes

@@ -7,6 +7,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 	"shedreckoner/wasm/page"
 )
 
@@ -62,7 +63,7 @@ func loggedCups(s page.State) html {
 }
 
 func cupName(s page.State, cup string) string {
-	name := s.Doc().Get(cup + ".mixed")
+	name := strings.ReplaceAll(s.Doc().Get(cup+".mixed"), " ", "\u00a0")
 	if c := s.Plan.Job.CardByKey(s.Doc().Get(cup + ".card")); c != nil {
 		name = c.Name + ", " + name
 	}
@@ -107,10 +108,20 @@ func takenDown(s page.State, cup string) html {
 	add("For", s.StepName(d.Get(cup+".step")))
 	add("Weighed at", s.HourOf(cup+".weighed"))
 	add("Catalyst that went in", d.Get(cup+".dose"))
-	for _, key := range []string{"share", "product-temp", "surface-temp", "air-temp", "humidity", "usable", "early", "tin"} {
-		add(capital(job.FieldAt(cup+"."+key).Name), d.Get(cup+"."+key))
+	c := s.Fresh.Job.CupByPath(cup)
+	if c == nil {
+		return el("ul", nil, lines...)
 	}
-	if c := s.Fresh.Job.CupByPath(cup); c != nil && c.Gel.Step != nil && c.Early.Step != nil {
+	units := s.Plan.Job.Units
+	add("Catalyst, by mass", written(c.Share, unit.InPercent))
+	add("Product", written(c.ProductTemp, units.Scale(unit.Temperatures)))
+	add("Surface", written(c.SurfaceTemp, units.Scale(unit.Temperatures)))
+	add("Air", written(c.AirTemp, units.Scale(unit.Temperatures)))
+	add("Humidity", written(c.Humidity, unit.InPercent))
+	add("Usable, as reckoned", written(c.Usable, unit.InMinute))
+	add("Gels at the soonest, as reckoned", written(c.Early, unit.InMinute))
+	add("Tin", c.Tin)
+	if c.Gel.Step != nil && c.Early.Step != nil {
 		verdict := "as expected or later"
 		if c.Gel.Value < c.Early.Value {
 			verdict = "sooner than the early end that was expected"
@@ -118,6 +129,14 @@ func takenDown(s page.State, cup string) html {
 		add("It gelled", verdict)
 	}
 	return el("ul", nil, lines...)
+}
+
+// written is a figure as it was taken down; "" where none was.
+func written[Q unit.Quantity](f working.Figure[Q], scale *unit.Scale) string {
+	if f.Step == nil {
+		return ""
+	}
+	return unit.Write(float64(f.Value), scale, 3)
 }
 
 // aheadOf asks about a moment that lies in the future.
@@ -160,10 +179,12 @@ func progress(s page.State) html {
 	var items []html
 	for i := range s.Plan.Buildups {
 		b := &s.Plan.Buildups[i]
+		if len(b.Surfaces) == 0 {
+			continue
+		}
+		items = append(items, el("h3", nil, txt(buildupName(s, b.Path))))
 		for j := range b.Steps {
-			if step := &b.Steps[j]; len(step.Progress.Open)+len(step.Progress.Done) > 0 {
-				items = append(items, progressStep(s, step))
-			}
+			items = append(items, progressStep(s, &b.Steps[j], j+1))
 		}
 	}
 	if len(items) == 0 {
@@ -172,10 +193,10 @@ func progress(s page.State) html {
 	return join(el("h2", nil, txt("What is done")), join(items...), toBuyAgain(s))
 }
 
-func progressStep(s page.State, step *plan.Step) html {
+func progressStep(s page.State, step *plan.Step, place int) html {
 	path := "progress." + strings.ReplaceAll(step.Path, ".", "-")
 	p, open := &step.Progress, s.IsOpen(path)
-	parts := []html{itemLine(s, path, open, s.StepName(step.Path), progressWords(step))}
+	parts := []html{itemLine(s, path, open, strconv.Itoa(place)+". "+s.WorkOf(step.Path), progressWords(step))}
 	if open {
 		parts = append(parts, progressFigures(s, step), doneButtons(s, step))
 		if p.IsDone() {

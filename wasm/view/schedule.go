@@ -59,7 +59,7 @@ func worksOf(s page.State, works []plan.Work, day int) []html {
 		if int(math.Floor(float64(w.From/unit.Day))) != day {
 			continue
 		}
-		parts := []html{el("p", nil, el("strong", nil, txt(span(s, w))), txt(" "+s.WorkName(w))), hint(buildupOf(s, w.Step.Path))}
+		parts := []html{el("p", nil, el("strong", nil, txt(span(s, w))), txt("\u00a0 "+s.WorkName(w))), hint(buildupOf(s, w.Step.Path))}
 		for _, note := range s.WorkNotes(w) {
 			class := "hint"
 			if w.NeedsKey || w.IsLong {
@@ -75,7 +75,7 @@ func worksOf(s page.State, works []plan.Work, day int) []html {
 // span is the hours of a work; the end names its day where that is another.
 func span(s page.State, w *plan.Work) string {
 	if w.Kind == plan.LaunchIt {
-		return page.Hour(w.From)
+		return "From " + page.Hour(w.From)
 	}
 	to := page.Hour(w.To)
 	if from, end := math.Floor(float64(w.From/unit.Day)), math.Floor(float64(w.To/unit.Day)); end > from {
