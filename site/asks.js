@@ -2,6 +2,8 @@
 // and is answered with shed-answer:
 //   ask {kind: "copy", text}        answer {verb: "did-copy"}, or {verb: "copy-failed"}
 //   ask {kind: "share", key, text}  none; the same as copy where the browser can't share
+//   ask {kind: "say", key, text}    reads the text out: at once, or with key "settled" after a while in which nothing else is
+//                                   to be said; either way what was said before is taken back at once; none
 //   ask {kind: "pick"}              answer {verb: "import", text}, what stands in the file; none if no file is picked
 //   ask {kind: "timer", key}        "on": answer {verb: "tick"} every second; "off", and before any ask: every minute;
 //                                   either way at once when the page is shown again
@@ -12,7 +14,7 @@
 "use strict";
 
 (() => {
-	const doers = { copy, share, pick, timer, awake, sound, vibrate, persist };
+	const doers = { say, copy, share, pick, timer, awake, sound, vibrate, persist };
 
 	window.addEventListener("shed-ask", (event) => {
 		const doer = doers[event.detail.kind];
@@ -30,6 +32,19 @@
 	let wakeLock = null;
 	let wantsAwake = false;
 	let speaker = null;
+
+	const settled = 1500; // ms: longer than the pause between two keys
+	let saying = 0;
+
+	// A dose that no longer holds must not be read out, nor stand to be read.
+	async function say(ask) {
+		const live = document.getElementById("live");
+		clearTimeout(saying);
+		live.textContent = ask.key === "settled" ? "" : ask.text;
+		if (ask.key === "settled" && ask.text) {
+			saying = setTimeout(() => { live.textContent = ask.text; }, settled);
+		}
+	}
 
 	async function timer(ask) {
 		clearInterval(ticking);

@@ -45,8 +45,6 @@ func (b *border) carryOut(e page.Effect) {
 		b.download(e.Key, e.Text)
 	case page.Focus:
 		b.focus(e.Key)
-	case page.Say:
-		b.document.Call("getElementById", "live").Set("textContent", e.Text)
 	case page.Theme:
 		b.document.Get("documentElement").Get("dataset").Set("look", e.Key)
 	case page.Switch:
@@ -56,7 +54,7 @@ func (b *border) carryOut(e page.Effect) {
 		b.window.Call("print")
 	case page.Later:
 		b.window.Call("setTimeout", b.callback, 0, map[string]any{"type": laterEvent})
-	default: // what needs a promise is done by boot.js, which answers with an event
+	default: // what needs a promise or a timer is done by asks.js, which answers with an event
 		b.ask(e)
 	}
 }
@@ -88,7 +86,7 @@ func (b *border) download(name, text string) {
 
 var asked = map[page.EffectKind]string{
 	page.Copy: "copy", page.Share: "share", page.ShareLink: "share", page.PickFile: "pick",
-	page.Timer: "timer", page.Awake: "awake", page.Sound: "sound", page.Vibrate: "vibrate", page.Persist: "persist",
+	page.Say: "say", page.Timer: "timer", page.Awake: "awake", page.Sound: "sound", page.Vibrate: "vibrate", page.Persist: "persist",
 }
 
 func (b *border) ask(e page.Effect) {

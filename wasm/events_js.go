@@ -22,8 +22,9 @@ func (b *border) listen() {
 
 // event turns a browser event into a message.
 func (b *border) event(e js.Value) {
-	target := e.Get("target")
-	switch kind := e.Get("type").String(); kind {
+	target, kind := e.Get("target"), e.Get("type").String()
+	b.tapped = kind == "click" || kind == "keydown"
+	switch kind {
 	case "input", "change":
 		if path := target.Get("dataset").Get("path"); !path.IsUndefined() && isInput(target, kind) {
 			b.handle(page.Message{Verb: "set", Path: path.String(), Text: target.Get("value").String(), At: b.moment()})
@@ -34,10 +35,10 @@ func (b *border) event(e js.Value) {
 			data := button.Get("dataset")
 			b.handle(page.Message{Verb: text(data, "do"), Path: text(data, "path"), Text: text(data, "text"), At: b.moment()})
 		}
-	case "keydown": // Enter, where the control says what it means
-		if verb := text(target.Get("dataset"), "enter"); verb != "" && e.Get("key").String() == "Enter" {
+	case "keydown":
+		if e.Get("key").String() == "Enter" && target.Get("tagName").String() == "INPUT" {
 			e.Call("preventDefault")
-			b.handle(page.Message{Verb: verb, Path: text(target.Get("dataset"), "path"), At: b.moment()})
+			b.enter(target)
 		}
 	case "paste": // more than the control has room for, where it says who takes it
 		verb, pasted := text(target.Get("dataset"), "paste"), e.Get("clipboardData")
@@ -62,6 +63,27 @@ func (b *border) event(e js.Value) {
 		detail := e.Get("detail")
 		b.handle(page.Message{Verb: text(detail, "verb"), Path: text(detail, "path"), Text: text(detail, "text"), At: b.moment()})
 	}
+}
+
+// enter does what Enter means in a control: what the control says, or on to the
+// next one.
+func (b *border) enter(control js.Value) {
+	data := control.Get("dataset")
+	if verb := text(data, "enter"); verb != "" {
+		b.handle(page.Message{Verb: verb, Path: text(data, "path"), At: b.moment()})
+		return
+	}
+	controls := b.document.Call("querySelectorAll", "[data-path]:is(input,select,textarea)")
+	passed := false
+	for i := range controls.Length() {
+		if next := controls.Index(i); passed {
+			next.Call("focus")
+			return
+		} else {
+			passed = next.Equal(control)
+		}
+	}
+	control.Call("blur") // the last one: the keyboard goes away
 }
 
 // fragment hands over what the page's address carries behind its #, and takes it

@@ -32,6 +32,7 @@ type border struct {
 	callback                 js.Func
 	state                    page.State
 	shown                    *markup.Page
+	tapped                   bool // the event at hand is a tap or a key that acts
 }
 
 func (b *border) start() {

@@ -42,6 +42,8 @@ func (b *border) trusted(html string) js.Value {
 }
 
 // setControls gives every control its value, but for the one that is typed in.
+// A phone leaves the focus in a field while a button is tapped: what the button
+// did to that field is shown.
 func (b *border) setControls(p *markup.Page) {
 	controls := b.document.Call("querySelectorAll", "[data-path]:is(input,select,textarea)")
 	active := b.document.Get("activeElement")
@@ -51,7 +53,7 @@ func (b *border) setControls(p *markup.Page) {
 		if !known {
 			continue
 		}
-		if !el.Equal(active) && el.Get("value").String() != state.Value {
+		if (b.tapped || !el.Equal(active)) && el.Get("value").String() != state.Value {
 			el.Set("value", state.Value)
 		}
 		if state.Invalid {

@@ -43,6 +43,7 @@ type State struct {
 	Minute int64          // since 1970, for which the bench was planned
 	Warned map[string]int // by running cup and its start: how far it has warned
 
+	Spoken string   // the dose that was read out last, or is to be
 	Notice string   // one thing to tell, until the next message
 	Stored bool     // the last save was taken
 	Aside  []string // saved texts that could not be read and were set aside
@@ -116,7 +117,7 @@ const (
 	PickFile                    // ask for a file; answered by "import"
 	Print                       // print the page; Key: only what is meant for this paper
 	Focus                       // put the focus on the element with the id Key
-	Say                         // read Text out to those who listen rather than look
+	Say                         // read Text out to those who listen rather than look: at once, or once it has Settled
 	Theme                       // show the look Key
 	Timer                       // "on": a tick every second; "off"
 	Awake                       // "on": keep the screen awake, where the phone lets it; "off"

@@ -20,6 +20,7 @@ func Update(s State, m Message) (State, []Effect) {
 	}
 	if act, known := verbs[m.Verb]; known {
 		s, effects := act(s, m)
+		s, effects = s.spoken(effects)
 		return s.confident(effects)
 	}
 	return s, nil
@@ -31,6 +32,7 @@ var verbs map[string]func(State, Message) (State, []Effect)
 func init() { // not a literal: some verbs call Update's own helpers
 	verbs = map[string]func(State, Message) (State, []Effect){
 		"set":       set,
+		"step":      step,
 		"add":       add,
 		"copy":      copyItem,
 		"remove":    remove,

@@ -35,7 +35,7 @@ func fieldWith(s page.State, path string, extra fieldExtras) html {
 	}
 	parts := []html{
 		el("label", a("for", id), name...),
-		el("span", a("class", "entry"), control(s, path, f, extra), unitChip(s, f)),
+		el("span", a("class", "entry"), control(s, path, f, extra), unitChip(s, f), stepper(s, path, label, f)),
 	}
 	if extra.Hint != "" {
 		parts = append(parts, el("p", a("class", "hint"), txt(extra.Hint)))
@@ -103,6 +103,18 @@ func unitChip(s page.State, f *job.Field) html {
 		return nothing
 	}
 	return el("span", a("class", "unit"), txt(symbol))
+}
+
+// stepper is − and + beside a number that is mended by a little.
+func stepper(s page.State, path, label string, f *job.Field) html {
+	if !page.HasSteps(path, f, job.ReadUnits(s.Doc())) {
+		return nothing
+	}
+	button := func(way, sign, name string) html {
+		return el("button", a("class", "quiet", "type", "button", "id", "do-step-"+path+way, "data-do", "step", "data-path", path,
+			"data-text", way, "aria-label", name+": "+label), txt(sign))
+	}
+	return el("span", a("class", "stepper"), button("down", "−", "Less"), button("up", "+", "More"))
 }
 
 // said is what stands below a control: why its text is refused, or a question

@@ -1,0 +1,92 @@
+package page
+
+import (
+	"strings"
+
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+)
+
+// steps is by how much − and + move a figure, in the unit it is typed in.
+var steps = map[*unit.Scale]decimal.Decimal{
+	unit.InCelsius: decimal.New(1, 0), unit.InFahrenheit: decimal.New(1, 0),
+	unit.InPercent: decimal.New(1, 0), unit.InPure: decimal.New(1, 0),
+	unit.InMinute: decimal.New(1, 0), unit.InHour: decimal.New(1, 0), unit.InDay: decimal.New(1, 0),
+	unit.InGram: decimal.New(10, 0), unit.InKilogram: decimal.New(1, -1),
+	unit.InOunce: decimal.New(5, -1), unit.InPound: decimal.New(1, -1),
+	unit.InMillilitre: decimal.New(10, 0), unit.InLitre: decimal.New(1, -1),
+	unit.InUSFluidOunce: decimal.New(5, -1), unit.InImperialFluidOunce: decimal.New(5, -1),
+	unit.InMicrometre: decimal.New(25, 0), unit.InMillimetre: decimal.New(1, -1), unit.InMil: decimal.New(1, 0), unit.InInch: decimal.New(5, -2),
+}
+
+// stepped is the measures of what is read off or set, and mended by a little.
+// What is taped, or copied from a sheet, is typed.
+var stepped = map[*unit.Measure]bool{
+	unit.Temperatures: true, unit.Percents: true, unit.Films: true, unit.Fills: true, unit.CupWeights: true,
+	unit.Minutes: true, unit.Hours: true, unit.Days: true, unit.Numbers: true,
+}
+
+// HasSteps says if − and + stand beside the field at the path.
+func HasSteps(path string, f *job.Field, units job.Units) bool {
+	if strings.HasPrefix(path, "card.") {
+		return false
+	}
+	if f.Kind == job.Whole {
+		return true
+	}
+	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume || !stepped[f.Measure] {
+		return false
+	}
+	scale := units.Scale(f.Measure)
+	by, _ := stepOf(f, scale)
+	return 4*by.InexactFloat64() <= scale.From(f.Max)-scale.From(f.Min) // a scale's own step isn't moved by ten grams
+}
+
+// stepOf gives the step of a field in a unit: a tenth where a whole one is a
+// large part of all that it takes, such as catalyst.
+func stepOf(f *job.Field, scale *unit.Scale) (decimal.Decimal, bool) {
+	by, known := steps[scale]
+	if scale == unit.InPercent && f.Max <= 0.1 {
+		by = decimal.New(1, -1)
+	}
+	return by, known
+}
+
+// step moves what is typed by a step, never out of what the field takes. A count
+// begins at one. In any other empty field there is nothing to move, and no
+// figure is guessed for it: the cursor goes there instead.
+func step(s State, m Message) (State, []Effect) {
+	f := job.FieldAt(m.Path)
+	units := job.ReadUnits(s.Doc())
+	if f == nil || !HasSteps(m.Path, f, units) {
+		return s, nil
+	}
+	by := func(scale *unit.Scale) (decimal.Decimal, bool) {
+		step, known := stepOf(f, scale)
+		if m.Text == "down" {
+			step = step.Neg()
+		}
+		return step, known
+	}
+	bare := unit.InPure
+	if f.Measure != nil {
+		bare = units.Scale(f.Measure)
+	}
+	was := s.Doc().Get(m.Path)
+	if was == "" && f.Kind == job.Whole {
+		was = "0"
+	}
+	next, ok := unit.Step(was, bare, by)
+	if !ok && f.Kind == job.MassOrVolume {
+		next, ok = unit.Step(was, unit.InMillilitre, by)
+	}
+	if !ok {
+		return s, []Effect{{Kind: Focus, Key: "f-" + m.Path}}
+	}
+	if _, err := f.Read(next, units); err != nil {
+		return s, nil
+	}
+	return set(s, Message{Path: m.Path, Text: next})
+}
