@@ -3,6 +3,7 @@ package page_test
 import (
 	"encoding/base64"
 	"math/rand/v2"
+	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -143,6 +144,19 @@ func TestOddFiles(t *testing.T) {
 	s, _ = sent(s, tenOClock, "import", "", job.Save(base, 8))
 	assert.Contains(t, s.Notice, "as it stands here")
 	assert.Len(t, s.Slot().Undo, undo)
+}
+
+// A link of the first format still opens, to the job that it was made of.
+func TestOldLinksOpen(t *testing.T) {
+	link, err := os.ReadFile("../../testdata/saved/link-1.txt")
+	require.NoError(t, err)
+	saved, err := os.ReadFile("../../testdata/saved/format-1.txt")
+	require.NoError(t, err)
+	want, _, err := job.Load(string(saved))
+	require.NoError(t, err)
+	got, err := page.ReadLink(strings.TrimSpace(string(link)))
+	require.NoError(t, err)
+	assert.Equal(t, want.Lines(), got.Lines())
 }
 
 // docOf is for states that have no place of their own.

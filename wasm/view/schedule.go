@@ -29,7 +29,7 @@ func scheduleSection(s page.State) html {
 func calendar(s page.State) html {
 	plan := s.Schedule()
 	if len(plan.Waiting) > 0 {
-		return join(hint("Told once today's air is typed on Cup: low, high, a reading of temperature and humidity."), action("go", "cup", "", "Go to the cup", "quiet"))
+		return hint("Told once today's air is typed on Cup: low, high, a reading of temperature and humidity.")
 	}
 	if s.Bench.Air.Err != nil {
 		return el("p", a("class", "bad"), txt(page.StopSentence(s.Bench.Air.Err)))
