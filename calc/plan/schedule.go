@@ -7,10 +7,7 @@ import (
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/material"
-	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
-	"shedreckoner/calc/working"
 )
 
 // Schedule is what is left to do on a calendar, every day like today.
@@ -61,89 +58,9 @@ var (
 )
 
 const (
-	slot      = 10 * unit.Minute
-	slots     = int(unit.Day / slot)
 	mostDays  = 120
 	mostWorks = 600
-	washing   = 30 * unit.Minute
 )
-
-// How many times longer than at 20 °C a wait lasts, between 10 and 30 °C.
-// Source: common practice; the straight line of its logarithm is ours.
-var (
-	waitLonger = working.Of1("k = 2 ^ ((20 − T) ÷ 10)", source.Practice.At("times double at 10 °C"), source.CommonPractice,
-		working.In("k", "times longer than at 20 °C", unit.InPure, 1, 2),
-		[]working.Arg{working.In("T", "temperature of the surface", unit.InCelsius, 10, 20)},
-		func(t unit.Temperature) unit.Factor {
-			return unit.Factor(math.Pow(float64(material.PaceCold.Value), (20-unit.InCelsius.From(float64(t)))/10))
-		})
-	waitShorter = working.Of1("k = 0.6 ^ ((T − 20) ÷ 10)", source.Practice.At("0.6 of the time at 30 °C"), source.CommonPractice,
-		working.In("k", "times as long as at 20 °C", unit.InPure, 0.6, 1),
-		[]working.Arg{working.In("T", "temperature of the surface", unit.InCelsius, 20, 30)},
-		func(t unit.Temperature) unit.Factor {
-			return unit.Factor(math.Pow(float64(material.PaceWarm.Value), (unit.InCelsius.From(float64(t))-20)/10))
-		})
-)
-
-// longer is how many times longer than at 20 °C a wait lasts; false outside 10
-// to 30 °C, where nothing is known.
-func longer(t unit.Temperature) (unit.Factor, bool) {
-	k, err := waitLonger.Of(t)
-	if err != nil {
-		k, err = waitShorter.Of(t)
-	}
-	return k, err == nil
-}
-
-// pace is hours at 20 °C gained in an hour, for each slot of the day.
-type pace [slots]float64
-
-// paces gives the pace to open by and the pace to close by, each on its safe
-// side: under 10 °C nothing cures but windows run on; over 30 °C a cure gains
-// nothing more, and windows run out as in hot sun.
-func paces(d air.Day, s air.Surface) (opens, closes pace) {
-	const warmest, coldest = unit.ZeroCelsius + 30, unit.ZeroCelsius + 10
-	for i := range opens {
-		at := (unit.Time(i) + 0.5) * slot
-		o := s.By(d, at)
-		least, most := d.Air(at)+unit.Temperature(o.Least.Value), d.Air(at)+unit.Temperature(o.Most.Value)
-		if k, known := longer(min(least, warmest)); known {
-			opens[i] = 1 / float64(k)
-		}
-		if k, known := longer(max(most, coldest)); known {
-			closes[i] = 1 / float64(k)
-		} else {
-			closes[i] = 1 / float64(material.PaceInSun.Value)
-		}
-	}
-	return opens, closes
-}
-
-// when is the time at which a wait of so many hours at 20 °C is over, begun at
-// from; false: not within what a calendar holds.
-func (p *pace) when(from, hours unit.Time) (unit.Time, bool) {
-	var whole unit.Time
-	for _, gain := range p {
-		whole += unit.Time(gain) * slot
-	}
-	at := from
-	if days := math.Floor(float64(hours / whole)); whole > 0 && days > 1 {
-		at, hours = at+unit.Time(days-1)*unit.Day, hours-unit.Time(days-1)*whole
-	}
-	for hours > 1e-6 {
-		if whole <= 0 || at > from+10*mostDays*unit.Day {
-			return 0, false
-		}
-		i := int(math.Floor(float64(at / slot)))
-		room := unit.Time(i+1)*slot - at
-		gain := unit.Time(p[(i%slots+slots)%slots])
-		if hours <= room*gain {
-			return at + hours/gain, true
-		}
-		at, hours = unit.Time(i+1)*slot, hours-room*gain
-	}
-	return at, true
-}
 
 // scheduler places works one after the other: there is one pair of hands.
 type scheduler struct {
@@ -155,12 +72,6 @@ type scheduler struct {
 	now           unit.Time              // from today's midnight
 	unix          float64                // of now
 	out           Schedule
-}
-
-// window is hours of a day in which a material may go on.
-type window struct {
-	air.Interval
-	closing []air.Finding
 }
 
 // MakeSchedule puts what is left to do on a calendar, every day like the one of
@@ -175,20 +86,6 @@ func MakeSchedule(p *Plan, a *Air, now Now, unix float64) Schedule {
 	s.hours = workingHours(&p.Job.Day, a.Day)
 	s.place()
 	return s.out
-}
-
-// workingHours is from the hour of work, or sunrise, to the end of work, or
-// dark.
-func workingHours(typed *job.Day, d air.Day) air.Interval {
-	h := air.Interval{From: 8 * unit.Hour, To: 18 * unit.Hour}
-	if typed.WorkFrom.Step != nil {
-		h.From = typed.WorkFrom.Value
-	}
-	if typed.WorkTo.Step != nil {
-		h.To = typed.WorkTo.Value
-	}
-	sunrise := unit.Day - d.Sunset()
-	return air.Interval{From: max(h.From, sunrise), To: min(h.To, d.Sunset())}
 }
 
 // place goes on with whatever can be begun first, until all is placed.
@@ -227,14 +124,6 @@ type line struct {
 	laid   unit.Time // when that was done
 	ready  unit.Time // when the work before was done
 	sanded bool      // since
-}
-
-type task struct {
-	kind      WorkKind
-	step      *Step
-	which, of int
-	takes     unit.Time
-	wait      unit.Time // asked for by the builder, at 20 °C
 }
 
 func (l *line) did(w Work) {
@@ -292,57 +181,6 @@ func (s *scheduler) doneAt(step string) unit.Time {
 		return s.now
 	}
 	return min(s.now, s.now-unit.Time(s.unix-at))
-}
-
-// tasksOf takes a step apart into works that stand for themselves.
-func tasksOf(step *Step, area unit.Area) []task {
-	if step.Progress.Rest.Step != nil {
-		area *= unit.Area(step.Progress.Rest.Value)
-	}
-	by := func(speed unit.SpreadingSpeed) unit.Time { return unit.Time(float64(area) / float64(speed)) }
-	var list []task
-	switch {
-	case step.Coat != nil:
-		n := int(step.Coat.AllCoats.Value)
-		takes := by(step.Job.Method.Speed.Value) + mixing(step, n)
-		inGo := max(1, int(step.Coat.Coats.Value))
-		for i := range n {
-			list = append(list, task{kind: LayCoat, step: step, which: i + 1, of: n, takes: takes})
-			if isBack := (i+1)%inGo == 0 && step.Job.GoTakes.Value > 0; isBack {
-				list = append(list, task{kind: SandIt, step: step, takes: by(material.DiscOnFilm.Value)})
-			}
-		}
-	case step.Fill != nil:
-		n := int(step.Fill.Passes.Value)
-		for i := range n {
-			list = append(list, task{kind: LayFiller, step: step, which: i + 1, of: n, takes: by(knife.Speed.Value) + mixing(step, n)},
-				task{kind: SandIt, step: step, takes: by(material.BoardOnFiller.Value)})
-		}
-	case step.Sand != nil:
-		list = append(list, task{kind: SandIt, step: step, takes: step.Sand.Hours.Value * unit.Time(restShareOf(step))})
-	case step.Job.Kind.Key == "polish":
-		list = append(list, task{kind: PolishIt, step: step, takes: by(material.DiscOnFilm.Value)})
-	case step.Job.Kind.Key == "wash":
-		list = append(list, task{kind: WashIt, step: step, takes: washing})
-	default:
-		list = append(list, task{kind: SandIt, step: step, takes: by(material.DiscOnFilm.Value)})
-	}
-	if len(list) > 0 {
-		list[0].wait = step.Job.Wait.Value
-	}
-	return list
-}
-
-func restShareOf(step *Step) unit.Share {
-	if step.Progress.Rest.Step == nil {
-		return 1
-	}
-	return step.Progress.Rest.Value
-}
-
-// mixing is two minutes for each cup of one coat or pass.
-func mixing(step *Step, n int) unit.Time {
-	return 2 * unit.Minute * unit.Time(math.Ceil(float64(step.Cups.Count.Value)/float64(max(1, n))))
 }
 
 // next is the line's next work, at the soonest; false: there is none, or it
@@ -415,90 +253,6 @@ func (s *scheduler) keyed(l *line, w Work, from, takes unit.Time) (Work, error) 
 	}
 	w.NeedsKey, w.Closed = true, closed
 	return s.lay(w, max(from, hard), takes)
-}
-
-// inHours spends working hours, over several days if need be.
-func (s *scheduler) inHours(w Work, from, takes unit.Time) (Work, error) {
-	return s.spend(w, from, takes, []window{{Interval: s.hours}})
-}
-
-// lay finds the first window that holds all of a coat; one that no window
-// holds is laid in parts.
-func (s *scheduler) lay(w Work, from, takes unit.Time) (Work, error) {
-	windows, err := s.windowsOf(w.Step.Card)
-	if err != nil {
-		return w, err
-	}
-	longest := unit.Time(0)
-	for _, h := range windows {
-		longest = max(longest, h.To-h.From)
-	}
-	if w.IsLong = takes > longest; w.IsLong {
-		return s.spend(w, from, takes, windows)
-	}
-	for day := math.Floor(float64(from / unit.Day)); day < float64(from/unit.Day)+mostDays; day++ {
-		for _, h := range windows {
-			midnight := unit.Time(day) * unit.Day
-			if at := max(from, midnight+h.From); at+takes <= midnight+h.To {
-				w.From, w.To, w.StopBy, w.BeginBy, w.Closing = at, at+takes, midnight+h.To, midnight+h.To-takes, h.closing
-				return w, nil
-			}
-		}
-	}
-	return w, ErrNoWindow
-}
-
-// spend uses up windows until the work is done.
-func (s *scheduler) spend(w Work, from, takes unit.Time, windows []window) (Work, error) {
-	begun := false
-	for day := math.Floor(float64(from / unit.Day)); day < float64(from/unit.Day)+mostDays; day++ {
-		for _, h := range windows {
-			midnight := unit.Time(day) * unit.Day
-			at := max(from, midnight+h.From)
-			room := midnight + h.To - at
-			if room <= 0 {
-				continue
-			}
-			if !begun {
-				w.From, begun = at, true
-			}
-			if w.To = at + min(room, takes); takes <= room {
-				return w, nil
-			}
-			takes -= room
-		}
-	}
-	return w, ErrNoWindow
-}
-
-// windowsOf is the hours of a day that take a card, inside the working hours.
-func (s *scheduler) windowsOf(card *job.Card) ([]window, error) {
-	if list, known := s.windows[card]; known {
-		if len(list) == 0 {
-			return nil, ErrNoWindow
-		}
-		return list, nil
-	}
-	fit, err := air.NewFit(s.air.Day, s.air.Surface, limitsOf(card))
-	if err != nil {
-		return nil, err
-	}
-	open, err := fit.Windows(today)
-	if err != nil {
-		return nil, err
-	}
-	var list []window
-	for _, w := range open {
-		h := window{Interval: air.Interval{From: max(w.From, s.hours.From), To: min(w.To, s.hours.To)}}
-		if w.To < s.hours.To {
-			h.closing = w.Closing
-		}
-		if h.To > h.From {
-			list = append(list, h)
-		}
-	}
-	s.windows[card] = list
-	return s.windowsOf(card)
 }
 
 // Days lists the days that have works, counted from today.

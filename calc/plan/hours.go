@@ -1,0 +1,113 @@
+package plan
+
+import (
+	"math"
+
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+)
+
+// window is hours of a day in which a material may go on.
+type window struct {
+	air.Interval
+	closing []air.Finding
+}
+
+// workingHours is from the hour of work, or sunrise, to the end of work, or
+// dark.
+func workingHours(typed *job.Day, d air.Day) air.Interval {
+	h := air.Interval{From: 8 * unit.Hour, To: 18 * unit.Hour}
+	if typed.WorkFrom.Step != nil {
+		h.From = typed.WorkFrom.Value
+	}
+	if typed.WorkTo.Step != nil {
+		h.To = typed.WorkTo.Value
+	}
+	sunrise := unit.Day - d.Sunset()
+	return air.Interval{From: max(h.From, sunrise), To: min(h.To, d.Sunset())}
+}
+
+// inHours spends working hours, over several days if need be.
+func (s *scheduler) inHours(w Work, from, takes unit.Time) (Work, error) {
+	return s.spend(w, from, takes, []window{{Interval: s.hours}})
+}
+
+// lay finds the first window that holds all of a coat; one that no window
+// holds is laid in parts.
+func (s *scheduler) lay(w Work, from, takes unit.Time) (Work, error) {
+	windows, err := s.windowsOf(w.Step.Card)
+	if err != nil {
+		return w, err
+	}
+	longest := unit.Time(0)
+	for _, h := range windows {
+		longest = max(longest, h.To-h.From)
+	}
+	if w.IsLong = takes > longest; w.IsLong {
+		return s.spend(w, from, takes, windows)
+	}
+	for day := math.Floor(float64(from / unit.Day)); day < float64(from/unit.Day)+mostDays; day++ {
+		for _, h := range windows {
+			midnight := unit.Time(day) * unit.Day
+			if at := max(from, midnight+h.From); at+takes <= midnight+h.To {
+				w.From, w.To, w.StopBy, w.BeginBy, w.Closing = at, at+takes, midnight+h.To, midnight+h.To-takes, h.closing
+				return w, nil
+			}
+		}
+	}
+	return w, ErrNoWindow
+}
+
+// spend uses up windows until the work is done.
+func (s *scheduler) spend(w Work, from, takes unit.Time, windows []window) (Work, error) {
+	begun := false
+	for day := math.Floor(float64(from / unit.Day)); day < float64(from/unit.Day)+mostDays; day++ {
+		for _, h := range windows {
+			midnight := unit.Time(day) * unit.Day
+			at := max(from, midnight+h.From)
+			room := midnight + h.To - at
+			if room <= 0 {
+				continue
+			}
+			if !begun {
+				w.From, begun = at, true
+			}
+			if w.To = at + min(room, takes); takes <= room {
+				return w, nil
+			}
+			takes -= room
+		}
+	}
+	return w, ErrNoWindow
+}
+
+// windowsOf is the hours of a day that take a card, inside the working hours.
+func (s *scheduler) windowsOf(card *job.Card) ([]window, error) {
+	if list, known := s.windows[card]; known {
+		if len(list) == 0 {
+			return nil, ErrNoWindow
+		}
+		return list, nil
+	}
+	fit, err := air.NewFit(s.air.Day, s.air.Surface, limitsOf(card))
+	if err != nil {
+		return nil, err
+	}
+	open, err := fit.Windows(today)
+	if err != nil {
+		return nil, err
+	}
+	var list []window
+	for _, w := range open {
+		h := window{Interval: air.Interval{From: max(w.From, s.hours.From), To: min(w.To, s.hours.To)}}
+		if w.To < s.hours.To {
+			h.closing = w.Closing
+		}
+		if h.To > h.From {
+			list = append(list, h)
+		}
+	}
+	s.windows[card] = list
+	return s.windowsOf(card)
+}
