@@ -11,11 +11,12 @@ import (
 // cards gives every card that ships and every own copy, with the builder's
 // figures over the defaults.
 func (r *reader) cards() []Card {
-	var all []Card
+	own := r.doc.Items("card")
+	all := make([]Card, 0, len(material.Cards)+len(own)) // cards are large
 	for _, shipped := range material.Cards {
 		all = append(all, r.card(shipped.Key, *shipped, false))
 	}
-	for _, id := range r.doc.Items("card") {
+	for _, id := range own {
 		base, found := material.Find(r.doc.Get("card." + id + ".base"))
 		if found {
 			base.Base, base.Key = base.Key, id
@@ -92,6 +93,9 @@ func (r *reader) size(path string, f *Field, card *material.Card) (PackSize, boo
 	}
 	text := r.doc.Get(path)
 	size, err := ReadSize(text)
+	if r.units.Comma && err == nil {
+		err = unit.CheckComma(text)
+	}
 	if err == nil && size.Scale != nil && !countedIn(card, size.Scale.Measure) {
 		err = &unit.ReadError{Text: text, Cause: unit.OtherUnit, Readings: sizeUnits(card)}
 	}

@@ -15,7 +15,9 @@ import (
 func Read(d Document) (Job, []Problem) {
 	r := &reader{doc: d, units: ReadUnits(d)}
 	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: r.units}
-	for _, id := range d.Items("surface") {
+	ids := d.Items("surface")
+	j.Surfaces = make([]Surface, 0, len(ids))
+	for _, id := range ids {
 		path := "surface." + id
 		r.doc = Document{d.Under(path)} // a few lines are searched sooner than thousands
 		j.Surfaces = append(j.Surfaces, r.surface(path))
