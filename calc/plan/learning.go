@@ -165,7 +165,7 @@ func (m *maker) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
 	}
 	var cups []working.Figure[unit.Mass]
 	for _, path := range f.Cups {
-		c := m.plan.Job.CupByPath(path)
+		c := m.log.cups[path]
 		on, known := m.log.putOn[path]
 		if c == nil || !known && c.In == 0 {
 			continue // removed since, or never got its catalyst

@@ -85,19 +85,28 @@ func restOf[Q unit.Quantity](scale *unit.Scale) working.Rule2[Q, unit.Share, Q] 
 type logged struct {
 	putOn   map[string]working.Figure[unit.Mass] // by path of the cup; missing: not known
 	claimed map[string]bool                      // cups that belong to finished work
+	cups    map[string]*job.Cup                  // by path
+	of      map[string][]*job.Cup                // by path of the step
+	done    map[string]bool                      // by path of the step and of the surface
 }
 
 // readLog reads what each cup put on. Where nothing was typed of what was left
 // over, the method's usual leftover is taken, as the plan takes it.
 func (m *maker) readLog() {
-	m.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}}
+	m.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string]*job.Cup{}, map[string][]*job.Cup{}, map[string]bool{}}
 	for i := range m.plan.Job.Finished {
-		for _, cup := range m.plan.Job.Finished[i].Cups {
+		f := &m.plan.Job.Finished[i]
+		for _, cup := range f.Cups {
 			m.log.claimed[cup] = true
+		}
+		for _, surface := range f.Surfaces {
+			m.log.done[f.Step+" "+surface] = true
 		}
 	}
 	for i := range m.plan.Job.Cups {
 		c := &m.plan.Job.Cups[i]
+		m.log.cups[c.Path] = c
+		m.log.of[c.Step] = append(m.log.of[c.Step], c)
 		if f, known := m.onFrom(c); known {
 			m.log.putOn[c.Path] = f
 		}
@@ -149,7 +158,7 @@ func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
 		if surface.Buildup != buildup {
 			continue
 		}
-		if !m.isDone(s.Path, surface.Path) {
+		if !m.log.done[s.Path+" "+surface.Path] {
 			p.Open = append(p.Open, surface.Path)
 			continue
 		}
@@ -159,9 +168,8 @@ func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
 		}
 	}
 	var cups []working.Figure[unit.Mass]
-	for i := range m.plan.Job.Cups {
-		c := &m.plan.Job.Cups[i]
-		if c.Step != s.Path || m.log.claimed[c.Path] {
+	for _, c := range m.log.of[s.Path] {
+		if m.log.claimed[c.Path] {
 			continue
 		}
 		if c.End != "" {
@@ -189,12 +197,6 @@ func (m *maker) left(s *Step, area, done working.Figure[unit.Area]) {
 	if q.err != nil {
 		m.refuse(s.Path+".card", q.err)
 	}
-}
-
-func (m *maker) isDone(step, surface string) bool {
-	return slices.ContainsFunc(m.plan.Job.Finished, func(f job.Finished) bool {
-		return f.Step == step && slices.Contains(f.Surfaces, surface)
-	})
 }
 
 // MethodOf is the method of a coat or fill.
