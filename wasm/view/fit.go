@@ -49,6 +49,9 @@ func verdict(s page.State) html {
 
 // hour writes a time from midnight as a time of day.
 func hour(t unit.Time) string {
+	if t == unit.Day {
+		return "midnight"
+	}
 	text := page.ClockText(int(t))
 	if t >= unit.Day {
 		text += " tomorrow"
@@ -61,7 +64,7 @@ func hoursOfToday(s page.State) html {
 	lines := []html{el("p", nil, txt("Hours of today for "+s.Bench.Card.Name+": "+hours(out.Windows)+"."))}
 	for _, w := range out.Windows {
 		latest, ok := w.LatestStart(s.Bench.Usable.Value)
-		if ok && latest > w.From {
+		if ok && latest > w.From && s.Bench.HasHand {
 			lines = append(lines, el("p", a("class", "hint"), txt("Latest start "+hour(latest)+", stop at "+hour(w.To)+".")))
 		}
 	}
@@ -121,7 +124,7 @@ func dayCurve(s page.State) html {
 	}
 	var latest *draw.Moment
 	for _, w := range out.Windows {
-		if at, ok := w.LatestStart(s.Bench.Usable.Value); ok && at > w.From {
+		if at, ok := w.LatestStart(s.Bench.Usable.Value); ok && at > w.From && s.Bench.HasHand {
 			latest = &draw.Moment{At: float64(at / unit.Hour), Text: "latest start " + hour(at)}
 		}
 	}
