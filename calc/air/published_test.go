@@ -68,6 +68,10 @@ func TestPublishedDewPoints(t *testing.T) {
 			return frost, err
 		}},
 		"dew margin": {Result: unit.InCelsiusDifference, Got: func(row) (float64, error) { return float64(air.DewMargin.Value), nil }},
+		"humidity of a dew point": {Result: unit.InPercent, Got: func(r row) (float64, error) {
+			rh, err := air.HumidityAt.Of(unit.Temperature(r.Quantity("td", unit.InCelsius)), unit.Temperature(r.Quantity("t", unit.InCelsius)))
+			return float64(rh), err
+		}},
 		"water in the air": {Result: unit.InGramPerCubicMetre, Got: func(r row) (float64, error) {
 			e, err := vapourOf(r)
 			if err != nil {

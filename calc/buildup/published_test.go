@@ -1,6 +1,8 @@
 package buildup_test
 
 import (
+	"strconv"
+	"strings"
 	"testing"
 
 	"shedreckoner/calc/buildup"
@@ -17,7 +19,35 @@ func TestPublished(t *testing.T) {
 		"lost to sanding":    {Result: unit.InMil, Got: lostToSanding},
 		"left after sanding": {Result: unit.InMil, Got: leftAfterSanding},
 		"to put on":          {Result: unit.InMil, Got: toPutOn},
+		"mean of readings": {Result: unit.InMicrometre, Got: func(r workingtest.Row) (float64, error) {
+			m, err := buildup.Measure(readings(r))
+			return float64(m.Mean.Value), err
+		}},
+		"spread of readings": {Result: unit.InPercent, Got: func(r workingtest.Row) (float64, error) {
+			m, err := buildup.Measure(readings(r))
+			return float64(m.CV.Value), err
+		}},
+		"film for a share": {Result: unit.InMicrometre, Got: filmForShare},
 	}, buildup.Rules...)
+}
+
+// readings reads a row's micrometres.
+func readings(r workingtest.Row) (list []working.Figure[unit.DryFilm]) {
+	for word := range strings.FieldsSeq(r.Text("readings")) {
+		n, err := strconv.ParseFloat(word, 64)
+		if err != nil {
+			panic(err)
+		}
+		list = append(list, micrometres(n))
+	}
+	return list
+}
+
+func filmForShare(r workingtest.Row) (float64, error) {
+	need, err := buildup.Needed([]buildup.Step{
+		coat(1, r.Number("film cv")), sand(inMicrometres(r, "removal"), r.Number("removal cv")),
+	}, 0, terms(r.Quantity("share", unit.InPercent), 0))
+	return float64(need.Film.Value), err
 }
 
 func inMicrometres(r workingtest.Row, column string) float64 {

@@ -1,6 +1,8 @@
 package cure_test
 
 import (
+	"strconv"
+	"strings"
 	"testing"
 
 	"shedreckoner/calc/cure"
@@ -39,6 +41,13 @@ func TestPublishedGelTimes(t *testing.T) {
 		return work().InHand(gel(), s, c, batch(t), true)
 	}
 	workingtest.Published(t, "gel.txt", map[string]workingtest.Case{
+		"time of own tests":         tested(unit.InMinute, func(g cure.Gel) float64 { return float64(g.Time.Mid.Value) }, byTimes),
+		"early end of own tests":    tested(unit.InMinute, func(g cure.Gel) float64 { return float64(g.Time.Low.Value) }, byTimes),
+		"late end of own tests":     tested(unit.InMinute, func(g cure.Gel) float64 { return float64(g.Time.High.Value) }, byTimes),
+		"least energy of own tests": tested(unit.InKilojoulePerMole, func(g cure.Gel) float64 { return float64(g.Energy.Low.Value) }, twoTests),
+		"temperature of own tests":  tested(unit.InCelsius, func(g cure.Gel) float64 { return float64(g.Temperature.Value) }, byTemperatures),
+		"catalyst of own tests":     tested(unit.InPercent, func(g cure.Gel) float64 { return float64(g.Catalyst.Value) }, byCatalysts),
+		"mass of own tests":         tested(unit.InGram, func(g cure.Gel) float64 { return float64(g.Mass.Value) }, byMasses),
 		"speed-up":                  {Result: unit.InPure, Got: speedUp},
 		"energy of own tests":       {Result: unit.InKilojoulePerMole, Got: energyOfTests},
 		"energy between two points": {Result: unit.InKilojoulePerMole, Got: energyOfLine},
@@ -93,6 +102,52 @@ func twoTests(r workingtest.Row) []cure.CupTest {
 	return []cure.CupTest{test("colder", "time"), test("warmer", "sooner")}
 }
 
+// tested is a case of what own cup tests make of the default gel coat.
+func tested(result *unit.Scale, pick func(cure.Gel) float64, tests func(workingtest.Row) []cure.CupTest) workingtest.Case {
+	return workingtest.Case{Result: result, Got: func(r workingtest.Row) (float64, error) {
+		g, err := gel().Tested(tests(r)...)
+		return pick(g), err
+	}}
+}
+
+func usualTest() cure.CupTest {
+	return cure.CupTest{Gel: minutes(12), Temperature: celsius(22), Catalyst: percent(1.5), Mass: grams(100)}
+}
+
+// byTimes is usual tests with a row's times in minutes.
+func byTimes(r workingtest.Row) (list []cure.CupTest) {
+	for word := range strings.FieldsSeq(r.Text("times")) {
+		n, err := strconv.ParseFloat(word, 64)
+		if err != nil {
+			panic(err)
+		}
+		test := usualTest()
+		test.Gel = minutes(n)
+		list = append(list, test)
+	}
+	return list
+}
+
+// byTemperatures is two tests whose times fit the temperatures they were taken at.
+func byTemperatures(r workingtest.Row) []cure.CupTest {
+	colder, warmer := usualTest(), usualTest()
+	colder.Temperature, warmer.Temperature = temperature(r, "colder"), temperature(r, "warmer")
+	colder.Gel, warmer.Gel = minutes(20), minutes(10)
+	return []cure.CupTest{colder, warmer}
+}
+
+func byCatalysts(r workingtest.Row) []cure.CupTest {
+	less, more := usualTest(), usualTest()
+	less.Catalyst, more.Catalyst = column[unit.ByMass](r, "less", unit.InPercent), column[unit.ByMass](r, "more", unit.InPercent)
+	return []cure.CupTest{less, more}
+}
+
+func byMasses(r workingtest.Row) []cure.CupTest {
+	one, other := usualTest(), usualTest()
+	one.Mass, other.Mass = column[unit.Mass](r, "one", unit.InGram), column[unit.Mass](r, "other", unit.InGram)
+	return []cure.CupTest{one, other}
+}
+
 func energyOfTests(r workingtest.Row) (float64, error) {
 	g, err := gel().Tested(twoTests(r)...)
 	return float64(g.Energy.Mid.Value), err
@@ -101,6 +156,8 @@ func energyOfTests(r workingtest.Row) (float64, error) {
 func energyOfLine(r workingtest.Row) (float64, error) {
 	return float64(cure.EnergyOfLine(gel(), twoTests(r)...)), nil
 }
+
+var toolKinds = map[string]cure.ToolKind{"scale": cure.Scale, "syringe": cure.Syringe, "drops": cure.Drops}
 
 func TestPublishedDoses(t *testing.T) {
 	dosed := func(r workingtest.Row) (cure.Dose, error) {
@@ -136,9 +193,8 @@ func TestPublishedDoses(t *testing.T) {
 		"smallest cup": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
 			k := card(t)
 			k.Floor, k.Ceiling = column[unit.ByMass](r, "floor", unit.InPercent), column[unit.ByMass](r, "ceiling", unit.InPercent)
-			kinds := map[string]cure.ToolKind{"scale": cure.Scale, "syringe": cure.Syringe, "drops": cure.Drops}
 			return si(k.Smallest(column[unit.ByMass](r, "share", unit.InPercent), cure.Mix{Product: grams(100)},
-				tool(t, kinds[r.Text("tool")], r.Text("step")), cure.Peroxide{Density: density(1.15)}))
+				tool(t, toolKinds[r.Text("tool")], r.Text("step")), cure.Peroxide{Density: density(1.15)}))
 		}},
 		"table": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
 			d, err := dosed(r)
@@ -157,6 +213,28 @@ func TestPublishedDoses(t *testing.T) {
 			k.Tool, k.Largest = tool(t, cure.Scale, r.Text("step")), grams(1000)
 			d, err := k.Dose()
 			return float64(d.Error.Value / d.Share.Value), err
+		}},
+		"all that cures": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
+			mass := func(name string) working.Figure[unit.Mass] { return column[unit.Mass](r, name, unit.InGram) }
+			return float64(cure.Mix{Product: mass("product"), Thinner: mass("thinner"), Wax: mass("wax"), Pigment: mass("pigment")}.Whole().Value), nil
+		}},
+		"dose on the tool's mark": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
+			k := cup(t, unit.InGram.From(r.Quantity("product", unit.InGram)), 25)
+			k.Tool = tool(t, toolKinds[r.Text("tool")], r.Text("step"))
+			d, err := k.Dose()
+			return float64(d.Mass.Value), err
+		}},
+		"equal cups": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
+			mass := func(name string) working.Figure[unit.Mass] { return column[unit.Mass](r, name, unit.InGram) }
+			cups, err := cure.CupsFor(mass("need"), mass("largest"), mass("smallest"), mass("left"))
+			return float64(cups.Each.Value), err
+		}},
+		"cup in whole grams": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
+			cups, err := cure.CupsFor(grams(10), column[unit.Mass](r, "largest", unit.InGram), grams(1), grams(0))
+			if err != nil {
+				return 0, err
+			}
+			return cups.Count.Step.From[1].Out, nil
 		}},
 		"part of a fixed ratio": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
 			p, err := cure.RatioByMass(column[unit.ByMass](r, "ratio", unit.InPure), noDensity, noDensity).ForTotal(column[unit.Mass](r, "total", unit.InGram))

@@ -1,6 +1,8 @@
 package fairing_test
 
 import (
+	"strconv"
+	"strings"
 	"testing"
 
 	"shedreckoner/calc/fairing"
@@ -12,15 +14,60 @@ import (
 
 func TestPublished(t *testing.T) {
 	workingtest.Published(t, "filler.txt", map[string]workingtest.Case{
-		"coverage":         {Result: unit.InSquareFoot, Got: coverage},
-		"mix by mass":      {Result: unit.InGram, Got: mixByMass},
-		"fillet":           {Result: unit.InLitre, Got: fillet},
-		"batten hollow":    {Result: unit.InMillilitre, Got: battenHollow},
-		"trough":           {Result: unit.InLitre, Got: trough},
-		"putty density":    {Result: unit.InKilogramPerLitre, Got: puttyDensity},
-		"putty yield":      {Result: unit.InPure, Got: puttyYield},
-		"share sanded off": {Result: unit.InLitre, Got: shareSandedOff},
+		"coverage":          {Result: unit.InSquareFoot, Got: coverage},
+		"mix by mass":       {Result: unit.InGram, Got: mixByMass},
+		"fillet":            {Result: unit.InLitre, Got: fillet},
+		"batten hollow":     {Result: unit.InMillilitre, Got: battenHollow},
+		"trough":            {Result: unit.InLitre, Got: trough},
+		"putty density":     {Result: unit.InKilogramPerLitre, Got: puttyDensity},
+		"putty yield":       {Result: unit.InPure, Got: puttyYield},
+		"share sanded off":  {Result: unit.InLitre, Got: shareSandedOff},
+		"grid, hollows":     {Result: unit.InLitre, Got: gridFill},
+		"grid, proud spots": {Result: unit.InLitre, Got: gridCut},
+		"best datum":        {Result: unit.InMillimetre, Got: bestDatum},
 	}, fairing.Rules...)
+}
+
+// grid reads "0 1 / 2 3" as two rows of readings in millimetres.
+func grid(r workingtest.Row, gap working.Figure[unit.Length]) (*fairing.Grid, error) {
+	var readings [][]unit.Length
+	for line := range strings.SplitSeq(r.Text("depths"), "/") {
+		var row []unit.Length
+		for word := range strings.FieldsSeq(line) {
+			mm, err := strconv.ParseFloat(word, 64)
+			if err != nil {
+				return nil, err
+			}
+			row = append(row, unit.Length(mm)*unit.Millimetre)
+		}
+		readings = append(readings, row)
+	}
+	return fairing.NewGrid(readings, gap, gap)
+}
+
+func gridFill(r workingtest.Row) (float64, error) {
+	g, err := grid(r, metres(float64(length(r, "gap"))))
+	if err != nil {
+		return 0, err
+	}
+	return float64(g.Fill(metres(0)).Value), nil
+}
+
+func gridCut(r workingtest.Row) (float64, error) {
+	g, err := grid(r, metres(float64(length(r, "gap"))))
+	if err != nil {
+		return 0, err
+	}
+	return float64(g.Cut(metres(0)).Value), nil
+}
+
+func bestDatum(r workingtest.Row) (float64, error) {
+	g, err := grid(r, metres(1))
+	if err != nil {
+		return 0, err
+	}
+	best, err := g.Best(fairing.Cost{Fill: 1, Cut: unit.Factor(r.Number("cut"))}, 10*unit.Millimetre)
+	return float64(best.Value), err
 }
 
 func length(r workingtest.Row, column string) unit.Length {

@@ -64,7 +64,9 @@ func TestPublishedFilms(t *testing.T) {
 			f, err := film.DeadFilm(working.Given(unit.Length(r.Quantity("profile", unit.InMicrometre)), "profile", unit.InMicrometre, "", source.Typed))
 			return float64(f.Value), err
 		}},
-		"flow cup": {Result: unit.InSquareMillimetrePerSec, Got: flowCup},
+		"flow cup":                {Result: unit.InSquareMillimetrePerSec, Got: flowCup},
+		"all that thins":          {Result: unit.InPercent, Got: allThatThins},
+		"thinner for a flow time": {Result: unit.InPercent, Got: thinnerForTime},
 	}, film.Rules...)
 }
 
@@ -76,6 +78,25 @@ func flowCup(r workingtest.Row) (float64, error) {
 		}
 	}
 	return 0, errors.New("no such cup")
+}
+
+// column reads a column as a figure.
+func column[Q unit.Quantity](r workingtest.Row, name string, s *unit.Scale) working.Figure[Q] {
+	return working.Given(Q(r.Quantity(name, s)), name, s, "", source.Typed)
+}
+
+func allThatThins(r workingtest.Row) (float64, error) {
+	sum := working.Sum(film.Thinners, column[unit.ByMass](r, "styrene", unit.InPercent), column[unit.ByMass](r, "wax", unit.InPercent))
+	return float64(sum.Value), nil
+}
+
+func thinnerForTime(r workingtest.Row) (float64, error) {
+	none := working.Given(unit.ByVolume(0), "thinner", unit.InPercent, "", source.Typed)
+	t, err := film.ThinnerForFlow(
+		film.FlowReading{Thinner: none, Time: column[unit.Time](r, "none", unit.InSecond)},
+		film.FlowReading{Thinner: column[unit.ByVolume](r, "thinner", unit.InPercent), Time: column[unit.Time](r, "much", unit.InSecond)},
+		column[unit.Time](r, "wanted", unit.InSecond))
+	return float64(t.Value), err
 }
 
 func TestPublishedCoverage(t *testing.T) {

@@ -1,9 +1,12 @@
 package order_test
 
 import (
+	"errors"
 	"strconv"
+	"strings"
 	"testing"
 
+	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -28,7 +31,49 @@ func TestPublishedOrder(t *testing.T) {
 		"factor shared": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
 			return factor(r, func(int) string { return "one hand" })
 		}},
+		"packs without prices": {Result: unit.InPure, Got: bought},
+		"packs by price":       {Result: unit.InPure, Got: boughtByPrice},
 	}, order.Rules...)
+}
+
+func packsOf(r workingtest.Row) (list []order.Pack, err error) {
+	for word := range strings.FieldsSeq(r.Text("sizes")) {
+		size, err := decimal.NewFromString(word)
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, order.Pack{Size: size})
+	}
+	return list, nil
+}
+
+func choose(r workingtest.Row, packs []order.Pack) (float64, error) {
+	need, err := decimal.NewFromString(r.Text("need"))
+	if err != nil {
+		return 0, err
+	}
+	p, err := order.Choose(need, packs)
+	return p.Bought.InexactFloat64(), err
+}
+
+func bought(r workingtest.Row) (float64, error) {
+	packs, err := packsOf(r)
+	if err != nil {
+		return 0, err
+	}
+	return choose(r, packs)
+}
+
+func boughtByPrice(r workingtest.Row) (float64, error) {
+	packs, err := packsOf(r)
+	for i, word := range strings.Fields(r.Text("prices")) {
+		price, bad := decimal.NewFromString(word)
+		if err != nil || bad != nil {
+			return 0, errors.Join(err, bad)
+		}
+		packs[i].Price = decimal.NewNullDecimal(price)
+	}
+	return choose(r, packs)
 }
 
 func learned(r workingtest.Row) (order.Belief, error) {

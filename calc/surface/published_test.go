@@ -39,6 +39,12 @@ func TestPublishedAreas(t *testing.T) {
 		"box, all faces":                       ofLengths(box, "length", "width", "height"),
 		"three sides":                          ofLengths(threeSides, "a", "b", "c"),
 		"Wigley hull, stations along the skin": {Result: unit.InSquareMetre, Got: wigleyAlongSkin},
+		"polygon":                              {Result: unit.InSquareMetre, Got: areaOf(ofCorners)},
+		"polygon, edge":                        {Result: unit.InMetre, Got: edgeOf(ofCorners)},
+		"box, edge":                            {Result: unit.InMetre, Got: edgeOf(ofBox)},
+		"trapezoids":                           {Result: unit.InSquareMetre, Got: areaOf(ofGirths)},
+		"cut-outs":                             {Result: unit.InSquareMetre, Got: areaOf(ofCutOuts)},
+		"edges of cut-outs":                    {Result: unit.InMetre, Got: edgeOf(ofCutOuts)},
 		"Wigley hull, S/[L(2T + B)]": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
 			s, err := wigleyAlongSkin(r)
 			return s / (2*wigleyT + wigleyB), err
@@ -61,6 +67,64 @@ func ofLengths(s *Shape, columns ...string) workingtest.Case {
 		m, err := s.Measure(Input{Lengths: lengths(values), Faces: keys(s.Faces)})
 		return float64(m.Area.Value), err
 	}}
+}
+
+func areaOf(measure func(workingtest.Row) (Measured, error)) func(workingtest.Row) (float64, error) {
+	return func(r workingtest.Row) (float64, error) {
+		m, err := measure(r)
+		return float64(m.Area.Value), err
+	}
+}
+
+func edgeOf(measure func(workingtest.Row) (Measured, error)) func(workingtest.Row) (float64, error) {
+	return func(r workingtest.Row) (float64, error) {
+		m, err := measure(r)
+		return float64(m.Edge.Value), err
+	}
+}
+
+func ofCorners(r workingtest.Row) (Measured, error) {
+	var in Input
+	for corner := range strings.SplitSeq(r.Text("corners"), ",") {
+		at := numbers(corner)
+		in.Rows = append(in.Rows, Row{"x": metres(at[0]), "y": metres(at[1])})
+	}
+	return polygon.Measure(in)
+}
+
+func ofBox(r workingtest.Row) (Measured, error) {
+	in := Input{Lengths: lengths(L{}), Faces: strings.Fields(r.Text("faces")), Choices: map[string]string{"side": r.Text("side")}}
+	for _, key := range []string{"length", "width", "height"} {
+		in.Lengths[key] = metres(r.Quantity(key, unit.InMetre))
+	}
+	return box.Measure(in)
+}
+
+func ofGirths(r workingtest.Row) (Measured, error) {
+	in := Input{Lengths: lengths(L{"spacing": r.Quantity("spacing", unit.InMetre)})}
+	for _, g := range numbers(r.Text("girths")) {
+		in.Rows = append(in.Rows, Row{"girth": metres(g)})
+	}
+	return girths.Measure(in)
+}
+
+// ofCutOuts adds up two square cut-outs.
+func ofCutOuts(r workingtest.Row) (m Measured, err error) {
+	var cutouts []Measured
+	for _, column := range []string{"one", "other"} {
+		side := r.Quantity(column, unit.InMetre)
+		square, err := rectangle.Measure(Input{Lengths: lengths(L{"length": side, "width": side})})
+		if err != nil {
+			return m, err
+		}
+		cutouts = append(cutouts, square)
+	}
+	whole, err := rectangle.Measure(Input{Lengths: lengths(L{"length": 10, "width": 10})})
+	if err != nil {
+		return m, err
+	}
+	m.Area, m.Edge, err = sumCutOuts(whole, cutouts)
+	return m, err
 }
 
 func keys(options []Option) (list []string) {

@@ -66,7 +66,7 @@ type block struct {
 
 // rules gives the names of the rules that the block says it checks.
 func (b *block) rules() []string {
-	if b.settings["checks"] == checksNothing {
+	if c := b.settings["checks"]; c == checksNothing || c == checksItsRows {
 		return nil
 	}
 	return strings.Fields(b.settings["checks"])
