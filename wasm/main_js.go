@@ -5,6 +5,8 @@ package main
 
 import (
 	"fmt"
+	"runtime/debug"
+	"strings"
 	"syscall/js"
 
 	"shedreckoner/wasm/markup"
@@ -12,11 +14,20 @@ import (
 	"shedreckoner/wasm/view"
 )
 
+// garbage is how much garbage may gather, in percent of what is in use, before
+// it is collected. There is no second thread to collect it beside the keys, and
+// what is in use is a few megabytes.
+const garbage = 400
+
 func main() {
+	debug.SetGCPercent(garbage)
 	b := &border{window: js.Global(), document: js.Global().Get("document")}
 	b.policy = b.window.Get("shedReckonerPolicy")
 	b.listen()
 	b.start()
+	if mark := b.decimalMark(); mark != "." {
+		b.handle(page.Message{Verb: "locale", Text: mark, At: b.moment()})
+	}
 	data := b.document.Get("documentElement").Get("dataset")
 	if text(data, "update") == "waiting" { // it waited before we listened
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
@@ -40,6 +51,11 @@ func (b *border) start() {
 	if !b.guarded(func() { b.take(page.Start(kept, now)) }) {
 		b.guarded(func() { b.take(page.StartAside(kept, now)) })
 	}
+}
+
+// decimalMark is the one that the browser writes in its own language.
+func (b *border) decimalMark() string {
+	return strings.Trim(b.window.Get("Number").New(1.5).Call("toLocaleString").String(), "15")
 }
 
 // handle takes one message through update and views, and only then into the

@@ -99,6 +99,11 @@ func within(text string, most int) error {
 // index of the chosen option. Words and decimals give 0; they are checked only.
 // Errors: *unit.ReadError, *RangeError, *OptionError, *WholeError, *WordsError.
 func (f *Field) Read(text string, units Units) (float64, error) {
+	if units.Comma && f.isNumber() {
+		if err := unit.CheckComma(text); err != nil {
+			return 0, err
+		}
+	}
 	switch f.Kind {
 	case Words:
 		return 0, within(text, MaxWords)
@@ -133,6 +138,10 @@ func (f *Field) Read(text string, units Units) (float64, error) {
 		return f.within(si)
 	}
 	return f.readNumber(text, units)
+}
+
+func (f *Field) isNumber() bool {
+	return slices.Contains([]Kind{Quantity, Whole, Money, Size, MassOrVolume}, f.Kind)
 }
 
 func (f *Field) readNumber(text string, units Units) (float64, error) {

@@ -1,13 +1,19 @@
 package job
 
 import (
+	"errors"
 	"slices"
+	"strings"
 
 	"shedreckoner/calc/unit"
 )
 
-// Units is the scale that each measure is shown and typed in.
-type Units struct{ chosen map[*unit.Measure]*unit.Scale }
+// Units is the scale that each measure is shown and typed in, and the decimal
+// mark of both.
+type Units struct {
+	Comma  bool // a decimal comma: 1.500 is then refused, as 1,500 always is
+	chosen map[*unit.Measure]*unit.Scale
+}
 
 // Scale gives the measure's scale: the chosen one, or the metric default.
 func (u Units) Scale(m *unit.Measure) *unit.Scale {
@@ -23,7 +29,7 @@ func unitsPath(m *unit.Measure) string { return "units." + m.Key }
 // ReadUnits reads the choice of scales; what isn't a scale of its measure
 // counts as not chosen.
 func ReadUnits(d Document) Units {
-	u := Units{map[*unit.Measure]*unit.Scale{}}
+	u := Units{HasComma(d), map[*unit.Measure]*unit.Scale{}}
 	for _, m := range unit.Chosen {
 		if s := m.Scale(d.Get(unitsPath(m))); s != nil {
 			u.chosen[m] = s
@@ -56,6 +62,31 @@ func SetUnit(d Document, m *unit.Measure, to *unit.Scale) Document {
 	}
 	d = Document{lines}
 	return d.Set(unitsPath(m), to.Symbol)
+}
+
+// Where the choice of the decimal mark is kept, and what stands there for a comma.
+const decimalPath, comma = "units.decimal", "comma"
+
+// HasComma says if the job writes decimals with a comma.
+func HasComma(d Document) bool { return d.Get(decimalPath) == comma }
+
+// SetComma chooses the decimal mark. A figure that would mean two things from
+// then on gets a zero more: 1.125 becomes 1.1250, which is the same in both.
+func SetComma(d Document, on bool) Document {
+	if !on {
+		return d.Set(decimalPath, "")
+	}
+	lines := slices.Clone(d.lines)
+	for i, line := range lines {
+		if f := FieldAt(line.Path); f == nil || !f.isNumber() {
+			continue
+		}
+		var read *unit.ReadError
+		for errors.As(unit.CheckComma(lines[i].Text), &read) {
+			lines[i].Text = strings.Replace(lines[i].Text, read.Text, read.Text+"0", 1)
+		}
+	}
+	return Document{lines}.Set(decimalPath, comma)
 }
 
 // SetSystem chooses metric or US customary units for every measure.

@@ -29,14 +29,21 @@ const pressing = `
 	(async () => {
 		field?.focus();
 		const took = { layout: [], painted: [] };
-		for (let i = 0; i < times; i++) {
+		const press = (i) => {
 			const begun = performance.now();
 			if (field) {
 				field.value = (1000 + 7 * i).toString();
 				field.dispatchEvent(new InputEvent("input", { bubbles: true }));
 			}
 			document.body.getBoundingClientRect();
+			return begun;
+		};
+		for (let i = 0; i < times; i++) {
+			const begun = press(i);
 			took.layout.push(performance.now() - begun);
+		}
+		for (let i = 0; i < times; i++) {
+			const begun = press(i);
 			await painted();
 			took.painted.push(performance.now() - begun);
 		}

@@ -14,13 +14,14 @@ import "strings"
 type HTML struct{ node *node }
 
 type node struct {
-	text  string // escaped text; empty for an element
-	tag   string // empty for text, and for pieces one after the other
-	attrs string // escaped, with a leading space
-	kids  []*node
-	id    string  // of a region
-	path  string  // of a control
-	state Control // of a control
+	text     string // escaped text; empty for an element
+	tag      string // empty for text, and for pieces one after the other
+	attrs    string // escaped, with a leading space
+	kids     []*node
+	verbatim bool    // not for EachText
+	id       string  // of a region
+	path     string  // of a control
+	state    Control // of a control
 }
 
 // Attr is an attribute. An empty name leaves it out.
@@ -64,6 +65,27 @@ func ControlFor(tag, path string, state Control, attrs []Attr, kids ...HTML) HTM
 	n.path, n.state = path, state
 	return HTML{n}
 }
+
+// EachText gives the piece with f in the place of every escaped text but those
+// that are Verbatim. It changes the piece itself, which is for its maker to do.
+func EachText(h HTML, f func(escaped string) string) HTML {
+	if h.node != nil {
+		h.node.eachText(f)
+	}
+	return h
+}
+
+func (n *node) eachText(f func(string) string) {
+	if n.text != "" && !n.verbatim {
+		n.text = f(n.text)
+	}
+	for _, k := range n.kids {
+		k.eachText(f)
+	}
+}
+
+// Verbatim is text that EachText leaves alone.
+func Verbatim(s string) HTML { return HTML{&node{text: escapeText(s), verbatim: true}} }
 
 // Join puts pieces one after the other.
 func Join(pieces ...HTML) HTML {

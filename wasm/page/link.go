@@ -143,7 +143,15 @@ func linkWords(doc job.Document) string {
 	if name == "" {
 		name = "without a name"
 	}
-	return "This link holds a job: " + name + ", " + strconv.Itoa(len(doc.Items("surface"))) + " surfaces, " + strconv.Itoa(len(doc.Items("cup"))) + " logged cups."
+	return "This link holds a job: " + name + ", " + counts(doc, "surface") + ", " + counts(doc, "cup") + "."
+}
+
+// counts writes how many there are in a list: "1 surface", "3 surfaces".
+func counts(doc job.Document, list string) string {
+	if n := len(doc.Items(list)); n != 1 {
+		return strconv.Itoa(n) + " " + list + "s"
+	}
+	return "1 " + list
 }
 
 func linkSentence(err error) string {

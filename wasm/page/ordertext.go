@@ -173,12 +173,12 @@ func csvCell(s string) string {
 
 func orderText(s State, m Message) (State, []Effect) {
 	s = s.finished()
-	return s, []Effect{{Kind: Copy, Text: OrderText(s.Plan)}}
+	return s, []Effect{{Kind: Copy, Text: s.Local(OrderText(s.Plan))}}
 }
 
 func shareOrder(s State, m Message) (State, []Effect) {
 	s = s.finished()
-	return s, []Effect{{Kind: Share, Key: "Order list", Text: OrderText(s.Plan)}}
+	return s, []Effect{{Kind: Share, Key: "Order list", Text: s.Local(OrderText(s.Plan))}}
 }
 
 func orderCSV(s State, m Message) (State, []Effect) {

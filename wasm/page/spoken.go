@@ -29,7 +29,7 @@ func (s State) spoken(effects []Effect) (State, []Effect) {
 	if text == "" && s.Screen == "cup" {
 		text = "No dose."
 	}
-	return s, append(effects, Effect{Kind: Say, Key: Settled, Text: text})
+	return s, append(effects, Effect{Kind: Say, Key: Settled, Text: s.Local(text)})
 }
 
 // doseText is the dose that is shown, in one line; empty where there is none.

@@ -29,6 +29,7 @@ type State struct {
 	Open   map[string]string // list → the item that is open in it
 	Why    string            // the figure whose working is open
 	Cell   string            // the cell of a grid that was typed in last
+	Comma  bool              // the phone writes decimals with a comma
 	Look   string            // "", "light" or "dark": the system's setting, or the builder's
 
 	Plan  plan.Plan // of the shown job, or the last good one

@@ -41,6 +41,8 @@ func init() { // not a literal: some verbs call Update's own helpers
 		"why":       why,
 		"go":        goTo,
 		"unit":      setUnit,
+		"decimal":   setDecimal,
+		"locale":    locale,
 		"system":    setSystem,
 		"undo":      undo,
 		"redo":      redo,
@@ -232,6 +234,7 @@ const maxUndo = 200
 // store. Keys typed in one field, one after another, are one change.
 func (s State) edit(doc job.Document, path string, more ...Effect) (State, []Effect) {
 	slot := s.Slot()
+	doc = s.begun(doc)
 	changes := job.Changes(slot.Doc, doc)
 	if len(changes) == 0 {
 		return s, nil

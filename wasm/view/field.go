@@ -71,7 +71,7 @@ func control(s page.State, path string, f *job.Field, extra fieldExtras) html {
 	if f.Kind == job.Pasted {
 		return markup.ControlFor("textarea", path, state, append(attrs, a("class", "words", "rows", "4", "spellcheck", "false")...))
 	}
-	attrs = append(attrs, a("type", "text", "spellcheck", "false", "enterkeyhint", "next", "placeholder", extra.Default)...)
+	attrs = append(attrs, a("type", "text", "spellcheck", "false", "enterkeyhint", "next", "placeholder", holds(s, extra.Default))...)
 	switch f.Kind {
 	case job.Quantity, job.Money, job.Size:
 		attrs = append(attrs, a("inputmode", inputMode(s, f))...)
@@ -81,6 +81,14 @@ func control(s page.State, path string, f *job.Field, extra fieldExtras) html {
 		attrs = append(attrs, a("class", "words")...)
 	}
 	return markup.ControlFor("input", path, state, attrs)
+}
+
+// holds writes what holds while nothing is typed: an attribute is no text.
+func holds(s page.State, text string) string {
+	if job.HasComma(s.Doc()) {
+		return unit.Commas(text)
+	}
+	return text
 }
 
 // inputMode is the number pad, but for feet and inches: their marks aren't on it.

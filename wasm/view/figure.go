@@ -5,6 +5,7 @@ import (
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
+	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 )
 
@@ -51,7 +52,7 @@ func workings(step *working.Step) html {
 		if source != "" {
 			source += " – "
 		}
-		parts = append(parts, el("p", a("class", "source"), txt(source+t.Mark)))
+		parts = append(parts, el("p", a("class", "source"), markup.Verbatim(source+t.Mark)))
 		steps = append(steps, el("li", nil, parts...))
 	}
 	return el("ol", a("class", "working"), steps...)

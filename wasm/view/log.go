@@ -77,12 +77,26 @@ func loggedCup(s page.State, cup string) html {
 	if open {
 		parts = append(parts, noCure(d, cup), el("div", a("class", "form"),
 			fieldWith(s, cup+".left", fieldExtras{Default: "the usual", Hint: "Weighed back. Left empty, what usually clings to cup and tool is taken."}),
+			fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: "none of the plan", Label: "it went on for"}),
 			field(s, cup+".gel"), fieldWith(s, cup+".fault", fieldExtras{First: "nothing"}), field(s, cup+".note")),
 			region("fault-"+cup, "div", a("class", "fault"), faultAnswer(s, cup)),
 			region("taken-"+cup, "div", a("class", "figures"), takenDown(s, cup)),
 			region("tools-"+cup, "div", a("class", "itemtools"), testOf(d, cup), action("remove", cup, "", "Remove", "quiet")))
 	}
 	return region("item-"+cup, "article", a("class", "item", "data-open", yesNo(open)), parts...)
+}
+
+// stepsOf is every step that puts a material on.
+func stepsOf(s page.State, card string) []job.Option {
+	options := []job.Option{}
+	for _, b := range s.Plan.Buildups {
+		for i := range b.Steps {
+			if step := &b.Steps[i]; step.Leaves.Step != nil && step.Card.Key == card {
+				options = append(options, job.Option{Key: step.Path, Name: s.StepName(step.Path)})
+			}
+		}
+	}
+	return options
 }
 
 // noCure answers a cup that won't go off, without ever adding.
@@ -99,18 +113,17 @@ func noCure(d job.Document, cup string) html {
 // takenDown is what the page noted of a cup by itself.
 func takenDown(s page.State, cup string) html {
 	d := s.Doc()
-	lines := []html{aheadOf(s, cup+".weighed")}
+	var lines []html
 	add := func(name, text string) {
 		if text != "" {
 			lines = append(lines, el("li", nil, txt(name+": "+text)))
 		}
 	}
-	add("For", s.StepName(d.Get(cup+".step")))
 	add("Weighed at", s.HourOf(cup+".weighed"))
 	add("Catalyst that went in", d.Get(cup+".dose"))
 	c := s.Fresh.Job.CupByPath(cup)
 	if c == nil {
-		return el("ul", nil, lines...)
+		return join(aheadOf(s, cup+".weighed"), el("ul", nil, lines...))
 	}
 	units := s.Plan.Job.Units
 	add("Catalyst, by mass", written(c.Share, unit.InPercent))
@@ -128,7 +141,28 @@ func takenDown(s page.State, cup string) html {
 		}
 		add("It gelled", verdict)
 	}
-	return el("ul", nil, lines...)
+	return join(aheadOf(s, cup+".weighed"), el("ul", nil, lines...))
+}
+
+// cupsThatWentOn names the cups of a finished piece of work, and when those
+// gelled that were timed.
+func cupsThatWentOn(s page.State, path string) html {
+	var lines []html
+	for _, cup := range strings.Fields(s.Doc().Get(path + ".cups")) {
+		c := s.Fresh.Job.CupByPath(cup)
+		if c == nil {
+			continue
+		}
+		text := c.Day + " " + cupName(s, cup) + ", " + c.End
+		if c.Gel.Step != nil && c.Early.Step != nil {
+			text += ", gelled after " + written(c.Gel, unit.InMinute) + " (at the soonest " + written(c.Early, unit.InMinute) + " was reckoned)"
+		}
+		lines = append(lines, el("li", nil, txt(text)))
+	}
+	if len(lines) == 0 {
+		return nothing
+	}
+	return join(hint("Its cups:"), el("ul", nil, lines...))
 }
 
 // written is a figure as it was taken down; "" where none was.
@@ -144,7 +178,7 @@ func aheadOf(s page.State, path string) html {
 	if !s.IsAhead(path) {
 		return nothing
 	}
-	return el("li", a("class", "bad"), txt("This lies in the future, by this phone's clock. Is one of the two clocks wrong?"))
+	return el("p", a("class", "bad"), txt("This lies in the future, by this phone's clock. Is one of the two clocks wrong?"))
 }
 
 func testOf(d job.Document, cup string) html {
@@ -289,7 +323,7 @@ func finishedItem(s page.State, path string) html {
 }
 
 func entryFigures(s page.State, path string) html {
-	parts := []html{aheadOf(s, path+".at")}
+	parts := []html{aheadOf(s, path+".at"), cupsThatWentOn(s, path)}
 	for i := range s.Fresh.Lessons {
 		for _, e := range s.Fresh.Lessons[i].Log {
 			if e.Path != path {

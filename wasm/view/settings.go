@@ -39,7 +39,16 @@ func unitChoices(s page.State) html {
 		}
 		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(capital(m.Name)))}, buttons...)...))
 	}
-	return join(rows...)
+	return join(append(rows, decimalMark(units.Comma))...)
+}
+
+func decimalMark(isComma bool) html {
+	choice := func(key, name string, on bool) html {
+		return el("button", a("class", "switch", "type", "button", "id", "decimal-"+key, "data-do", "decimal", "data-text", key, "aria-pressed", yesNo(on)), txt(name))
+	}
+	return el("fieldset", a("class", "switches"), el("legend", nil, txt("Decimals")),
+		choice("point", "Point", !isComma), choice("comma", "Comma", isComma),
+		hint("Either is read. What could be taken for thousands is asked about."))
 }
 
 func looks(s page.State) html {

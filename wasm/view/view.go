@@ -3,6 +3,7 @@
 package view
 
 import (
+	"shedreckoner/calc/job"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 )
@@ -36,7 +37,7 @@ var screens = map[string]func(page.State) html{
 
 // Page is the whole page.
 func Page(s page.State) html {
-	return region("page", "main", a("class", "page"),
+	whole := region("page", "main", a("class", "page"),
 		region("top", "header", a("class", "top"), top(s)),
 		region("notice", "div", a("class", "notice"), notice(s)),
 		region("screen", "section", a("class", "screen screen-"+s.Screen),
@@ -44,6 +45,10 @@ func Page(s page.State) html {
 			screens[s.Screen](s)),
 		region("bar", "nav", a("class", "bar", "aria-label", "Screens"), bar(s)),
 	)
+	if !job.HasComma(s.Doc()) {
+		return whole
+	}
+	return markup.EachText(whole, s.Writer(func(name string) string { return txt(name).String() }))
 }
 
 // bar is the five screens, in reach of the thumb.

@@ -1,0 +1,65 @@
+package page
+
+import (
+	"errors"
+	"strings"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+)
+
+// locale hears with which mark the phone writes decimals. A job that is begun
+// here is written so from then on, wherever it is opened: what a figure means
+// must not change with the phone.
+func locale(s State, m Message) (State, []Effect) {
+	s.Comma = m.Text == ","
+	return s, nil
+}
+
+// begun gives the first lines of a job the phone's decimal mark.
+func (s State) begun(doc job.Document) job.Document {
+	if s.Comma && len(s.Doc().Lines()) == 0 {
+		return job.SetComma(doc, true)
+	}
+	return doc
+}
+
+func setDecimal(s State, m Message) (State, []Effect) {
+	return s.edit(job.SetComma(s.Doc(), m.Text == "comma"), "")
+}
+
+// Local writes the figures of a text as the shown job writes them. What the
+// builder named with figures keeps them as they are, and so does what is refused.
+func (s *State) Local(text string) string {
+	return s.Writer(func(name string) string { return name })(text)
+}
+
+// Writer is Local for many texts; escape writes a name as the texts have it.
+func (s *State) Writer(escape func(string) string) func(string) string {
+	if !job.HasComma(s.Doc()) {
+		return func(text string) string { return text }
+	}
+	var names []string
+	for _, l := range s.Doc().Lines() {
+		if unit.Commas(l.Text) == l.Text {
+			continue
+		}
+		var read *unit.ReadError
+		if f := job.FieldAt(l.Path); f != nil && f.Kind == job.Words {
+			names = append(names, escape(l.Text))
+		} else if errors.As(unit.CheckComma(l.Text), &read) { // its refusal names it
+			names = append(names, read.Text)
+		}
+	}
+	return func(text string) string { return commasBut(text, names) }
+}
+
+// commasBut writes decimal commas everywhere but in the names.
+func commasBut(text string, names []string) string {
+	for i, name := range names {
+		if before, after, found := strings.Cut(text, name); found {
+			return commasBut(before, names[i+1:]) + name + commasBut(after, names[i:])
+		}
+	}
+	return unit.Commas(text)
+}
