@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"strconv"
 	"strings"
 
 	"shedreckoner/calc/air"
@@ -36,14 +35,25 @@ var Topics = []Topic{
 	{"plan", "the job as a whole", Rules},
 }
 
-// Checks says how often a topic's rule is checked, by kind: "16 published
-// table, 10 reference library"; empty: by nothing.
-// Source: testdata/published, counted.
-func Checks(topic, rule int) string {
+// Counts is how often each rule is checked: a line a topic, a word a rule, in
+// the order of Topics, with numbers in the order of source.Checks.
+type Counts string
+
+// Of says how often a topic's rule is checked, by kind: "16 published table, 10
+// reference library"; empty: by nothing.
+// Source: testdata/published, counted into Checked.
+func (c Counts) Of(topic, rule int) string {
+	lines := strings.Split(string(c), "\n")
+	if topic >= len(lines) {
+		return ""
+	}
+	rules := strings.Fields(lines[topic])
+	if rule >= len(rules) {
+		return ""
+	}
 	var words []string
-	lines := strings.Split(strings.TrimSpace(checked), "\n")
-	for i, count := range strings.Split(strings.Fields(lines[topic])[rule], ",") {
-		if n, err := strconv.Atoi(count); err == nil && n > 0 {
+	for i, count := range strings.Split(rules[rule], ",") {
+		if count != "0" {
 			words = append(words, count+" "+source.Checks[i])
 		}
 	}
