@@ -23,12 +23,13 @@ func main() {
 	debug.SetGCPercent(garbage)
 	b := &border{window: js.Global(), document: js.Global().Get("document")}
 	b.policy = b.window.Get("shedReckonerPolicy")
+	data := b.document.Get("documentElement").Get("dataset")
+	b.version = text(data, "version")
 	b.listen()
 	b.start()
 	if mark := b.decimalMark(); mark != "." {
 		b.handle(page.Message{Verb: "locale", Text: mark, At: b.moment()})
 	}
-	data := b.document.Get("documentElement").Get("dataset")
 	if text(data, "update") == "waiting" { // it waited before we listened
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
 	}
@@ -40,6 +41,7 @@ func main() {
 // border holds the page's state and what was last shown of it.
 type border struct {
 	window, document, policy js.Value
+	version                  string // stamped into the page when it was packed
 	callback                 js.Func
 	state                    page.State
 	shown                    *markup.Page
@@ -65,6 +67,7 @@ func (b *border) handle(m page.Message) {
 }
 
 func (b *border) take(state page.State, effects []page.Effect) {
+	state.Version = b.version
 	shown := markup.Cut(view.Page(state))
 	b.state = state
 	b.show(shown)

@@ -14,7 +14,7 @@ type Screen struct{ Key, Name string }
 // Screens is the five screens in the order of the work, then what lies beside.
 var Screens = []Screen{
 	{"surfaces", "Surfaces"}, {"buildup", "Build-up"}, {"cup", "Cup"}, {"order", "Order"}, {"log", "Log"},
-	{"cards", "Cards"}, {"settings", "Settings"},
+	{"cards", "Cards"}, {"settings", "Settings"}, {"sources", "Sources"},
 }
 
 // MainScreens is how many of Screens stand in the bar.
@@ -25,12 +25,13 @@ type State struct {
 	Own, Demo Slot
 	InDemo    bool // the made-up job is shown; the builder's own waits untouched
 
-	Screen string
-	Open   map[string]string // list → the item that is open in it
-	Why    string            // the figure whose working is open
-	Cell   string            // the cell of a grid that was typed in last
-	Comma  bool              // the phone writes decimals with a comma
-	Look   string            // "", "light" or "dark": the system's setting, or the builder's
+	Screen  string
+	Open    map[string]string // list → the item that is open in it
+	Why     string            // the figure whose working is open
+	Cell    string            // the cell of a grid that was typed in last
+	Comma   bool              // the phone writes decimals with a comma
+	Version string            // of the page, as it was packed
+	Look    string            // "", "light" or "dark": the system's setting, or the builder's
 
 	Plan  plan.Plan // of the shown job, or the last good one
 	Older bool      // the plan is older than what is typed

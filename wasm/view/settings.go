@@ -25,6 +25,7 @@ func settings(s page.State) html {
 		region("madeup", "section", nil, el("h2", nil, txt("Made-up job")),
 			el("p", a("class", "hint"), txt("An invented boat to look around in. Your own job stays as it is.")),
 			action("demo", "", "", "Look at the made-up job", "quiet")),
+		region("about", "section", nil, about(s)),
 	)
 }
 

@@ -33,6 +33,7 @@ var screens = map[string]func(page.State) html{
 	"log":      logScreen,
 	"cards":    cards,
 	"settings": settings,
+	"sources":  sourcesScreen,
 }
 
 // Page is the whole page.

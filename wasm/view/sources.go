@@ -1,0 +1,41 @@
+package view
+
+import (
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/source"
+	"shedreckoner/wasm/page"
+)
+
+// sourcesScreen lists every rule with its formula, source, mark and checks, then
+// the documents, all as the sums declare them.
+func sourcesScreen(page.State) html {
+	parts := []html{el("p", a("class", "lead"), txt("Every sum of this page. What is marked as an assumption, common practice or from memory: trust your own tests and the maker's sheet more."))}
+	for i, topic := range plan.Topics {
+		var rules []html
+		for j, r := range topic.Rules {
+			checks := plan.Checked.Of(i, j)
+			if checks == "" {
+				checks = "nothing from outside"
+			}
+			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(capital(r.Result.Meaning))), el("p", a("class", "formula"), txt(r.Formula)),
+				el("p", a("class", "source"), txt(r.Source.String()+" – "+r.Mark.String()+". Checked by: "+checks+"."))))
+		}
+		parts = append(parts, el("h2", nil, txt(capital(topic.Name))), el("ul", a("class", "working"), rules...))
+	}
+	var documents []html
+	for _, d := range source.Documents {
+		by := d.By
+		if !d.Seen {
+			by += " – from memory"
+		}
+		documents = append(documents, el("li", nil, el("p", a("class", "what"), txt(capital(d.Title))), el("p", a("class", "source"), txt(by))))
+	}
+	return join(append(parts, el("h2", nil, txt("Documents")), el("ul", a("class", "working"), documents...))...)
+}
+
+// about is which version this is, and where its sums come from.
+func about(s page.State) html {
+	return join(el("h2", nil, txt("About this page")),
+		el("p", a("class", "hint"), txt("Version "), el("span", a("id", "version"), txt(s.Version))),
+		action("go", "sources", "", "Sources of the sums", "quiet"))
+}

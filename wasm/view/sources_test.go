@@ -1,0 +1,41 @@
+package view_test
+
+import (
+	"html"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/source"
+	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/view"
+)
+
+// Every rule and document that the sums declare stands on the page of sources,
+// with its mark and its checks.
+func TestEveryRuleIsOnThePageOfSources(t *testing.T) {
+	empty, _ := page.Start(nil, noon)
+	text := html.UnescapeString(view.Page(do(empty, "go", "sources", "")).String())
+	for i, topic := range plan.Topics {
+		for j, r := range topic.Rules {
+			checks := plan.Checked.Of(i, j)
+			if checks == "" {
+				checks = "nothing from outside"
+			}
+			assert.Contains(t, text, `<p class="formula">`+r.Formula+`</p><p class="source">`+r.Source.String()+" – "+r.Mark.String()+". Checked by: "+checks+".</p>", "%s %d", topic.Room, j)
+		}
+	}
+	for _, d := range source.Documents {
+		assert.Contains(t, strings.ToLower(text), strings.ToLower(d.Title))
+	}
+}
+
+func TestSettingsShowTheVersionAndLeadToTheSources(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s.Version = "0123456789ab"
+	settings := view.Page(do(s, "go", "settings", "")).String()
+	assert.Contains(t, settings, `<span id="version">0123456789ab</span>`)
+	assert.Contains(t, settings, `data-do="go" data-path="sources"`)
+}
