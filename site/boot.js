@@ -71,7 +71,7 @@
 
 	async function start() {
 		if (!globalThis.WebAssembly || !WebAssembly.instantiateStreaming || !globalThis.DecompressionStream) {
-			stop("This browser is too old for this page: it lacks WebAssembly or DecompressionStream.");
+			stop("This browser is too old for this page: it lacks WebAssembly or DecompressionStream. It takes a browser of 2023 or newer.");
 			return;
 		}
 		const go = new Go();

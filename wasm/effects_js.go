@@ -36,9 +36,9 @@ func (b *border) store() (store js.Value) {
 func (b *border) carryOut(e page.Effect) {
 	switch e.Kind {
 	case page.Keep:
-		b.keep(e.Key, e.Text)
+		b.isKept = b.keep(e.Key, e.Text)
 	case page.Forget:
-		if store := b.store(); !store.IsUndefined() {
+		if store := b.store(); b.isKept && !store.IsUndefined() { // what couldn't be set aside stays where it is
 			store.Call("removeItem", e.Key)
 		}
 	case page.Download:
@@ -59,7 +59,8 @@ func (b *border) carryOut(e page.Effect) {
 	}
 }
 
-func (b *border) keep(key, text string) {
+// keep says if the browser took the text.
+func (b *border) keep(key, text string) bool {
 	verb := "kept"
 	func() {
 		defer func() {
@@ -72,6 +73,7 @@ func (b *border) keep(key, text string) {
 	if (verb == "kept") != b.state.Stored {
 		b.handle(page.Message{Verb: verb, Path: key})
 	}
+	return verb == "kept"
 }
 
 func (b *border) download(name, text string) {

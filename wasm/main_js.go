@@ -45,6 +45,7 @@ type border struct {
 	callback                 js.Func
 	state                    page.State
 	shown                    *markup.Page
+	isKept                   bool // the latest that was to be kept
 	tapped                   bool // the event at hand is a tap or a key that acts
 }
 

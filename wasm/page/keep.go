@@ -68,7 +68,7 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 			s.InDemo = s.Demo.Revision > 0
 		}
 	}
-	effects = append(effects, Effect{Kind: Theme, Key: s.Look})
+	effects = append(effects, s.keepView(), Effect{Kind: Theme, Key: s.Look}) // keeping tells at once if the browser keeps anything
 	if len(OpenCups(s.Doc(), Running)) > 0 {
 		effects = append(effects, Effect{Kind: Timer, Key: "on"}, Effect{Kind: Awake, Key: "on"})
 	}
@@ -127,9 +127,22 @@ func asideKey(kept map[string]string, key string) string {
 	}
 }
 
+// refused hears that the browser took none of what was to be kept. A history
+// alone isn't told of: only what can be undone after a reload depends on it.
 func refused(s State, m Message) (State, []Effect) {
+	if m.Path == historyKey(s.InDemo) || !s.Stored {
+		return s, nil
+	}
 	s.Stored = false
-	s.Notice = "This browser didn't take the save. Export the job as a file before you close the page."
+	return s, []Effect{{Kind: Say, Text: "Not kept. Export the job as a file before you close the page."}}
+}
+
+// kept hears that the browser took something. Only a job means that it takes
+// the next one too: when it is full there is still room for small things.
+func kept(s State, m Message) (State, []Effect) {
+	if slices.Contains(copiesOf(s.InDemo), m.Path) {
+		s.Stored = true
+	}
 	return s, nil
 }
 

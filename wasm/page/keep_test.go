@@ -11,6 +11,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/view"
 )
 
 // store is the browser's store: it carries out what a state keeps.
@@ -133,10 +134,19 @@ func TestImportChecksBeforeItReplaces(t *testing.T) {
 }
 
 func TestARefusedSaveIsSaid(t *testing.T) {
-	s := do(demo(t), "refused", "", "")
+	own, history := page.Prefix+"job.a", page.Prefix+"job.history"
+	s, _ := start(t, nil)
+	assert.True(t, do(s, "refused", history, "").Stored, "the job itself is kept")
+	s, effects := page.Update(s, page.Message{Verb: "refused", Path: own})
 	assert.False(t, s.Stored)
-	assert.NotEmpty(t, s.Notice)
-	assert.True(t, do(s, "kept", "", "").Stored)
+	assert.NotEmpty(t, said(effects).Text)
+	shown := view.Page(s).String()
+	assert.Contains(t, shown, "Export the job as a file before you close the page.")
+	assert.Contains(t, shown, `data-do="export"`)
+	assert.False(t, do(s, "kept", history, "").Stored, "small things find room in a store that is full")
+	_, effects = page.Update(s, page.Message{Verb: "refused", Path: own})
+	assert.Empty(t, effects, "said once")
+	assert.True(t, do(s, "kept", own, "").Stored)
 }
 
 // The list reads back cell by cell, and none of its cells is run as a formula.

@@ -73,7 +73,7 @@ func init() { // not a literal: some verbs call Update's own helpers
 			s.Notice = "This browser didn't let the page copy. Save the CSV, or print."
 			return s, nil
 		},
-		"kept":     func(s State, m Message) (State, []Effect) { s.Stored = true; return s, nil },
+		"kept":     kept,
 		"refused":  refused,
 		"export":   export,
 		"pick":     func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: PickFile}} },

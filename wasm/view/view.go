@@ -96,7 +96,9 @@ func notice(s page.State) html {
 		lines = append(lines, el("p", a("class", "note"), txt(s.Notice)))
 	}
 	if !s.Stored {
-		lines = append(lines, el("p", a("class", "bad"), txt("This browser keeps nothing. Export the job before you close the page.")))
+		lines = append(lines, el("div", a("class", "ask"),
+			el("p", a("class", "bad"), txt("This browser doesn't keep what is typed: it is full, or it lets this page keep nothing. Export the job as a file before you close the page.")),
+			action("export", "", "now", "Export the job", "main")))
 	}
 	if s.Pending != nil {
 		lines = append(lines, pending(s))
