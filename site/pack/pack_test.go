@@ -21,7 +21,9 @@ import (
 
 const program = "shedreckoner/site/browser/empty"
 
-func build(t *testing.T) (pack.Result, map[string]string) {
+func build(t *testing.T) (pack.Result, map[string]string) { t.Helper(); return buildOf(t, program) }
+
+func buildOf(t *testing.T, program string) (pack.Result, map[string]string) {
 	t.Helper()
 	out := t.TempDir()
 	r, err := pack.Build(context.Background(), pack.Options{Out: out, Program: program})
@@ -40,11 +42,16 @@ func build(t *testing.T) (pack.Result, map[string]string) {
 }
 
 func TestSameSourcesGiveSameBytes(t *testing.T) {
-	_, first := build(t)
-	_, second := build(t)
-	require.Len(t, second, len(first))
-	for name, text := range first {
-		assert.True(t, text == second[name], "%s differs", name)
+	for _, program := range []string{program, pack.Program} {
+		r, first := buildOf(t, program)
+		again, second := buildOf(t, program)
+		assert.Equal(t, r.Version, again.Version)
+		assert.Contains(t, first["site/index.html"], `data-version="`+r.Version+`"`)
+		assert.Contains(t, first["shed-reckoner.html"], `data-version="`+r.Version+`"`)
+		require.Len(t, second, len(first))
+		for name, text := range first {
+			assert.True(t, text == second[name], "%s: %s differs", program, name)
+		}
 	}
 }
 
