@@ -39,8 +39,8 @@ var Topics = []Topic{
 // the order of Topics, with numbers in the order of source.Checks.
 type Counts string
 
-// Of says how often a topic's rule is checked, by kind: "16 published table, 10
-// reference library"; empty: by nothing.
+// Of says how often a topic's rule is checked, by kind: "published table × 16,
+// reference library × 10"; empty: by nothing.
 // Source: testdata/published, counted into Checked.
 func (c Counts) Of(topic, rule int) string {
 	lines := strings.Split(string(c), "\n")
@@ -54,7 +54,7 @@ func (c Counts) Of(topic, rule int) string {
 	var words []string
 	for i, count := range strings.Split(rules[rule], ",") {
 		if count != "0" {
-			words = append(words, count+" "+source.Checks[i])
+			words = append(words, source.Checks[i]+" × "+count)
 		}
 	}
 	return strings.Join(words, ", ")

@@ -18,7 +18,7 @@ func sourcesScreen(page.State) html {
 				checks = "nothing from outside"
 			}
 			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(capital(r.Result.Meaning))), el("p", a("class", "formula"), txt(r.Formula)),
-				el("p", a("class", "source"), txt(r.Source.String()+" – "+r.Mark.String()+". Checked by: "+checks+"."))))
+				el("p", a("class", "source"), txt(capital(r.Source.String())+" – "+r.Mark.String()+". Checked by: "+checks+"."))))
 		}
 		parts = append(parts, el("h2", nil, txt(capital(topic.Name))), el("ul", a("class", "working"), rules...))
 	}

@@ -24,7 +24,9 @@ func TestEveryRuleIsOnThePageOfSources(t *testing.T) {
 			if checks == "" {
 				checks = "nothing from outside"
 			}
-			assert.Contains(t, text, `<p class="formula">`+r.Formula+`</p><p class="source">`+r.Source.String()+" – "+r.Mark.String()+". Checked by: "+checks+".</p>", "%s %d", topic.Room, j)
+			source := r.Source.String()
+			source = strings.ToUpper(source[:1]) + source[1:]
+			assert.Contains(t, text, `<p class="formula">`+r.Formula+`</p><p class="source">`+source+" – "+r.Mark.String()+". Checked by: "+checks+".</p>", "%s %d", topic.Room, j)
 		}
 	}
 	for _, d := range source.Documents {
