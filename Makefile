@@ -1,7 +1,7 @@
 # Shed Reckoner. Needs Go and make; the browser tests also need Chromium and WebKit with their drivers, and one check needs
 # Node. What isn't there is said, not passed over.
 
-.PHONY: run test bench site vet test-native test-wasm test-browser
+.PHONY: run test bench fuzz site vet test-native test-wasm test-fuzz test-browser
 
 GO ?= go
 SHELL = bash
@@ -16,7 +16,7 @@ run:
 site:
 	$(GO) run ./site/pack/cmd -out build
 
-test: vet test-native test-wasm test-browser
+test: vet test-native test-wasm test-fuzz test-browser
 
 vet:
 	$(GO) vet ./...
@@ -33,6 +33,21 @@ test-wasm:
 		echo "NOT RUN: the tests of ./calc/... as WebAssembly: Node is not installed"; \
 	fi
 	$(INWASM) $(GO) build -o /dev/null ./wasm
+
+# Every fuzz function for TIME, and the last line of each. What is found stays in testdata/fuzz beside the function, where
+# every later test runs it. A find is made small within half a second: longer, and it would take the time of the others.
+TIME ?= 20s
+fuzz:
+	@set -e; for package in $$($(GO) list ./calc/... ./wasm/...); do \
+		for name in $$($(GO) test -list '^Fuzz' $$package | grep '^Fuzz'); do \
+			said=$$($(GO) test $$package -run '^$$' -fuzz "^$$name\$$" -fuzztime $(TIME) -fuzzminimizetime 500ms 2>&1) || { echo "$$said"; exit 1; }; \
+			echo "$${package#shedreckoner/} $$name: $$(echo "$$said" | grep '^fuzz: elapsed' | tail -1 | cut -c7-)"; \
+		done; \
+	done
+
+# Some 20 seconds in all.
+test-fuzz:
+	@$(MAKE) --no-print-directory fuzz TIME=1200ms
 
 # -v, because only so Go names the tests that were not run; what passed is left out. -p 1, because browsers are slow
 # enough when they are alone.

@@ -96,6 +96,17 @@ type bench struct {
 	seen   walked
 }
 
+// newBench is a builder on a mild morning, with all typed for a dose.
+func newBench(t *testing.T, seed uint64) *bench {
+	t.Helper()
+	b := &bench{t: t, random: rand.New(rand.NewPCG(seed, 11)), texts: jobtest.New(seed), now: tenOClock, store: map[string]string{},
+		in: map[cupID]string{}, doses: map[cupID]string{}, alarms: map[cupID]int{}}
+	b.texts.Junk = 0.4
+	b.reload()
+	b.s = warm(t, b.s, b.now)
+	return b
+}
+
 func (b *bench) id(path string) cupID {
 	return cupID{b.s.InDemo, path, b.s.Doc().Get(path + ".weighed")}
 }
@@ -186,7 +197,11 @@ func (b *bench) step() {
 	case 1, 2, 3: // a fresh start at the bench
 		b.s = warm(b.t, b.s, b.now)
 	}
-	m := b.draw()
+	b.send(b.draw())
+}
+
+// send sends one message, and looks at what came of it.
+func (b *bench) send(m page.Message) {
 	before := b.s
 	next, effects := page.Update(b.s, m)
 	b.s = next
@@ -336,11 +351,7 @@ func (b *bench) checkPage(m page.Message) {
 func TestOneDose(t *testing.T) {
 	var seen walked
 	for seed := range *walks {
-		b := &bench{t: t, random: rand.New(rand.NewPCG(seed, 11)), texts: jobtest.New(seed), now: tenOClock, store: map[string]string{},
-			in: map[cupID]string{}, doses: map[cupID]string{}, alarms: map[cupID]int{}}
-		b.texts.Junk = 0.4
-		b.reload()
-		b.s = warm(t, b.s, b.now)
+		b := newBench(t, seed)
 		for range 500 {
 			b.step()
 		}
