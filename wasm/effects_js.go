@@ -22,14 +22,18 @@ func (b *border) kept() map[string]string {
 	return kept
 }
 
-// store gives the browser's store; undefined where it refuses one.
+// store gives the browser's store; undefined where it refuses one. Of what
+// JavaScript throws only a call makes a panic; anywhere else it ends the program.
 func (b *border) store() (store js.Value) {
 	defer func() {
 		if recover() != nil {
 			store = js.Undefined()
 		}
 	}()
-	return b.window.Get("localStorage")
+	if store = b.window.Get("Reflect").Call("get", b.window, "localStorage"); !store.Truthy() {
+		return js.Undefined()
+	}
+	return store
 }
 
 // carryOut does what an effect asks for.

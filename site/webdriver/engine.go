@@ -12,6 +12,7 @@ type Engine struct {
 	Missing      []string // what it needs and this machine has not; empty: it can be started
 	driver       string
 	browser      string
+	profile      string // the browser's folder; empty: a fresh one for each session
 	needsDisplay bool // its browser has no mode without a window
 	chromium     bool
 }
@@ -56,13 +57,17 @@ func (e *Engine) program(names ...string) string {
 // capabilities says which browser a session wants, and how it is started.
 func (d *Driver) capabilities() map[string]any {
 	if d.engine.chromium {
+		args := []string{"--headless=new", "--no-sandbox", "--disable-gpu", "--no-first-run",
+			"--disable-background-networking", "--disable-component-update", "--disable-sync",
+			"--disable-dev-shm-usage"}
+		if d.engine.profile != "" {
+			args = append(args, "--user-data-dir="+d.engine.profile)
+		}
 		return map[string]any{
 			"browserName": "chrome",
 			"goog:chromeOptions": map[string]any{
 				"binary": d.engine.browser,
-				"args": []string{"--headless=new", "--no-sandbox", "--disable-gpu", "--no-first-run",
-					"--disable-background-networking", "--disable-component-update", "--disable-sync",
-					"--disable-dev-shm-usage"},
+				"args":   args,
 			},
 			"goog:loggingPrefs": map[string]any{"browser": "ALL"},
 		}

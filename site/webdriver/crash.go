@@ -1,0 +1,26 @@
+package webdriver
+
+import (
+	"context"
+	"time"
+)
+
+// Crash ends the process that runs the page of the session's tab, as a phone short of memory does, and goes on in a new
+// tab of the same browser. Chromium only.
+func (s *Session) Crash() {
+	s.t.Helper()
+	lost := s.Tab()
+	next := s.NewTab()
+	s.post("/window", map[string]any{"handle": lost}, nil)
+	ctx, cancel := context.WithTimeout(context.Background(), 5*time.Second)
+	defer cancel()
+	// The driver answers, if at all, that the tab is gone.
+	s.driver.send(ctx, "POST", s.path+"/goog/cdp/execute", map[string]any{"cmd": "Page.crash", "params": map[string]any{}}, nil)
+	s.post("/window", map[string]any{"handle": next}, nil)
+}
+
+// In gives the engine with a folder for all that its browser keeps, which outlives the driver. Chromium only.
+func (e Engine) In(profile string) Engine {
+	e.profile = profile
+	return e
+}
