@@ -64,7 +64,7 @@ func weighed(s State, m Message) (State, []Effect) {
 		return s, nil
 	}
 	if len(s.Doc().Items("cup")) >= job.ListAt("cup").Max {
-		s.Notice = "The log is full. Export the job, then remove old cups."
+		s.Notice = logFull
 		return s, nil
 	}
 	doc, path := s.Doc().Add("cup")
@@ -89,8 +89,17 @@ func weighed(s State, m Message) (State, []Effect) {
 	for _, key := range []string{"surface", "product"} { // a jump from here is asked about
 		doc = doc.Set(job.BenchPath+"."+key+"-was", s.Doc().Get(job.BenchPath+"."+key+"-temp"))
 	}
+	if s.size(doc) > job.MaxSaved-roomForCup {
+		s.Notice = logFull
+		return s, nil
+	}
 	return s.record(doc, Effect{Kind: Focus, Key: "catalyst-in"})
 }
+
+const logFull = "The log is full. Export the job, then remove old cups."
+
+// roomForCup is kept free for what a weighed cup still gets: its start, dose, end.
+const roomForCup = 4 << 10
 
 // record puts what happened to a cup in place. It is no edit: undo doesn't
 // reach it, so that no dose can come back; nor does it go back to a list of cups

@@ -191,7 +191,11 @@ const sameJob = "That is the job as it stands here. Nothing was changed."
 
 // imported puts a job that was read whole in the shown one's place.
 func (s State) imported(doc job.Document) (State, []Effect) {
-	s, effects := s.edit(doc, "")
+	if s.size(doc) > job.MaxSaved {
+		s.Notice = tooMuch
+		return s, nil
+	}
+	s, effects := s.change(doc, "")
 	if s.Notice == "" {
 		s.Notice = "Imported. Undo brings the job before it back."
 	}

@@ -231,16 +231,27 @@ const maxKept = job.MaxSaved - 256<<10
 const maxUndo = 200
 
 // edit puts a changed document in place: into the history, the plan and the
-// store. Keys typed in one field, one after another, are one change.
+// store. Keys typed in one field, one after another, are one change. A job that
+// came in larger than an edit may make one can still be made smaller.
 func (s State) edit(doc job.Document, path string, more ...Effect) (State, []Effect) {
+	if size := s.size(doc); size > maxKept && size > s.size(s.Doc()) {
+		s.Notice = tooMuch
+		return s, nil
+	}
+	return s.change(doc, path, more...)
+}
+
+const tooMuch = "That is more than a job can hold. It was not taken."
+
+// size is how much a document takes once it is kept.
+func (s State) size(doc job.Document) int { return len(job.Save(doc, s.Slot().Revision+1)) }
+
+// change is edit for what is known to have room.
+func (s State) change(doc job.Document, path string, more ...Effect) (State, []Effect) {
 	slot := s.Slot()
 	doc = s.begun(doc)
 	changes := job.Changes(slot.Doc, doc)
 	if len(changes) == 0 {
-		return s, nil
-	}
-	if len(job.Save(doc, slot.Revision)) > maxKept {
-		s.Notice = "That is more than a job can hold. It was not taken."
 		return s, nil
 	}
 	undo := slot.Undo[:len(slot.Undo):len(slot.Undo)]
