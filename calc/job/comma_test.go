@@ -51,3 +51,19 @@ func TestTheMarkChangesNoFigure(t *testing.T) {
 		assert.False(t, job.HasComma(job.SetComma(comma, false)))
 	}
 }
+
+// FuzzSetComma: whatever was typed in a field that a dose hangs on means the same
+// after the mark is changed, or is refused as before.
+func FuzzSetComma(f *testing.F) {
+	for _, text := range []string{"1.125", "1.5", "1,125", "2 ft 6.125 in", "1.125.5", "12.125 lb", ".125", "0.125", "1.125 1.250"} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		d := job.Document{}.Set("bench.now.amount", text).Set("bench.now.surface-temp", text)
+		before, was := job.Read(d)
+		after, is := job.Read(job.SetComma(d, true))
+		if len(was) != len(is) || before.Bench.Amount.Value != after.Bench.Amount.Value || before.Bench.Surface.Value != after.Bench.Surface.Value {
+			t.Fatalf("%q: %v, %v", text, was, is)
+		}
+	})
+}
