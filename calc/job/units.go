@@ -1,9 +1,7 @@
 package job
 
 import (
-	"errors"
 	"slices"
-	"strings"
 
 	"shedreckoner/calc/unit"
 )
@@ -78,12 +76,8 @@ func SetComma(d Document, on bool) Document {
 	}
 	lines := slices.Clone(d.lines)
 	for i, line := range lines {
-		if f := FieldAt(line.Path); f == nil || !f.isNumber() {
-			continue
-		}
-		var read *unit.ReadError
-		for errors.As(unit.CheckComma(lines[i].Text), &read) {
-			lines[i].Text = strings.Replace(lines[i].Text, read.Text, read.Text+"0", 1)
+		if f := FieldAt(line.Path); f != nil && f.isNumber() {
+			lines[i].Text = unit.Ungrouped(line.Text)
 		}
 	}
 	return Document{lines}.Set(decimalPath, comma)

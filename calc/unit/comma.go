@@ -7,12 +7,40 @@ import "strings"
 // Errors: *ReadError.
 func CheckComma(text string) error {
 	for _, raw := range numbersIn(text) {
-		whole, decimals, found := strings.Cut(raw, ".")
-		if found && len(decimals) == 3 && isGroup(whole) && !strings.HasPrefix(whole, "0") && !strings.ContainsAny(decimals, ".,") {
+		if whole, decimals, twoWays := likeThousands(raw); twoWays {
 			return &ReadError{Text: raw, Cause: TwoReadings, Readings: []string{Commas(Plain(raw)), whole + decimals}}
 		}
 	}
 	return nil
+}
+
+// Ungrouped gives every number of a text that CheckComma would refuse a zero
+// more: 1.125 becomes 1.1250, which means the same with either mark.
+func Ungrouped(text string) string {
+	var b strings.Builder
+	for text != "" {
+		start := strings.IndexFunc(text, isOfNumber)
+		if start < 0 {
+			break
+		}
+		end := start
+		for end < len(text) && isOfNumber(rune(text[end])) {
+			end++
+		}
+		b.WriteString(text[:end])
+		if _, _, twoWays := likeThousands(text[start:end]); twoWays {
+			b.WriteByte('0')
+		}
+		text = text[end:]
+	}
+	return b.String() + text
+}
+
+// likeThousands cuts a number at its only point, and says if three digits stand behind
+// it that could be a group of thousands.
+func likeThousands(raw string) (whole, decimals string, twoWays bool) {
+	whole, decimals, found := strings.Cut(raw, ".")
+	return whole, decimals, found && len(decimals) == 3 && isGroup(whole) && !strings.HasPrefix(whole, "0") && !strings.ContainsAny(decimals, ".,")
 }
 
 func isGroup(digits string) bool {
@@ -21,8 +49,10 @@ func isGroup(digits string) bool {
 
 // numbersIn gives the runs of digits and marks in a text.
 func numbersIn(text string) []string {
-	return strings.FieldsFunc(text, func(r rune) bool { return !isMark(r) && (r < '0' || r > '9') })
+	return strings.FieldsFunc(text, func(r rune) bool { return !isOfNumber(r) })
 }
+
+func isOfNumber(r rune) bool { return isMark(r) || '0' <= r && r <= '9' }
 
 func isMark(r rune) bool { return r == '.' || r == ',' }
 

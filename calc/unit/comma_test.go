@@ -41,3 +41,19 @@ func TestFiguresWithADecimalComma(t *testing.T) {
 		assert.Equal(t, want, unit.Commas(text))
 	}
 }
+
+// Found by fuzzing: looking for the refused number by its digits found it again
+// inside the one that had just got its zero, without end.
+func TestANumberGetsItsZeroOnce(t *testing.T) {
+	for text, want := range map[string]string{
+		"1.000 x 1.000":             "1.0000 x 1.0000",
+		"0 \xf7A 1.000\x16AA 1.000": "0 \xf7A 1.0000\x16AA 1.0000",
+		"1.125; 2.250; 1.125":       "1.1250; 2.2500; 1.1250",
+		"11.125":                    "11.1250",
+		"1.5, 0.125":                "1.5, 0.125",
+		"":                          "",
+	} {
+		assert.Equal(t, want, unit.Ungrouped(text))
+		assert.NoError(t, unit.CheckComma(unit.Ungrouped(text)))
+	}
+}
