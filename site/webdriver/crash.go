@@ -14,8 +14,10 @@ func (s *Session) Crash() {
 	s.post("/window", map[string]any{"handle": lost}, nil)
 	ctx, cancel := context.WithTimeout(context.Background(), 5*time.Second)
 	defer cancel()
-	// The driver answers, if at all, that the tab is gone.
-	s.driver.send(ctx, "POST", s.path+"/goog/cdp/execute", map[string]any{"cmd": "Page.crash", "params": map[string]any{}}, nil)
+	err := s.driver.send(ctx, "POST", s.path+"/goog/cdp/execute", map[string]any{"cmd": "Page.crash", "params": map[string]any{}}, nil)
+	if err == nil { // what has crashed doesn't answer
+		s.t.Fatalf("%s: the tab didn't crash", s.Engine)
+	}
 	s.post("/window", map[string]any{"handle": next}, nil)
 }
 

@@ -27,7 +27,15 @@ func copies(demo bool) [2]string {
 
 func (s State) keepJob() Effect {
 	slot := s.Slot()
-	return Effect{Kind: Keep, Key: copies(s.InDemo)[slot.Revision%2], Text: job.Save(slot.Doc, slot.Revision)}
+	return Effect{Kind: Keep, Key: copies(s.InDemo)[slot.place()], Text: job.Save(slot.Doc, slot.Revision)}
+}
+
+// place is where the slot's revision goes.
+func (slot *Slot) place() int {
+	if slot.Swapped {
+		return 1 - slot.Revision%2
+	}
+	return slot.Revision % 2
 }
 
 // keepView keeps what isn't part of a job: the screen and the look.
@@ -100,7 +108,7 @@ func copiesOf(demo bool) []string { both := copies(demo); return both[:] }
 // load reads the newer of two copies that can be read.
 func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Effect) {
 	var best Slot
-	for _, key := range keys {
+	for place, key := range keys {
 		text, found := kept[key]
 		if !found {
 			continue
@@ -111,7 +119,7 @@ func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Eff
 			continue
 		}
 		if revision > best.Revision {
-			best = Slot{Doc: doc, Revision: revision}
+			best = Slot{Doc: doc, Revision: revision, Swapped: revision%2 != place}
 		}
 	}
 	return best, effects

@@ -2,6 +2,8 @@ package page_test
 
 import (
 	"encoding/csv"
+	"maps"
+	"math/rand/v2"
 	"os"
 	"strings"
 	"testing"
@@ -79,6 +81,54 @@ func TestTheNewerGoodCopyIsRead(t *testing.T) {
 			}
 		}
 		assert.Equal(t, c.aside, set, c.name)
+	}
+}
+
+// Wherever the newest copy stands, the next save leaves it alone.
+func TestASaveGoesOverTheOlderCopy(t *testing.T) {
+	a, b := page.Prefix+"job.a", page.Prefix+"job.b"
+	for name, kept := range map[string]map[string]string{"in place": {a: named("old", 6), b: named("new", 7)}, "swapped": {a: named("new", 7), b: named("old", 6)},
+		"one alone": {a: named("new", 6)}, "one alone elsewhere": {b: named("new", 6)}} {
+		s, _ := start(t, kept)
+		for i := range 3 {
+			newest := ""
+			for key, text := range kept {
+				if d, r, _ := job.Load(text); d.Get("name") == s.Doc().Get("name") && r == s.Own.Revision {
+					newest = key
+				}
+			}
+			require.NotEmpty(t, newest, name)
+			before := kept[newest]
+			var effects []page.Effect
+			s, effects = page.Update(s, page.Message{Verb: "set", Path: "name", Text: strings.Repeat("x", i+1)})
+			store(kept, effects)
+			assert.Equal(t, before, kept[newest], "%s, save %d", name, i)
+		}
+		again, _ := start(t, kept)
+		assert.Equal(t, "xxx", again.Doc().Get("name"), name)
+	}
+}
+
+// Any one bit that flips in a copy is noticed: the other copy is read, and the
+// spoilt one set aside as it is.
+func TestAFlippedBitIsNoticed(t *testing.T) {
+	s := demo(t)
+	older := s.Doc().Set("name", "Older")
+	good := map[string]string{page.Prefix + "job.a": job.Save(older, 6), page.Prefix + "job.b": job.Save(older.Set("name", "Newer"), 7)}
+	random := rand.New(rand.NewPCG(64, 1))
+	for range 64 {
+		for key, want := range map[string]string{page.Prefix + "job.b": "Older", page.Prefix + "job.a": "Newer"} {
+			kept := maps.Clone(good)
+			spoilt := []byte(kept[key])
+			at, bit := random.IntN(len(spoilt)), random.IntN(8)
+			spoilt[at] ^= 1 << bit
+			kept[key] = string(spoilt)
+			s, effects := start(t, kept)
+			assert.Equal(t, want, s.Doc().Get("name"), "bit %d of byte %d of %s", bit, at, key)
+			assert.Equal(t, []string{string(spoilt)}, s.Aside, "bit %d of byte %d of %s", bit, at, key)
+			store(kept, effects)
+			assert.NotContains(t, kept, key)
+		}
 	}
 }
 

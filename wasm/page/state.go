@@ -60,6 +60,7 @@ type State struct {
 type Slot struct {
 	Doc        job.Document
 	Revision   int
+	Swapped    bool           // its two copies stand in each other's places
 	Undo, Redo [][]job.Change // the latest last
 	LastPath   string         // the field that the latest change typed in
 }

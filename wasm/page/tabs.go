@@ -24,7 +24,7 @@ func takeTheirs(s State, m Message) (State, []Effect) {
 	if err != nil {
 		return s, nil
 	}
-	*s.Slot() = Slot{Doc: doc, Revision: revision}
+	*s.Slot() = Slot{Doc: doc, Revision: revision, Swapped: s.Slot().Swapped}
 	return s.replanned(), nil
 }
 
