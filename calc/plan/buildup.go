@@ -103,7 +103,7 @@ func filmSteps(steps []Step) []*working.Step {
 
 func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) Step {
 	out := Step{Job: s, Path: s.Path, Card: m.plan.Job.CardByKey(s.Card)}
-	stepKinds[s.Kind.Key](m, &out, area, edge)
+	stepKinds[s.Kind.Key].plan(m, &out, area, edge)
 	hours, sprayed := len(m.sanding), len(m.spraying)
 	m.sundries(&out, area, edge)
 	m.progress(&out, area)
@@ -115,16 +115,22 @@ func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.F
 	return out
 }
 
-// stepKinds is how each kind of step is planned.
-var stepKinds = map[string]func(*maker, *Step, working.Figure[unit.Area], working.Figure[unit.Length]){
-	"coat":   (*maker).coat,
-	"fill":   (*maker).fill,
-	"sand":   (*maker).sand,
-	"polish": (*maker).polish,
+// stepKind is how a kind of step is planned, and which materials it can use;
+// without fits it uses none.
+type stepKind struct {
+	plan func(*maker, *Step, working.Figure[unit.Area], working.Figure[unit.Length])
+	fits func(*job.Card) bool
+}
 
-	"wash":     (*maker).wash,
-	"squeegee": (*maker).coat,
-	"porous":   (*maker).coat,
+// stepKinds is every kind of step, by its key.
+var stepKinds = map[string]stepKind{
+	"coat":     {(*maker).coat, canCoat},
+	"fill":     {(*maker).fill, canFill},
+	"sand":     {(*maker).sand, nil},
+	"polish":   {(*maker).polish, canPolish},
+	"wash":     {(*maker).wash, nil},
+	"squeegee": {(*maker).coat, canCoat},
+	"porous":   {(*maker).coat, canCoat},
 }
 
 // needsCard says if the step's material is chosen and fits; if not it is
@@ -143,13 +149,6 @@ func (m *maker) needsCard(s *Step, fits func(*job.Card) bool) bool {
 
 // Fits says if a card's material can be used for a kind of step.
 func Fits(kind string, c *job.Card) bool {
-	switch {
-	case job.FindStepKind(kind).IsCoat():
-		return canCoat(c)
-	case kind == "fill":
-		return canFill(c)
-	case kind == "polish":
-		return canPolish(c)
-	}
-	return false
+	fits := stepKinds[job.FindStepKind(kind).Key].fits
+	return fits != nil && fits(c)
 }
