@@ -26,3 +26,16 @@ func Example_byVolume() {
 	fmt.Printf("%.3f %%\n", unit.InPercent.From(float64(t)))
 	// Output: 6.898 %
 }
+
+// A spreading-rate bulletin: 65 % volume solids at 5 mil dry. It prints 208.52
+// ft²/US gal, with 1604 for 1604.17; and 5.2 m²/L at 125 µm.
+func Example_spreadingRate() {
+	rate := func(dry unit.DryFilm) unit.SpreadingRate {
+		wet, _ := film.Wet.Of(dry, 0.65)
+		r, _ := film.RateAsSold.Of(0, wet)
+		return r
+	}
+	fmt.Printf("%.2f ft²/US gal, %.1f m²/L\n", unit.InSquareFootPerUSGallon.From(float64(rate(unit.Of[unit.DryFilm](5, unit.InMil)))),
+		unit.InSquareMetrePerLitre.From(float64(rate(unit.Of[unit.DryFilm](125, unit.InMicrometre)))))
+	// Output: 208.54 ft²/US gal, 5.2 m²/L
+}

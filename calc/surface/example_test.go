@@ -54,3 +54,15 @@ func ExampleTotal() {
 	// A = π × d² ÷ 4 | π × 0.46² ÷ 4 = 0.16619 m²
 	// T = N × n × (A − C) | 1 × 1 × (2.565 − 0.16619) = 2.3988 m²
 }
+
+// A tank of 10 × 6 × 4 ft, painted outside on all faces: 248 ft².
+// Source: Nicholls's Seamanship, p. 355.
+func ExampleShape_Measure_box() {
+	feet := func(n float64, name string) working.Figure[unit.Length] { return typed(unit.InFoot.SI(n), name) }
+	tank, err := surface.Find("box").Measure(surface.Input{
+		Lengths: map[string]working.Figure[unit.Length]{"length": feet(10, "length"), "width": feet(6, "width"), "height": feet(4, "height")},
+		Faces:   []string{"top", "bottom", "front", "back", "left", "right"},
+	})
+	fmt.Printf("%.0f ft² %v\n", unit.InSquareFoot.From(float64(tank.Area.Value)), err)
+	// Output: 248 ft² <nil>
+}
