@@ -177,3 +177,12 @@ func TestItemsAreEachOnceAndLeadNowhereElse(t *testing.T) {
 	d := job.Document{}.Set("surface", "1 1  2.name 3")
 	assert.Equal(t, []string{"1", "3"}, d.Items("surface"))
 }
+
+// Found by fuzzing: a field of an item whose name holds a line's end was written,
+// and the job could not be read again.
+func TestNoFieldOfAnItemThatCantBeNamed(t *testing.T) {
+	for _, id := range []string{"\n", " ", "1 2", "a=b", "", "a\rb", "\t"} {
+		assert.Nil(t, job.FieldAt("surface."+id+".name"), "%q", id)
+	}
+	assert.NotNil(t, job.FieldAt("surface.a-1.name"))
+}

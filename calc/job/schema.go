@@ -116,12 +116,19 @@ func FieldAt(path string) *Field {
 		if inner == nil {
 			return nil
 		}
-		_, path, more = strings.Cut(rest, ".") // past the item's id
-		if !more {
+		id, beyond, more := strings.Cut(rest, ".")
+		if !more || !isID(id) {
 			return nil
 		}
+		path = beyond
 		list = inner
 	}
+}
+
+// isID says if a text can name an item: one that is cut at a space or a line's
+// end could be written, and not be read back.
+func isID(id string) bool {
+	return id != "" && !strings.ContainsFunc(id, func(r rune) bool { return r <= ' ' || r == '=' })
 }
 
 // ListAt finds the list that a path leads to ("surface.3.cutout"); nil where it
