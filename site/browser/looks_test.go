@@ -1,0 +1,143 @@
+package browser_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/site/webdriver"
+	"shedreckoner/wasm/page"
+)
+
+// contrasts is the contrast of every text that is shown, as rendered: its colour on the nearest ground about it. Source:
+// WCAG 2.2, definition of contrast ratio. Figures want 7:1 to be read in the sun, other text 4.5:1.
+const contrasts = `
+	const canvas = new OffscreenCanvas(1, 1).getContext("2d", { willReadFrequently: true });
+	const rgba = (colour) => { canvas.clearRect(0, 0, 1, 1); canvas.fillStyle = colour; canvas.fillRect(0, 0, 1, 1); return [...canvas.getImageData(0, 0, 1, 1).data]; };
+	const linear = (c) => (c /= 255) <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+	const luminance = ([r, g, b]) => 0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b);
+	const ground = (e) => { for (; e; e = e.parentElement) { const c = rgba(getComputedStyle(e).backgroundColor); if (c[3] > 250) return c; } return [255, 255, 255, 255]; };
+	const low = [];
+	let figures = 0, texts = 0;
+	for (const e of document.querySelectorAll("body *:not(svg, svg *, option, script, style)")) {
+		const own = e.matches("input, select, textarea") || [...e.childNodes].some((n) => n.nodeType === 3 && n.textContent.trim());
+		if (!own || !e.getClientRects().length || e.closest("#live")) continue;
+		const isFigure = !!e.closest(".value, .sum, .buy, .time, .numbers, input, .shedcard td");
+		const least = isFigure && !e.closest(".over, [aria-disabled]") ? 7 : 4.5;
+		isFigure ? figures++ : texts++;
+		const [a, b] = [luminance(rgba(getComputedStyle(e).color)), luminance(ground(e))];
+		const ratio = (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+		if (ratio < least) low.push(ratio.toFixed(2) + " " + e.tagName + "." + e.className + " " + e.textContent.slice(0, 30));
+	}
+	return { Figures: figures, Texts: texts, Low: low, Ground: getComputedStyle(document.documentElement).backgroundColor };`
+
+func TestContrastAsRendered(t *testing.T) {
+	url := servedReal(t).URL
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		s.SetSize(360, 740)
+		s.Open(url)
+		ready(s)
+		goTo(s, "settings")
+		do(s, "demo", "", "")
+		grounds := map[string]string{}
+		for _, look := range []string{"light", "dark"} {
+			goTo(s, "settings")
+			tap(s, "#look-"+look)
+			for _, screen := range page.Screens[:page.MainScreens] {
+				goTo(s, screen.Key)
+				s.Script(nil, `
+					document.querySelector('[data-do="open"][aria-expanded="false"]')?.click();
+					document.querySelector('[data-do="why"][aria-expanded="false"]')?.click();`)
+				var got struct {
+					Figures, Texts int
+					Low            []string
+					Ground         string
+				}
+				s.Script(&got, contrasts)
+				assert.Empty(t, got.Low, "%s, %s", look, screen.Key)
+				assert.Positive(t, got.Texts, "%s, %s", look, screen.Key)
+				if screen.Key == "order" {
+					assert.Greater(t, got.Figures, 20)
+				}
+				grounds[look] = got.Ground
+			}
+		}
+		assert.NotEqual(t, grounds["light"], grounds["dark"])
+	})
+}
+
+func TestNothingMovesByItself(t *testing.T) {
+	url := servedReal(t).URL
+	inChromium(t, func(t *testing.T, s *webdriver.Session) {
+		s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"features": []any{map[string]any{"name": "prefers-reduced-motion", "value": "reduce"}}})
+		s.Open(url)
+		ready(s)
+		var moves []string
+		s.Script(&moves, `
+			return [...document.querySelectorAll("*")].filter((e) => {
+				const style = getComputedStyle(e);
+				return parseFloat(style.transitionDuration) > 0 || style.animationName !== "none" || style.scrollBehavior === "smooth";
+			}).map((e) => e.tagName)`)
+		assert.Empty(t, moves)
+	})
+}
+
+// onPaper is what print media show: the text of it, and controls among it.
+func onPaper(t *testing.T, s *webdriver.Session) string {
+	t.Helper()
+	s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"media": "print"})
+	var got struct {
+		Text     string
+		Controls []string
+		Ground   string
+	}
+	s.Script(&got, `
+		const seen = [...document.querySelectorAll("button, input, select, textarea")].filter((e) => e.getClientRects().length).map((e) => e.id);
+		return { Text: document.body.innerText, Controls: seen, Ground: getComputedStyle(document.documentElement).backgroundColor };`)
+	assert.Empty(t, got.Controls, "nothing to press on paper")
+	assert.Equal(t, "rgb(255, 255, 255)", got.Ground, "no ink wasted on a ground")
+	var pdf struct{ Data string }
+	s.CDP(&pdf, "Page.printToPDF", nil)
+	assert.Greater(t, len(pdf.Data), 2000)
+	s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"media": ""})
+	return plain(got.Text)
+}
+
+// On paper stands the order list, or the shed card, and nothing else; in the dark look too.
+func TestOnPaper(t *testing.T) {
+	url := shed(t, servedReal(t))
+	inChromium(t, func(t *testing.T, s *webdriver.Session) {
+		s.SetSize(360, 740)
+		s.Open(url)
+		ready(s)
+		s.Script(nil, `globalThis.print = () => {}`) // the browser's own dialogue
+		withJob(s, metric+"name = Tern\ncard.gelcoat.pack.2.price = 84\n")
+		s.Script(nil, `globalThis.print = () => {}`)
+		goTo(s, "settings")
+		tap(s, "#look-dark")
+		goTo(s, "order")
+		do(s, "print", "", "")
+		text := onPaper(t, s)
+		require.Contains(t, text, "Order list: Tern")
+		for _, want := range []string{"Polyester gel coat", "2 × 5 kg", "To pay: 168.00", "The maker's sheet stands above it."} {
+			assert.Contains(t, text, want)
+		}
+		assert.NotContains(t, text, "Copy as text")
+		assert.NotContains(t, text, "Shed card")
+
+		atBench(s)
+		do(s, "print", "", "shed")
+		text = onPaper(t, s)
+		require.Contains(t, text, "Shed card: Polyester gel coat")
+		for _, want := range []string{"25 °C", "1.5 g / 1.3 mL", "Outside this table: no dose.", "Goggles and gloves on"} {
+			assert.Contains(t, text, want)
+		}
+		for _, other := range []string{"On the bench", "Next cup", "Still to be typed", "Styrene in the air"} {
+			assert.NotContains(t, text, other)
+		}
+		// With nothing to dose there is no card to print.
+		fill(s, "bench.now.scale-step", "none")
+		assert.NotContains(t, onPaper(t, s), "1.5 g / 1.3 mL")
+	})
+}
