@@ -45,6 +45,10 @@ func (b *border) carryOut(e page.Effect) {
 		if store := b.store(); b.isKept && !store.IsUndefined() { // what couldn't be set aside stays where it is
 			store.Call("removeItem", e.Key)
 		}
+	case page.Revoke:
+		if store := b.store(); !store.IsUndefined() {
+			store.Call("removeItem", e.Key)
+		}
 	case page.Download:
 		b.download(e.Key, e.Text)
 	case page.Focus:

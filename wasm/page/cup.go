@@ -93,7 +93,7 @@ func weighed(s State, m Message) (State, []Effect) {
 		s.Notice = logFull
 		return s, nil
 	}
-	return s.record(doc, Effect{Kind: Focus, Key: "catalyst-in"})
+	return s.record(doc, s.keepPermit(doc, path), Effect{Kind: Focus, Key: "catalyst-in"})
 }
 
 const logFull = "The log is full. Export the job, then remove old cups."
@@ -139,7 +139,7 @@ func catalystIn(s State, m Message) (State, []Effect) {
 	}
 	s, effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"},
 		Effect{Kind: Say, Text: "Catalyst in. The clock runs."})
-	return s, effects
+	return s, append([]Effect{s.dropPermit()}, effects...)
 }
 
 // mayDose says if the bench still stands as it stood when the cup was weighed:
@@ -147,7 +147,7 @@ func catalystIn(s State, m Message) (State, []Effect) {
 func (s State) mayDose(cup string) bool {
 	b := &s.Bench
 	d := s.Doc()
-	return (b.HasDose || b.HasParts) && CupPhase(d, cup) == Weighed && b.Card.Key == d.Get(cup+".card") &&
+	return s.Elsewhere == "" && (b.HasDose || b.HasParts) && CupPhase(d, cup) == Weighed && b.Card.Key == d.Get(cup+".card") &&
 		unit.Typed(float64(b.Whole.Value), unit.InGram)+" g" == d.Get(cup+".mixed")
 }
 

@@ -235,7 +235,7 @@ func (b *bench) keep(effects []page.Effect) {
 		switch e.Kind {
 		case page.Keep:
 			b.store[e.Key] = e.Text
-		case page.Forget:
+		case page.Forget, page.Revoke:
 			delete(b.store, e.Key)
 		}
 	}

@@ -54,6 +54,7 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 	var effects []Effect
 	s.Own, effects = load(kept, copies(false), effects)
 	s.Demo, effects = load(kept, copies(true), effects)
+	s.Own.Doc, s.Demo.Doc = permitted(s.Own.Doc, kept[permitKey(false)]), permitted(s.Demo.Doc, kept[permitKey(true)])
 	for _, e := range effects {
 		if e.Kind == Keep {
 			s.Aside = append(s.Aside, e.Text)

@@ -22,7 +22,7 @@ func store(kept map[string]string, effects []page.Effect) {
 		switch e.Kind {
 		case page.Keep:
 			kept[e.Key] = e.Text
-		case page.Forget:
+		case page.Forget, page.Revoke:
 			delete(kept, e.Key)
 		}
 	}

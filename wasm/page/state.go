@@ -113,6 +113,7 @@ type EffectKind int
 const (
 	Keep      EffectKind = iota // keep Text under Key in the browser's store; answered by "kept" or "refused"
 	Forget                      // drop Key from the store
+	Revoke                      // drop Key from the store, whatever else the store refuses
 	Download                    // offer Text as a file named Key
 	Copy                        // put Text on the clipboard
 	Share                       // hand Text to the phone's share sheet

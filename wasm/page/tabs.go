@@ -30,11 +30,13 @@ func takeTheirs(s State, m Message) (State, []Effect) {
 
 // keepMine keeps the job as it is here, over the other tab's.
 func keepMine(s State, m Message) (State, []Effect) {
-	if _, revision, err := job.Load(s.Elsewhere); err == nil {
+	doc := s.Doc()
+	if theirs, revision, err := job.Load(s.Elsewhere); err == nil {
 		s.Slot().Revision = max(s.Slot().Revision, revision)
+		doc = besideOther(doc, theirs)
 	}
 	s.Elsewhere = ""
-	return s.put(s.Doc())
+	return s.put(doc)
 }
 
 // newer hears that a newer version of the page is kept and waits.

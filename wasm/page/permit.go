@@ -1,0 +1,53 @@
+package page
+
+import "shedreckoner/calc/job"
+
+// A weighed cup is given its dose after a reload only by a permit that is kept
+// beside the job: put there when it is weighed, taken away before anything else
+// when its catalyst goes in. Taking away needs no room, so it works where a full
+// store refuses the save, and it outlives a save that is damaged later: an older
+// copy of the job can't give the dose a second time.
+
+func permitKey(demo bool) string {
+	if demo {
+		return Prefix + "demo.permit"
+	}
+	return Prefix + "job.permit"
+}
+
+// permit names the one weighed cup that may still be dosed.
+func permit(d job.Document, cup string) string { return cup + " " + d.Get(cup+".weighed") }
+
+// keepPermit lets the cup be dosed after a reload too.
+func (s State) keepPermit(d job.Document, cup string) Effect {
+	return Effect{Kind: Keep, Key: permitKey(s.InDemo), Text: permit(d, cup)}
+}
+
+// dropPermit ends that.
+func (s State) dropPermit() Effect { return Effect{Kind: Revoke, Key: permitKey(s.InDemo)} }
+
+// permitted ends every weighed cup without a permit: its catalyst may be in.
+// Running clocks go on.
+func permitted(d job.Document, kept string) job.Document {
+	for _, cup := range OpenCups(d, Weighed) {
+		if permit(d, cup) != kept {
+			d = undosed(d, cup)
+		}
+	}
+	return d
+}
+
+// undosed ends a weighed cup whose catalyst may be in.
+func undosed(d job.Document, cup string) job.Document {
+	return d.Set(cup+".ended", "0").Set(cup+".end", "catalyst may be in: add none")
+}
+
+// besideOther ends every weighed cup that another tab has taken further.
+func besideOther(mine, theirs job.Document) job.Document {
+	for _, cup := range OpenCups(mine, Weighed) {
+		if CupPhase(theirs, cup) != Weighed {
+			mine = undosed(mine, cup)
+		}
+	}
+	return mine
+}
