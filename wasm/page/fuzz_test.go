@@ -65,7 +65,7 @@ func FuzzLink(f *testing.F) {
 		if job.FieldAt(path) == nil {
 			return
 		}
-		doc := jobtest.New(seed % 16).Document().Set(path, text)
+		doc := jobtest.New(seed%16).Document().Set(path, text)
 		link, err := page.Link(doc, 1)
 		if err == page.ErrLinkTooLong {
 			return
