@@ -1,10 +1,12 @@
 package browser_test
 
 import (
+	"net/http"
 	"net/http/httptest"
 	"os"
 	"path/filepath"
 	"strings"
+	"sync/atomic"
 	"testing"
 	"time"
 
@@ -140,6 +142,40 @@ func TestHalfAnUpdateIsNotTaken(t *testing.T) {
 	})
 }
 
+// A download of a new version that stops half way leaves the old one whole, and is taken up again later.
+func TestAnUpdateThatStopsHalfWay(t *testing.T) {
+	page := served(t, emptyProgram)
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		host := newHost(t, page)
+		keep(s, host.URL)
+		host.update(t)
+		host.stops.Store(true)
+		s.Refresh()
+		ready(s)
+		s.Until("the stopped download", func() bool { return host.stopped.Load() > 0 })
+		s.AsyncScript(nil, `
+			const done = arguments[0];
+			navigator.serviceWorker.getRegistration().then((registration) => registration.update().catch(() => {})).finally(() => setTimeout(done, 300));`)
+		assert.False(t, s.Has("html[data-update]"))
+		assert.Equal(t, page.Version, s.Attr("html", "data-version"))
+		s.Refresh()
+		ready(s)
+		assert.Equal(t, page.Version, s.Attr("html", "data-version"))
+
+		host.stops.Store(false)
+		s.Refresh()
+		s.Wait(`html[data-update="waiting"]`)
+		s.Script(nil, `window.dispatchEvent(new CustomEvent("shed-switch"))`)
+		s.Wait(`html[data-version="` + nextVersion + `"]`)
+		ready(s)
+		host.Close()
+		s.Refresh()
+		ready(s)
+		assert.Equal(t, nextVersion, s.Attr("html", "data-version"))
+		s.Faults() // the download that stopped, and sw.js that could not be asked for
+	})
+}
+
 // nextVersion is the version of the page after host.update.
 const nextVersion = "0123456789ab"
 
@@ -148,13 +184,24 @@ type host struct {
 	*httptest.Server
 	folder  string
 	version string
+	stops   atomic.Bool  // the new version's program comes by half
+	stopped atomic.Int32 // so often
 }
 
 func newHost(t *testing.T, page *pack.Served) *host {
-	folder := copyFolder(t, page)
-	server := httptest.NewServer(site.Handler(folder))
-	t.Cleanup(server.Close)
-	return &host{server, folder, page.Version}
+	h := &host{folder: copyFolder(t, page), version: page.Version}
+	files := site.Handler(h.folder)
+	h.Server = httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if h.stops.Load() && strings.HasSuffix(r.URL.Path, nextVersion+"/reckoner.wasm.gz") {
+			h.stopped.Add(1)
+			w.Header().Set("Content-Length", "1000000")
+			w.Write(make([]byte, 1000))
+			panic(http.ErrAbortHandler) // cuts the connection
+		}
+		files.ServeHTTP(w, r)
+	}))
+	t.Cleanup(h.Server.Close)
+	return h
 }
 
 // update puts the same page under another version in the place of the old one.

@@ -28,14 +28,14 @@ func fieldWith(s page.State, path string, extra fieldExtras) html {
 	if extra.Label != "" {
 		label = extra.Label
 	}
-	id, say := "f-"+path, "say-"+path
+	id, say, units := "f-"+path, "say-"+path, job.ReadUnits(s.Doc())
 	name := []html{txt(capital(label))}
 	if extra.Letter != "" {
 		name = append(name, el("b", a("class", "letter"), txt(extra.Letter)))
 	}
 	parts := []html{
 		el("label", a("for", id), name...),
-		el("span", a("class", "entry"), control(s, path, f, extra), unitChip(s, f), stepper(s, path, label, f)),
+		el("span", a("class", "entry"), control(s, path, f, extra), unitChip(units, f), stepper(units, path, label, f)),
 	}
 	if extra.Hint != "" {
 		parts = append(parts, el("p", a("class", "hint"), txt(extra.Hint)))
@@ -102,11 +102,11 @@ func inputMode(s page.State, f *job.Field) string {
 }
 
 // unitChip is the unit in which a bare number is read.
-func unitChip(s page.State, f *job.Field) html {
+func unitChip(units job.Units, f *job.Field) html {
 	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume {
 		return nothing
 	}
-	symbol := job.ReadUnits(s.Doc()).Scale(f.Measure).Symbol
+	symbol := units.Scale(f.Measure).Symbol
 	if symbol == "" {
 		return nothing
 	}
@@ -114,8 +114,8 @@ func unitChip(s page.State, f *job.Field) html {
 }
 
 // stepper is − and + beside a number that is mended by a little.
-func stepper(s page.State, path, label string, f *job.Field) html {
-	if !page.HasSteps(path, f, job.ReadUnits(s.Doc())) {
+func stepper(units job.Units, path, label string, f *job.Field) html {
+	if !page.HasSteps(path, f, units) {
 		return nothing
 	}
 	button := func(way, sign, name string) html {
