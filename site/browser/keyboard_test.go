@@ -1,6 +1,7 @@
 package browser_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -44,6 +45,9 @@ func TestEveryControlIsNamedAndReachable(t *testing.T) {
 			goTo(s, screen)
 			for _, item := range open {
 				unfold(s, item)
+			}
+			if screen == "order" { // there is more of it once its chances are worked out
+				s.Until("the chances", func() bool { return strings.Contains(shown(s, "#sureness"), "are drawn") })
 			}
 			checkNames(t, s, screen)
 			checkTab(t, s, screen)
