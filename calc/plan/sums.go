@@ -21,14 +21,6 @@ func keep[R unit.Quantity](s *sums, f working.Figure[R], err error) working.Figu
 	return f
 }
 
-func do1[A, R unit.Quantity](s *sums, r working.Rule1[A, R], a working.Figure[A]) working.Figure[R] {
-	if s.err != nil {
-		return working.Figure[R]{}
-	}
-	f, err := r.Figure(a)
-	return keep(s, f, err)
-}
-
 func do2[A, B, R unit.Quantity](s *sums, r working.Rule2[A, B, R], a working.Figure[A], b working.Figure[B]) working.Figure[R] {
 	if s.err != nil {
 		return working.Figure[R]{}

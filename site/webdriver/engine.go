@@ -13,7 +13,7 @@ type Engine struct {
 	driver       string
 	browser      string
 	profile      string // the browser's folder; empty: a fresh one for each session
-	needsDisplay bool // its browser has no mode without a window
+	needsDisplay bool   // its browser has no mode without a window
 	chromium     bool
 }
 

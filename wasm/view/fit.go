@@ -141,14 +141,21 @@ func dayCurve(s page.State) html {
 
 func tickText(n float64) string { return unit.Number(n, 4) }
 
+// benchTable is the catalyst table of the card on the bench; a fixed ratio has
+// none, nor has a card whose table can't be read.
+func benchTable(b *plan.Bench) (cure.Table, bool) {
+	if b.Card == nil || b.IsRatio {
+		return cure.Table{}, false
+	}
+	table, err := plan.Table(b.Card)
+	return table, err == nil
+}
+
 // gelSection is the gel time over temperature, with today's point.
 func gelSection(s page.State) html {
 	b := &s.Bench
-	if b.Card == nil || b.IsRatio {
-		return nothing
-	}
-	table, err := plan.Table(b.Card)
-	if err != nil {
+	table, ok := benchTable(b)
+	if !ok {
 		return nothing
 	}
 	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
@@ -228,11 +235,8 @@ func remedies(s page.State) html {
 // shedCardSection is the card for the wall: doses by temperature and cup size.
 func shedCardSection(s page.State) html {
 	b := &s.Bench
-	if b.Card == nil || b.IsRatio {
-		return nothing
-	}
-	table, err := plan.Table(b.Card)
-	if err != nil {
+	table, ok := benchTable(b)
+	if !ok {
 		return nothing
 	}
 	if len(b.Reasons) > 0 || len(page.OpenCups(s.Doc(), page.Running)) > 0 { // no dose stands beside a reason against it, nor beside a running cup
