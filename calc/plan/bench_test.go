@@ -2,6 +2,7 @@ package plan_test
 
 import (
 	"errors"
+	"slices"
 	"strings"
 	"testing"
 
@@ -137,3 +138,17 @@ func TestACupTestAllowsAWorkingCup(t *testing.T) {
 
 // errorIs says if err is of the type that want points to.
 func errorIs(err error, want any) bool { return errors.As(err, want) }
+
+// With a typed sunrise at 2:00 the air falls to its 14 °C there, within the four
+// hours after midnight: an hour that ends so is no remedy, the card's least is
+// 15 °C. With the sun taken to rise at 6:00 the coldest would be missed.
+func TestACoolerHourKnowsTheTypedSunrise(t *testing.T) {
+	b := benchOf(t, plan.Now{Hour: 12 * unit.Hour, Date: "2026-06-01"}, morningWith(
+		"bench.now.product-temp = 31", "bench.now.surface-temp = 31", "day.today.low = 14", "day.today.high = 40",
+		"day.today.sunrise = 2:00", "day.today.read-temp = 31", "day.today.read-humidity = 40", "day.today.read-at = 12:00"))
+	at := slices.IndexFunc(b.Offers, func(o cure.Offer) bool { return o.Remedy == cure.EarlierHour })
+	require.GreaterOrEqual(t, at, 0, "%v %v", b.Reasons, b.Waiting)
+	var cold *cure.ColdEveningError
+	require.ErrorAs(t, b.Offers[at].Err, &cold)
+	assert.InDelta(t, 14, unit.InCelsius.From(float64(cold.Ahead)), 1e-9)
+}

@@ -37,6 +37,13 @@ type CardToday struct {
 // defaultSunrise is taken where none was typed.
 var defaultSunrise = working.Given(6*unit.Hour, "sunrise", unit.InHour, "not typed", source.Assumption)
 
+func (b *bencher) sunrise() working.Figure[unit.Time] {
+	if typed := b.plan.Job.Day.Sunrise; typed.Step != nil {
+		return typed
+	}
+	return defaultSunrise
+}
+
 // air reads the day, its curve and its working hours for the card.
 func (b *bencher) air() Air {
 	d := &b.plan.Job.Day
@@ -53,10 +60,7 @@ func (b *bencher) air() Air {
 	if len(out.Waiting) > 0 {
 		return out
 	}
-	sunrise := d.Sunrise
-	if sunrise.Step == nil {
-		sunrise = defaultSunrise
-	}
+	sunrise := b.sunrise()
 	at := b.now.Hour
 	if d.ReadAt.Step != nil {
 		at = d.ReadAt.Value
@@ -212,7 +216,7 @@ func (b *bencher) earlier(m *cure.Means) {
 			continue
 		}
 		f := working.Given(t, "air at that hour", unit.InCelsius, "today's curve", source.Assumption)
-		m.Earlier = cure.Shed{Product: f, Surface: f, ColdestAhead: coldestAhead(b.out.Air.Day, 6*unit.Hour, at, t)}
+		m.Earlier = cure.Shed{Product: f, Surface: f, ColdestAhead: coldestAhead(b.out.Air.Day, b.sunrise().Value, at, t)}
 		return
 	}
 }
