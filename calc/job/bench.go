@@ -39,7 +39,8 @@ var bench = &List{Key: "bench", Max: 1, Fields: []*Field{
 	temperature("surface-temp", "temperature of the surface"),
 	{Key: "method", Name: "method", Kind: Choice, Options: methodOptions()},
 	optional(quantity("film", "wet film of one coat", unit.Films, 10e-6, 20e-3)),
-	optional(quantity("thinner", "thinner, by mass of product", unit.Percents, 0, 0.5)),
+	optional(quantity("thinner", "thinner", unit.Percents, 0, 0.5)),
+	thinnerBy,
 	optional(quantity("pigment", "pigment paste, by mass of product", unit.Percents, 0, 0.2)),
 	{Key: "tool", Name: "catalyst is measured with", Kind: Choice, Options: []Option{{ByScale, "a scale"}, {BySyringe, "a syringe"}, {ByDrops, "drops that I counted"}}},
 	{Key: "scale-step", Name: "step of the scale", Kind: Quantity, Measure: unit.CupWeights, Min: 1e-6, Max: 0.02},
@@ -97,31 +98,32 @@ func methodOptions() []Option {
 
 // Bench is what stands on the bench, typed. Figures without a Step were not typed.
 type Bench struct {
-	Card       string
-	ForStep    bool
-	Step       string
-	Amount     working.Figure[unit.Mass]
-	Volume     working.Figure[unit.Volume] // where the amount was typed as one
-	Product    working.Figure[unit.Temperature]
-	Surface    working.Figure[unit.Temperature]
-	Method     *material.Method
-	Film       working.Figure[unit.WetFilm]
-	Thinner    working.Figure[unit.ByMass]
-	Pigment    working.Figure[unit.ByMass]
-	Tool       string
-	ToolStep   string // decimal text in g, mL or drops
-	Catalyst   string
-	Tin        string
-	Stretch    working.Figure[unit.Time]
-	Mixing     working.Figure[unit.Time]
-	ReadOn     string
-	ProductWas working.Figure[unit.Temperature]
-	SurfaceWas working.Figure[unit.Temperature]
-	Agency     string
-	Locker     working.Figure[unit.Volume]
-	Flow       [2]FlowReading
-	FlowWanted working.Figure[unit.Time]
-	FlowCup    string
+	Card          string
+	ForStep       bool
+	Step          string
+	Amount        working.Figure[unit.Mass]
+	Volume        working.Figure[unit.Volume] // where the amount was typed as one
+	Product       working.Figure[unit.Temperature]
+	Surface       working.Figure[unit.Temperature]
+	Method        *material.Method
+	Film          working.Figure[unit.WetFilm]
+	Thinner       working.Figure[unit.Share] // of product, by mass or by volume
+	ThinnerByMass bool
+	Pigment       working.Figure[unit.ByMass]
+	Tool          string
+	ToolStep      string // decimal text in g, mL or drops
+	Catalyst      string
+	Tin           string
+	Stretch       working.Figure[unit.Time]
+	Mixing        working.Figure[unit.Time]
+	ReadOn        string
+	ProductWas    working.Figure[unit.Temperature]
+	SurfaceWas    working.Figure[unit.Temperature]
+	Agency        string
+	Locker        working.Figure[unit.Volume]
+	Flow          [2]FlowReading
+	FlowWanted    working.Figure[unit.Time]
+	FlowCup       string
 }
 
 // FlowReading is one timed flow cup.

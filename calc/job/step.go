@@ -84,6 +84,8 @@ const (
 	PerVolume = "volume"
 )
 
+var thinnerBy = &Field{Key: "thinner-by", Name: "thinner is measured", Kind: Choice, Options: []Option{{PerMass, "by mass"}, {PerVolume, "by volume"}}}
+
 // StepFields is every field that a step of any kind can have.
 func stepFields() []*Field {
 	list := []*Field{
@@ -95,7 +97,7 @@ func stepFields() []*Field {
 		{Key: "film-for", Name: "film is meant for", Kind: Choice, Options: []Option{{ForAll, "all coats together"}, {ForEach, "each coat"}}},
 		{Key: "coats", Name: "coats", Kind: Whole, Min: 1, Max: 50, Optional: true},
 		optional(quantity("thinner", "thinner", unit.Percents, 0, 0.5)),
-		{Key: "thinner-by", Name: "thinner is measured", Kind: Choice, Options: []Option{{PerMass, "by mass"}, {PerVolume, "by volume"}}},
+		thinnerBy,
 		quantity("thickness", "mean thickness left", unit.Fills, 1e-4, 0.1),
 		optional(quantity("sanded-off", "share sanded off again", unit.Percents, 0, 0.9)),
 		quantity("taken", "film taken", unit.Films, 0, 5e-3),

@@ -152,3 +152,25 @@ func TestACoolerHourKnowsTheTypedSunrise(t *testing.T) {
 	require.ErrorAs(t, b.Offers[at].Err, &cold)
 	assert.InDelta(t, 14, unit.InCelsius.From(float64(cold.Ahead)), 1e-9)
 }
+
+// 5 % by mass of styrene at 0.906 kg/L in gel coat at 1.25 kg/L is 6.898 % by
+// volume. Source: exact, by the densities. Either way the cup holds the same; so
+// does one whose coat says it.
+func TestThinnerAtTheBenchByMassOrByVolume(t *testing.T) {
+	thinned := []string{"card.gelcoat.density = 1.25", "card.styrene.density = 0.906"}
+	cup := func(lines ...string) plan.Bench { return benchOf(t, tenOClock, morningWith(append(lines, thinned...)...)) }
+	byMass := cup("bench.now.thinner = 5 %")
+	require.True(t, byMass.HasDose, "%v", byMass.Reasons)
+	assert.InEpsilon(t, 0.05, float64(byMass.Mix.Thinner.Value/byMass.Mix.Product.Value), 1e-9)
+	byVolume := cup("bench.now.thinner = 6.898 %", "bench.now.thinner-by = volume")
+	require.True(t, byVolume.HasDose, "%v", byVolume.Reasons)
+	assert.InEpsilon(t, float64(byMass.Mix.Thinner.Value), float64(byVolume.Mix.Thinner.Value), 1e-4)
+	for _, lines := range [][]string{
+		{"bench.now.thinner = 7.3 %"}, {"bench.now.thinner = 10.1 %", "bench.now.thinner-by = volume"},
+	} {
+		b := cup(lines...)
+		assert.False(t, b.HasDose, lines)
+		var over *plan.ThinnerError
+		assert.ErrorAs(t, errors.Join(b.Reasons...), &over, lines)
+	}
+}

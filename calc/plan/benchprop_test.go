@@ -86,6 +86,7 @@ func (r *benches) likely() job.Document {
 	set("bench.now.drops", r.between(12, 45))
 	if r.IntN(3) == 0 {
 		set("bench.now.thinner", r.between(0, 6))
+		set("bench.now.thinner-by", r.pick(job.PerMass, job.PerVolume))
 	}
 	if r.IntN(3) == 0 {
 		set("bench.now.pigment", r.between(0, 9))

@@ -52,23 +52,33 @@ func (b *bencher) shares() shares {
 			b.refuse(&PigmentError{s.pigment.Value, card.PigmentMost.Value})
 		}
 	}
-	if b.typed.Thinner.Value > 0 {
-		s.thinner = b.typed.Thinner
-		m := maker{plan: *b.plan}
-		b.refuse(m.checkThinner(&job.Step{Thinner: as[unit.Share](s.thinner), ThinnerByMass: true}, card))
-	} else if step := b.step(); step != nil && step.Coat != nil && step.Job.Thinner.Value > 0 {
-		s.thinner = b.stepThinner(step)
+	if added := b.thinner(); added.Thinner.Value > 0 {
+		s.thinner = b.byMass(added)
 	}
 	return s
 }
 
-func (b *bencher) stepThinner(step *Step) working.Figure[unit.ByMass] {
-	if step.Job.ThinnerByMass {
-		return as[unit.ByMass](step.Job.Thinner)
+// thinner is what was typed at the bench, nought too, or else stands in the
+// step that the cup is for.
+func (b *bencher) thinner() *job.Step {
+	if step := b.step(); b.typed.Thinner.Step == nil && step != nil && step.Coat != nil {
+		return step.Job
 	}
-	thinner := b.plan.Job.CardByKey(b.out.Card.Thinner)
+	return &job.Step{Thinner: b.typed.Thinner, ThinnerByMass: b.typed.ThinnerByMass}
+}
+
+// byMass is thinner per mass of product, refused past the card's limit.
+func (b *bencher) byMass(added *job.Step) working.Figure[unit.ByMass] {
+	m, card := maker{plan: *b.plan}, b.out.Card
+	if err := m.checkThinner(added, card); err != nil {
+		b.refuse(err)
+		return noShare
+	}
+	if added.ThinnerByMass {
+		return as[unit.ByMass](added.Thinner)
+	}
 	var q sums
-	f := do3(&q, film.ThinnerByMass, as[unit.ByVolume](step.Job.Thinner), densityOf(b.out.Card), densityOf(thinner))
+	f := do3(&q, film.ThinnerByMass, as[unit.ByVolume](added.Thinner), densityOf(card), densityOf(b.plan.Job.CardByKey(card.Thinner)))
 	b.refuse(q.err)
 	return f
 }

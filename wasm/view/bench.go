@@ -29,7 +29,7 @@ func bench(s page.State) html {
 		catalystFields(s),
 		field(s, at("method")),
 		fieldWith(s, at("film"), fieldExtras{Default: benchFilm(s)}),
-		fieldWith(s, at("thinner"), fieldExtras{Default: "none", Hint: "Counted with wax solution against the card's limit."}),
+		fieldWith(s, at("thinner"), fieldExtras{Default: "none", Hint: "Counted with wax solution against the card's limit."}), field(s, at("thinner-by")),
 		fieldWith(s, at("pigment"), fieldExtras{Default: "none"}),
 		fieldWith(s, at("mixing"), fieldExtras{Default: "2"}), fieldWith(s, at("stretch"), fieldExtras{Default: "1"}),
 		fieldWith(s, at("tin"), fieldExtras{Hint: "A new tin, a new name: it wants its own cup test."}),
