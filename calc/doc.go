@@ -288,4 +288,5 @@
 //	m_b = m × k | common practice of the trade, test cups and what stays in the bottle | common practice | exact × 1
 //	V = n × w | common practice of the trade, cleaning solvent | common practice | exact × 1
 //	t = A × n ÷ v | elementary geometry, definition of speed | exact | exact × 1
+//	m_n = n × m | elementary geometry, equal cups | exact | exact × 1
 package calc

@@ -1,89 +1,164 @@
 package plan
 
 import (
+	"slices"
+
 	"shedreckoner/calc/air"
-	"shedreckoner/calc/film"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
 
-// Vapour is the styrene that a cup gives off, and the air that it asks for.
+// Vapour is the styrene that a cup, its coat and its day give off, and the air
+// that they ask for.
 type Vapour struct {
 	Known    bool
-	GivenOff working.Figure[unit.Mass]
+	GivenOff working.Figure[unit.Mass] // by this cup
+	Coat     working.Figure[unit.Mass] // by the cups of the coat still to come; Step nil: the cup isn't for a coat
 	Limit    air.Exposure
-	Air      working.Figure[unit.AirFlow]
-	IsBeyond bool // no open door can do it
+	Air      working.Figure[unit.AirFlow] // the coat, else the cup, leaving within an hour
+	IsBeyond bool                         // no open door can do it
 	Locker   working.Figure[unit.Share]
 	Danger   air.Danger // in the locker, where one was typed
+
+	Day    []GivenOff                   // by method: what went on today, and what is still to come
+	DayAir working.Figure[unit.AirFlow] // all of that spread over the hours that the limit is a mean of
 }
 
-// vapour works out what the cup gives off within the hour.
+// GivenOff is the styrene of cups put on in one way.
+type GivenOff struct {
+	Method *material.Method // nil: not known, taken as sprayed
+	Cups   int
+	Mass   working.Figure[unit.Mass]
+}
+
+var (
+	coatGivenOff = working.Of2("m_n = n × m", source.Geometry.At("equal cups"), source.Exact,
+		working.In("m_n", "styrene given off by the coat", unit.InGram, 0, 6e5),
+		[]working.Arg{working.In("n", "cups still to come", unit.InPure, 1, cure.MaxCups), working.In("m", "styrene given off by one cup", unit.InGram, 0, 6e5)},
+		func(n unit.Factor, m unit.Mass) unit.Mass { return unit.Mass(n) * m })
+
+	methodGivenOff = working.SumRule("styrene given off in one way", unit.InGram)
+	dayGivenOff    = working.SumRule("styrene given off today", unit.InGram)
+
+	limitIsOver = working.Given(8*unit.Hour, "hours that the limit is a mean of", unit.InHour, "the limit's own", source.Exact)
+)
+
+// vapour works out what the cup and its coat give off within the hour, and what
+// the day gives off by method.
 func (b *bencher) vapour() Vapour {
-	card := b.out.Card
-	if !card.Styrene.Known || card.Styrene.Value == 0 || b.out.Mix.Product.Step == nil || b.typed.Surface.Step == nil {
+	if !givesStyrene(b.out.Card) || b.out.Mix.Product.Step == nil || b.typed.Surface.Step == nil {
 		return Vapour{}
 	}
 	var q sums
-	added := unit.ByMass(0)
-	for _, m := range []working.Figure[unit.Mass]{b.out.Mix.Thinner, b.out.Mix.Wax} {
-		added += unit.ByMass(m.Value / b.out.Mix.Product.Value)
+	v := Vapour{Limit: b.limit()}
+	v.GivenOff = givenOff(&q, b.out.Card, b.out.Mix, b.out.Whole, b.method())
+	soon, cups := v.GivenOff, 1
+	if b.out.HasCups {
+		cups = b.cupsToCome()
+		n := working.Given(unit.Factor(cups), "cups of the coat still to come", unit.InPure, "the coat's cups without today's", source.Calculated)
+		v.Coat = do2(&q, coatGivenOff, n, v.GivenOff)
+		soon = v.Coat
 	}
-	h := do2(&q, air.ThinnedContent, onCard(card, card.Styrene, "styrene in the product", unit.InPercent),
-		working.Given(added, "thinner and wax solution by mass of product", unit.InPercent, "this cup", source.Calculated))
-	if q.err != nil {
-		return Vapour{}
-	}
-	e, err := air.Emission(h, b.method().IsSpray)
-	e = keep(&q, e, err)
-	v := Vapour{Limit: air.LowestExposure()}
-	for _, limit := range air.Exposures {
-		if limit.Agency == b.typed.Agency {
-			v.Limit = limit
-		}
-	}
-	v.GivenOff = do2(&q, air.GivenOff, e, b.out.Whole)
-	rate := do2(&q, air.Rate, v.GivenOff, air.LeavesWithin)
-	if q.err != nil {
-		return Vapour{}
-	}
-	flow, err := air.StyreneAir(rate, v.Limit.Limit(), b.typed.Surface, air.MixingFactor)
-	v.Air = keep(&q, flow, err)
-	v.Known, v.IsBeyond = q.err == nil, air.BeyondDoor(v.Air.Value)
+	v.Air = b.airFor(&q, soon, air.LeavesWithin, v.Limit)
+	v.Day = b.byMethod(&q, GivenOff{b.method(), cups, soon})
+	v.DayAir = b.airFor(&q, dayTotal(v.Day), limitIsOver, v.Limit)
+	v.Known, v.IsBeyond = q.err == nil, air.BeyondDoor(v.Air.Value) || air.BeyondDoor(v.DayAir.Value)
 	if b.typed.Locker.Step != nil && v.Known {
-		if share, err := air.InLocker(v.GivenOff, b.typed.Locker, b.typed.Surface); err == nil {
+		if share, err := air.InLocker(soon, b.typed.Locker, b.typed.Surface); err == nil {
 			v.Locker, v.Danger = share, air.DangerOf(share.Value)
 		}
 	}
 	return v
 }
 
-// Flow is thinner towards a flow time, by the builder's own two readings.
-type Flow struct {
-	Thinner   working.Figure[unit.ByVolume] // Step nil: not asked for, or refused
-	Err       error
-	Viscosity working.Figure[unit.KinematicViscosity] // at the wanted time, where the cup's range holds it
+func givesStyrene(c *job.Card) bool { return c.Styrene.Known && c.Styrene.Value > 0 }
+
+func (b *bencher) limit() air.Exposure {
+	for _, limit := range air.Exposures {
+		if limit.Agency == b.typed.Agency {
+			return limit
+		}
+	}
+	return air.LowestExposure()
 }
 
-func (b *bencher) flow() Flow {
-	t := b.typed
-	if t.Flow[0].Time.Step == nil || t.Flow[1].Time.Step == nil || t.FlowWanted.Step == nil {
-		return Flow{}
+// givenOff is what a cup of a card gives off; thinner and wax solution count as
+// styrene.
+func givenOff(q *sums, card *job.Card, m cure.Mix, whole working.Figure[unit.Mass], method *material.Method) working.Figure[unit.Mass] {
+	added := unit.ByMass(0)
+	if m.Product.Value > 0 {
+		added = unit.ByMass((m.Thinner.Value + m.Wax.Value) / m.Product.Value)
 	}
-	reading := func(r int) film.FlowReading {
-		thinner := t.Flow[r].Thinner
-		if thinner.Step == nil {
-			thinner = noThinner
+	h := do2(q, air.ThinnedContent, onCard(card, card.Styrene, "styrene in the product", unit.InPercent),
+		working.Given(added, "thinner and wax solution by mass of product", unit.InPercent, "this cup", source.Calculated))
+	if q.err != nil {
+		return working.Figure[unit.Mass]{}
+	}
+	e, err := air.Emission(h, method == nil || method.IsSpray)
+	return do2(q, air.GivenOff, keep(q, e, err), whole)
+}
+
+func (b *bencher) airFor(q *sums, mass working.Figure[unit.Mass], within working.Figure[unit.Time], limit air.Exposure) working.Figure[unit.AirFlow] {
+	rate := do2(q, air.Rate, mass, within)
+	if q.err != nil {
+		return working.Figure[unit.AirFlow]{}
+	}
+	flow, err := air.StyreneAir(rate, limit.Limit(), b.typed.Surface, air.MixingFactor)
+	return keep(q, flow, err)
+}
+
+// today are the logged cups whose catalyst went in today, of what gives styrene.
+func (b *bencher) today() []*job.Cup {
+	var list []*job.Cup
+	for i := range b.plan.Job.Cups {
+		c := &b.plan.Job.Cups[i]
+		card := b.plan.Job.CardByKey(c.Card)
+		if c.Day != "" && c.Day == b.now.Date && c.In != 0 && c.Mixed.Step != nil && card != nil && givesStyrene(card) {
+			list = append(list, c)
 		}
-		return film.FlowReading{Thinner: thinner, Time: t.Flow[r].Time, Temperature: t.Product.Value}
 	}
-	var f Flow
-	f.Thinner, f.Err = film.ThinnerForFlow(reading(0), reading(1), t.FlowWanted)
-	for _, cup := range film.FlowCups {
-		if unit.Typed(float64(cup.Orifice), unit.InMillimetre) == t.FlowCup {
-			f.Viscosity, _ = cup.Viscosity.Figure(t.FlowWanted)
+	return list
+}
+
+// cupsToCome is the coat's cups without those that went in today, this one at
+// least.
+func (b *bencher) cupsToCome() int {
+	n := int(b.out.Cups.Count.Value)
+	for _, c := range b.today() {
+		if c.Step == b.typed.Step {
+			n--
 		}
 	}
-	return f
+	return max(1, n)
+}
+
+// byMethod sums up what today's cups give off with those to come, these first.
+func (b *bencher) byMethod(q *sums, coming GivenOff) []GivenOff {
+	list := []GivenOff{coming}
+	parts := map[*material.Method][]working.Figure[unit.Mass]{coming.Method: {coming.Mass}}
+	for _, c := range b.today() {
+		method, _ := material.FindMethod(c.Method)
+		at := slices.IndexFunc(list, func(g GivenOff) bool { return g.Method == method })
+		if at < 0 {
+			list, at = append(list, GivenOff{Method: method}), len(list)
+		}
+		list[at].Cups++
+		parts[method] = append(parts[method], givenOff(q, b.plan.Job.CardByKey(c.Card), cure.Mix{Product: c.Product, Thinner: c.Thinner, Wax: c.Wax}, c.Mixed, method))
+	}
+	for i := range list {
+		list[i].Mass = working.Sum(methodGivenOff, parts[list[i].Method]...)
+	}
+	return list
+}
+
+func dayTotal(day []GivenOff) working.Figure[unit.Mass] {
+	var parts []working.Figure[unit.Mass]
+	for _, g := range day {
+		parts = append(parts, g.Mass)
+	}
+	return working.Sum(dayGivenOff, parts...)
 }

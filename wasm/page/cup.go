@@ -201,13 +201,34 @@ func takeTest(s State, m Message) (State, []Effect) {
 	if !isCup(d, m.Path) || d.Get(m.Path+".gel") == "" || len(d.Items("test")) >= job.ListAt("test").Max {
 		return s, nil
 	}
+	if s.isTaken(m.Path) {
+		s.Notice = "This cup is taken as a cup test already."
+		return s, nil
+	}
 	doc, test := d.Add("test")
-	for to, from := range map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "temp": "product-temp", "share": "share", "minutes": "gel"} {
+	for to, from := range ofTest {
 		doc = doc.Set(test+"."+to, d.Get(m.Path+"."+from))
 	}
 	s, effects := s.edit(doc, "")
 	s.Notice = "Taken as a cup test. The minutes of this card follow it from now on."
 	return s, effects
+}
+
+// ofTest is where a cup test's figures come from in the log's cup.
+var ofTest = map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "temp": "product-temp", "share": "share", "minutes": "gel"}
+
+// isTaken says if a cup stands among the cup tests as it is: twice would weigh
+// double.
+func (s State) isTaken(cup string) bool {
+	d := s.Doc()
+	return slices.ContainsFunc(d.Items("test"), func(id string) bool {
+		for to, from := range ofTest {
+			if d.Get("test."+id+"."+to) != d.Get(cup+"."+from) {
+				return false
+			}
+		}
+		return true
+	})
 }
 
 // Left is the seconds that a running cup has to the end of its usable time;

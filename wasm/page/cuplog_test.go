@@ -116,6 +116,9 @@ func TestAGelledCupMovesTheMinutes(t *testing.T) {
 	assert.Equal(t, cure.Scaled, s.Bench.Gel.Fit)
 	assert.NotEqual(t, before, s.Bench.Gel.Time.Mid.Value)
 	assert.Greater(t, float64(s.Bench.Hand.Largest.Value), 0.1, "a tested tin allows a working cup")
+	s, _ = sent(s, tenOClock+30*60, "take", "cup.1", "")
+	assert.Equal(t, []string{"1"}, s.Doc().Items("test"), "one cup is one test")
+	assert.Contains(t, s.Notice, "already")
 }
 
 func TestACupThatWontGoOffGetsNothingAdded(t *testing.T) {

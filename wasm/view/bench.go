@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strconv"
+
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -139,12 +141,13 @@ func vapourFigures(s page.State) html {
 	if !v.Known {
 		return el("p", a("class", "hint"), txt("Told once the cup and the surface's temperature are typed."))
 	}
-	verdict := "A caution, never a clearance: over a wet surface there is more than the shed's mean."
+	verdict := "Taken to leave within an hour. A caution, never a clearance: over a wet surface there is more than the shed's mean."
 	if v.IsBeyond {
 		verdict = "Air alone can't do it: no open door lets so much in. Wear a mask for organic vapours, and have others keep out."
 	}
 	parts := []html{
 		figure(s, "vapour.off", "This cup gives off", of(s, v.GivenOff, unit.CupWeights), v.GivenOff.Step),
+		coatVapour(s),
 		figure(s, "vapour.air", "Fresh air to stay under "+v.Limit.Agency, of(s, v.Air, unit.AirFlows), v.Air.Step),
 		el("p", a("class", "caution"), txt(verdict)),
 	}
@@ -152,7 +155,30 @@ func vapourFigures(s page.State) html {
 		parts = append(parts, figure(s, "vapour.locker", "Of the explosive limit, in the closed space", unit.Write(float64(v.Locker.Value), unit.InPercent, 3), v.Locker.Step),
 			el("p", a("class", "caution"), txt(dangerWords[v.Danger])))
 	}
-	return join(parts...)
+	return join(append(parts, dayVapour(s))...)
+}
+
+// coatVapour is all the cups of a coat, which leave within one hour.
+func coatVapour(s page.State) html {
+	coat := s.Bench.Vapour.Coat
+	if coat.Step == nil {
+		return nothing
+	}
+	return figure(s, "vapour.coat", "The cups of this coat still to come", of(s, coat, unit.CupWeights), coat.Step)
+}
+
+// dayVapour is what the day gives off by method, and the air for it.
+func dayVapour(s page.State) html {
+	v := &s.Bench.Vapour
+	parts := []html{el("h3", nil, txt("Today, with what is still to come"))}
+	for i, g := range v.Day {
+		name := "Way not known, taken as sprayed"
+		if g.Method != nil {
+			name = g.Method.Name
+		}
+		parts = append(parts, figure(s, "vapour.day."+strconv.Itoa(i), name+", "+counted(g.Cups, "cup", "cups"), of(s, g.Mass, unit.CupWeights), g.Mass.Step))
+	}
+	return join(append(parts, figure(s, "vapour.dayair", "Fresh air as a mean over 8 h, at the very least", of(s, v.DayAir, unit.AirFlows), v.DayAir.Step))...)
 }
 
 var dangerWords = map[air.Danger]string{
