@@ -88,6 +88,21 @@ func (d Day) Dew(at unit.Time) unit.Temperature { return cappedDew(d.dew.Value, 
 // Humidity is the relative humidity of the air at a time from midnight.
 func (d Day) Humidity(at unit.Time) unit.Share { return humidityAt(d.Dew(at), d.Air(at)) }
 
+// ahead is how long a film is watched for a cold evening.
+const ahead = 4 * unit.Hour
+
+// ColdestAhead is the coldest that the air, or a surface where it lies colder,
+// gets within 4 h of a time from midnight: at either end, or at a sunrise between.
+func (d Day) ColdestAhead(s Surface, at unit.Time) unit.Temperature {
+	coldest := min(d.Air(at), d.Air(at+ahead))
+	for _, dawn := range []unit.Time{d.sunrise.Value, d.sunrise.Value + unit.Day} {
+		if dawn > at && dawn < at+ahead {
+			coldest = min(coldest, d.low.Value)
+		}
+	}
+	return s.ColdSide(coldest)
+}
+
 // ReadingOff is how far the reading's temperature lies above the curve at its
 // hour. More than a few degrees: the low, the high or the hour is wrong.
 func (d Day) ReadingOff() unit.TemperatureDifference {

@@ -124,3 +124,26 @@ func TestADayRefusesWhatCannotBe(t *testing.T) {
 		}
 	}
 }
+
+// Nothing in the next four hours is colder than what is told, by night as by day,
+// for a surface that lies at the air's temperature, above or below it.
+func TestTheColdestAhead(t *testing.T) {
+	random := rand.New(rand.NewPCG(7, 8))
+	for range 30 {
+		d, at := randomDay(t, random), unit.Time(random.Float64())*unit.Day
+		offset, err := air.Measured(celsius(20+8*random.Float64()-4), celsius(20))
+		require.NoError(t, err)
+		s := air.Held(offset)
+		colder := min(0, float64(offset.Least.Value))
+		coldest := math.Inf(1)
+		for m := unit.Time(0); m <= 4*hour; m += hour / 60 {
+			coldest = min(coldest, float64(d.Air(at+m))+colder)
+		}
+		got := float64(d.ColdestAhead(s, at))
+		assert.LessOrEqual(t, got, coldest+1e-9)
+		assert.InDelta(t, coldest, got, 0.01, "the minutes miss the very dawn")
+	}
+	d := day(t, 10, 30, 6, read(30, 30, 15*hour))
+	assert.InDelta(t, 10, inCelsius(d.ColdestAhead(air.Surface{}, 4*hour)), 1e-9, "dawn lies between")
+	assert.Less(t, inCelsius(d.ColdestAhead(air.InTheOpen(air.White), 17*hour)), inCelsius(d.Air(21*hour)), "a clear sky cools a part below the air")
+}

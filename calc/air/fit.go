@@ -164,15 +164,6 @@ func (f Fit) Through(at unit.Time) []Finding {
 	return list
 }
 
-// ColdEvening finds if within the next 4 h the air, or the surface where it is
-// colder, falls under the card's least temperature; the sun's warmth doesn't count.
-func (f Fit) ColdEvening(at unit.Time) (Finding, bool) {
-	const ahead = 4 * unit.Hour
-	f.surface.Day.Least.Value = min(f.surface.Day.Least.Value, 0)
-	f.surface.Night.Least.Value = min(f.surface.Night.Least.Value, 0)
-	return f.first(TooCold, Interval{at, at + ahead})
-}
-
 // first finds when a condition is first missed in an interval, and its worst value there.
 func (f Fit) first(k Condition, within Interval) (Finding, bool) {
 	since, missed := within.From, within.From < within.To

@@ -101,30 +101,6 @@ func TestTheEveningCountsForTheDewPoint(t *testing.T) {
 	assert.Contains(t, conditions(open.Through(17*hour)), air.TooNearDew, "a clear sky takes the margin sooner")
 }
 
-func TestColdEvening(t *testing.T) {
-	d := day(t, 10, 30, 6, read(30, 30, 15*hour))
-	card := gelCoat
-	card.Least = celsius(20).Value
-	sun, err := air.Measured(celsius(38), celsius(28))
-	require.NoError(t, err)
-	for name, s := range map[string]air.Surface{"at the air": underRoof, "warmed": air.Held(sun)} {
-		f := fit(t, d, s, card)
-		_, cold := f.ColdEvening(18 * hour)
-		assert.False(t, cold, name)
-		found, cold := f.ColdEvening(19 * hour)
-		assert.True(t, cold, name)
-		assert.InDelta(t, 22.5, float64(found.At/hour), 1e-6, name)
-	}
-	long := day(t, 10, 30, 5, read(30, 30, 15*hour)) // sunset at 19:00
-	card.Least = celsius(28).Value                   // passed at 17:52
-	_, cold := fit(t, long, air.Held(sun), card).ColdEvening(14 * hour)
-	assert.True(t, cold, "the sun's warmth doesn't count by day either")
-	card.Least = celsius(20).Value
-	skyCold := fit(t, d, air.InTheOpen(air.White), card)
-	_, cold = skyCold.ColdEvening(17 * hour)
-	assert.True(t, cold, "the surface is colder than the air")
-}
-
 func TestLimitsThatCannotBeMetAreRefused(t *testing.T) {
 	for name, spoil := range map[string]func(*air.Limits){
 		"least over most":   func(l *air.Limits) { l.Least = l.Most + 1 },

@@ -109,6 +109,12 @@ func (s Surface) By(d Day, at unit.Time) Offset {
 	return s.Night
 }
 
+// ColdSide is the air's temperature, or the surface's where it lies colder; the
+// sun's warmth doesn't count.
+func (s Surface) ColdSide(air unit.Temperature) unit.Temperature {
+	return air + unit.Temperature(min(0, s.Day.Least.Value, s.Night.Least.Value))
+}
+
 // ByNight takes the sun's warmth off an offset: Δn = min(Δ, 0).
 // Range: −100 to 150 °C. Errors: *working.RangeError. Source: our own method, assumption.
 var ByNight = working.Of1("Δn = min(Δ, 0)", source.House.At("surface against air"), source.Assumption,

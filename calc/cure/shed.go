@@ -15,7 +15,7 @@ type Reading int
 const (
 	Surface    Reading = iota // of what is coated: the coldest it will be before the film gels
 	Product                   // in the tin
-	EveningAir                // the coldest air of the next four hours
+	EveningAir                // the coldest that air or part gets in the next four hours
 )
 
 // String names the reading.
@@ -70,13 +70,13 @@ func (e *TemperatureError) Error() string {
 	return fmt.Sprintf("cure: %s %s is outside %s to %s", e.Of, celsius(e.Value), celsius(e.Coldest), celsius(e.Warmest))
 }
 
-// ColdEveningError says that the air falls under the card's least temperature
+// ColdEveningError says that the air, or the part where it is colder, falls under the card's least temperature
 // before the film is safe.
 type ColdEveningError struct{ Ahead, Coldest unit.Temperature }
 
 // Error names both temperatures.
 func (e *ColdEveningError) Error() string {
-	return fmt.Sprintf("cure: the air falls to %s within four hours, under %s", celsius(e.Ahead), celsius(e.Coldest))
+	return fmt.Sprintf("cure: air or part falls to %s within four hours, under %s", celsius(e.Ahead), celsius(e.Coldest))
 }
 
 // ApartError says that product and surface differ too much.

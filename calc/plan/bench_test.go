@@ -95,6 +95,7 @@ func TestNoDose(t *testing.T) {
 		"apart":               {tenOClock, []string{"bench.now.surface-temp = 32", "bench.now.product-temp = 16"}, new(*cure.ApartError)},
 		"steep":               {tenOClock, []string{"bench.now.surface-temp = 16", "bench.now.product-temp = 29"}, new(*cure.SteepError)},
 		"cold evening":        {plan.Now{Hour: 22 * unit.Hour, Date: "2026-06-01"}, []string{"day.today.low = 8"}, new(*cure.ColdEveningError)},
+		"cold part, evening":  {plan.Now{Hour: 22 * unit.Hour, Date: "2026-06-01"}, []string{"bench.now.surface-temp = 20"}, new(*cure.ColdEveningError)},
 		"coarse scale":        {tenOClock, []string{"bench.now.scale-step = 1 g"}, new(*cure.NotWithThisToolError)},
 		"untested, too large": {tenOClock, []string{"bench.now.amount = 300 g"}, new(*cure.CupTooLargeError)},
 		"wrong peroxide":      {tenOClock, []string{"bench.now.catalyst = benzoyl-paste"}, new(*cure.PeroxideError)},

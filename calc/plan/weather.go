@@ -19,7 +19,7 @@ type Air struct {
 	Surface      air.Surface // how the part stands against it
 	DewPoint     working.Figure[unit.Temperature]
 	OverDew      working.Figure[unit.TemperatureDifference]
-	ColdestAhead unit.Temperature // coldest air of the next four hours; zero: not known
+	ColdestAhead unit.Temperature // coldest that air or part gets in the next four hours; zero: not known
 	Now          []air.Finding    // what speaks against coating now
 	Through      []air.Finding    // what speaks against it through the cure
 	Windows      []air.Window     // hours of today in which a coat can be laid
@@ -77,22 +77,8 @@ func (b *bencher) air() Air {
 		b.refuse(ErrOtherDay)
 	}
 	out.Known = true
-	out.ColdestAhead = coldestAhead(out.Day, sunrise.Value, b.now.Hour, d.ReadTemp.Value)
 	b.fit(&out)
 	return out
-}
-
-// coldestAhead is the coldest air of the next four hours: at their ends, or at
-// a sunrise between; the reading counts too, if it is colder than the curve.
-func coldestAhead(d air.Day, sunrise, now unit.Time, read unit.Temperature) unit.Temperature {
-	const ahead = 4 * unit.Hour
-	coldest := min(d.Air(now), d.Air(now+ahead), read)
-	for _, low := range []unit.Time{sunrise, sunrise + unit.Day} {
-		if low > now && low < now+ahead {
-			coldest = min(coldest, d.Air(low))
-		}
-	}
-	return coldest
 }
 
 // surface is how the part stands against the air: by the infrared reading, or
@@ -138,6 +124,7 @@ func (b *bencher) fit(out *Air) {
 		return
 	}
 	out.Surface = surface
+	out.ColdestAhead = min(out.Day.ColdestAhead(surface, b.now.Hour), surface.ColdSide(b.plan.Job.Day.ReadTemp.Value))
 	fit, err := air.NewFit(out.Day, surface, limitsOf(b.out.Card))
 	if err != nil {
 		out.Err = err
@@ -216,7 +203,7 @@ func (b *bencher) earlier(m *cure.Means) {
 			continue
 		}
 		f := working.Given(t, "air at that hour", unit.InCelsius, "today's curve", source.Assumption)
-		m.Earlier = cure.Shed{Product: f, Surface: f, ColdestAhead: coldestAhead(b.out.Air.Day, b.sunrise().Value, at, t)}
+		m.Earlier = cure.Shed{Product: f, Surface: f, ColdestAhead: b.out.Air.Day.ColdestAhead(air.Surface{}, at)}
 		return
 	}
 }

@@ -53,7 +53,7 @@ func (w words) temperatures(err error) string {
 		if evening.Ahead == 0 {
 			return "The next four hours aren't known. Type today's air first."
 		}
-		return "The air falls to " + w.temp(evening.Ahead) + " within four hours, under the " + w.temp(evening.Coldest) + " that the cure needs. Start earlier, or keep the shed warm through the night."
+		return "The air, or the part where it is colder, falls to " + w.temp(evening.Ahead) + " within four hours, under the " + w.temp(evening.Coldest) + " that the cure needs. Start earlier, or keep the shed warm through the night."
 	case errors.As(err, &apart):
 		return "Product and surface differ by more than 15 °C: neither tells how it will gel. Bring the product to the surface's temperature."
 	case errors.As(err, &steep):
