@@ -104,10 +104,14 @@ func (d Day) ColdestAhead(s Surface, at unit.Time) unit.Temperature {
 }
 
 // ReadingOff is how far the reading's temperature lies above the curve at its
-// hour. More than a few degrees: the low, the high or the hour is wrong.
+// hour. Past MostOff the low, the high or the hour is wrong.
 func (d Day) ReadingOff() unit.TemperatureDifference {
 	return unit.TemperatureDifference(d.reading.Temperature.Value - d.Air(d.reading.At))
 }
+
+// MostOff is how far a reading may lie from the curve unasked, either way.
+// Source: our own assumption.
+const MostOff unit.TemperatureDifference = 4
 
 // Weather is the air at one time, with its working.
 type Weather struct {

@@ -82,7 +82,7 @@ func weighed(s State, m Message) (State, []Effect) {
 	if b.HasDose {
 		put("share", unit.Typed(float64(b.Dose.OfWhole.Value), unit.InPercent)+" %")
 	}
-	for key, from := range map[string]string{"surface-temp": job.BenchPath + ".surface-temp", "product-temp": job.BenchPath + ".product-temp", "humidity": job.DayPath + ".read-humidity", "method": job.BenchPath + ".method"} {
+	for key, from := range map[string]string{"surface-temp": job.BenchPath + ".surface-temp", "product-temp": job.BenchPath + ".product-temp", "humidity": job.DayPath + ".read-humidity"} {
 		put(key, s.Doc().Get(from))
 	}
 	doc = s.takenDown(doc, path)

@@ -151,3 +151,25 @@ func TestUndoKeepsEveryLoggedCup(t *testing.T) {
 		}
 	}
 }
+
+// A reading far from the curve of low and high is asked about: one of them, or the hour, is wrong.
+func TestAReadingOffTheDaysCurveIsAsked(t *testing.T) {
+	s, _ := page.Start(nil, moment(tenOClock))
+	s = warm(t, s, tenOClock)
+	assert.NotContains(t, shownText(s, "cup"), "from the curve between")
+	s, _ = sent(s, tenOClock, "set", "day.today.high", "50")
+	s, _ = sent(s, tenOClock, "set", "day.today.low", "40")
+	assert.Contains(t, shownText(s, "cup"), "from the curve between")
+}
+
+// What went on today stays in the air's sum by method, beside the next cup.
+func TestTheDaysVapourStandsByMethod(t *testing.T) {
+	s := inUse(t, tenOClock)
+	s, _ = sent(s, tenOClock+60, "end", "cup.1", "spread")
+	s, _ = sent(s, tenOClock+60, "set", "bench.now.method", "gravity-gun")
+	text := region(t, shownText(s, "cup"), "vapourfigures")
+	require.Len(t, s.Bench.Vapour.Day, 2)
+	for _, way := range s.Bench.Vapour.Day {
+		assert.Contains(t, text, way.Method.Name+", 1 cup")
+	}
+}

@@ -31,6 +31,9 @@ func (s State) takenDown(doc job.Document, cup string) job.Document {
 	}
 	put("air-temp", s.withUnit(job.DayPath+".read-temp"))
 	put("sun", strings.TrimSpace(doc.Get(job.DayPath+".sun")+" "+doc.Get(job.DayPath+".colour")))
+	if method := s.Fresh.Job.Bench.Method; method != nil {
+		put("method", method.Key)
+	}
 	if step, _ := s.Fresh.StepAt(doc.Get(cup + ".step")); step != nil && step.Job.Method != nil {
 		put("method", step.Job.Method.Key)
 	}

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -28,7 +29,17 @@ func fitSection(s page.State) html {
 		el("div", a("class", "figures"),
 			figure(s, "dew", "Dew point", dew, out.DewPoint.Step),
 			figure(s, "overdew", "Surface over the dew point", of(s, out.OverDew, unit.Differences), out.OverDew.Step)),
-		dayCurve(s), hoursOfToday(s), cardsToday(s))
+		readingOff(s), dayCurve(s), hoursOfToday(s), cardsToday(s))
+}
+
+// readingOff asks about a reading that the day's curve doesn't bear out.
+func readingOff(s page.State) html {
+	off := s.Bench.Air.Day.ReadingOff()
+	if off >= -air.MostOff && off <= air.MostOff {
+		return nothing
+	}
+	text := unit.Write(math.Abs(float64(off)), s.Fresh.Job.Units.Scale(unit.Differences), 2)
+	return el("p", a("class", "ask"), txt("The air that was read lies "+text+" from the curve between the day's low and high. Look at all three, and at the hour."))
 }
 
 func verdict(s page.State) html {
