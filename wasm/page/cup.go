@@ -59,7 +59,7 @@ func hasOpenCup(d job.Document) bool {
 
 // weighed starts a cup: what is on the bench is taken down as it was weighed.
 func weighed(s State, m Message) (State, []Effect) {
-	b := &s.Bench
+	b := s.Bench()
 	if !b.HasDose && !b.HasParts || len(OpenCups(s.Doc(), Weighed)) > 0 {
 		return s, nil
 	}
@@ -131,8 +131,8 @@ func catalystIn(s State, m Message) (State, []Effect) {
 	}
 	doc := s.Doc().Set(m.Path+".in", strconv.FormatInt(s.Now.Unix, 10))
 	doc = s.catalystDown(doc, m.Path)
-	if s.Bench.HasDose {
-		doc = doc.Set(m.Path+".dose", s.Bench.Dose.Grams.String()+" ("+s.Bench.Dose.Millilitres.String()+")")
+	if s.Bench().HasDose {
+		doc = doc.Set(m.Path+".dose", s.Bench().Dose.Grams.String()+" ("+s.Bench().Dose.Millilitres.String()+")")
 	}
 	if s.IsOpen(NextCup) {
 		s, _ = open(s, Message{Path: NextCup}) // shut: the next dose waits until it is asked for
@@ -145,7 +145,7 @@ func catalystIn(s State, m Message) (State, []Effect) {
 // mayDose says if the bench still stands as it stood when the cup was weighed:
 // then its dose may be shown, and no other time.
 func (s State) mayDose(cup string) bool {
-	b := &s.Bench
+	b := s.Bench()
 	d := s.Doc()
 	return s.Elsewhere == "" && (b.HasDose || b.HasParts) && CupPhase(d, cup) == Weighed && b.Card.Key == d.Get(cup+".card") &&
 		unit.Typed(float64(b.Whole.Value), unit.InGram)+" g" == d.Get(cup+".mixed")
@@ -157,7 +157,7 @@ func (s State) DoseFor() (cup string, may bool) {
 	if open := OpenCups(s.Doc(), Weighed); len(open) > 0 {
 		return open[0], s.mayDose(open[0])
 	}
-	return "", s.Bench.HasDose || s.Bench.HasParts
+	return "", s.Bench().HasDose || s.Bench().HasParts
 }
 
 // How a cup can end, by the message's text.

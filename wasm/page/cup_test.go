@@ -57,7 +57,7 @@ func inUse(t testing.TB, at int64) page.State {
 	t.Helper()
 	s, _ := page.Start(nil, moment(at))
 	s = warm(t, s, at)
-	require.True(t, s.Bench.HasDose, "%v %v", s.Bench.Reasons, s.Bench.Waiting)
+	require.True(t, s.Bench().HasDose, "%v %v", s.Bench().Reasons, s.Bench().Waiting)
 	s, _ = sent(s, at, "weighed", "", "")
 	s, _ = sent(s, at, "in", "cup.1", "")
 	require.Equal(t, page.Running, page.CupPhase(s.Doc(), "cup.1"))
@@ -294,7 +294,7 @@ func (b *bench) checkAlarms(m page.Message, effects []page.Effect) {
 // checkCups holds every cup that has its catalyst against going back, and
 // whatever dose may be shown against what it rests on.
 func (b *bench) checkCups(m page.Message) {
-	d, out := b.s.Doc(), &b.s.Bench
+	d, out := b.s.Doc(), b.s.Bench()
 	for id, in := range b.in {
 		if id.inDemo == b.s.InDemo && d.Get(id.path+".weighed") == id.weighed {
 			require.NotEqual(b.t, page.Weighed, page.CupPhase(d, id.path), "%s is before its catalyst again after %+v", id.path, m)

@@ -31,12 +31,12 @@ func region(t *testing.T, text, id string) string {
 func TestYesterdaysReadingsGiveNoDose(t *testing.T) {
 	s, _ := page.Start(nil, moment(tenOClock))
 	s = warm(t, s, tenOClock)
-	require.True(t, s.Bench.HasDose)
+	require.True(t, s.Bench().HasDose)
 	require.True(t, showsDose(shownText(s, "cup")))
 
 	next, _ := sent(s, tenOClock+day, "tick", "", "")
-	assert.False(t, next.Bench.HasDose, "the page was open all night")
-	assert.Contains(t, next.Bench.Reasons, plan.ErrOtherDay)
+	assert.False(t, next.Bench().HasDose, "the page was open all night")
+	assert.Contains(t, next.Bench().Reasons, plan.ErrOtherDay)
 	assert.False(t, showsDose(shownText(next, "cup")))
 	weighed, _ := sent(s, tenOClock+day, "weighed", "", "")
 	assert.Empty(t, weighed.Doc().Items("cup"), "nothing is weighed by a dose that is a day old")
@@ -45,30 +45,30 @@ func TestYesterdaysReadingsGiveNoDose(t *testing.T) {
 	assert.Empty(t, next.Doc().Get("bench.now.surface-temp"), "a new day's reading doesn't make yesterday's beside it new")
 	next, _ = sent(next, tenOClock+day, "set", "day.today.low", "17")
 	assert.Empty(t, next.Doc().Get("day.today.read-humidity"))
-	assert.False(t, next.Bench.HasDose)
+	assert.False(t, next.Bench().HasDose)
 	for _, l := range warmBench[3:9] {
 		next, _ = sent(next, tenOClock+day, "set", l.Path, l.Text)
 	}
-	assert.True(t, next.Bench.HasDose, "all read again: %v", next.Bench.Reasons)
+	assert.True(t, next.Bench().HasDose, "all read again: %v", next.Bench().Reasons)
 
 	back, _ := sent(next, tenOClock+day, "undo", "", "")
 	for range 10 {
 		back, _ = sent(back, tenOClock+day, "undo", "", "")
 	}
 	assert.Equal(t, "24", back.Doc().Get("bench.now.surface-temp"), "undo brings back what was put away")
-	assert.False(t, back.Bench.HasDose, "but not as of today")
+	assert.False(t, back.Bench().HasDose, "but not as of today")
 }
 
 func TestColdEveningComesWithoutATouch(t *testing.T) {
 	s, _ := page.Start(nil, moment(tenOClock))
 	s = warm(t, s, tenOClock)
 	s, _ = sent(s, tenOClock, "set", "day.today.low", "12")
-	require.True(t, s.Bench.HasDose, "%v", s.Bench.Reasons)
+	require.True(t, s.Bench().HasDose, "%v", s.Bench().Reasons)
 	s, _ = sent(s, tenOClock+13*3600, "tick", "", "")
-	assert.False(t, s.Bench.HasDose)
+	assert.False(t, s.Bench().HasDose)
 	var evening *cure.ColdEveningError
-	require.Len(t, s.Bench.Reasons, 1)
-	assert.ErrorAs(t, s.Bench.Reasons[0], &evening)
+	require.Len(t, s.Bench().Reasons, 1)
+	assert.ErrorAs(t, s.Bench().Reasons[0], &evening)
 }
 
 // No dose stands on a page that refuses one: not as a figure, nor in a reason, a remedy or on the shed card.
@@ -98,24 +98,24 @@ func TestAJumpOfTemperatureIsAsked(t *testing.T) {
 	s, _ = sent(s, tenOClock+60, "end", "cup.1", "spread")
 	s, _ = sent(s, tenOClock+60, "set", "bench.now.surface-temp", "7")
 	assert.Contains(t, shownText(s, "cup"), "at the last cup it was 24\u00a0°C. A slip, or real?")
-	assert.Contains(t, s.Bench.Reasons, plan.ErrJump)
+	assert.Contains(t, s.Bench().Reasons, plan.ErrJump)
 	s, _ = sent(s, tenOClock+60, "real", "bench.now.surface-temp", "7")
-	assert.NotContains(t, s.Bench.Reasons, plan.ErrJump)
+	assert.NotContains(t, s.Bench().Reasons, plan.ErrJump)
 }
 
 func TestAGelledCupMovesTheMinutes(t *testing.T) {
 	s := inUse(t, tenOClock)
-	before := s.Bench.Gel.Time.Mid.Value
-	assert.InDelta(t, 100, unit.InGram.From(float64(s.Bench.Hand.Largest.Value)), 1e-9, "nobody has timed this tin")
+	before := s.Bench().Gel.Time.Mid.Value
+	assert.InDelta(t, 100, unit.InGram.From(float64(s.Bench().Hand.Largest.Value)), 1e-9, "nobody has timed this tin")
 	s, _ = sent(s, tenOClock+30*60, "end", "cup.1", "gelled")
 	assert.Equal(t, "30 min", s.Doc().Get("cup.1.gel"))
 	s, _ = sent(s, tenOClock+30*60, "take", "cup.1", "")
 	require.Equal(t, []string{"1"}, s.Doc().Items("test"))
 	assert.Equal(t, "30 min", s.Doc().Get("test.1.minutes"))
 	assert.Equal(t, "100 g", s.Doc().Get("test.1.mass"))
-	assert.Equal(t, cure.Scaled, s.Bench.Gel.Fit)
-	assert.NotEqual(t, before, s.Bench.Gel.Time.Mid.Value)
-	assert.Greater(t, float64(s.Bench.Hand.Largest.Value), 0.1, "a tested tin allows a working cup")
+	assert.Equal(t, cure.Scaled, s.Bench().Gel.Fit)
+	assert.NotEqual(t, before, s.Bench().Gel.Time.Mid.Value)
+	assert.Greater(t, float64(s.Bench().Hand.Largest.Value), 0.1, "a tested tin allows a working cup")
 	s, _ = sent(s, tenOClock+30*60, "take", "cup.1", "")
 	assert.Equal(t, []string{"1"}, s.Doc().Items("test"), "one cup is one test")
 	assert.Contains(t, s.Notice, "already")
@@ -168,8 +168,8 @@ func TestTheDaysVapourStandsByMethod(t *testing.T) {
 	s, _ = sent(s, tenOClock+60, "end", "cup.1", "spread")
 	s, _ = sent(s, tenOClock+60, "set", "bench.now.method", "gravity-gun")
 	text := region(t, shownText(s, "cup"), "vapourfigures")
-	require.Len(t, s.Bench.Vapour.Day, 2)
-	for _, way := range s.Bench.Vapour.Day {
+	require.Len(t, s.Bench().Vapour.Day, 2)
+	for _, way := range s.Bench().Vapour.Day {
 		assert.Contains(t, text, way.Method.Name+", 1 cup")
 	}
 }

@@ -60,7 +60,7 @@ func TestNoCupInAFullJob(t *testing.T) {
 	for spare, fits := range map[int]bool{2_000: false, 20_000: true} {
 		full := docOf(s).Set("name", strings.Repeat("x", left-spare))
 		s, _ := page.Start(map[string]string{page.Prefix + "job.a": job.Save(full, 1)}, moment(tenOClock))
-		require.True(t, s.Bench.HasDose)
+		require.True(t, s.Bench().HasDose)
 		s, effects := sent(s, tenOClock, "weighed", "", "")
 		assert.Equal(t, fits, len(page.OpenCups(s.Doc(), page.Weighed)) == 1)
 		assert.Equal(t, !fits, strings.Contains(s.Notice, "log is full"), s.Notice)

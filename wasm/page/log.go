@@ -16,7 +16,7 @@ func gramText(m unit.Mass) string { return unit.Typed(float64(m), unit.InGram) +
 
 // takenDown writes into a new cup what the log needs of it later on.
 func (s State) takenDown(doc job.Document, cup string) job.Document {
-	b := &s.Bench
+	b := s.Bench()
 	put := func(key, text string) { doc = doc.Set(cup+"."+key, text) }
 	mass := func(key string, m unit.Mass) {
 		if m > 0 {
@@ -45,14 +45,14 @@ func (s State) takenDown(doc job.Document, cup string) job.Document {
 func (s State) withUnit(path string) string {
 	text := s.Doc().Get(path)
 	if f := job.FieldAt(path); f != nil && f.Measure != nil && text != "" && unit.IsBare(text) {
-		return text + " " + job.ReadUnits(s.Doc()).Scale(f.Measure).Symbol
+		return text + " " + s.Fresh.Job.Units.Scale(f.Measure).Symbol
 	}
 	return text
 }
 
 // catalystDown writes which catalyst went in, and how much of it.
 func (s State) catalystDown(doc job.Document, cup string) job.Document {
-	b := &s.Bench
+	b := s.Bench()
 	if !b.HasDose {
 		return doc
 	}

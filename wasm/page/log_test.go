@@ -23,7 +23,7 @@ func loggedDemo(t testing.TB) page.State {
 	for _, l := range []job.Line{{Path: "bench.now.card", Text: "gelcoat"}, {Path: "card.gelcoat.stock", Text: "4 kg"}} {
 		s, _ = sent(s, tenOClock, "set", l.Path, l.Text)
 	}
-	require.True(t, s.Bench.HasDose, "%v %v", s.Bench.Reasons, s.Bench.Waiting)
+	require.True(t, s.Bench().HasDose, "%v %v", s.Bench().Reasons, s.Bench().Waiting)
 	s, _ = sent(s, tenOClock, "weighed", "", "")
 	s, _ = sent(s, tenOClock+60, "in", "cup.1", "")
 	s, _ = sent(s, tenOClock+400, "end", "cup.1", "spread")

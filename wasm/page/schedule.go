@@ -11,7 +11,7 @@ import (
 
 // Schedule puts what is left to do on a calendar, every day like today.
 func (s State) Schedule() plan.Schedule {
-	return plan.MakeSchedule(&s.Plan, &s.Bench.Air, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date}, float64(s.Now.Unix))
+	return plan.MakeSchedule(&s.Plan, &s.Bench().Air, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date}, float64(s.Now.Unix))
 }
 
 // DayWords names a day so many days from today: "Tomorrow, 29 May".

@@ -38,7 +38,7 @@ func (s State) doseText() string {
 	if !may || cup == "" && len(OpenCups(s.Doc(), Running)) > 0 && !s.IsOpen(NextCup) {
 		return ""
 	}
-	b := &s.Bench
+	b := s.Bench()
 	if b.HasDose {
 		return "Catalyst " + b.Dose.Grams.String() + ", " + b.Dose.Millilitres.String() + "."
 	}

@@ -40,10 +40,10 @@ type State struct {
 	Sure    Sureness // of the plan's order
 	Working bool     // a slice of work was asked for and hasn't come yet
 
-	Bench  plan.Bench     // the next cup, by what is typed and the clock
-	Now    Moment         // of the latest message
-	Minute int64          // since 1970, for which the bench was planned
-	Warned map[string]int // by running cup and its start: how far it has warned
+	bench  func() *plan.Bench // the next cup, by what is typed and the clock
+	Now    Moment             // of the latest message
+	Minute int64              // since 1970, for which the bench is planned
+	Warned map[string]int     // by running cup and its start: how far it has warned
 
 	Spoken string   // the dose that was read out last, or is to be
 	Notice string   // one thing to tell, until the next message
@@ -76,6 +76,10 @@ func (s *State) Slot() *Slot {
 // Doc gives the document that is shown. (By a pointer: a state is thousands of
 // bytes, and the views ask hundreds of times.)
 func (s *State) Doc() job.Document { return s.Slot().Doc }
+
+// Bench gives the next cup. It is planned when it is first looked at, which most
+// screens never do.
+func (s *State) Bench() *plan.Bench { return s.bench() }
 
 // IsOpen says if the item is the open one of its list.
 func (s *State) IsOpen(item string) bool {

@@ -59,7 +59,7 @@ func stepOf(f *job.Field, scale *unit.Scale) (decimal.Decimal, bool) {
 // figure is guessed for it: the cursor goes there instead.
 func step(s State, m Message) (State, []Effect) {
 	f := job.FieldAt(m.Path)
-	units := job.ReadUnits(s.Doc())
+	units := s.Fresh.Job.Units
 	if f == nil || !HasSteps(m.Path, f, units) {
 		return s, nil
 	}

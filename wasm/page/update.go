@@ -2,6 +2,7 @@ package page
 
 import (
 	"maps"
+	"sync"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
@@ -297,11 +298,15 @@ func (s State) planned() State {
 	return s
 }
 
-// benched plans the next cup anew. It takes what is typed now, never an older
-// plan: a dose must not rest on what was replaced.
+// benched has the next cup planned anew. It takes what is typed now, never an
+// older plan: a dose must not rest on what was replaced.
 func (s State) benched() State {
 	s.Minute = s.Now.minute()
-	s.Bench = plan.MakeBench(&s.Fresh, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date})
+	typed, now := s.Fresh, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date}
+	s.bench = sync.OnceValue(func() *plan.Bench {
+		b := plan.MakeBench(&typed, now)
+		return &b
+	})
 	return s
 }
 

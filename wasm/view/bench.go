@@ -79,7 +79,7 @@ func stepOptions(s page.State) []job.Option {
 
 // catalystFields is the peroxide and the tool; a fixed ratio has neither.
 func catalystFields(s page.State) html {
-	if s.Bench.IsRatio {
+	if s.Bench().IsRatio {
 		return nothing
 	}
 	at := job.BenchPath
@@ -105,10 +105,10 @@ func catalystOptions(s page.State) []job.Option {
 }
 
 func firstCatalyst(s page.State) string {
-	if s.Bench.Card == nil {
+	if s.Bench().Card == nil {
 		return ""
 	}
-	if c := s.Fresh.Job.CardByKey(s.Bench.Card.Hardener); c != nil {
+	if c := s.Fresh.Job.CardByKey(s.Bench().Card.Hardener); c != nil {
 		return c.Name
 	}
 	return ""
@@ -137,7 +137,7 @@ func vapourSection(s page.State) html {
 }
 
 func vapourFigures(s page.State) html {
-	v := &s.Bench.Vapour
+	v := &s.Bench().Vapour
 	if !v.Known {
 		return el("p", a("class", "hint"), txt("Told once the cup and the surface's temperature are typed."))
 	}
@@ -160,7 +160,7 @@ func vapourFigures(s page.State) html {
 
 // coatVapour is all the cups of a coat, which leave within one hour.
 func coatVapour(s page.State) html {
-	coat := s.Bench.Vapour.Coat
+	coat := s.Bench().Vapour.Coat
 	if coat.Step == nil {
 		return nothing
 	}
@@ -169,7 +169,7 @@ func coatVapour(s page.State) html {
 
 // dayVapour is what the day gives off by method, and the air for it.
 func dayVapour(s page.State) html {
-	v := &s.Bench.Vapour
+	v := &s.Bench().Vapour
 	parts := []html{el("h3", nil, txt("Today, with what is still to come"))}
 	for i, g := range v.Day {
 		name := "Way not known, taken as sprayed"
@@ -197,7 +197,7 @@ func flowSection(s page.State) html {
 }
 
 func flowFigures(s page.State) html {
-	f := &s.Bench.Flow
+	f := &s.Bench().Flow
 	parts := []html{}
 	if f.Err != nil {
 		parts = append(parts, el("p", a("class", "bad"), txt(page.DoseSentence(f.Err, s.Fresh.Job.Units))))

@@ -70,7 +70,7 @@ func cardForm(s page.State, c *job.Card) html {
 // cardField shows what ships as a hint in the empty field, with its usual
 // range and mark below.
 func cardField(s page.State, c *job.Card, f *material.Field, shipped *material.Card) html {
-	v, scale := f.Of(shipped), job.ReadUnits(s.Doc()).Scale(f.Measure)
+	v, scale := f.Of(shipped), s.Fresh.Job.Units.Scale(f.Measure)
 	extra := fieldExtras{}
 	if v.Known {
 		extra.Default = unit.Number(scale.From(v.Value), 4)
@@ -130,7 +130,7 @@ func doseTable(s page.State, c *job.Card) html {
 		return nothing
 	}
 	list := c.Path + ".dose"
-	scale := job.ReadUnits(s.Doc()).Scale(unit.Temperatures)
+	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
 	var shipped []html
 	for _, r := range c.DoseTable {
 		shipped = append(shipped, el("li", nil, txt(unit.Write(float64(r.Surface), scale, 3)+": "+unit.Write(float64(r.Catalyst), unit.InPercent, 3)+" by mass")))

@@ -39,7 +39,7 @@ func answer(s page.State) html {
 	if len(page.OpenCups(s.Doc(), page.Running)) > 0 && !s.IsOpen(page.NextCup) {
 		return el("p", nil, action("open", page.NextCup, "", "Plan another cup", "quiet")) // no dose beside a cup that had its own
 	}
-	b := &s.Bench
+	b := s.Bench()
 	parts := []html{el("h2", nil, txt("Next cup: "+b.Card.Name)), doseFigures(s), toWeigh(s), cautions(s)}
 	parts = append(parts, action("weighed", "", "", "Resin weighed", "main"))
 	return join(parts...)
@@ -48,7 +48,7 @@ func answer(s page.State) html {
 // doseFigures is the catalyst, or the parts of a fixed ratio, in large figures,
 // and what the cup is good for.
 func doseFigures(s page.State) html {
-	b := &s.Bench
+	b := s.Bench()
 	parts := []html{}
 	if b.HasDose {
 		parts = append(parts,
@@ -74,7 +74,7 @@ func ratioPart(s page.State, name string, p cure.Amount) html {
 
 // goodFor is the minutes and the area of the cup.
 func goodFor(s page.State) html {
-	b := &s.Bench
+	b := s.Bench()
 	if !b.HasHand {
 		return nothing
 	}
@@ -99,7 +99,7 @@ func minutes(t unit.Time) string { return unit.Write(float64(t), unit.InMinute, 
 
 // testCupSteps tells how a cup test is made, where one is needed.
 func testCupSteps(s page.State) html {
-	if b := s.Bench.Hand.Bound; b != cure.Untested && b != cure.TooShort {
+	if b := s.Bench().Hand.Bound; b != cure.Untested && b != cure.TooShort {
 		return nothing
 	}
 	var steps []html
@@ -113,7 +113,7 @@ func testCupSteps(s page.State) html {
 }
 
 func cupsOfDay(s page.State) html {
-	b := &s.Bench
+	b := s.Bench()
 	if !b.HasCups {
 		return nothing
 	}
@@ -125,7 +125,7 @@ func cupsOfDay(s page.State) html {
 
 // toWeigh is what goes into the cup before the catalyst.
 func toWeigh(s page.State) html {
-	m := s.Bench.Mix
+	m := s.Bench().Mix
 	line := func(id, name string, f working.Figure[unit.Mass]) html {
 		if f.Step == nil {
 			return nothing
@@ -133,12 +133,12 @@ func toWeigh(s page.State) html {
 		return figure(s, "weigh."+id, name, of(s, f, unit.CupWeights), f.Step)
 	}
 	name := "Product"
-	if s.Bench.Card != nil {
-		name = s.Bench.Card.Name
+	if s.Bench().Card != nil {
+		name = s.Bench().Card.Name
 	}
 	return el("div", a("class", "figures weigh"), el("h3", nil, txt("Weigh out first")),
 		line("product", name, m.Product), line("thinner", "Styrene", m.Thinner), line("wax", "Wax solution", m.Wax),
-		line("pigment", "Pigment paste", m.Pigment), line("whole", "All in the cup", s.Bench.Whole))
+		line("pigment", "Pigment paste", m.Pigment), line("whole", "All in the cup", s.Bench().Whole))
 }
 
 // weighedCup is the one place and time at which a cup's dose is given.
@@ -156,7 +156,7 @@ func weighedCup(s page.State, cup string, may bool) html {
 
 // noDose is where the dose would stand, and why it doesn't.
 func noDose(s page.State) html {
-	b := &s.Bench
+	b := s.Bench()
 	if len(b.Reasons) == 0 {
 		return join(el("h2", nil, txt("No dose yet")), stillWaiting(s), goodForOnly(s))
 	}
@@ -166,7 +166,7 @@ func noDose(s page.State) html {
 // goodForOnly is the minutes of a test cup, where a smaller cup is all that it takes: whatever else speaks against
 // a dose speaks against a test cup too.
 func goodForOnly(s page.State) html {
-	if !s.Bench.HasHand || !s.Bench.Hand.IsTestOnly || slices.ContainsFunc(s.Bench.Reasons, isMoreThanSize) {
+	if !s.Bench().HasHand || !s.Bench().Hand.IsTestOnly || slices.ContainsFunc(s.Bench().Reasons, isMoreThanSize) {
 		return nothing
 	}
 	return el("div", a("class", "figures"), goodFor(s))
@@ -180,7 +180,7 @@ func isMoreThanSize(err error) bool {
 func reasons(s page.State) html {
 	var lines []html
 	seen := map[string]bool{}
-	for _, err := range s.Bench.Reasons {
+	for _, err := range s.Bench().Reasons {
 		text := page.DoseSentence(err, s.Fresh.Job.Units)
 		if !seen[text] {
 			seen[text] = true
@@ -192,7 +192,7 @@ func reasons(s page.State) html {
 
 func stillWaiting(s page.State) html {
 	var lines []html
-	for _, path := range s.Bench.Waiting {
+	for _, path := range s.Bench().Waiting {
 		if f := job.FieldAt(path); f != nil {
 			lines = append(lines, el("li", nil, txt(capital(f.Name))))
 		}
@@ -203,16 +203,16 @@ func stillWaiting(s page.State) html {
 // cautions stand where the hand is about to act.
 func cautions(s page.State) html {
 	lines := []string{"Goggles and gloves on, eyewash in reach.", "Warm to the hand: spread it now or put it outside, on something that can't burn."}
-	if s.Bench.IsRatio {
+	if s.Bench().IsRatio {
 		lines[0] = "Gloves and goggles on. Two-pack isocyanate is never sprayed without an air-fed mask; with asthma, don't."
 	}
-	if t := s.Bench.Hand; s.Bench.HasHand && t.Largest.Value > 0 && s.Fresh.Job.Bench.Surface.Value >= unit.Of[unit.Temperature](30, unit.InCelsius) {
+	if t := s.Bench().Hand; s.Bench().HasHand && t.Largest.Value > 0 && s.Fresh.Job.Bench.Surface.Value >= unit.Of[unit.Temperature](30, unit.InCelsius) {
 		lines = append(lines, "From 30 °C styrene gives a vapour that burns: no flame, no spark, no unvented heater.")
 	}
-	if s.Bench.HasDose && s.Bench.Dose.Share.Value > 0.02 {
+	if s.Bench().HasDose && s.Bench().Dose.Share.Value > 0.02 {
 		lines = append(lines, "Over 2 % by mass: near the top of what is advised.")
 	}
-	if !s.Bench.Tested {
+	if !s.Bench().Tested {
 		lines = append(lines, "An estimate: a test cup first. The maker's sheet stands above it.")
 	}
 	var items []html

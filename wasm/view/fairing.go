@@ -88,7 +88,7 @@ func badCells(err error) map[int]bool {
 
 // saidOfRow is what is wrong with a row, or what it still waits for.
 func saidOfRow(s page.State, row string) html {
-	units := job.ReadUnits(s.Doc())
+	units := s.Fresh.Job.Units
 	if err := s.Fresh.RefusedAt(row); err != nil {
 		return el("p", a("class", "bad"), txt(page.Sentence(err, nil, units)))
 	}

@@ -28,7 +28,7 @@ func fieldWith(s page.State, path string, extra fieldExtras) html {
 	if extra.Label != "" {
 		label = extra.Label
 	}
-	id, say, units := "f-"+path, "say-"+path, job.ReadUnits(s.Doc())
+	id, say, units := "f-"+path, "say-"+path, s.Fresh.Job.Units
 	name := []html{txt(capital(label))}
 	if extra.Letter != "" {
 		name = append(name, el("b", a("class", "letter"), txt(extra.Letter)))
@@ -128,7 +128,7 @@ func stepper(units job.Units, path, label string, f *job.Field) html {
 // said is what stands below a control: why its text is refused, or a question
 // about it.
 func said(s page.State, path string, f *job.Field) html {
-	units := job.ReadUnits(s.Doc())
+	units := s.Fresh.Job.Units
 	if err := s.Fresh.RefusedAt(path); err != nil {
 		return el("p", a("class", "bad"), txt(page.Sentence(err, f, units)))
 	}

@@ -18,7 +18,7 @@ import (
 // fitSection says if it is fit to coat: now, through the cure, and in which
 // hours of today.
 func fitSection(s page.State) html {
-	out := &s.Bench.Air
+	out := &s.Bench().Air
 	head := el("h2", nil, txt("Fit to coat"))
 	if !out.Known {
 		return join(head, el("p", a("class", "hint"), txt("Told once today's air is typed: temperature and humidity now, lowest and highest of the day.")))
@@ -34,7 +34,7 @@ func fitSection(s page.State) html {
 
 // readingOff asks about a reading that the day's curve doesn't bear out.
 func readingOff(s page.State) html {
-	off := s.Bench.Air.Day.ReadingOff()
+	off := s.Bench().Air.Day.ReadingOff()
 	if off >= -air.MostOff && off <= air.MostOff {
 		return nothing
 	}
@@ -43,7 +43,7 @@ func readingOff(s page.State) html {
 }
 
 func verdict(s page.State) html {
-	out := &s.Bench.Air
+	out := &s.Bench().Air
 	units := s.Fresh.Job.Units
 	if len(out.Now)+len(out.Through) == 0 {
 		return el("p", a("class", "good"), txt("Nothing speaks against it now, nor through the cure by today's curve."))
@@ -71,15 +71,15 @@ func hour(t unit.Time) string {
 }
 
 func hoursOfToday(s page.State) html {
-	out := &s.Bench.Air
-	lines := []html{el("p", nil, txt("Hours of today for "+s.Bench.Card.Name+": "+hours(out.Windows)+"."))}
+	out := &s.Bench().Air
+	lines := []html{el("p", nil, txt("Hours of today for "+s.Bench().Card.Name+": "+hours(out.Windows)+"."))}
 	for _, w := range out.Windows {
-		latest, ok := w.LatestStart(s.Bench.Usable.Value)
-		if ok && latest > w.From && s.Bench.HasHand {
+		latest, ok := w.LatestStart(s.Bench().Usable.Value)
+		if ok && latest > w.From && s.Bench().HasHand {
 			lines = append(lines, el("p", a("class", "hint"), txt("Latest start "+hour(latest)+", stop at "+hour(w.To)+".")))
 		}
 	}
-	if !s.Bench.IsRatio {
+	if !s.Bench().IsRatio {
 		var spans []string
 		for _, i := range out.DoseHours {
 			spans = append(spans, hour(i.From)+" to "+hour(i.To))
@@ -106,7 +106,7 @@ func hours(windows []air.Window) string {
 
 func cardsToday(s page.State) html {
 	var lines []html
-	for _, c := range s.Bench.Air.Cards {
+	for _, c := range s.Bench().Air.Cards {
 		text := hours(c.Windows)
 		if c.Err != nil {
 			text = page.DoseSentence(c.Err, s.Fresh.Job.Units)
@@ -118,7 +118,7 @@ func cardsToday(s page.State) html {
 
 // dayCurve is today's air and dew point with the hours that are fit to work in.
 func dayCurve(s page.State) html {
-	out := &s.Bench.Air
+	out := &s.Bench().Air
 	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
 	var airLine, dewLine []draw.Point
 	low, high := out.Day.Dew(0), out.Day.Air(0)
@@ -135,7 +135,7 @@ func dayCurve(s page.State) html {
 	}
 	var latest *draw.Moment
 	for _, w := range out.Windows {
-		if at, ok := w.LatestStart(s.Bench.Usable.Value); ok && at > w.From && s.Bench.HasHand {
+		if at, ok := w.LatestStart(s.Bench().Usable.Value); ok && at > w.From && s.Bench().HasHand {
 			latest = &draw.Moment{At: float64(at / unit.Hour), Text: "latest start " + hour(at)}
 		}
 	}
@@ -164,7 +164,7 @@ func benchTable(b *plan.Bench) (cure.Table, bool) {
 
 // gelSection is the gel time over temperature, with today's point.
 func gelSection(s page.State) html {
-	b := &s.Bench
+	b := s.Bench()
 	table, ok := benchTable(b)
 	if !ok {
 		return nothing
@@ -202,9 +202,9 @@ func gelCurve(s page.State, scale *unit.Scale, line []draw.Point, band []draw.Sp
 		X:     draw.Axis{Label: "surface, " + scale.Symbol, Ticks: draw.NiceTicks(line[0].X, line[len(line)-1].X, 5, tickText)},
 		Y:     draw.Axis{Label: "min", Ticks: draw.NiceTicks(0, most, 5, tickText)},
 		Line:  line, Band: band, LineName: "middle", BandName: "early to late",
-		Shaded: []draw.Interval{{From: scale.From(float64(s.Bench.Card.SurfaceLeast.Value)), To: scale.From(float64(s.Bench.Card.SurfaceMost.Value))}}, ShadedName: "the card's range",
+		Shaded: []draw.Interval{{From: scale.From(float64(s.Bench().Card.SurfaceLeast.Value)), To: scale.From(float64(s.Bench().Card.SurfaceMost.Value))}}, ShadedName: "the card's range",
 	}
-	if h := &s.Bench.Hand; s.Bench.HasHand {
+	if h := &s.Bench().Hand; s.Bench().HasHand {
 		mid := h.Film.Mid.Value
 		plot.Mark = &draw.Mark{Point: draw.Point{X: scale.From(float64(s.Fresh.Job.Bench.Surface.Value)), Y: unit.InMinute.From(float64(mid))}, Text: "now " + minutes(mid)}
 	}
@@ -221,11 +221,11 @@ func fitWords(b *plan.Bench) html {
 
 // remedies sets side by side what can be done about heat and cold.
 func remedies(s page.State) html {
-	if len(s.Bench.Offers) == 0 {
+	if len(s.Bench().Offers) == 0 {
 		return nothing
 	}
 	var rows []html
-	for _, o := range s.Bench.Offers {
+	for _, o := range s.Bench().Offers {
 		gain := "depends on the maker's sheet"
 		switch {
 		case o.Err != nil:
@@ -245,7 +245,7 @@ func remedies(s page.State) html {
 
 // shedCardSection is the card for the wall: doses by temperature and cup size.
 func shedCardSection(s page.State) html {
-	b := &s.Bench
+	b := s.Bench()
 	table, ok := benchTable(b)
 	if !ok {
 		return nothing
@@ -281,7 +281,7 @@ func shedCardSection(s page.State) html {
 
 func shedLimits(s page.State, table cure.Table) string {
 	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
-	c := s.Bench.Card
+	c := s.Bench().Card
 	return "Surface and product " + unit.Write(float64(c.SurfaceLeast.Value), scale, 3) + " to " + unit.Write(float64(c.SurfaceMost.Value), scale, 3) +
 		". At least " + unit.Write(float64(c.Floor.Value), unit.InPercent, 3) + " by mass of all that cures, at most " + unit.Write(float64(c.Ceiling.Value), unit.InPercent, 3) +
 		" by mass of the product. " + strconv.Itoa(len(table.Rows())) + " rows, straight lines between them."

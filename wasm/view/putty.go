@@ -83,7 +83,7 @@ func puttyParts(s page.State, path string) html {
 }
 
 func puttyField(s page.State, row, key string, kind *material.PuttyPart) html {
-	scale := job.ReadUnits(s.Doc()).Scale(unit.Densities)
+	scale := s.Fresh.Job.Units.Scale(unit.Densities)
 	switch key {
 	case "true":
 		return fieldWith(s, row+".true", fieldExtras{Default: unit.Number(scale.From(float64(kind.True.Value)), 3)})

@@ -31,8 +31,8 @@ func calendar(s page.State) html {
 	if len(plan.Waiting) > 0 {
 		return hint("Told once today's air is typed on Cup: low, high, a reading of temperature and humidity.")
 	}
-	if s.Bench.Air.Err != nil {
-		return el("p", a("class", "bad"), txt(page.StopSentence(s.Bench.Air.Err)))
+	if s.Bench().Air.Err != nil {
+		return el("p", a("class", "bad"), txt(page.StopSentence(s.Bench().Air.Err)))
 	}
 	var parts []html
 	for _, day := range plan.Days() {

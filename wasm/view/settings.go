@@ -1,7 +1,6 @@
 package view
 
 import (
-	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 )
@@ -30,7 +29,7 @@ func settings(s page.State) html {
 }
 
 func unitChoices(s page.State) html {
-	units := job.ReadUnits(s.Doc())
+	units := s.Fresh.Job.Units
 	var rows []html
 	for _, m := range unit.Chosen {
 		var buttons []html
