@@ -276,6 +276,7 @@
 //	N = n × r | our own method, what is left to do | calculated | exact × 1
 //	U = max(0, m − L) | our own method, what leaves the cup | calculated | exact × 2
 //	N = n × c ÷ w | our own method, film as read with a comb | assumption | exact × 1
+//	n = A × w | our own method, what leaves the cup | calculated | exact × 1
 //	mean of the combs read on these surfaces | common practice of the trade, reading a wet-film comb | common practice | no check from outside
 //	k = 2 ^ ((20 − T) ÷ 10) | common practice of the trade, times double at 10 °C | common practice | exact × 2
 //	k = 0.6 ^ ((T − 20) ÷ 10) | common practice of the trade, 0.6 of the time at 30 °C | common practice | exact × 2

@@ -28,7 +28,7 @@ var Faults = []Option{
 
 // cups is the cups that were weighed: running, or in the log. What was taken
 // down is read as it was then; the builder types what was left over, the
-// minutes to the gel, a fault and a note.
+// minutes to the gel, how far it went, a fault and a note.
 var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
 	{Key: "card", Name: "material", Kind: Words},
 	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
@@ -47,6 +47,7 @@ var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
 	optional(temperature("surface-temp", "temperature of the surface")),
 	optional(temperature("air-temp", "temperature of the air")),
 	optional(quantity("humidity", "humidity of the air", unit.Percents, 0, 1)),
+	optional(quantity("per-area", "mix for an area, as planned", unit.AreaWeights, 0, 1000)),
 	{Key: "sun", Name: "the part stood", Kind: Words, Optional: true},
 	{Key: "day", Name: "day", Kind: Words, Optional: true},
 	{Key: "weighed", Name: "weighed at", Kind: Moment, Max: 1e11, Optional: true},
@@ -57,6 +58,7 @@ var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
 	{Key: "end", Name: "how it ended", Kind: Words, Optional: true},
 	optional(quantity("gel", "minutes until it gelled, timed", unit.Minutes, 0, 24*3600)),
 	optional(quantity("left", "left over in cup and tool, weighed", unit.CupWeights, 0, 21)),
+	optional(quantity("covered", "area that it covered, measured", unit.Areas, 1e-4, 1000)),
 	{Key: "fault", Name: "what went wrong", Kind: Choice, Options: Faults, Optional: true},
 	{Key: "note", Name: "note", Kind: Words, Optional: true},
 }}
@@ -91,6 +93,8 @@ type Cup struct {
 	Left                                   working.Figure[unit.Mass]
 	Share                                  working.Figure[unit.ByMass]
 	Film                                   working.Figure[unit.WetFilm]
+	PerArea                                working.Figure[unit.MassPerArea]
+	Covered                                working.Figure[unit.Area]
 	ProductTemp, SurfaceTemp, AirTemp      working.Figure[unit.Temperature]
 	Humidity                               working.Figure[unit.Share]
 	Usable, Early, Gel                     working.Figure[unit.Time]
@@ -137,6 +141,8 @@ func (r *reader) cup(taken *reader, path string) Cup {
 		Left:        typed[unit.Mass](r, at, "left"),
 		Share:       typed[unit.ByMass](taken, at, "share"),
 		Film:        typed[unit.WetFilm](taken, at, "film"),
+		PerArea:     typed[unit.MassPerArea](taken, at, "per-area"),
+		Covered:     typed[unit.Area](r, at, "covered"),
 		ProductTemp: typed[unit.Temperature](taken, at, "product-temp"), SurfaceTemp: typed[unit.Temperature](taken, at, "surface-temp"),
 		AirTemp: typed[unit.Temperature](taken, at, "air-temp"), Humidity: typed[unit.Share](taken, at, "humidity"),
 		Usable: typed[unit.Time](taken, at, "usable"), Early: typed[unit.Time](taken, at, "early"), Gel: typed[unit.Time](r, at, "gel"),
@@ -159,7 +165,7 @@ func (r *reader) finished(taken *reader, path string) Finished {
 }
 
 // typedInLog is what the builder types in the log, and may still be wrong.
-var typedInLog = []string{"left", "gel", "used", "temp", "fault", "note"}
+var typedInLog = []string{"left", "gel", "covered", "used", "temp", "fault", "note"}
 
 // LogProblems lists what can't be read of that which the page took down itself:
 // figures below nothing, moments before 1970.

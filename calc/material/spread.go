@@ -22,6 +22,9 @@ var (
 	// finished piece of work to the next, by one hand.
 	SurfaceSD = exactly[unit.Factor](0.20, x)
 
+	// CupSD is the same from one cup to the next.
+	CupSD = exactly[unit.Factor](0.35, x)
+
 	// LossFiller is the spread of the logarithm of what filler takes.
 	LossFiller = exactly[unit.Factor](0.25, x)
 

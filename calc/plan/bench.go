@@ -36,7 +36,8 @@ type Bench struct {
 	Whole   working.Figure[unit.Mass] // all in the cup but the catalyst
 	Hand    cure.Hand
 	HasHand bool
-	Usable  working.Figure[unit.Time] // from catalyst in: mixing and spreading
+	Usable  working.Figure[unit.Time]        // from catalyst in: mixing and spreading
+	PerArea working.Figure[unit.MassPerArea] // of mix that leaves the cup
 	Covers  working.Figure[unit.Area]
 	Film    working.Figure[unit.WetFilm]
 	Cups    cure.Cups // for a whole coat, where HasCups
@@ -278,8 +279,8 @@ func (b *bencher) covers() {
 	}
 	var q sums
 	perArea, err := b.work.PerArea()
-	perArea = keep(&q, perArea, err)
-	b.out.Covers = do3(&q, coverRule, b.out.Whole, b.work.Leftover, perArea)
+	b.out.PerArea = keep(&q, perArea, err)
+	b.out.Covers = do3(&q, coverRule, b.out.Whole, b.work.Leftover, b.out.PerArea)
 }
 
 var coverRule = working.Of3("A = max(0, m − L) ÷ w", source.House.At("what leaves the cup"), source.Calculated,

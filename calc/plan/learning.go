@@ -27,9 +27,11 @@ type Lesson struct {
 	Log    []LessonEntry
 }
 
-// LessonEntry is one finished piece of work in a lesson.
+// LessonEntry is one finished piece of work in a lesson, or one cup whose area
+// was measured.
 type LessonEntry struct {
 	Path          string
+	SD            working.Figure[unit.Factor] // from one such entry to the next
 	Used, Planned working.Figure[unit.Mass]
 	Film          unit.Mass // of the planned, what the film alone takes
 	Ratio         unit.Factor
@@ -49,6 +51,16 @@ var (
 	gForKg   = &Slip{"g typed as kg", 1e-3}
 	kgForG   = &Slip{"kg typed as g", 1000}
 
+	coveredBand = &Band{"used ÷ planned", unit.InPure, 0.5, 2, nil}
+
+	plannedForArea = working.Of2("n = A × w", source.House.At("what leaves the cup"), source.Calculated,
+		working.In("n", "planned for the area", unit.InKilogram, 0, 1e6),
+		[]working.Arg{
+			working.In("A", "area that the cup covered", unit.InSquareMetre, 1e-4, 1000),
+			working.In("w", "mix for the area, frozen when it was weighed", unit.InKilogramPerSquareMetre, 1e-3, 1000),
+		},
+		func(a unit.Area, w unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(w)) })
+
 	plannedByComb = working.Of3("N = n × c ÷ w", source.House.At("film as read with a comb"), source.Assumption,
 		working.In("N", "planned for the film that was read", unit.InKilogram, 0, 1e7),
 		[]working.Arg{
@@ -62,7 +74,8 @@ var (
 		working.Arg{Symbol: "c", Meaning: "wet film of one coat", Scale: unit.InMicrometre})
 )
 
-// lessons learns from the finished work, by method and material.
+// lessons learns from the finished work, by method and material, and from the
+// cups of unfinished work whose area was measured.
 func (m *maker) lessons() {
 	for i := range m.plan.Job.Finished {
 		f := &m.plan.Job.Finished[i]
@@ -70,6 +83,18 @@ func (m *maker) lessons() {
 		if card := m.plan.Job.CardByKey(f.Card); known && card != nil {
 			l := m.lesson(method, card)
 			l.Log = append(l.Log, m.entry(f))
+		}
+	}
+	for i := range m.plan.Job.Cups {
+		c := &m.plan.Job.Cups[i]
+		method, known := material.FindMethod(c.Method)
+		card := m.plan.Job.CardByKey(c.Card)
+		if card != nil && canFill(card) {
+			method, known = knife, true
+		}
+		if known && card != nil && c.Covered.Step != nil && !m.log.claimed[c.Path] {
+			l := m.lesson(method, card)
+			l.Log = append(l.Log, m.cupEntry(c, method))
 		}
 	}
 	for _, taken := range m.plan.Job.Learnt { // taken over, though its entries may be gone
@@ -105,16 +130,18 @@ func (l *Lesson) prior() order.Belief {
 func (l *Lesson) learn() {
 	before := l.prior()
 	spread := working.Given(unit.Factor(before.SD), "usual spread of the logarithm, s0", unit.InPure, l.Method.Name, source.Assumption)
-	between := working.Given(material.SurfaceSD.Value, "spread from one work to the next, σ", unit.InPure, "", material.SurfaceSD.Mark)
 	l.Before = working.Given(before.Factor(), "used ÷ planned", unit.InPure, "before anything is logged", source.Assumption)
 	var entries []order.Entry
-	from := []*working.Step{spread.Step, between.Step}
+	from := []*working.Step{spread.Step}
 	for i := range l.Log {
 		e := &l.Log[i]
 		if e.Err != nil {
 			continue
 		}
-		entries = append(entries, order.Entry{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: true, SD: float64(material.SurfaceSD.Value)})
+		entries = append(entries, order.Entry{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: true, SD: float64(e.SD.Value)})
+		if !slices.Contains(from, e.SD.Step) {
+			from = append(from, e.SD.Step)
+		}
 		from = append(from, e.Used.Step, e.Planned.Step)
 	}
 	belief, err := order.Learn(before, entries)
@@ -140,22 +167,63 @@ func (l *Lesson) Text() string { return job.LearntText(l.Belief.Mean, l.Belief.S
 
 // entry reads one finished piece of work, and says why it doesn't count.
 func (m *maker) entry(f *job.Finished) LessonEntry {
-	e := LessonEntry{Path: f.Path, Planned: f.Planned, Film: f.Film.Value}
-	if e.Used, e.Err = m.usedOn(f); e.Err != nil {
-		return e
-	}
-	if f.Planned.Value <= 0 {
-		e.Err = ErrNoPlanned
-		return e
-	}
-	hasComb := m.byComb(f, &e)
-	e.Ratio = unit.Factor(e.Used.Value / e.Planned.Value)
-	m.ask(f.Path+".used", usedBand, float64(e.Ratio))
-	_, e.Err = order.Learn(order.Belief{SD: 1}, []order.Entry{{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: hasComb, SD: 1}})
-	if e.Err == nil && m.plan.AskAt(f.Path+".used") != nil {
-		e.Err = ErrUnlikely
+	e := LessonEntry{Path: f.Path, SD: betweenWorks, Planned: f.Planned, Film: f.Film.Value}
+	if e.Used, e.Err = m.usedOn(f); e.Err == nil {
+		m.compare(&e, coating{f.Step, f.Surfaces, f.Each}, f.Path+".used", usedBand)
 	}
 	return e
+}
+
+// cupEntry reads one cup: what left it, against what its area was to take.
+func (m *maker) cupEntry(c *job.Cup, method *material.Method) LessonEntry {
+	e := LessonEntry{Path: c.Path, SD: betweenCups}
+	used, known := m.log.putOn[c.Path]
+	switch {
+	case !known && c.In == 0:
+		e.Err = ErrNoUse
+	case !known:
+		e.Err = ErrLeftOpen
+	case c.PerArea.Value <= 0:
+		e.Err = ErrNoPlanned
+	}
+	if e.Err != nil {
+		return e
+	}
+	e.Used = used
+	if e.Planned, e.Err = plannedForArea.Figure(c.Covered, c.PerArea); e.Err == nil {
+		e.Film = e.Planned.Value * unit.Mass(1-method.Loss.Value)
+		m.compare(&e, coating{c.Step, nil, c.Film}, c.Path+".covered", coveredBand)
+	}
+	return e
+}
+
+// Spreads of the logarithm of used ÷ planned.
+var (
+	betweenWorks = working.Given(material.SurfaceSD.Value, "spread from one work to the next, σ", unit.InPure, "", material.SurfaceSD.Mark)
+	betweenCups  = working.Given(material.CupSD.Value, "spread from one cup to the next, σ", unit.InPure, "", material.CupSD.Mark)
+)
+
+// coating is where an entry was put on: what combs were read on.
+type coating struct {
+	step     string
+	surfaces []string
+	each     working.Figure[unit.WetFilm]
+}
+
+// compare holds what was used against what was planned, and says why it doesn't
+// count. A figure typed at a path is asked about where they lie far apart.
+func (m *maker) compare(e *LessonEntry, c coating, path string, band *Band) {
+	if e.Planned.Value <= 0 {
+		e.Err = ErrNoPlanned
+		return
+	}
+	hasComb := m.byComb(c, e)
+	e.Ratio = unit.Factor(e.Used.Value / e.Planned.Value)
+	m.ask(path, band, float64(e.Ratio))
+	_, e.Err = order.Learn(order.Belief{SD: 1}, []order.Entry{{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: hasComb, SD: 1}})
+	if e.Err == nil && m.plan.AskAt(path) != nil {
+		e.Err = ErrUnlikely
+	}
 }
 
 // usedOn is what was put on: as typed, or by the cups that went on.
@@ -183,15 +251,15 @@ func (m *maker) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
 
 // byComb plans an entry again for the film that a comb has shown on its
 // surfaces, and says if there was one.
-func (m *maker) byComb(f *job.Finished, e *LessonEntry) bool {
-	step := m.jobStep(f.Step)
-	if step == nil || f.Each.Value <= 0 {
+func (m *maker) byComb(on coating, e *LessonEntry) bool {
+	step := m.jobStep(on.step)
+	if step == nil || on.each.Value <= 0 {
 		return false
 	}
 	var sum unit.WetFilm
 	var from []*working.Step
 	for _, c := range step.Combs {
-		if c.Surface != "" && !slices.Contains(f.Surfaces, c.Surface) || c.FirstDry.Step == nil || c.FirstDry.Value <= c.LastWet.Value {
+		if c.Surface != "" && !slices.Contains(on.surfaces, c.Surface) || c.FirstDry.Step == nil || c.FirstDry.Value <= c.LastWet.Value {
 			continue
 		}
 		if mid, err := film.CombMid.Figure(c.LastWet, c.FirstDry); err == nil {
@@ -203,9 +271,9 @@ func (m *maker) byComb(f *job.Finished, e *LessonEntry) bool {
 		return false
 	}
 	read := working.By(combMean, sum/unit.WetFilm(len(from)), from...)
-	planned, err := plannedByComb.Figure(f.Planned, read, f.Each)
+	planned, err := plannedByComb.Figure(e.Planned, read, on.each)
 	if err == nil {
-		e.Film *= unit.Mass(read.Value / f.Each.Value)
+		e.Film *= unit.Mass(read.Value / on.each.Value)
 		e.Planned = planned
 	}
 	return err == nil

@@ -232,6 +232,53 @@ func TestEntriesThatDontCount(t *testing.T) {
 	assert.Error(t, tooMuch.RefusedAt("cup.1.left"), "more left over than was mixed")
 }
 
+// One cup of 500 g with 95 g left over, on 0.7 m² that were to take 500 g/m²:
+// 405 ÷ 350, x = ln 1.157143 = 0.145954. From one cup to the next σ = 0.35:
+// v = 1 ÷ (1 ÷ 0.0225 + 1 ÷ 0.1225) = 0.0190086, m = v × x ÷ 0.1225 = 0.0226480.
+func TestOneCupTeaches(t *testing.T) {
+	d := doc(t, rolled, "cup = 1\ncup.1.card = flowcoat\ncup.1.method = nap-roller\ncup.1.mixed = 500 g\ncup.1.in = 100\ncup.1.ended = 400\ncup.1.end = spread\ncup.1.left = 95 g",
+		"cup.1.per-area = 500 g/m²\ncup.1.film = 400 µm\ncup.1.step = "+flowStep)
+	assert.Empty(t, plan.Make(d).Lessons, "nobody knows how far it went")
+	d = d.Set("cup.1.covered", "0.7 m²")
+	p := plan.Make(d)
+	require.Len(t, p.Lessons, 1)
+	l := &p.Lessons[0]
+	require.NoError(t, l.Log[0].Err)
+	require.Equal(t, 1, l.Count)
+	assert.InDelta(t, 0.0226480, l.Belief.Mean, 1e-7)
+	assert.InDelta(t, math.Sqrt(0.0190086), l.Belief.SD, 1e-6)
+
+	finished := entry(d.Set("done", "1"), "done.1", "2 kg", "1.9 kg", "2.1 kg").Set("done.1.cups", "cup.1")
+	l = &plan.Make(finished).Lessons[0]
+	require.Len(t, l.Log, 1, "with its surface done, the cup doesn't count a second time")
+	assert.Equal(t, "done.1", l.Log[0].Path)
+
+	err := func(d job.Document) error { return plan.Make(d).Lessons[0].Log[0].Err }
+	var refused *order.LogError
+	require.ErrorAs(t, err(d.Set("cup.1.covered", "0.9 m²")), &refused, "405 g where the film alone takes 427.5")
+	assert.Equal(t, order.ThinFilm, refused.Cause)
+	assert.ErrorIs(t, err(d.Set("cup.1.covered", "0.3 m²")), plan.ErrUnlikely)
+	p = plan.Make(d.Set("cup.1.covered", "0.3 m²"))
+	assert.NotNil(t, p.AskAt("cup.1.covered"))
+	assert.ErrorIs(t, err(d.Set("cup.1.per-area", "")), plan.ErrNoPlanned)
+	assert.ErrorIs(t, err(d.Set("cup.1.end", job.EndGelled).Set("cup.1.left", "")), plan.ErrLeftOpen)
+	assert.ErrorIs(t, err(d.Set("cup.1.in", "").Set("cup.1.left", "")), plan.ErrNoUse)
+}
+
+// What is typed in the log can't be less than nothing, nor past all sense.
+func TestTypedInTheLog(t *testing.T) {
+	d := doc(t, "cup = 1\ncup.1.mixed = 500 g\ncup.1.in = 100\ncup.1.end = spread\ndone = 1\ndone.1.step = "+flowStep)
+	for path, texts := range map[string][]string{
+		"cup.1.left": {"-5 g", "25 kg", "some"}, "cup.1.gel": {"-3 min", "2 days and a bit"}, "cup.1.covered": {"-1 m²", "0 m²"},
+		"done.1.used": {"-1 kg", "0 kg", "1e9 kg"}, "done.1.temp": {"-300 °C"},
+	} {
+		for _, text := range texts {
+			p := plan.Make(d.Set(path, text))
+			assert.Error(t, p.RefusedAt(path), "%s = %s", path, text)
+		}
+	}
+}
+
 func TestLogsThatCantBe(t *testing.T) {
 	good := doc(t, "cup = 1\ncup.1.mixed = 500 g\ncup.1.weighed = 1780000000")
 	assert.Empty(t, job.LogProblems(good))

@@ -29,6 +29,9 @@ func (s State) takenDown(doc job.Document, cup string) job.Document {
 	if b.Film.Step != nil {
 		put("film", unit.Typed(float64(b.Film.Value), unit.InMicrometre)+" µm")
 	}
+	if b.PerArea.Step != nil {
+		put("per-area", unit.Typed(float64(b.PerArea.Value), unit.InGramPerSquareMetre)+" g/m²")
+	}
 	put("air-temp", s.withUnit(job.DayPath+".read-temp"))
 	put("sun", strings.TrimSpace(doc.Get(job.DayPath+".sun")+" "+doc.Get(job.DayPath+".colour")))
 	if method := s.Fresh.Job.Bench.Method; method != nil {
@@ -137,19 +140,25 @@ func unlearn(s State, m Message) (State, []Effect) {
 func LessonPath(l *plan.Lesson) string { return job.LearntPath(l.Method.Key, l.Card.Key) }
 
 // EntrySentence says why an entry of the log isn't learned from, and what to do.
-func EntrySentence(err error) string {
+func EntrySentence(path string, err error) string {
 	var refused *order.LogError
 	switch {
 	case errors.As(err, &refused) && refused.Cause == order.ThinFilm:
 		return "Less was used than the film alone needs: that is a thin film, not a low loss. Read a wet-film comb, type it at the step, and this counts."
 	case errors.As(err, &refused) && refused.Cause == order.Unlikely:
 		return "Used and planned lie more than five times apart: that is a slip of unit, not a hand. Check what was used."
+	case errors.Is(err, plan.ErrNoUse) && isCupPath(path):
+		return "Not learned from: no catalyst went into it."
+	case errors.Is(err, plan.ErrLeftOpen) && isCupPath(path):
+		return "Not learned from yet: type what was left over."
 	case errors.Is(err, plan.ErrNoUse):
 		return "Not learned from: no cup was mixed for this step. Type what was put on."
 	case errors.Is(err, plan.ErrLeftOpen):
 		return "Not learned from yet: type what was left over of its cups that gelled or were left open."
 	case errors.Is(err, plan.ErrUnlikely):
 		return "Not learned from until you say that it is real."
+	case errors.Is(err, plan.ErrNoPlanned) && isCupPath(path):
+		return "Not learned from: it isn't known what this area was to take."
 	case errors.Is(err, plan.ErrNoPlanned):
 		return "Not learned from: nothing was planned when it was logged."
 	}
@@ -176,7 +185,7 @@ func (s State) HourOf(path string) string {
 var cupColumns = []struct{ name, key string }{
 	{"material", "card"}, {"tin", "tin"}, {"step", "step"}, {"method", "method"}, {"mixed", "mixed"}, {"catalyst", "dose"}, {"catalyst by mass", "share"},
 	{"product at", "product-temp"}, {"surface at", "surface-temp"}, {"air at", "air-temp"}, {"humidity", "humidity"}, {"usable", "usable"}, {"early gel", "early"},
-	{"gelled after", "gel"}, {"left over", "left"}, {"how it ended", "end"}, {"what went wrong", "fault"}, {"note", "note"},
+	{"gelled after", "gel"}, {"left over", "left"}, {"covered", "covered"}, {"planned per area", "per-area"}, {"how it ended", "end"}, {"what went wrong", "fault"}, {"note", "note"},
 }
 
 // LogCSV is the log for a spreadsheet (RFC 4180): each cup, then each finished
@@ -190,7 +199,7 @@ func LogCSV(s State) string {
 	}
 	row(&b, head...)
 	for _, cup := range OpenCups(s.Doc(), Ended) {
-		cells := []string{"cup", s.Doc().Get(cup + ".day"), s.HourOf(cup + ".weighed"), "", "", ""}
+		cells := []string{"cup", s.Doc().Get(cup + ".day"), s.HourOf(cup + ".weighed"), "", "", s.usedText(cup)}
 		row(&b, append(cells, s.cells(cup)...)...)
 	}
 	for _, id := range s.Doc().Items("done") {

@@ -10,6 +10,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 )
 
@@ -55,6 +56,22 @@ func TestTwoTapsFromTheClock(t *testing.T) {
 			assert.Equal(t, "3.8", l.Stock.String(), "counted anew, after the cup")
 		}
 	}
+}
+
+// A cup takes down what its area was to take: measured, it teaches by itself.
+func TestACupTeachesByItself(t *testing.T) {
+	s := loggedDemo(t)
+	require.Regexp(t, `^[0-9.]+ g/m²$`, s.Doc().Get("cup.1.per-area"))
+	require.Equal(t, "foam-roller", s.Doc().Get("cup.1.method"), "as it ships")
+	s, _ = sent(s, tenOClock, "set", "cup.1.left", "25 g")
+	s, _ = sent(s, tenOClock, "set", "cup.1.covered", "0.01 m²")
+	assert.Contains(t, shownText(s, "log"), "A slip, or real?")
+	perArea, err := unit.Read(s.Doc().Get("cup.1.per-area"), unit.InGramPerSquareMetre)
+	require.NoError(t, err)
+	s, _ = sent(s, tenOClock, "set", "cup.1.covered", unit.Typed(0.075/perArea/1.1, unit.InSquareMetre)+" m²")
+	text := shownText(s, "log")
+	assert.Contains(t, text, "Used ÷ planned: 1.1.")
+	assert.Contains(t, text, "After 1 entry")
 }
 
 func TestFinishedWorkAndUndo(t *testing.T) {

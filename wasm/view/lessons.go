@@ -1,0 +1,46 @@
+package view
+
+import (
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/page"
+)
+
+// lessons is what the log teaches, before and after, for the builder to take
+// over or not.
+func lessons(s page.State) html {
+	if len(s.Plan.Lessons) == 0 {
+		return nothing
+	}
+	parts := []html{el("h2", nil, txt("What the log teaches"))}
+	for i := range s.Plan.Lessons {
+		parts = append(parts, lesson(s, &s.Plan.Lessons[i]))
+	}
+	return join(parts...)
+}
+
+func lesson(s page.State, l *plan.Lesson) html {
+	id, path := "lesson."+l.Method.Key+"."+l.Card.Key, page.LessonPath(l)
+	parts := []html{el("h3", nil, txt(l.Card.Name+", "+l.Method.Name))}
+	if l.Count > 0 {
+		parts = append(parts,
+			figure(s, id+".before", "Used ÷ planned, before", unit.Number(float64(l.Before.Value), 3), l.Before.Step),
+			figure(s, id+".after", "After "+counted(l.Count, "entry", "entries"), unit.Number(float64(l.After.Value), 3), l.After.Step),
+			hint("The next work will likely take "+unit.Number(float64(l.Likely[0]), 2)+" to "+unit.Number(float64(l.Likely[1]), 2)+" times what is planned."))
+	}
+	if left := len(l.Log) - l.Count; left > 0 {
+		parts = append(parts, hint(counted(left, "entry doesn't count yet: open it to see why.", "entries don't count yet: open them to see why.")))
+	}
+	if l.Taken != nil {
+		factor := unit.Number(float64(plan.FactorOf(l.Taken)), 3)
+		parts = append(parts, el("p", nil, txt("Taken over: "+factor+", from "+counted(l.Taken.Entries, "entry", "entries")+". Order and progress reckon with it.")))
+	}
+	var buttons []html
+	if l.Count > 0 && !l.IsCurrent() {
+		buttons = append(buttons, action("learn", path, "", "Reckon with it", "main"))
+	}
+	if l.Taken != nil {
+		buttons = append(buttons, action("unlearn", path, "", "Forget it", "quiet"))
+	}
+	return el("div", a("class", "lesson"), append(parts, el("div", a("class", "itemtools"), buttons...))...)
+}
