@@ -118,9 +118,9 @@ func firstCatalyst(s page.State) string {
 // control's own markup must not change as it is typed in.
 func benchFilm(s page.State) string {
 	if s.Doc().Get(job.BenchPath+".for") == job.ForStep {
-		return "the coat's own"
+		return "coat's own"
 	}
-	return "the card's largest"
+	return "card's largest"
 }
 
 // vapourSection is the styrene of this cup. Its choice of limit stands outside
