@@ -159,12 +159,8 @@
 //	down to a whole gram | our own method, weighed out | exact | exact × 2
 //	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | published example × 1
 //	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | exact × 1
-//	A = B × r | our own method, definition of a mixing ratio | exact | exact × 1
-//	B = A ÷ r | our own method, definition of a mixing ratio | exact | exact × 1
 //	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | exact × 1
 //	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | exact × 1
-//	A = B × r | our own method, definition of a mixing ratio | exact | exact × 1
-//	B = A ÷ r | our own method, definition of a mixing ratio | exact | exact × 1
 //	r = r_v × ρ_A ÷ ρ_B | our own method, definition of density | exact | exact × 1
 //	r_v = r × ρ_B ÷ ρ_A | our own method, definition of density | exact | exact × 1
 //	V = m ÷ ρ | our own method, definition of density | exact | exact × 1

@@ -9,9 +9,6 @@ import (
 // Interval is a stretch of time from midnight, its end left out.
 type Interval struct{ From, To unit.Time }
 
-// Holds says if a time lies in the interval.
-func (i Interval) Holds(at unit.Time) bool { return i.From <= at && at < i.To }
-
 // Window is a stretch in which material may go on: at any time of it every
 // condition holds, and margin and least temperature hold through the cure after it.
 type Window struct {

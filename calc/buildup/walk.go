@@ -40,9 +40,6 @@ type Point struct {
 	Least    Least                      // that must be left here
 }
 
-// IsShort says if less is left than must be, in the mean or on the thin side.
-func (p Point) IsShort() bool { return p.isMeanShort() || p.isThinShort() }
-
 // A mean below zero is short even where nothing is asked for.
 func (p Point) isMeanShort() bool { return p.Mean.Value < p.Least.Mean.Value-filmSlack }
 

@@ -40,8 +40,7 @@ var Rules = []*working.Rule{
 	testedTime, testedEnd, testedEnergy, testedEnergyEnd, meanTemperature, meanCatalyst, lightest,
 	usableLeft.Rule, spreading.Rule, forArea.Rule, largestByTime.Rule, largestBatch.Rule,
 	cupCount.Rule, cupsLoss.Rule, cupEach, wholeGrams,
-	masses.aOfTotal.Rule, masses.bOfTotal.Rule, masses.aOfB.Rule, masses.bOfA.Rule,
-	volumes.aOfTotal.Rule, volumes.bOfTotal.Rule, volumes.aOfB.Rule, volumes.bOfA.Rule,
+	masses.a.Rule, masses.b.Rule, volumes.a.Rule, volumes.b.Rule,
 	massRatio.Rule, volumeRatio.Rule, volumeOf.Rule, massOf.Rule,
 	gain.Rule, spared.Rule, inTray.Rule, lowest.Rule, apart.Rule,
 }

@@ -57,20 +57,17 @@ func (e *RatioError) Error() string {
 }
 
 // splitter holds the rules of a ratio for masses or for volumes.
-type splitter[Q, R unit.Quantity] struct{ aOfTotal, bOfTotal, aOfB, bOfA working.Rule2[Q, R, Q] }
+type splitter[Q, R unit.Quantity] struct{ a, b working.Rule2[Q, R, Q] }
 
 func newSplitter[Q, R unit.Quantity](scale *unit.Scale) splitter[Q, R] {
 	part := func(symbol, meaning string) working.Arg { return working.In(symbol, meaning, scale, 0.1, 200000) }
-	a, b, total := part("A", "part A"), part("B", "part B"), part("T", "both parts")
-	r := working.In("r", "parts of A to one of B", unit.InPure, 0.1, 100)
-	rule := func(formula string, result, from working.Arg, f func(Q, R) Q) working.Rule2[Q, R, Q] {
-		return working.Of2(formula, source.House.At("definition of a mixing ratio"), source.Exact, result, []working.Arg{from, r}, f)
+	args := []working.Arg{part("T", "both parts"), working.In("r", "parts of A to one of B", unit.InPure, 0.1, 100)}
+	rule := func(formula string, result working.Arg, f func(Q, R) Q) working.Rule2[Q, R, Q] {
+		return working.Of2(formula, source.House.At("definition of a mixing ratio"), source.Exact, result, args, f)
 	}
 	return splitter[Q, R]{
-		rule("A = T × r ÷ (1 + r)", a, total, func(t Q, r R) Q { return t * Q(r) / (1 + Q(r)) }),
-		rule("B = T ÷ (1 + r)", b, total, func(t Q, r R) Q { return t / (1 + Q(r)) }),
-		rule("A = B × r", a, b, func(b Q, r R) Q { return b * Q(r) }),
-		rule("B = A ÷ r", b, a, func(a Q, r R) Q { return a / Q(r) }),
+		rule("A = T × r ÷ (1 + r)", part("A", "part A"), func(t Q, r R) Q { return t * Q(r) / (1 + Q(r)) }),
+		rule("B = T ÷ (1 + r)", part("B", "part B"), func(t Q, r R) Q { return t / (1 + Q(r)) }),
 	}
 }
 
@@ -79,35 +76,13 @@ var (
 	volumes = newSplitter[unit.Volume, unit.ByVolume](unit.InMillilitre)
 )
 
-// split gives both parts from one known amount: the total, A or B.
-func (s splitter[Q, R]) split(of known, amount working.Figure[Q], r working.Figure[R]) (a, b working.Figure[Q], err error) {
-	a, b = amount, amount
-	if of != knownA {
-		rule := s.aOfTotal
-		if of == knownB {
-			rule = s.aOfB
-		}
-		if a, err = rule.Figure(amount, r); err != nil {
-			return a, b, err
-		}
-	}
-	if of != knownB {
-		rule := s.bOfTotal
-		if of == knownA {
-			rule = s.bOfA
-		}
-		b, err = rule.Figure(amount, r)
+// split gives both parts of a total.
+func (s splitter[Q, R]) split(total working.Figure[Q], r working.Figure[R]) (a, b working.Figure[Q], err error) {
+	if a, err = s.a.Figure(total, r); err == nil {
+		b, err = s.b.Figure(total, r)
 	}
 	return a, b, err
 }
-
-type known int
-
-const (
-	knownTotal known = iota
-	knownA
-	knownB
-)
 
 var (
 	rhoA = working.In("ρ_A", "density of part A", unit.InKilogramPerLitre, 0.2, 3)
@@ -136,36 +111,12 @@ var (
 
 // ForTotal is the parts of a mix of so much by mass.
 // Range: ratio 0.1–100 to 1, 0.1 g–200 kg. Errors: *RatioError, *working.RangeError.
-func (r Ratio) ForTotal(m working.Figure[unit.Mass]) (Parts, error) { return r.byMasses(knownTotal, m) }
-
-// ForA is the parts that go with so much of A by mass. Range, errors: as ForTotal.
-func (r Ratio) ForA(m working.Figure[unit.Mass]) (Parts, error) { return r.byMasses(knownA, m) }
-
-// ForB is the parts that go with so much of B by mass. Range, errors: as ForTotal.
-func (r Ratio) ForB(m working.Figure[unit.Mass]) (Parts, error) { return r.byMasses(knownB, m) }
-
-// ForTotalVolume is the parts of a mix whose parts have so much volume together.
-// Range: ratio 0.1–100 to 1, 0.1 mL–200 L. Errors: *RatioError, *working.RangeError.
-func (r Ratio) ForTotalVolume(v working.Figure[unit.Volume]) (Parts, error) {
-	return r.byVolumes(knownTotal, v)
-}
-
-// ForAVolume is the parts that go with so much of A by volume. Range, errors: as ForTotalVolume.
-func (r Ratio) ForAVolume(v working.Figure[unit.Volume]) (Parts, error) {
-	return r.byVolumes(knownA, v)
-}
-
-// ForBVolume is the parts that go with so much of B by volume. Range, errors: as ForTotalVolume.
-func (r Ratio) ForBVolume(v working.Figure[unit.Volume]) (Parts, error) {
-	return r.byVolumes(knownB, v)
-}
-
-func (r Ratio) byMasses(of known, m working.Figure[unit.Mass]) (Parts, error) {
+func (r Ratio) ForTotal(m working.Figure[unit.Mass]) (Parts, error) {
 	ratio, err := r.mass()
 	if err != nil {
 		return Parts{}, err
 	}
-	a, b, err := masses.split(of, m, ratio)
+	a, b, err := masses.split(m, ratio)
 	if err != nil {
 		return Parts{}, err
 	}
@@ -178,12 +129,14 @@ func (r Ratio) byMasses(of known, m working.Figure[unit.Mass]) (Parts, error) {
 	return p, err
 }
 
-func (r Ratio) byVolumes(of known, v working.Figure[unit.Volume]) (Parts, error) {
+// ForTotalVolume is the parts of a mix whose parts have so much volume together.
+// Range: ratio 0.1–100 to 1, 0.1 mL–200 L. Errors: *RatioError, *working.RangeError.
+func (r Ratio) ForTotalVolume(v working.Figure[unit.Volume]) (Parts, error) {
 	ratio, err := r.volume()
 	if err != nil {
 		return Parts{}, err
 	}
-	a, b, err := volumes.split(of, v, ratio)
+	a, b, err := volumes.split(v, ratio)
 	if err != nil {
 		return Parts{}, err
 	}

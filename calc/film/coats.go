@@ -1,7 +1,6 @@
 package film
 
 import (
-	"fmt"
 	"math"
 
 	"shedreckoner/calc/source"
@@ -29,45 +28,3 @@ var FilmPerCoat = working.Of2("WFT_n = WFT ÷ n", source.House.At("equal coats")
 	working.Arg{Symbol: "WFT_n", Meaning: "wet film of each coat", Scale: unit.InMicrometre},
 	[]working.Arg{wft, working.In("n", "coats", unit.InPure, 1, 2000)},
 	func(wft unit.WetFilm, n unit.Factor) unit.WetFilm { return wft / unit.WetFilm(n) })
-
-// Coats is a wet film laid on in equal coats.
-type Coats struct {
-	Count working.Figure[unit.Factor]
-	Each  working.Figure[unit.WetFilm]
-}
-
-// ThinCoatError says that the coats that hold a film would each be thinner than
-// the card allows: a film that thin doesn't cure.
-type ThinCoatError struct {
-	Count       int          // the fewest coats that hold the film
-	Each, Least unit.WetFilm // what each would be, and must be
-	Most        unit.WetFilm // what a coat may be
-}
-
-// Error names the films.
-func (e *ThinCoatError) Error() string {
-	return fmt.Sprintf("film: %d coats of %.0f µm are thinner than the %.0f µm that cure",
-		e.Count, unit.InMicrometre.From(float64(e.Each)), unit.InMicrometre.From(float64(e.Least)))
-}
-
-// InCoats divides a wet film into the fewest equal coats of at most the card's
-// largest wet film. A coat, unlike a pass, is left to gel.
-// Errors: *ThinCoatError under the card's least wet film (0: none is known),
-// *working.RangeError.
-func InCoats(total, most working.Figure[unit.WetFilm], least unit.WetFilm) (Coats, error) {
-	count, err := CoatCount.Figure(total, most)
-	if err != nil {
-		return Coats{}, err
-	}
-	each, err := FilmPerCoat.Figure(total, count)
-	if err != nil {
-		return Coats{}, err
-	}
-	if each.Value < least-slack {
-		return Coats{}, &ThinCoatError{int(count.Value), each.Value, least, most.Value}
-	}
-	return Coats{count, each}, nil
-}
-
-// slack is a wet film too small to matter: no gauge shows it.
-const slack = unit.WetFilm(unit.Micrometre)

@@ -23,10 +23,9 @@ func TestCoats(t *testing.T) {
 		{821.5, 410, 821.5 / 3, 3},
 		{1, 410, 1, 1},
 	} {
-		coats, err := film.InCoats(wetFilm(c.total), wetFilm(c.most), 0)
-		require.NoError(t, err)
-		assert.Equal(t, c.count, coats.Count.Value, c.total)
-		assert.InDelta(t, c.each, unit.InMicrometre.From(float64(coats.Each.Value)), 1e-9)
+		count, each := inCoats(t, c.total, c.most)
+		assert.Equal(t, c.count, count, c.total)
+		assert.InDelta(t, c.each, each, 1e-9)
 	}
 }
 
@@ -36,9 +35,8 @@ func TestCoatsAreTheFewestThatHoldTheFilm(t *testing.T) {
 	random := rand.New(rand.NewPCG(5, 5))
 	for range 500 {
 		total, most := between(random, 50, 3000), between(random, 60, 500)
-		coats, err := film.InCoats(wetFilm(total), wetFilm(most), 0)
-		require.NoError(t, err)
-		n, each := float64(coats.Count.Value), unit.InMicrometre.From(float64(coats.Each.Value))
+		count, each := inCoats(t, total, most)
+		n := float64(count)
 		assert.InEpsilon(t, total, n*each, 1e-12)
 		assert.LessOrEqual(t, each, most+1)
 		if n > 1 {
@@ -47,19 +45,19 @@ func TestCoatsAreTheFewestThatHoldTheFilm(t *testing.T) {
 	}
 }
 
-func TestCoatsTooThinToCureAreRefused(t *testing.T) {
-	var thin *film.ThinCoatError
-	_, err := film.InCoats(wetFilm(500), wetFilm(410), unit.Of[unit.WetFilm](300, unit.InMicrometre))
-	require.ErrorAs(t, err, &thin)
-	assert.Equal(t, 2, thin.Count)
-	assert.InDelta(t, 250e-6, float64(thin.Each), 1e-12)
-	assert.InDelta(t, 410e-6, float64(thin.Most), 1e-12)
+// inCoats is how many coats hold a film, and the micrometres of each.
+func inCoats(t *testing.T, total, most float64) (unit.Factor, float64) {
+	t.Helper()
+	count, err := film.CoatCount.Figure(wetFilm(total), wetFilm(most))
+	require.NoError(t, err)
+	each, err := film.FilmPerCoat.Figure(wetFilm(total), count)
+	require.NoError(t, err)
+	return count.Value, unit.InMicrometre.From(float64(each.Value))
+}
 
-	_, err = film.InCoats(wetFilm(600), wetFilm(410), unit.Of[unit.WetFilm](300, unit.InMicrometre))
-	assert.NoError(t, err)
-
+func TestNoCoatsOfNothing(t *testing.T) {
 	var outside *working.RangeError
-	_, err = film.InCoats(wetFilm(500), wetFilm(0), 0)
+	_, err := film.CoatCount.Figure(wetFilm(500), wetFilm(0))
 	assert.ErrorAs(t, err, &outside)
 }
 

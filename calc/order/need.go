@@ -46,37 +46,6 @@ func ToBuy(need, inStock decimal.Decimal) decimal.Decimal {
 	return decimal.Max(need.Sub(inStock), decimal.Zero)
 }
 
-// SetPart is one part of a set: what there is of it, and what a whole set
-// holds, both in the unit of the mix ratio.
-type SetPart struct{ InStock, PerSet decimal.Decimal }
-
-// SetError says that a part of a set holds nothing, or that its stock is below
-// zero. At is the part.
-type SetError struct{ At int }
-
-// Error names the part.
-func (e *SetError) Error() string { return fmt.Sprintf("order: part %d of the set", e.At) }
-
-// MixInStock is the mix that parts in stock make, down to 0.1 g or 0.1 mL: the
-// part that runs out first decides, and what is left of the others is no stock.
-// Errors: *SetError.
-func MixInStock(parts []SetPart) (decimal.Decimal, error) {
-	whole, least := decimal.Zero, decimal.Zero
-	for i, p := range parts {
-		if p.PerSet.Sign() <= 0 || p.InStock.Sign() < 0 {
-			return decimal.Zero, &SetError{i}
-		}
-		whole = whole.Add(p.PerSet)
-	}
-	for i, p := range parts {
-		mix, _ := p.InStock.Mul(whole).QuoRem(p.PerSet, -Tenth.Exponent())
-		if i == 0 || mix.LessThan(least) {
-			least = mix
-		}
-	}
-	return least, nil
-}
-
 // Reserve is kept of a colour for repairs: a later batch never matches,
 // r = max(p × N, r_min).
 // Range: p 0–0.5, N 0–1e5 kg, r_min 0–100 kg. Errors: *working.RangeError.

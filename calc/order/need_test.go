@@ -5,7 +5,6 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -66,43 +65,4 @@ func TestDoorGoesUpToTheNextStep(t *testing.T) {
 func TestStockIsTakenOffTheNeed(t *testing.T) {
 	assert.True(t, order.ToBuy(dec("3.2"), dec("1.1")).Equal(dec("2.1")))
 	assert.True(t, order.ToBuy(dec("1"), dec("5")).IsZero())
-}
-
-func TestThePartThatRunsOutFirstDecides(t *testing.T) {
-	part := func(stock, perSet string) order.SetPart {
-		return order.SetPart{InStock: dec(stock), PerSet: dec(perSet)}
-	}
-	mix, err := order.MixInStock([]order.SetPart{part("3", "2"), part("0.5", "0.5")})
-	require.NoError(t, err)
-	assert.True(t, mix.Equal(dec("2.5")), mix.String())
-
-	mix, err = order.MixInStock([]order.SetPart{part("1", "3"), part("9", "1")})
-	require.NoError(t, err)
-	assert.True(t, mix.Equal(dec("1.3333")), "down, never up: %v", mix)
-
-	mix, err = order.MixInStock([]order.SetPart{part("0", "3"), part("9", "1")})
-	require.NoError(t, err)
-	assert.True(t, mix.IsZero())
-
-	var bad *order.SetError
-	_, err = order.MixInStock([]order.SetPart{part("1", "1"), part("1", "0")})
-	require.ErrorAs(t, err, &bad)
-	assert.Equal(t, 1, bad.At)
-	_, err = order.MixInStock([]order.SetPart{part("-1", "1")})
-	assert.ErrorAs(t, err, &bad)
-	assert.True(t, decimal.Zero.Equal(mustMix(t, nil)))
-}
-
-func mustMix(t *testing.T, parts []order.SetPart) decimal.Decimal {
-	mix, err := order.MixInStock(parts)
-	require.NoError(t, err)
-	return mix
-}
-
-func TestReserve(t *testing.T) {
-	for _, c := range []struct{ need, want unit.Mass }{{40, 2}, {4, 0.5}, {0, 0.5}} {
-		r, err := order.Reserve.Of(0.05, c.need, 0.5)
-		require.NoError(t, err)
-		assert.InDelta(t, float64(c.want), float64(r), 1e-12)
-	}
 }
