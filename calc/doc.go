@@ -245,7 +245,6 @@
 //	P = m ÷ (1 + t + x + p) | elementary geometry, parts of a whole | exact | exact × 1
 //	films added by the coats, less what sanding and polishing take | our own method, film budget | calculated | no check from outside
 //	film of the coat, less what later sanding and polishing take of it, the uppermost film first | our own method, film budget | calculated | no check from outside
-//	m = A × u | common practice of the trade, polish used per area | common practice | exact × 1
 //	A = max(0, m − L) ÷ w | our own method, what leaves the cup | calculated | exact × 2
 //	V = M ÷ n | elementary geometry, equal coats | exact | exact × 1
 //	s = n × d | our own method, one coat or pass at a time | calculated | exact × 1

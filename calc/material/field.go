@@ -88,7 +88,7 @@ var Fields = []*Field{
 	field("sand-from", "sanding at the soonest, at 20 °C", unit.Hours, 0, 60*unit.Day, func(c *Card) *Spec[unit.Time] { return &c.SandFrom }),
 	field("polish-from", "polishing at the soonest, at 20 °C", unit.Hours, 0, 60*unit.Day, func(c *Card) *Spec[unit.Time] { return &c.PolishFrom }),
 	field("launch-from", "launching at the soonest, at 20 °C", unit.Days, 0, 60*unit.Day, func(c *Card) *Spec[unit.Time] { return &c.LaunchFrom }),
-	field("used", "used per area", unit.AreaWeights, 0.001, 1, func(c *Card) *Spec[unit.MassPerArea] { return &c.UsedPerArea }),
+	field("used", "used per area", unit.AreaWeights, 0.001, 0.5, func(c *Card) *Spec[unit.MassPerArea] { return &c.UsedPerArea }),
 	field("spare", "bought for each one needed", unit.Numbers, 1, 3, func(c *Card) *Spec[unit.Factor] { return &c.Spare }),
 	field("each-cup", "pieces for each cup mixed", unit.Numbers, 0, 10, func(c *Card) *Spec[unit.Factor] { return &c.EachCup }),
 	field("each-hour", "pieces for each hour of sanding", unit.Numbers, 0, 10, func(c *Card) *Spec[unit.Factor] { return &c.EachHour }),

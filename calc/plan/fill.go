@@ -5,6 +5,7 @@ import (
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -111,11 +112,6 @@ func (m *maker) sand(s *Step, area working.Figure[unit.Area], _ working.Figure[u
 
 func canPolish(c *job.Card) bool { return c.Kind == material.Polish }
 
-var polishUsed = working.Of2("m = A × u", source.Practice.At("polish used per area"), source.CommonPractice,
-	working.In("m", "polish", unit.InKilogram, 0, 1e5),
-	[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("u", "used per area", unit.InKilogramPerSquareMetre, 0, 1)},
-	func(a unit.Area, used unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(used)) })
-
 func (m *maker) polish(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
 	if !m.needsCard(s, canPolish) || at(m.plan.Refused, s.Path+".taken") != nil {
 		return
@@ -130,10 +126,12 @@ func (m *maker) polish(s *Step, area working.Figure[unit.Area], _ working.Figure
 	}
 	s.Known = true
 	if area.Value > 0 {
-		used := do2(&q, polishUsed, area, onCard(s.Card, s.Card.UsedPerArea, "used per area", unit.InGramPerSquareMetre))
-		if q.err == nil {
-			s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: used})
+		used := do2(&q, sanding.Compound, area, onCard(s.Card, s.Card.UsedPerArea, "used per area", unit.InGramPerSquareMetre))
+		if q.err != nil {
+			m.refuse(s.Path+".card", q.err)
+			return
 		}
+		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: used})
 	}
 }
 

@@ -6,7 +6,7 @@ import "shedreckoner/calc/working"
 // them to cards and steps.
 var Rules = []*working.Rule{
 	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, volumeOfMass.Rule, massOfVolume.Rule, productOfWhole.Rule,
-	filmLeft, coatLeft, polishUsed.Rule, coverRule.Rule, mixOfOneCoat.Rule,
+	filmLeft, coatLeft, coverRule.Rule, mixOfOneCoat.Rule,
 	sittings.Rule, mixForOne.Rule, allCups.Rule, leftInAll.Rule, withLoss.Rule,
 	throughArea.Rule, coatsAsRead.Rule, placesAlike.Rule, filletDepth.Rule, deepestReading, deepestSpot, areaOfGoes.Rule, coatsOfGoes.Rule, filmOfGoes.Rule,
 	leftToDo.Rule, leftToPutOn.Rule, asLearnt.Rule, restMass.Rule, restVolume.Rule, restPieces.Rule, restLength.Rule, restTime.Rule, putOnRule.Rule,

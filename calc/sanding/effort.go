@@ -55,7 +55,7 @@ var Dust = working.Of3("m = A × r × ρ", source.Geometry.At("volume by density
 var Compound = working.Of2("m = A × q", source.Practice.At("compound by area"), source.CommonPractice,
 	working.In("m", "compound or polish", unit.InGram, 0, 1e8),
 	[]working.Arg{
-		working.In("A", "area polished", unit.InSquareMetre, 0, 25000),
+		working.In("A", "area polished", unit.InSquareMetre, 0, 1e5),
 		working.In("q", "used per area", unit.InGramPerSquareMetre, 1, 500),
 	},
 	func(area unit.Area, q unit.MassPerArea) unit.Mass { return unit.Mass(float64(area) * float64(q)) })
