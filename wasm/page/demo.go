@@ -8,7 +8,7 @@ import (
 
 // demoLines is the made-up job: Tern, a 7 m open launch that gets a new
 // foredeck and an engine box and whose topsides are sprayed again. Nobody
-// measured it.
+// measured it, and nothing of its log was ever mixed.
 const demoLines = `name = Tern, 7 m open launch (made up)
 buildup = 1 2
 buildup.1.name = New parts: fair, flow coat, gel coat
@@ -99,6 +99,77 @@ surface.3.ground = polyester
 surface.3.prepared = both
 surface.3.prepared-grade = P180
 surface.3.lies = wall
+card.gelcoat.counted = cup.2
+cup = 1 2
+cup.1.card = gelcoat
+cup.1.method = gravity-gun
+cup.1.mixed = 100 g
+cup.1.product = 100 g
+cup.1.catalyst = ketone-peroxide
+cup.1.catalyst-mass = 1.7 g
+cup.1.dose = 1.7 g (1.48 mL)
+cup.1.share = 1.7 %
+cup.1.film = 410 µm
+cup.1.product-temp = 21 °C
+cup.1.surface-temp = 22 °C
+cup.1.air-temp = 21 °C
+cup.1.humidity = 58 %
+cup.1.sun = shade white
+cup.1.day = 2024-05-11
+cup.1.weighed = 1715421600
+cup.1.in = 1715421720
+cup.1.usable = 6.5 min
+cup.1.early = 13 min
+cup.1.ended = 1715422740
+cup.1.end = gelled in the cup
+cup.1.gel = 17 min
+cup.1.left = 100 g
+cup.1.note = Cup test: the string snapped at 17
+cup.2.card = gelcoat
+cup.2.method = gravity-gun
+cup.2.mixed = 100 g
+cup.2.product = 95.2 g
+cup.2.thinner = 4.76 g
+cup.2.catalyst = ketone-peroxide
+cup.2.catalyst-mass = 1.7 g
+cup.2.dose = 1.7 g (1.48 mL)
+cup.2.share = 1.7 %
+cup.2.film = 334 µm
+cup.2.per-area = 746 g/m²
+cup.2.product-temp = 20 °C
+cup.2.surface-temp = 22 °C
+cup.2.air-temp = 20 °C
+cup.2.humidity = 62 %
+cup.2.sun = shade white
+cup.2.day = 2024-05-12
+cup.2.weighed = 1715505600
+cup.2.in = 1715505720
+cup.2.usable = 6.5 min
+cup.2.early = 13 min
+cup.2.ended = 1715506080
+cup.2.end = spread
+cup.2.left = 40 g
+cup.2.covered = 0.075 m²
+cup.2.fault = tacky
+cup.2.note = On an offcut, left open
+test = 1
+test.1.card = gelcoat
+test.1.mass = 100 g
+test.1.temp = 21 °C
+test.1.share = 1.7 %
+test.1.minutes = 17 min
+done = 1
+done.1.step = buildup.1.step.1
+done.1.surface = surface.2
+done.1.card = epoxy-filler
+done.1.method = knife
+done.1.day = 2024-05-10
+done.1.at = 1715355000
+done.1.planned = 3.7218 kg
+done.1.film = 2.475 kg
+done.1.used = 4.3 kg
+done.1.temp = 21 °C
+done.1.note = The forward corner was lower than it looked
 `
 
 // demoDocument is the made-up job as a document.

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -102,13 +103,25 @@ func packsOf(p plan.Plan) map[string]string {
 func TestTheDemoMeetsItsWorking(t *testing.T) {
 	raw, err := os.ReadFile("../../testdata/demo.txt")
 	require.NoError(t, err)
-	p := demo(t).Plan
+	logged := demo(t)
+	p := plan.Make(unlogged(logged.Doc()))
 	got, packs := figuresOf(p), packsOf(p)
 	named := map[string]bool{}
 	room := 0.0
 	for line := range strings.Lines(string(raw)) {
 		name, want, found := strings.Cut(strings.TrimSpace(line), " = ")
 		if !found || strings.HasPrefix(line, "#") {
+			continue
+		}
+		switch {
+		case name == "log": // from here on with what the log says
+			checkNamed(t, p, named)
+			before := got
+			p, named = logged.Plan, map[string]bool{}
+			got, packs = figuresOf(p), packsOf(p)
+			for same := range before {
+				named[same] = before[same] == got[same]
+			}
 			continue
 		}
 		named[name] = true
@@ -127,8 +140,48 @@ func TestTheDemoMeetsItsWorking(t *testing.T) {
 			}
 		}
 	}
+	checkNamed(t, p, named)
+}
+
+func checkNamed(t *testing.T, p plan.Plan, named map[string]bool) {
+	t.Helper()
 	for _, l := range p.Order.Lines {
 		assert.True(t, named["order."+l.Card.Key], "%s is ordered, but not worked out", l.Card.Key)
 		assert.NoError(t, l.Err)
 	}
+}
+
+// unlogged is a job before anything of it was mixed.
+func unlogged(d job.Document) job.Document {
+	var lines []job.Line
+	for _, l := range d.Lines() {
+		if list, _, _ := strings.Cut(l.Path, "."); list != "cup" && list != "test" && list != "done" {
+			lines = append(lines, l)
+		}
+	}
+	return job.Of(lines)
+}
+
+// The log of the made-up job has something to show of all that a log is for.
+func TestTheDemosLog(t *testing.T) {
+	s := demo(t)
+	assert.Empty(t, job.LogProblems(s.Doc()))
+	require.Len(t, s.Plan.Lessons, 2)
+	for i := range s.Plan.Lessons {
+		l := &s.Plan.Lessons[i]
+		require.Len(t, l.Log, 1)
+		require.NoError(t, l.Log[0].Err, l.Card.Name)
+		assert.Equal(t, 1, l.Count)
+		assert.Nil(t, l.Taken, "nothing is taken over unasked")
+	}
+	planned, film, _, known := s.Plan.Share("buildup.1.step.1", []string{"surface.2"})
+	require.True(t, known)
+	assert.InDelta(t, 3.7218, float64(planned), 5e-4, "as it is frozen")
+	assert.InDelta(t, 2.475, float64(film), 5e-4)
+	found := s.Plan.FaultsOf(s.Plan.Job.CupByPath("cup.2"))
+	require.NotEmpty(t, found)
+	assert.True(t, found[0].IsBorne())
+	assert.Equal(t, "no-wax", found[0].Key, "left open without wax it stays tacky")
+	s = warm(t, s, tenOClock)
+	assert.True(t, s.Bench().Tested, "a cup test is logged")
 }

@@ -14,12 +14,13 @@ import (
 	"shedreckoner/wasm/page"
 )
 
-// spread is a page with a flow coat of the made-up job logged: two cups spread,
-// one left over in part, and the work done on the foredeck.
+// loggedDemo is the made-up job without its log, as the builder's own, and one
+// cup of it spread.
 func loggedDemo(t testing.TB) page.State {
 	t.Helper()
-	s, _ := page.Start(nil, moment(tenOClock))
-	s, _ = sent(s, tenOClock, "demo", "", "")
+	madeUp, _ := page.Start(nil, moment(tenOClock))
+	madeUp, _ = sent(madeUp, tenOClock, "demo", "", "")
+	s, _ := page.Start(map[string]string{page.Prefix + "job.a": job.Save(unlogged(madeUp.Doc()), 1)}, moment(tenOClock))
 	s = warm(t, s, tenOClock)
 	for _, l := range []job.Line{{Path: "bench.now.card", Text: "gelcoat"}, {Path: "card.gelcoat.stock", Text: "4 kg"}} {
 		s, _ = sent(s, tenOClock, "set", l.Path, l.Text)
