@@ -76,7 +76,7 @@ func SetComma(d Document, on bool) Document {
 	}
 	lines := slices.Clone(d.lines)
 	for i, line := range lines {
-		if f := FieldAt(line.Path); f != nil && f.isNumber() {
+		if f := FieldAt(line.Path); f != nil && (f.isNumber() || f.Kind == Pasted) {
 			lines[i].Text = unit.Ungrouped(line.Text)
 		}
 	}

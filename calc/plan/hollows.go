@@ -153,7 +153,14 @@ func (m *maker) readGrid(s *Step) (*fairing.Grid, bool) {
 		m.wait(s.Path+".grid", ErrFewRows)
 		return nil, false
 	}
-	readings, err := fairing.Read(rows, m.plan.Job.Units.Scale(unit.Fills))
+	units := m.plan.Job.Units
+	if units.Comma {
+		if err := oneWay(rows); err != nil {
+			m.badGrid(s, err)
+			return nil, false
+		}
+	}
+	readings, err := fairing.Read(rows, units.Scale(unit.Fills))
 	if err != nil {
 		m.badGrid(s, err)
 		return nil, false
@@ -166,6 +173,23 @@ func (m *maker) readGrid(s *Step) (*fairing.Grid, bool) {
 		m.badGrid(s, err)
 	}
 	return grid, err == nil
+}
+
+// oneWay refuses readings that mean two things to someone who writes a decimal
+// comma, as every other field does.
+func oneWay(rows [][]string) error {
+	var bad fairing.CellErrors
+	for r, row := range rows {
+		for c, text := range row {
+			if err := unit.CheckComma(text); err != nil {
+				bad = append(bad, &fairing.CellError{Row: r, Column: c, Text: text, Cause: fairing.Unreadable, Read: err})
+			}
+		}
+	}
+	if bad == nil {
+		return nil
+	}
+	return bad
 }
 
 // badGrid puts an error of the readings at the rows that it is about: blanks

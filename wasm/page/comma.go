@@ -44,11 +44,15 @@ func (s *State) Writer(escape func(string) string) func(string) string {
 		if unit.Commas(l.Text) == l.Text {
 			continue
 		}
-		var read *unit.ReadError
 		if f := job.FieldAt(l.Path); f != nil && f.Kind == job.Words {
 			names = append(names, escape(l.Text))
-		} else if errors.As(unit.CheckComma(l.Text), &read) { // its refusal names it
-			names = append(names, read.Text)
+			continue
+		}
+		for _, cell := range job.Cells(l.Text) { // of a grid's row; any other text is one
+			var read *unit.ReadError
+			if errors.As(unit.CheckComma(cell), &read) { // its refusal names it
+				names = append(names, read.Text)
+			}
 		}
 	}
 	return func(text string) string { return commasBut(text, names) }

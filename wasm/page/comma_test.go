@@ -1,6 +1,9 @@
 package page_test
 
 import (
+	"encoding/csv"
+	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -38,4 +41,43 @@ func TestAJobBegunOnAPhoneThatWritesCommas(t *testing.T) {
 	assert.False(t, job.HasComma(point.Doc()))
 	point = do(point, "decimal", "", "comma")
 	assert.Equal(t, "1.5000 m", point.Doc().Get("surface.1.length"))
+}
+
+// A spreadsheet that writes decimals with a comma parts cells by semicolons.
+// Common practice: the list separator of a system whose decimal mark is a comma.
+func TestATableForASpreadsheetThatWritesCommas(t *testing.T) {
+	s := demo(t)
+	s = do(do(s, "set", "card.gelcoat.name", "Gel 1.5; white, no. 2.5"), "decimal", "", "comma")
+	s = do(s, "set", "card.gelcoat.pack.2.price", "84,50")
+	read := func(text string) [][]string {
+		text, found := strings.CutPrefix(text, "\ufeff")
+		require.True(t, found)
+		r := csv.NewReader(strings.NewReader(text))
+		r.Comma = ';'
+		rows, err := r.ReadAll()
+		require.NoError(t, err)
+		return rows
+	}
+	rows := read(page.OrderCSV(s.Plan))
+	require.Len(t, rows, len(s.Plan.Order.Lines)+1)
+	decimals := 0
+	for i, row := range rows[1:] {
+		line := s.Plan.Order.Lines[i]
+		assert.Equal(t, line.Card.Name, row[0], "a name stays as it was typed")
+		for column, want := range map[int]string{1: line.Need.String(), 2: line.Stock.String(), 3: line.ToBuy.String(), 6: line.Bought.Bought.String(), 7: line.Bought.Left.String()} {
+			got := strings.Replace(row[column], ",", ".", 1)
+			assert.Equal(t, want, got, row[0])
+			assert.NotContains(t, row[column], ".", row[0])
+			decimals += strings.Count(row[column], ",")
+		}
+		assert.NotRegexp(t, `\d\.\d`, row[5], row[0])
+	}
+	assert.Greater(t, decimals, 5)
+
+	logged := do(do(loggedDemo(t), "set", "cup.1.note", "tin 2.5; shaken"), "decimal", "", "comma")
+	rows = read(page.LogCSV(logged))
+	text := fmt.Sprint(rows)
+	assert.Contains(t, text, "tin 2.5; shaken")
+	assert.NotRegexp(t, `\d\.\d`, strings.ReplaceAll(text, "tin 2.5", ""))
+	assert.Regexp(t, `\d,\d+ min`, text)
 }

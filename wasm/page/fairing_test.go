@@ -14,6 +14,7 @@ import (
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/view"
 )
 
 const fillStep = "buildup.1.step.1"
@@ -132,4 +133,30 @@ func TestEveryBadReadingHasWords(t *testing.T) {
 	} {
 		assert.NotEqual(t, "This can't be used here.", page.Sentence(err, nil, job.Units{}), "%T", err)
 	}
+}
+
+// Where decimals are written with a comma, a point before three digits is asked
+// about in a reading too; readings that stood there before mean what they meant.
+func TestAReadingThatMeansTwoThings(t *testing.T) {
+	s := gridded(t, "2")
+	for at, text := range []string{"1.500", "2.250", "-1.125", "0.500"} {
+		if at == 2 {
+			s = do(s, "next", cell(1, 1), "")
+		}
+		s = do(s, "set", cell(at/2+1, at%2), text)
+	}
+	left := func() any { return s.Plan.Buildups[0].Steps[0].Fill.Left.Value }
+	require.Empty(t, s.Fresh.Refused)
+	before := left()
+	s = do(s, "decimal", "", "comma")
+	assert.Empty(t, s.Fresh.Refused)
+	assert.Equal(t, before, left())
+	assert.Equal(t, "-1.1250; 0.500", s.Doc().Get(fillStep+".grid.2.z"))
+
+	s = do(do(s, "set", cell(1, 0), "1.750"), "set", cell(1, 1), "2.250")
+	shown := view.Page(do(s, "go", "buildup", "")).String()
+	assert.Contains(t, shown, "1.750 can be read two ways. Type 1,75 or 1750.")
+	assert.Contains(t, shown, "1.750  2.250", "as they were typed")
+	s = do(do(s, "set", cell(1, 0), "1,75"), "set", cell(1, 1), "2,25")
+	assert.Empty(t, s.Fresh.Refused)
 }

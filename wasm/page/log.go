@@ -188,31 +188,29 @@ var cupColumns = []struct{ name, key string }{
 	{"gelled after", "gel"}, {"left over", "left"}, {"covered", "covered"}, {"planned per area", "per-area"}, {"how it ended", "end"}, {"what went wrong", "fault"}, {"note", "note"},
 }
 
-// LogCSV is the log for a spreadsheet (RFC 4180): each cup, then each finished
-// piece of work. Amounts stand with their units, as they were taken down.
+// LogCSV is the log for a spreadsheet: each cup, then each finished piece of
+// work. Amounts stand with their units, as they were taken down.
 func LogCSV(s State) string {
-	var b strings.Builder
-	b.WriteString(byteOrderMark)
 	head := []string{"kind", "day", "hour", "surfaces", "planned", "put on"}
 	for _, c := range cupColumns {
 		head = append(head, c.name)
 	}
-	row(&b, head...)
+	t := newTable(job.HasComma(s.Doc()), head...)
 	for _, cup := range OpenCups(s.Doc(), Ended) {
-		cells := []string{"cup", s.Doc().Get(cup + ".day"), s.HourOf(cup + ".weighed"), "", "", s.usedText(cup)}
-		row(&b, append(cells, s.cells(cup)...)...)
+		cells := []string{"cup", s.Doc().Get(cup + ".day"), s.HourOf(cup + ".weighed"), "", "", t.figures(s.usedText(cup))}
+		t.row(append(cells, s.cells(cup, t)...)...)
 	}
 	for _, id := range s.Doc().Items("done") {
 		item := "done." + id
 		cells := []string{"done", s.Doc().Get(item + ".day"), s.HourOf(item + ".at"), s.SurfaceNames(strings.Fields(s.Doc().Get(item + ".surface"))),
-			s.Doc().Get(item + ".planned"), s.usedText(item)}
-		row(&b, append(cells, s.cells(item)...)...)
+			t.figures(s.Doc().Get(item + ".planned")), t.figures(s.usedText(item))}
+		t.row(append(cells, s.cells(item, t)...)...)
 	}
-	return b.String()
+	return t.text.String()
 }
 
 // cells writes what there is of an item's columns, keys as their names.
-func (s State) cells(item string) []string {
+func (s State) cells(item string, t *table) []string {
 	var list []string
 	for _, c := range cupColumns {
 		text := s.withUnit(item + "." + c.key)
@@ -229,8 +227,12 @@ func (s State) cells(item string) []string {
 			if done := s.withUnit(item + ".temp"); done != "" {
 				text = done
 			}
+			text = t.figures(text)
 		case "fault":
 			text = optionName(job.Faults, text)
+		case "tin", "note":
+		default:
+			text = t.figures(text)
 		}
 		list = append(list, text)
 	}

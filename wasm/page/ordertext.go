@@ -122,55 +122,6 @@ func Money(amount string, p plan.Plan) string {
 	return strings.TrimSpace(unit.Group(amount) + "\u00a0" + p.Job.Currency)
 }
 
-// byteOrderMark tells a spreadsheet that the text is UTF-8.
-const byteOrderMark = "\ufeff"
-
-// OrderCSV is the order list for a spreadsheet (RFC 4180), decimals with a
-// point. A cell that a spreadsheet would take for a formula gets an apostrophe
-// before it.
-func OrderCSV(p plan.Plan) string {
-	var b strings.Builder
-	b.WriteString(byteOrderMark)
-	row(&b, "material", "need", "in stock", "to buy", "unit", "packs", "bought", "left over", "cost", "currency")
-	for i := range p.Order.Lines {
-		l := &p.Order.Lines[i]
-		cost := ""
-		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
-			cost = l.Bought.Cost.StringFixed(2)
-		}
-		symbol := l.Scale.Symbol
-		if symbol == "" {
-			symbol = "pieces"
-		}
-		row(&b, l.Card.Name, l.Need.String(), l.Stock.String(), l.ToBuy.String(), symbol, BuyWords(l, p.Job.Units),
-			l.Bought.Bought.String(), l.Bought.Left.String(), cost, p.Job.Currency)
-	}
-	return b.String()
-}
-
-func row(b *strings.Builder, cells ...string) {
-	for i, cell := range cells {
-		if i > 0 {
-			b.WriteByte(',')
-		}
-		b.WriteString(csvCell(cell))
-	}
-	b.WriteString("\r\n")
-}
-
-// formulaStarts is what makes a spreadsheet run a cell, full-width forms too.
-const formulaStarts = "=+-@\t\r\n＝＋－＠"
-
-func csvCell(s string) string {
-	for _, first := range strings.TrimLeft(s, " \u00a0") {
-		if strings.ContainsRune(formulaStarts, first) {
-			s = "'" + s
-		}
-		break
-	}
-	return `"` + strings.ReplaceAll(s, `"`, `""`) + `"`
-}
-
 func orderText(s State, m Message) (State, []Effect) {
 	s = s.finished()
 	return s, []Effect{{Kind: Copy, Text: s.Local(OrderText(s.Plan))}}

@@ -1,0 +1,81 @@
+package page
+
+import (
+	"strings"
+
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+)
+
+// byteOrderMark tells a spreadsheet that the text is UTF-8.
+const byteOrderMark = "\ufeff"
+
+// table is a table for a spreadsheet (RFC 4180). Where decimals are written with
+// a comma, a spreadsheet takes semicolons between cells: the two go together.
+type table struct {
+	text  strings.Builder
+	comma bool
+}
+
+func newTable(comma bool, head ...string) *table {
+	t := &table{comma: comma}
+	t.text.WriteString(byteOrderMark)
+	t.row(head...)
+	return t
+}
+
+func (t *table) row(cells ...string) {
+	part := byte(',')
+	if t.comma {
+		part = ';'
+	}
+	for i, cell := range cells {
+		if i > 0 {
+			t.text.WriteByte(part)
+		}
+		t.text.WriteString(csvCell(cell))
+	}
+	t.text.WriteString("\r\n")
+}
+
+// figures writes a cell that holds no name, with the table's decimal mark.
+func (t *table) figures(text string) string {
+	if t.comma {
+		return unit.Commas(text)
+	}
+	return text
+}
+
+// formulaStarts is what makes a spreadsheet run a cell, full-width forms too.
+const formulaStarts = "=+-@\t\r\n＝＋－＠"
+
+// csvCell quotes a cell; one that a spreadsheet would take for a formula gets an
+// apostrophe before it.
+func csvCell(s string) string {
+	for _, first := range strings.TrimLeft(s, " \u00a0") {
+		if strings.ContainsRune(formulaStarts, first) {
+			s = "'" + s
+		}
+		break
+	}
+	return `"` + strings.ReplaceAll(s, `"`, `""`) + `"`
+}
+
+// OrderCSV is the order list for a spreadsheet.
+func OrderCSV(p plan.Plan) string {
+	t := newTable(p.Job.Units.Comma, "material", "need", "in stock", "to buy", "unit", "packs", "bought", "left over", "cost", "currency")
+	for i := range p.Order.Lines {
+		l := &p.Order.Lines[i]
+		cost := ""
+		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
+			cost = l.Bought.Cost.StringFixed(2)
+		}
+		symbol := l.Scale.Symbol
+		if symbol == "" {
+			symbol = "pieces"
+		}
+		t.row(l.Card.Name, t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(BuyWords(l, p.Job.Units)),
+			t.figures(l.Bought.Bought.String()), t.figures(l.Bought.Left.String()), t.figures(cost), p.Job.Currency)
+	}
+	return t.text.String()
+}
