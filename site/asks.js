@@ -8,7 +8,8 @@
 //   ask {kind: "timer", key}        "on": answer {verb: "tick"} every second; "off", and before any ask: every minute;
 //                                   either way at once when the page is shown again
 //   ask {kind: "awake", key}        "on": the screen is kept awake where the phone lets a page do so; none
-//   ask {kind: "sound", key}        sounds the alarm of stage "1" or "2"; none
+//   ask {kind: "sound", key}        sounds the alarm of stage "1" or "2"; none. Unasked: answer {verb: "audible"} once the
+//                                   browser lets the page sound, {verb: "mute"} when it no longer does
 //   ask {kind: "persist"}           the browser is asked to keep what the page has stored; none
 //   ask {kind: "vibrate", key}      vibrates for the stage; none
 "use strict";
@@ -73,12 +74,21 @@
 		}
 	});
 
-	// A phone lets a page sound only after a touch: the speaker is made ready at the first one.
-	window.addEventListener("pointerdown", () => {
+	// A browser lets a page sound only after a touch or a key: each one makes the speaker ready, until it is. A phone may take
+	// it away again, for a call. What is told changes the page: not between a finger's coming and its click.
+	for (const kind of ["click", "keyup"]) {
+		window.addEventListener(kind, () => { wakeSpeaker().catch(() => {}); });
+	}
+
+	async function wakeSpeaker() {
 		if (!speaker && globalThis.AudioContext) {
 			speaker = new AudioContext();
+			speaker.onstatechange = () => answer(speaker.state === "running" ? "audible" : "mute");
 		}
-	}, { once: true });
+		if (speaker && speaker.state !== "running") {
+			await speaker.resume();
+		}
+	}
 
 	async function sound(ask) {
 		if (!speaker) {

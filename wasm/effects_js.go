@@ -78,8 +78,8 @@ func (b *border) keep(key, text string) bool {
 		}()
 		b.store().Call("setItem", key, text)
 	}()
-	if (verb == "kept") != b.state.Stored {
-		b.handle(page.Message{Verb: verb, Path: key})
+	if verb == "refused" || !b.state.Stored {
+		b.handle(page.Message{Verb: verb, Path: key, Text: text})
 	}
 	return verb == "kept"
 }

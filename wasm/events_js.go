@@ -49,9 +49,13 @@ func (b *border) event(e js.Value) {
 			e.Call("preventDefault")
 			b.handle(page.Message{Verb: verb, Path: text(target.Get("dataset"), "path"), Text: rows, At: b.moment()})
 		}
-	case "storage": // another tab has kept something; none for our own
-		if key := e.Get("key"); !key.IsNull() && !e.Get("newValue").IsNull() {
-			b.handle(page.Message{Verb: "elsewhere", Path: key.String(), Text: e.Get("newValue").String(), At: b.moment()})
+	case "storage": // another tab has kept something, or let go of it; none for our own
+		if key, value := e.Get("key"), e.Get("newValue"); !key.IsNull() {
+			kept := ""
+			if !value.IsNull() {
+				kept = value.String()
+			}
+			b.handle(page.Message{Verb: "elsewhere", Path: key.String(), Text: kept, At: b.moment()})
 		}
 	case "hashchange":
 		b.fragment()

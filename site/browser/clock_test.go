@@ -51,6 +51,7 @@ func TestOneDoseOneClock(t *testing.T) {
 		assert.Equal(t, "1.6 g", figureText(s, "dose.grams"), "a weighed cup still waits for its dose after a reload")
 		tap(s, "#catalyst-in")
 		s.Wait(".clock")
+		assert.False(t, s.Has(".silence"), "the tap that started it was a touch")
 		checkDoseGone(t, s, "once catalyst is in")
 		assert.Contains(t, shown(s, "#live"), "Catalyst in. The clock runs.")
 		s.Until("the screen kept awake", func() bool { return effectsSoFar(s).Awake == 1 })
@@ -68,7 +69,9 @@ func TestOneDoseOneClock(t *testing.T) {
 		checkDoseGone(t, s, "after a reload")
 		assert.Zero(t, effectsSoFar(s).Beeps)
 
-		do(s, "go", "cup", "") // a touch, without which a phone lets no page sound
+		assert.Contains(t, shown(s, ".clock .silence"), "Tap anywhere once.", "no page may sound before a touch")
+		do(s, "go", "cup", "")
+		s.Until("that it may sound", func() bool { return !s.Has(".silence") })
 		s.Script(nil, `setHidden(true); passSeconds(3600); setHidden(false)`)
 		s.Wait(".clock.over")
 		assert.Contains(t, shown(s, ".clock"), "Over: stop, put the rest outside")

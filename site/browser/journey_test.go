@@ -30,7 +30,8 @@ const shedClock = `
 	const done = globalThis.did = { beeps: 0, buzzes: 0, awake: 0, slept: 0, copied: "", saved: null };
 	globalThis.AudioContext = class {
 		currentTime = 0;
-		async resume() {}
+		state = "suspended";
+		async resume() { if (this.state !== "running") { this.state = "running"; this.onstatechange(); } }
 		createOscillator() { done.beeps++; return { frequency: {}, connect() {}, start() {}, stop() {} }; }
 	};
 	Object.defineProperty(navigator, "vibrate", { value: () => { done.buzzes++; return true; } });

@@ -63,6 +63,10 @@ func weighed(s State, m Message) (State, []Effect) {
 	if !b.HasDose && !b.HasParts || len(OpenCups(s.Doc(), Weighed)) > 0 {
 		return s, nil
 	}
+	if s.Slot().Elsewhere != "" {
+		s.Notice = "Choose first which tab's job goes on."
+		return s, nil
+	}
 	if len(s.Doc().Items("cup")) >= job.ListAt("cup").Max {
 		s.Notice = logFull
 		return s, nil
@@ -147,17 +151,17 @@ func catalystIn(s State, m Message) (State, []Effect) {
 func (s State) mayDose(cup string) bool {
 	b := s.Bench()
 	d := s.Doc()
-	return s.Elsewhere == "" && (b.HasDose || b.HasParts) && CupPhase(d, cup) == Weighed && b.Card.Key == d.Get(cup+".card") &&
+	return s.Slot().Elsewhere == "" && (b.HasDose || b.HasParts) && CupPhase(d, cup) == Weighed && b.Card.Key == d.Get(cup+".card") &&
 		unit.Typed(float64(b.Whole.Value), unit.InGram)+" g" == d.Get(cup+".mixed")
 }
 
 // DoseFor says if a dose may be shown, and for which cup: "" for the next one,
-// before anything is weighed.
+// before anything is weighed. None is while another tab may have dosed the cup.
 func (s State) DoseFor() (cup string, may bool) {
 	if open := OpenCups(s.Doc(), Weighed); len(open) > 0 {
 		return open[0], s.mayDose(open[0])
 	}
-	return "", s.Bench().HasDose || s.Bench().HasParts
+	return "", s.Slot().Elsewhere == "" && (s.Bench().HasDose || s.Bench().HasParts)
 }
 
 // How a cup can end, by the message's text.

@@ -30,6 +30,16 @@ func (s State) keepJob() Effect {
 	return Effect{Kind: Keep, Key: copies(s.InDemo)[slot.place()], Text: job.Save(slot.Doc, slot.Revision)}
 }
 
+// saved keeps a job, and what can be undone of it.
+func (s State) saved(demo bool) (State, []Effect) {
+	shown := s.InDemo
+	s.InDemo = demo
+	s.Slot().Revision++
+	effects := []Effect{s.keepJob(), s.keepHistory()}
+	s.InDemo = shown
+	return s, effects
+}
+
 // place is where the slot's revision goes.
 func (slot *Slot) place() int {
 	if slot.Swapped {
@@ -61,7 +71,7 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 		}
 	}
 	for _, key := range slices.Sorted(maps.Keys(kept)) {
-		if strings.HasPrefix(key, Prefix+"aside.") {
+		if strings.HasPrefix(key, asidePrefix) {
 			s.Aside = append(s.Aside, kept[key])
 		}
 	}
@@ -78,10 +88,7 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 		}
 	}
 	effects = append(effects, s.keepView(), Effect{Kind: Theme, Key: s.Look}) // keeping tells at once if the browser keeps anything
-	if len(OpenCups(s.Doc(), Running)) > 0 {
-		effects = append(effects, Effect{Kind: Timer, Key: "on"}, Effect{Kind: Awake, Key: "on"})
-	}
-	return s.planned().confident(effects)
+	return s.planned().confident(append(effects, s.clocks()...))
 }
 
 // StartAside makes the first state without the jobs that were kept: planning or
@@ -126,19 +133,12 @@ func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Eff
 	return best, effects
 }
 
-// asideKey gives a key under which nothing was set aside before.
-func asideKey(kept map[string]string, key string) string {
-	for n := 1; ; n++ {
-		aside := Prefix + "aside." + strconv.Itoa(n) + "." + strings.TrimPrefix(key, Prefix)
-		if _, taken := kept[aside]; !taken {
-			return aside
-		}
-	}
-}
-
 // refused hears that the browser took none of what was to be kept. A history
 // alone isn't told of: only what can be undone after a reload depends on it.
 func refused(s State, m Message) (State, []Effect) {
+	if _, demo, isAside := asideOf(m.Path); isAside {
+		s = s.stuck(demo, Effect{Kind: Keep, Key: m.Path, Text: m.Text})
+	}
 	if m.Path == historyKey(s.InDemo) || !s.Stored {
 		return s, nil
 	}
@@ -149,18 +149,13 @@ func refused(s State, m Message) (State, []Effect) {
 // kept hears that the browser took something. Only a job means that it takes
 // the next one too: when it is full there is still room for small things.
 func kept(s State, m Message) (State, []Effect) {
+	if _, _, isAside := asideOf(m.Path); isAside {
+		return s.unstuck(m.Path)
+	}
 	if slices.Contains(copiesOf(s.InDemo), m.Path) {
-		s.Stored = true
+		s.Stored = !s.IsStuck()
 	}
 	return s, nil
-}
-
-// offerAside offers what was set aside as a file, so that somebody may yet read it.
-func offerAside(s State, m Message) (State, []Effect) {
-	if len(s.Aside) == 0 {
-		return s, nil
-	}
-	return s, []Effect{{Kind: Download, Key: "shed-reckoner-set-aside.txt", Text: strings.Join(s.Aside, "\n\n")}}
 }
 
 func export(s State, m Message) (State, []Effect) {

@@ -39,7 +39,22 @@ func permitted(d job.Document, kept string) job.Document {
 
 // undosed ends a weighed cup whose catalyst may be in.
 func undosed(d job.Document, cup string) job.Document {
-	return d.Set(cup+".ended", "0").Set(cup+".end", "catalyst may be in: add none")
+	return d.Set(cup+".ended", "0").Set(cup+".end", mayBeIn)
+}
+
+const mayBeIn = "catalyst may be in: add none"
+
+// LastMayHaveCatalyst says if nobody knows whether the catalyst of the cup that
+// was weighed last is in.
+func (s *State) LastMayHaveCatalyst() bool {
+	ids := s.Doc().Items("cup")
+	return len(ids) > 0 && s.Doc().Get("cup."+ids[len(ids)-1]+".end") == mayBeIn
+}
+
+// NextWaits says if no dose of the next cup is shown until it is asked for:
+// beside a cup that had its own, or may have had.
+func (s *State) NextWaits() bool {
+	return (len(OpenCups(s.Doc(), Running)) > 0 || s.LastMayHaveCatalyst()) && !s.IsOpen(NextCup)
 }
 
 // besideOther ends every weighed cup that another tab has taken further.

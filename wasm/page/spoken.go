@@ -35,7 +35,7 @@ func (s State) spoken(effects []Effect) (State, []Effect) {
 // doseText is the dose that is shown, in one line; empty where there is none.
 func (s State) doseText() string {
 	cup, may := s.DoseFor()
-	if !may || cup == "" && len(OpenCups(s.Doc(), Running)) > 0 && !s.IsOpen(NextCup) {
+	if !may || cup == "" && s.NextWaits() {
 		return ""
 	}
 	b := s.Bench()

@@ -46,14 +46,14 @@ type State struct {
 	Warned map[string]int     // by running cup and its start: how far it has warned
 
 	Spoken string   // the dose that was read out last, or is to be
-	Notice string   // one thing to tell, until the next message
+	Notice string   // one thing to tell, until the builder's next message
 	Stored bool     // the last save was taken
 	Aside  []string // saved texts that could not be read and were set aside
 
 	Persistent bool     // the browser was asked to keep what is stored
 	Pending    *Pending // a job that came in and waits for the builder's word
-	Elsewhere  string   // the job as another tab has kept it; empty: none did
 	Newer      bool     // a newer version of the page is kept and waits
+	Audible    bool     // the browser lets the page sound: none does before the first touch
 }
 
 // Slot is a job with its history.
@@ -63,11 +63,15 @@ type Slot struct {
 	Swapped    bool           // its two copies stand in each other's places
 	Undo, Redo [][]job.Change // the latest last
 	LastPath   string         // the field that the latest change typed in
+	Elsewhere  string         // the job as another tab has kept it; empty: none did
+	Stuck      []Effect       // what a full store didn't set aside; no save goes over it
 }
 
 // Slot gives the job that is shown.
-func (s *State) Slot() *Slot {
-	if s.InDemo {
+func (s *State) Slot() *Slot { return s.slot(s.InDemo) }
+
+func (s *State) slot(demo bool) *Slot {
+	if demo {
 		return &s.Demo
 	}
 	return &s.Own

@@ -1,42 +1,111 @@
 package page
 
-import "shedreckoner/calc/job"
+import (
+	"slices"
+	"strings"
 
-// elsewhere hears that another tab has kept this job. From then on this tab
-// keeps nothing until the builder says which of the two goes on.
+	"shedreckoner/calc/job"
+)
+
+// elsewhere hears that another tab has kept something of a job, the one that is
+// shown or the one behind it. From a save on this tab keeps nothing of that job
+// until the builder says which of the two goes on. From a permit that is gone
+// on no dose is shown for that cup: the save that tells of its catalyst may
+// never come.
 func elsewhere(s State, m Message) (State, []Effect) {
-	for _, key := range copies(s.InDemo) {
-		if m.Path != key {
-			continue
-		}
-		doc, revision, err := job.Load(m.Text)
-		if err == nil && revision >= s.Slot().Revision && len(job.Changes(s.Doc(), doc)) > 0 {
-			s.Elsewhere = m.Text
+	for _, demo := range []bool{false, true} {
+		slot := s.slot(demo)
+		switch {
+		case m.Path == permitKey(demo):
+			slot.Doc = permitted(slot.Doc, m.Text)
+			return s.replanned(), nil
+		case slices.Contains(copiesOf(demo), m.Path):
+			slot.hear(m.Text)
 		}
 	}
 	return s, nil
 }
 
-// takeTheirs shows the job as the other tab kept it.
+// hear holds what another tab has kept against what is here.
+func (slot *Slot) hear(text string) {
+	doc, revision, err := job.Load(text)
+	switch {
+	case err != nil:
+	case len(job.Changes(slot.Doc, doc)) > 0:
+		slot.Elsewhere = text
+	default:
+		slot.Elsewhere = ""
+		slot.Revision = max(slot.Revision, revision)
+	}
+}
+
+// takeTheirs shows the job as the other tab kept it. Cups that run here go on.
 func takeTheirs(s State, m Message) (State, []Effect) {
-	doc, revision, err := job.Load(s.Elsewhere)
-	s.Elsewhere = ""
+	slot := s.Slot()
+	theirs, revision, err := job.Load(slot.Elsewhere)
+	slot.Elsewhere = ""
 	if err != nil {
 		return s, nil
 	}
-	*s.Slot() = Slot{Doc: doc, Revision: revision, Swapped: s.Slot().Swapped}
-	return s.replanned(), nil
+	doc := withRunning(theirs, slot.Doc)
+	*slot = Slot{Doc: theirs, Revision: max(revision, slot.Revision), Swapped: slot.Swapped, Stuck: slot.Stuck}
+	var effects []Effect
+	if len(job.Changes(theirs, doc)) > 0 {
+		s, effects = s.put(doc)
+	}
+	s = s.replanned()
+	return s, append(effects, s.clocks()...)
 }
 
-// keepMine keeps the job as it is here, over the other tab's.
+// keepMine keeps the job as it is here, over the other tab's. Cups that run
+// there go on here too.
 func keepMine(s State, m Message) (State, []Effect) {
-	doc := s.Doc()
-	if theirs, revision, err := job.Load(s.Elsewhere); err == nil {
-		s.Slot().Revision = max(s.Slot().Revision, revision)
-		doc = besideOther(doc, theirs)
+	slot := s.Slot()
+	doc := slot.Doc
+	if theirs, revision, err := job.Load(slot.Elsewhere); err == nil {
+		slot.Revision = max(slot.Revision, revision)
+		doc = withRunning(besideOther(doc, theirs), theirs)
 	}
-	s.Elsewhere = ""
-	return s.put(doc)
+	slot.Elsewhere = ""
+	s, effects := s.put(doc)
+	return s, append(effects, s.clocks()...)
+}
+
+// withRunning is a document with every cup that runs in the other: its pot goes
+// off whichever tab goes on.
+func withRunning(d, other job.Document) job.Document {
+	for _, cup := range OpenCups(other, Running) {
+		to := cup
+		switch {
+		case sameCup(d, other, cup) && d.Get(cup+".in") != "":
+			continue
+		case !isCup(d, cup):
+			list, id := job.Split(cup)
+			d = d.Set(list, strings.TrimSpace(d.Get(list)+" "+id))
+		case !sameCup(d, other, cup):
+			d, to = d.Add("cup")
+		}
+		for _, line := range d.Under(to) {
+			d = d.Set(line.Path, "")
+		}
+		for _, line := range other.Under(cup) {
+			d = d.Set(to+strings.TrimPrefix(line.Path, cup), line.Text)
+		}
+	}
+	return d
+}
+
+// sameCup says if a path names the same cup in both: they number theirs alike.
+func sameCup(a, b job.Document, cup string) bool {
+	return isCup(a, cup) && a.Get(cup+".weighed") == b.Get(cup+".weighed")
+}
+
+// clocks is what running cups want of the phone.
+func (s State) clocks() []Effect {
+	if len(OpenCups(s.Doc(), Running)) == 0 {
+		return nil
+	}
+	return []Effect{{Kind: Timer, Key: "on"}, {Kind: Awake, Key: "on"}}
 }
 
 // newer hears that a newer version of the page is kept and waits.

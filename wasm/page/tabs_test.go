@@ -9,6 +9,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/view"
 )
 
 func step(t *testing.T, s page.State, kept map[string]string, messages ...page.Message) page.State {
@@ -95,4 +96,127 @@ func TestAJobThatCantBeShownIsSetAside(t *testing.T) {
 	again, _ := start(t, kept)
 	assert.Empty(t, again.Doc().Lines())
 	assert.Len(t, again.Aside, 2)
+}
+
+// saveOf is what a page keeps of its shown job by a message, as the other tab
+// hears of it.
+func saveOf(t *testing.T, s page.State, m page.Message) (page.State, page.Message) {
+	t.Helper()
+	s, effects := page.Update(s, m)
+	for _, e := range effects {
+		if e.Kind == page.Keep && (strings.HasSuffix(e.Key, ".a") || strings.HasSuffix(e.Key, ".b")) {
+			return s, page.Message{Verb: "elsewhere", Path: e.Key, Text: e.Text}
+		}
+	}
+	t.Fatal("nothing was kept")
+	return s, m
+}
+
+// A tab that was told and typed on takes the latest of the other, not the save
+// that it was told of first.
+func TestTheOtherTabsLatestIsTaken(t *testing.T) {
+	mine, _ := start(t, nil)
+	theirs := mine
+	mine, m := saveOf(t, mine, typing("begun"))
+	theirs = do(theirs, m.Verb, m.Path, m.Text)
+	theirs, _ = page.Update(theirs, page.Message{Verb: "theirs"})
+	require.Equal(t, "begun", theirs.Doc().Get("name"))
+	for range 6 {
+		mine = do(mine, "set", "name", mine.Doc().Get("name")+"x")
+	}
+	theirs, m = saveOf(t, theirs, typing("theirs"))
+	mine = do(mine, m.Verb, m.Path, m.Text)
+	for range 6 {
+		mine = do(mine, "set", "name", mine.Doc().Get("name")+"y")
+	}
+	theirs, m = saveOf(t, theirs, typing("theirs at last"))
+	mine = do(mine, m.Verb, m.Path, m.Text)
+	taken := do(mine, "theirs", "", "")
+	assert.Equal(t, "theirs at last", taken.Doc().Get("name"))
+
+	// Once the other has come back to what is here, there is nothing to choose.
+	_, m = saveOf(t, theirs, typing(mine.Doc().Get("name")))
+	mine = do(mine, m.Verb, m.Path, m.Text)
+	assert.Empty(t, mine.Own.Elsewhere)
+	next, _ := saveOf(t, mine, typing("on"))
+	assert.Equal(t, "on", next.Doc().Get("name"))
+}
+
+// The job behind the made-up one is watched too, and the made-up one behind it.
+func TestTheJobBehindIsToldApartToo(t *testing.T) {
+	for _, mineInDemo := range []bool{true, false} {
+		s, _ := start(t, nil)
+		s = do(do(s, "set", "name", "begun"), "demo", "", "")
+		mine, theirs := s, do(s, "own", "", "")
+		if !mineInDemo {
+			mine, theirs = theirs, mine
+		}
+		_, m := saveOf(t, theirs, typing("theirs"))
+		mine = do(mine, m.Verb, m.Path, m.Text)
+		assert.NotContains(t, view.Page(mine).String(), "in another tab", "not what is shown")
+		mine = do(mine, map[bool]string{true: "own", false: "demo"}[mineInDemo], "", "")
+		assert.Contains(t, view.Page(mine).String(), "in another tab")
+		_, effects := page.Update(mine, typing("mine"))
+		for _, e := range effects {
+			assert.NotEqual(t, page.Keep, e.Kind, e.Key)
+		}
+	}
+}
+
+// A pot goes off whichever tab goes on: its clock runs in the job that is chosen.
+func TestARunningCupOutlivesTheChoiceOfATab(t *testing.T) {
+	kept := map[string]string{}
+	mine := weighedCup(t, kept)
+	theirs := mine
+	mine = step(t, mine, kept, catalystIn())
+	theirs, m := saveOf(t, theirs, typing("theirs"))
+	mine = do(mine, m.Verb, m.Path, m.Text)
+	next, effects := page.Update(mine, page.Message{Verb: "theirs"})
+	assert.Equal(t, "theirs", next.Doc().Get("name"))
+	assert.Equal(t, []string{"cup.1"}, page.OpenCups(next.Doc(), page.Running))
+	assert.Contains(t, effects, page.Effect{Kind: page.Timer, Key: "on"})
+	assert.Equal(t, page.Keep, effects[0].Kind, "and is kept")
+
+	// The other way round: the tab without the cup goes on, under another cup of the same number.
+	empty, _ := start(t, nil)
+	empty = do(empty, "set", "name", "empty")
+	_, m = saveOf(t, mine, page.Message{Verb: "mine"})
+	empty = do(empty, m.Verb, m.Path, m.Text)
+	empty, effects = page.Update(empty, page.Message{Verb: "mine"})
+	assert.Equal(t, "empty", empty.Doc().Get("name"))
+	assert.Equal(t, []string{"cup.1"}, page.OpenCups(empty.Doc(), page.Running))
+	assert.Contains(t, effects, page.Effect{Kind: page.Timer, Key: "on"})
+	empty.Own.Doc = empty.Own.Doc.Set("cup.1.weighed", "999").Set("cup.1.in", "999")
+	empty = do(empty, m.Verb, m.Path, m.Text)
+	empty = do(empty, "mine", "", "")
+	assert.Len(t, page.OpenCups(empty.Doc(), page.Running), 2)
+}
+
+// Where a full store refuses the save that tells of the catalyst, the permit
+// that is gone tells the other tab.
+func TestAPermitThatIsGoneTakesTheDoseFromTheOtherTab(t *testing.T) {
+	kept := map[string]string{}
+	mine := weighedCup(t, kept)
+	theirs, effects := page.Update(mine, catalystIn())
+	require.Equal(t, page.Revoke, effects[0].Kind)
+	require.Equal(t, page.Running, page.CupPhase(theirs.Doc(), "cup.1"))
+	mine, effects = page.Update(mine, page.Message{Verb: "elsewhere", Path: effects[0].Key})
+	assert.Empty(t, effects, "nothing is kept over the other tab's save")
+	cup, may := mine.DoseFor()
+	assert.False(t, cup != "" && may)
+	mine = do(mine, "in", "cup.1", "")
+	assert.NotEqual(t, page.Running, page.CupPhase(mine.Doc(), "cup.1"))
+}
+
+// Nothing is weighed before the builder has chosen a tab.
+func TestNoCupIsWeighedBetweenTwoTabs(t *testing.T) {
+	s := do(weighedCup(t, map[string]string{}), "end", "cup.1", "scrap")
+	_, m := saveOf(t, s, typing("theirs"))
+	s = do(s, m.Verb, m.Path, m.Text)
+	next, effects := page.Update(s, page.Message{Verb: "weighed", At: catalystIn().At})
+	assert.Empty(t, page.OpenCups(next.Doc(), page.Weighed))
+	assert.NotEmpty(t, next.Notice)
+	for _, e := range effects {
+		assert.NotEqual(t, page.Keep, e.Kind)
+	}
 }

@@ -2,6 +2,7 @@ package page
 
 import (
 	"maps"
+	"slices"
 	"sync"
 
 	"shedreckoner/calc/job"
@@ -12,7 +13,9 @@ import (
 // Update takes a message to the next state and to what is to be done. A verb
 // that isn't known changes nothing.
 func Update(s State, m Message) (State, []Effect) {
-	s.Notice = ""
+	if !slices.Contains(unasked, m.Verb) {
+		s.Notice = ""
+	}
 	if m.At.Date != "" {
 		s.Now = m.At
 	}
@@ -26,6 +29,10 @@ func Update(s State, m Message) (State, []Effect) {
 	}
 	return s, nil
 }
+
+// unasked are the messages that no builder sends: what is being told stays
+// through them.
+var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "audible", "mute"}
 
 // verbs is everything that can be asked of the page.
 var verbs map[string]func(State, Message) (State, []Effect)
@@ -68,6 +75,8 @@ func init() { // not a literal: some verbs call Update's own helpers
 		"theirs":    takeTheirs,
 		"mine":      keepMine,
 		"newer":     newer,
+		"audible":   func(s State, m Message) (State, []Effect) { s.Audible = true; return s, nil },
+		"mute":      func(s State, m Message) (State, []Effect) { s.Audible = false; return s, nil },
 		"switch":    switchVersion,
 		"aside":     offerAside,
 		"copy-failed": func(s State, m Message) (State, []Effect) {
@@ -271,12 +280,14 @@ func (s State) change(doc job.Document, path string, more ...Effect) (State, []E
 func (s State) put(doc job.Document, more ...Effect) (State, []Effect) {
 	slot := s.Slot()
 	slot.Doc = doc
-	slot.Revision++
 	s = s.planned()
-	if s.Elsewhere != "" { // another tab has kept this job: neither overwrites the other unasked
+	switch {
+	case slot.Elsewhere != "": // another tab has kept this job: neither overwrites the other unasked
 		return s, more
+	case len(slot.Stuck) > 0: // perhaps there is room by now
+		return s, append(slices.Clone(slot.Stuck), more...)
 	}
-	effects := []Effect{s.keepJob(), s.keepHistory()}
+	s, effects := s.saved(s.InDemo)
 	if !s.Persistent {
 		s.Persistent = true
 		effects = append(effects, Effect{Kind: Persist})

@@ -29,11 +29,16 @@ func runningCup(s page.State, cup string) html {
 	if c := s.Plan.Job.CardByKey(s.Doc().Get(cup + ".card")); c != nil {
 		name = c.Name + ", " + name
 	}
+	silence := nothing
+	if !s.Audible {
+		silence = el("p", a("class", "silence"), txt("No alarm sounds yet: this browser lets the page sound only after a touch. Tap anywhere once."))
+	}
 	return el("article", a("class", class),
 		el("h2", nil, txt(name)),
 		region("time-"+cup, "p", a("class", "time", "role", "timer"), txt(countdown(left))),
 		el("p", a("class", "phase"), txt(words)),
 		el("p", a("class", "until"), txt("Use until "+untilClock(s, left)+" by the clock. Where the screen doesn't stay awake, set the phone's own timer.")),
+		silence,
 		el("div", a("class", "itemtools"),
 			action("end", cup, "spread", "All spread", "main"), action("end", cup, "gelled", "It gelled", "quiet"),
 			action("end", cup, "scrap", "Scrapped", "quiet"), action("end", cup, "no-cure", "It won't go off", "quiet")))

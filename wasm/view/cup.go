@@ -29,6 +29,10 @@ func cup(s page.State) html {
 
 // answer is the weighed cup with its dose, or the next cup.
 func answer(s page.State) html {
+	if s.Slot().Elsewhere != "" {
+		return join(el("h2", a("class", "bad"), txt("No dose in this tab")),
+			el("p", nil, txt("This job was changed in another tab, and a cup may have its catalyst there. Choose above which of the two goes on.")))
+	}
 	cup, may := s.DoseFor()
 	if cup != "" {
 		return weighedCup(s, cup, may)
@@ -36,13 +40,21 @@ func answer(s page.State) html {
 	if !may {
 		return noDose(s)
 	}
-	if len(page.OpenCups(s.Doc(), page.Running)) > 0 && !s.IsOpen(page.NextCup) {
-		return el("p", nil, action("open", page.NextCup, "", "Plan another cup", "quiet")) // no dose beside a cup that had its own
+	if s.NextWaits() {
+		return join(mayBeIn(s), el("p", nil, action("open", page.NextCup, "", "Plan another cup", "quiet")))
 	}
 	b := s.Bench()
 	parts := []html{el("h2", nil, txt("Next cup: "+b.Card.Name)), doseFigures(s), toWeigh(s), cautions(s)}
 	parts = append(parts, action("weighed", "", "", "Resin weighed", "main"))
 	return join(parts...)
+}
+
+// mayBeIn is said of a weighed cup of which nobody knows how far it came.
+func mayBeIn(s page.State) html {
+	if !s.LastMayHaveCatalyst() {
+		return nothing
+	}
+	return el("p", a("class", "bad"), txt("The cup that was weighed last may have its catalyst: add none. Its clock isn't known here. Go by your own, or scrap it."))
 }
 
 // doseFigures is the catalyst, or the parts of a fixed ratio, in large figures,

@@ -250,7 +250,7 @@ func shedCardSection(s page.State) html {
 	if !ok {
 		return nothing
 	}
-	if len(b.Reasons) > 0 || len(page.OpenCups(s.Doc(), page.Running)) > 0 { // no dose stands beside a reason against it, nor beside a running cup
+	if len(b.Reasons) > 0 || len(page.OpenCups(s.Doc(), page.Running)) > 0 || s.NextWaits() || s.Slot().Elsewhere != "" { // no dose stands beside a reason against it, nor beside a running cup
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed while a cup could be mixed, and none runs."))
 	}
 	rows := plan.ShedCard(&s.Fresh, b, table)

@@ -103,13 +103,16 @@ func notice(s page.State) html {
 	if s.Pending != nil {
 		lines = append(lines, pending(s))
 	}
-	if s.Elsewhere != "" {
+	if s.Slot().Elsewhere != "" {
 		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt("This job was changed in another tab. Until you choose, this tab keeps nothing.")),
 			action("theirs", "", "", "Show the other tab's", "quiet"), action("mine", "", "", "Keep this one", "quiet")))
 	}
 	if len(s.Aside) > 0 {
-		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt("Something kept earlier can't be read. It was set aside, not lost.")),
-			action("aside", "", "", "Save it as a file", "quiet")))
+		words := "Something kept earlier can't be read. It was set aside, not lost."
+		if s.IsStuck() {
+			words = "Something kept earlier can't be read, and there is no room to set it aside. Until you save it as a file, this page keeps nothing over it."
+		}
+		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt(words)), action("aside", "", "", "Save it as a file", "quiet")))
 	}
 	if s.Newer {
 		lines = append(lines, el("div", a("class", "note"), el("p", nil, txt("A newer version of this page is ready.")),

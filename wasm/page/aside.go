@@ -1,0 +1,78 @@
+package page
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// What can't be read is set aside under a key of its own. A store that is full
+// may refuse that: then the spoilt text stands where it was, and no save of that
+// job is made until it has been set aside after all, or saved as a file.
+
+const asidePrefix = Prefix + "aside."
+
+// asideKey gives a key under which nothing was set aside before.
+func asideKey(kept map[string]string, key string) string {
+	for n := 1; ; n++ {
+		aside := asidePrefix + strconv.Itoa(n) + "." + strings.TrimPrefix(key, Prefix)
+		if _, taken := kept[aside]; !taken {
+			return aside
+		}
+	}
+}
+
+// asideOf gives the key that was set aside under another, and the job it is of.
+func asideOf(aside string) (key string, demo, ok bool) {
+	_, key, ok = strings.Cut(strings.TrimPrefix(aside, asidePrefix), ".")
+	key = Prefix + key
+	return key, slices.Contains(copiesOf(true), key), ok && strings.HasPrefix(aside, asidePrefix)
+}
+
+// IsStuck says if something spoilt stands in the way of saves.
+func (s *State) IsStuck() bool { return len(s.Own.Stuck)+len(s.Demo.Stuck) > 0 }
+
+// stuck notes what the store didn't set aside.
+func (s State) stuck(demo bool, aside Effect) State {
+	slot := s.slot(demo)
+	if !slices.Contains(slot.Stuck, aside) {
+		slot.Stuck = append(slices.Clone(slot.Stuck), aside)
+	}
+	return s
+}
+
+// unstuck hears that it was set aside after all. The place where it stood is
+// free, and once all are, what was changed meanwhile is kept.
+func (s State) unstuck(aside string) (State, []Effect) {
+	key, demo, _ := asideOf(aside)
+	slot := s.slot(demo)
+	left := slices.DeleteFunc(slices.Clone(slot.Stuck), func(e Effect) bool { return e.Key == aside })
+	if len(left) == len(slot.Stuck) {
+		return s, nil
+	}
+	slot.Stuck = left
+	effects := []Effect{{Kind: Revoke, Key: key}}
+	if len(left) > 0 {
+		return s, effects
+	}
+	s, more := s.saved(demo)
+	return s, append(effects, more...)
+}
+
+// offerAside offers what was set aside as a file, so that somebody may yet read
+// it. What stood in the way of saves then does no longer.
+func offerAside(s State, m Message) (State, []Effect) {
+	if len(s.Aside) == 0 {
+		return s, nil
+	}
+	effects := []Effect{{Kind: Download, Key: "shed-reckoner-set-aside.txt", Text: strings.Join(s.Aside, "\n\n")}}
+	for _, demo := range []bool{false, true} {
+		if slot := s.slot(demo); len(slot.Stuck) > 0 {
+			var more []Effect
+			slot.Stuck = nil
+			s, more = s.saved(demo)
+			effects = append(effects, more...)
+		}
+	}
+	return s, effects
+}
