@@ -10,7 +10,7 @@ import (
 
 // cards gives every card that ships and every own copy, with the builder's
 // figures over the defaults.
-func (r *reader) cards() []Card {
+func (r *reader) cards(string) []Card {
 	own := r.doc.Items("card")
 	all := make([]Card, 0, len(material.Cards)+len(own)) // cards are large
 	for _, shipped := range material.Cards {

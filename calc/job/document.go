@@ -70,6 +70,14 @@ func (d Document) Under(path string) []Line {
 	return d.lines[from:to]
 }
 
+// At gives the lines at the path and below it.
+func (d Document) At(path string) []Line {
+	from, _ := d.find(path)
+	under := d.Under(path)
+	below, _ := d.find(path + ".")
+	return d.lines[from : below+len(under)]
+}
+
 // Items gives the ids of the list at the path, in order, each once. A word with
 // a dot isn't an id: it would lead into another item.
 func (d Document) Items(list string) []string {

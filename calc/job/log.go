@@ -114,18 +114,25 @@ type Finished struct {
 	Temperature                   working.Figure[unit.Temperature]
 }
 
-// log reads cups and finished work. What the page took down itself is passed
-// over where it can't be read, as any unknown line is; what the builder types
-// is noted.
-func (r *reader) log(j *Job) {
+// cups reads the cups of the log. What the page took down itself is passed over
+// where it can't be read, as any unknown line is; what the builder types is
+// noted. So it is with finished work.
+func (r *reader) cups(string) []Cup {
 	taken := &reader{doc: r.doc, units: r.units}
+	var list []Cup
 	for _, id := range r.doc.Items("cup") {
-		j.Cups = append(j.Cups, r.cup(taken, "cup."+id))
+		list = append(list, r.cup(taken, "cup."+id))
 	}
+	return list
+}
+
+func (r *reader) finished(string) []Finished {
+	taken := &reader{doc: r.doc, units: r.units}
+	var list []Finished
 	for _, id := range r.doc.Items("done") {
-		j.Finished = append(j.Finished, r.finished(taken, "done."+id))
+		list = append(list, r.work(taken, "done."+id))
 	}
-	j.Learnt = learnt(r.doc)
+	return list
 }
 
 func (r *reader) cup(taken *reader, path string) Cup {
@@ -151,7 +158,7 @@ func (r *reader) cup(taken *reader, path string) Cup {
 	}
 }
 
-func (r *reader) finished(taken *reader, path string) Finished {
+func (r *reader) work(taken *reader, path string) Finished {
 	at := under(path, finished)
 	r.words(at("note"))
 	moment, _ := taken.number(at("at"))
@@ -221,9 +228,9 @@ const mostLearntMean, mostLearntSD = 1.61, 1.0
 
 // learnt reads what was taken over. A line that can't be is passed over: it is
 // then shown as not taken over.
-func learnt(d Document) []Learnt {
+func (r *reader) learnt(string) []Learnt {
 	var list []Learnt
-	for _, line := range d.Under("learn") {
+	for _, line := range r.doc.Under("learn") {
 		names, parts := strings.Split(line.Path, "."), strings.Fields(line.Text)
 		if len(names) != 3 || len(parts) != 3 {
 			continue

@@ -64,7 +64,7 @@ func PuttyPartFields(by string) []string {
 	return []string{"mass", "true", "price"}
 }
 
-func (r *reader) putties() []Putty {
+func (r *reader) putties(string) []Putty {
 	var list []Putty
 	for _, id := range r.doc.Items("putty") {
 		path := "putty." + id

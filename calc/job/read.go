@@ -13,30 +13,88 @@ import (
 // Read gives the typed job and what can't be read. Lines with paths that no
 // field has are passed over and kept in the document.
 func Read(d Document) (Job, []Problem) {
-	r := &reader{doc: d, units: ReadUnits(d)}
-	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: r.units}
+	r := new(Reading).Next(d)
+	return r.Job, r.Problems
+}
+
+// Reading is a document as it was read, in parts, so that the next document
+// costs no more than what differs in it. Nothing in it may be changed: readings
+// share their parts.
+type Reading struct {
+	Job      Job
+	Problems []Problem // what can't be read
+	doc      Document
+	parts    map[string]*part // by path
+}
+
+// part is what was read of the lines at and under a path, which is all that
+// its reader could see but for the units.
+type part struct {
+	value    any
+	problems []Problem
+}
+
+// Next reads another document. A part of which no line differs, nor what was
+// confirmed of it, is taken over as it was read before; with other units none is.
+func (r *Reading) Next(d Document) *Reading {
+	units := ReadUnits(d)
+	in := &reader{units: units, before: r.parts, changed: changedPaths(r.doc, d)}
+	in.next = &Reading{doc: d, parts: make(map[string]*part, len(r.parts))}
+	if len(in.changed.At("units")) > 0 {
+		in.before = nil
+	}
+	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: units}
 	ids := d.Items("surface")
 	j.Surfaces = make([]Surface, 0, len(ids))
 	for _, id := range ids {
-		path := "surface." + id
-		r.doc = Document{d.Under(path)} // a few lines are searched sooner than thousands
-		j.Surfaces = append(j.Surfaces, r.surface(path))
+		j.Surfaces = append(j.Surfaces, again(in, "surface."+id, in.surface))
 	}
-	r.doc = d
 	for _, id := range d.Items("buildup") {
-		j.Buildups = append(j.Buildups, r.buildup("buildup."+id))
+		j.Buildups = append(j.Buildups, again(in, "buildup."+id, in.buildup))
 	}
-	j.Cards = r.cards()
-	j.Bench, j.Day, j.Tests = r.bench(), r.day(), r.tests()
-	j.Removals, j.Putties = r.removals(), r.putties()
-	r.log(&j)
-	return j, r.problems
+	j.Cards = again(in, "card", in.cards)
+	j.Bench, j.Day, j.Tests = again(in, "bench", in.bench), again(in, "day", in.day), again(in, "test", in.tests)
+	j.Removals, j.Putties = again(in, "removal", in.removals), again(in, "putty", in.putties)
+	j.Cups, j.Finished, j.Learnt = again(in, "cup", in.cups), again(in, "done", in.finished), again(in, "learn", in.learnt)
+	in.next.Job = j
+	return in.next
+}
+
+// Same says if the part at the path is the very one of the reading before.
+func (r *Reading) Same(before *Reading, path string) bool {
+	p := r.parts[path]
+	return p != nil && p == before.parts[path]
+}
+
+// changedPaths gives a line for every path at which the documents differ. What
+// is confirmed of a figure counts as the figure's.
+func changedPaths(before, after Document) Document {
+	var lines []Line
+	for _, c := range Changes(before, after) {
+		lines = append(lines, Line{strings.TrimPrefix(c.Path, real), "changed"})
+	}
+	return Of(lines)
 }
 
 type reader struct {
-	doc      Document
+	doc      Document // of the part that is read: nothing else is in its reader's reach
 	units    Units
-	problems []Problem
+	problems []Problem // of this part
+	before   map[string]*part
+	changed  Document
+	next     *Reading
+}
+
+// again takes over the part at the path, or reads it.
+func again[T any](r *reader, path string, read func(path string) T) T {
+	p := r.before[path]
+	if p == nil || len(r.changed.At(path)) > 0 {
+		r.doc, r.problems = Document{r.next.doc.At(path)}, nil
+		p = &part{value: read(path), problems: r.problems}
+	}
+	r.next.parts[path] = p
+	r.next.Problems = append(r.next.Problems, p.problems...)
+	return p.value.(T)
 }
 
 // number reads the field at the path; false where nothing was typed, or where

@@ -16,7 +16,7 @@ func under(item string, list *List) func(string) (string, *Field) {
 
 func only[Q unit.Quantity](f working.Figure[Q], _ bool) working.Figure[Q] { return f }
 
-func (r *reader) bench() Bench {
+func (r *reader) bench(string) Bench {
 	at := under(BenchPath, bench)
 	b := Bench{
 		Card:          r.words(at("card")),
@@ -84,7 +84,7 @@ func (r *reader) toolStep(b *Bench) {
 	}
 }
 
-func (r *reader) day() Day {
+func (r *reader) day(string) Day {
 	at := under(DayPath, day)
 	return Day{
 		Low:          typed[unit.Temperature](r, at, "low"),
@@ -101,7 +101,7 @@ func (r *reader) day() Day {
 	}
 }
 
-func (r *reader) tests() []Test {
+func (r *reader) tests(string) []Test {
 	var list []Test
 	for _, id := range r.doc.Items("test") {
 		path := "test." + id

@@ -125,7 +125,7 @@ func RemovalFields(way string) []string {
 	return removalShown[Weighed]
 }
 
-func (r *reader) removals() []Removal {
+func (r *reader) removals(string) []Removal {
 	var list []Removal
 	for _, id := range r.doc.Items("removal") {
 		at := under("removal."+id, removals)

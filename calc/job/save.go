@@ -28,28 +28,43 @@ var (
 // Save gives the document as text: a title, the format, a revision that grows
 // with every save, a checksum over the lines, and the lines.
 func Save(d Document, revision int) string {
-	const between, end = " = ", "\n"
+	body := make([]byte, 0, bodySize(d)) // once, since this is done at every key press
+	for _, l := range d.lines {
+		body = append(body, l.Path...)
+		body = append(body, between...)
+		body = append(body, escape.Replace(l.Text)...)
+		body = append(body, end...)
+	}
+	return head(Format, revision, body) + "\n" + string(body)
+}
+
+// SavedSize is how many bytes Save makes of the document.
+func SavedSize(d Document, revision int) int {
+	return len(head(Format, revision, nil)+"\n") + bodySize(d)
+}
+
+const between, end = " = ", "\n"
+
+func bodySize(d Document) int {
 	size := 0
 	for _, l := range d.lines {
 		size += len(l.Path) + len(between) + len(l.Text) + len(end)
+		for _, c := range []byte(l.Text) {
+			if c == '\\' || c == '\n' || c == '\r' || c == '\t' { // each is written as two
+				size++
+			}
+		}
 	}
-	var body strings.Builder
-	body.Grow(size) // once, since this is done at every key press
-	for _, l := range d.lines {
-		body.WriteString(l.Path)
-		body.WriteString(between)
-		body.WriteString(escape.Replace(l.Text))
-		body.WriteString(end)
-	}
-	return head(Format, revision, body.String()) + body.String()
+	return size
 }
 
-// head is what stands above the lines. The checksum covers format and revision
-// too, so that a flipped digit there can't make an old copy look like the newer
-// one.
-func head(format, revision int, body string) string {
+// head is what stands above the lines, but for the empty line. The checksum
+// covers format and revision too, so that a flipped digit there can't make an
+// old copy look like the newer one.
+func head(format, revision int, body []byte) string {
 	counted := fmt.Sprintf("%s\nformat = %d\nrevision = %d\n", title, format, revision)
-	return fmt.Sprintf("%schecksum = %08x\n\n", counted, crc32.ChecksumIEEE([]byte(counted+body)))
+	sum := crc32.Update(crc32.ChecksumIEEE([]byte(counted)), crc32.IEEETable, body)
+	return fmt.Sprintf("%schecksum = %08x\n", counted, sum)
 }
 
 var (
@@ -80,7 +95,7 @@ func Load(text string) (d Document, revision int, err error) {
 	if format > Format {
 		return d, 0, fmt.Errorf("%w: format %d", ErrNewer, format)
 	}
-	if top+"\n\n" != head(format, revision, body) {
+	if top+"\n" != head(format, revision, []byte(body)) {
 		return d, 0, ErrDamaged
 	}
 	var lines []Line

@@ -37,6 +37,7 @@ func TestEveryTextComesBack(t *testing.T) {
 		again, _, err := job.Load(job.Save(job.Document{}.Set("name", text).Set("currency", "€"), 1))
 		require.NoError(t, err, "%q", text)
 		assert.Equal(t, text, again.Get("name"))
+		assert.Equal(t, len(job.Save(again, 12)), job.SavedSize(again, 12), "%q", text)
 		assert.Equal(t, "€", again.Get("currency"))
 	}
 }

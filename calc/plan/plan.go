@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
@@ -22,6 +24,9 @@ type Plan struct {
 	Refused []job.Problem // wrong as typed
 	Waiting []job.Problem // yet to be typed
 	Asks    []Ask         // taken, but unlikely
+
+	reading  *job.Reading
+	measured []measured // by surface
 }
 
 // IsEmpty says if nothing was ever planned.
@@ -53,9 +58,17 @@ func (p *Plan) AskAt(path string) *Ask {
 }
 
 // Make plans the job in the document, as far as it goes.
-func Make(d job.Document) Plan {
-	j, refused := job.Read(d)
-	m := &maker{plan: Plan{Job: j, Refused: refused}, doc: d}
+func Make(d job.Document) Plan { return new(Plan).Next(d) }
+
+// Next plans another document, as Make does. It is quick where the document is
+// much like this plan's: what was read and measured then is taken over as far as
+// nothing differs that it came from. The two plans share it.
+func (p *Plan) Next(d job.Document) Plan {
+	if p.reading == nil {
+		p = &Plan{reading: new(job.Reading)}
+	}
+	r := p.reading.Next(d)
+	m := &maker{plan: Plan{Job: r.Job, Refused: slices.Clone(r.Problems), reading: r}, before: p, doc: d}
 	m.surfaces()
 	m.removals()
 	m.readLog()
@@ -75,6 +88,7 @@ func Make(d job.Document) Plan {
 // maker makes one plan.
 type maker struct {
 	plan     Plan
+	before   *Plan
 	doc      job.Document
 	needs    needs
 	sanding  []working.Figure[unit.Time] // of all steps

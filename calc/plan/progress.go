@@ -87,20 +87,23 @@ type logged struct {
 	claimed map[string]bool                      // cups that belong to finished work
 	cups    map[string]*job.Cup                  // by path
 	of      map[string][]*job.Cup                // by path of the step
-	done    map[string]bool                      // by path of the step and of the surface
+	done    map[string]map[string]bool           // by path of the step, then of the surface
 }
 
 // readLog reads what each cup put on. Where nothing was typed of what was left
 // over, the method's usual leftover is taken, as the plan takes it.
 func (m *maker) readLog() {
-	m.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string]*job.Cup{}, map[string][]*job.Cup{}, map[string]bool{}}
+	m.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string]*job.Cup{}, map[string][]*job.Cup{}, map[string]map[string]bool{}}
 	for i := range m.plan.Job.Finished {
 		f := &m.plan.Job.Finished[i]
 		for _, cup := range f.Cups {
 			m.log.claimed[cup] = true
 		}
+		if m.log.done[f.Step] == nil {
+			m.log.done[f.Step] = map[string]bool{}
+		}
 		for _, surface := range f.Surfaces {
-			m.log.done[f.Step+" "+surface] = true
+			m.log.done[f.Step][surface] = true
 		}
 	}
 	for i := range m.plan.Job.Cups {
@@ -152,13 +155,14 @@ func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
 	p := &s.Progress
 	steps, _ := job.Split(s.Path)
 	buildup, _ := job.Split(steps)
+	finished := m.log.done[s.Path]
 	var done []working.Figure[unit.Area]
 	for i := range m.plan.Job.Surfaces {
 		surface := &m.plan.Job.Surfaces[i]
 		if surface.Buildup != buildup {
 			continue
 		}
-		if !m.log.done[s.Path+" "+surface.Path] {
+		if !finished[surface.Path] {
 			p.Open = append(p.Open, surface.Path)
 			continue
 		}

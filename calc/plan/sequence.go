@@ -28,11 +28,20 @@ const noGround buildup.Ground = -1
 func (m *maker) sequence(b *job.Buildup, out *Buildup) {
 	steps := m.walked(b, out.Steps)
 	whole := true
+	known := map[groundOf][]buildup.Finding{} // many surfaces lie on one kind of ground
 	for i := range m.plan.Job.Surfaces {
-		if s := &m.plan.Job.Surfaces[i]; s.Buildup == b.Path {
-			whole = false
-			out.find(buildup.Check(baseOf(s), onSurface(steps, s)), s.Path)
+		s := &m.plan.Job.Surfaces[i]
+		if s.Buildup != b.Path {
+			continue
 		}
+		whole = false
+		ground := groundOf{baseOf(s), s.Prepared.Patch != ""}
+		list, have := known[ground]
+		if !have {
+			list = buildup.Check(ground.base, ground.under(steps))
+			known[ground] = list
+		}
+		out.find(list, s.Path)
 	}
 	if whole { // no surface yet: only the ground isn't looked at
 		out.find(buildup.Check(buildup.Base{Ground: noGround}, steps), "")
@@ -74,9 +83,15 @@ func baseOf(s *job.Surface) buildup.Base {
 	return buildup.Base{Ground: ground, IsBelowWater: p.IsBelowWater, IsWashed: p.IsWashed, IsSanded: p.IsSanded, Grit: p.Grade, Age: p.Age.Value}
 }
 
-// onSurface gives the steps with the surface's own test patch on the first layer.
-func onSurface(steps []buildup.Step, s *job.Surface) []buildup.Step {
-	if s.Prepared.Patch == "" {
+// groundOf is all of a surface that the checks of a sequence look at.
+type groundOf struct {
+	base     buildup.Base
+	hasPatch bool
+}
+
+// under gives the steps with the surface's own test patch on the first layer.
+func (g groundOf) under(steps []buildup.Step) []buildup.Step {
+	if !g.hasPatch {
 		return steps
 	}
 	steps = slices.Clone(steps)

@@ -18,9 +18,39 @@ type Surface struct {
 	Known bool // the area is known
 }
 
+// measured is a surface with all that there was to say of it.
+type measured struct {
+	Surface
+	refused, waiting []job.Problem
+	asks             []Ask
+}
+
 func (m *maker) surfaces() {
-	for i := range m.plan.Job.Surfaces {
-		m.plan.Surfaces = append(m.plan.Surfaces, m.surface(&m.plan.Job.Surfaces[i]))
+	p := &m.plan
+	p.measured = make([]measured, len(p.Job.Surfaces))
+	p.Surfaces = make([]Surface, len(p.Job.Surfaces))
+	for i := range p.Job.Surfaces {
+		p.measured[i] = m.measuredAt(i)
+		p.Surfaces[i] = p.measured[i].Surface
+	}
+}
+
+// measuredAt is the surface in a place of the list. It follows from what was
+// typed of it alone: where that is the same as in the plan before, so is it.
+func (m *maker) measuredAt(i int) measured {
+	p, s := &m.plan, &m.plan.Job.Surfaces[i]
+	if i < len(m.before.measured) && m.before.measured[i].Path == s.Path && p.reading.Same(m.before.reading, s.Path) {
+		known := m.before.measured[i]
+		p.Refused, p.Waiting, p.Asks = append(p.Refused, known.refused...), append(p.Waiting, known.waiting...), append(p.Asks, known.asks...)
+		return known
+	}
+	refused, waiting, asks := len(p.Refused), len(p.Waiting), len(p.Asks)
+	planned := m.surface(s)
+	return measured{
+		Surface: planned,
+		refused: append([]job.Problem(nil), p.Refused[refused:]...),
+		waiting: append([]job.Problem(nil), p.Waiting[waiting:]...),
+		asks:    append([]Ask(nil), p.Asks[asks:]...),
 	}
 }
 

@@ -254,7 +254,7 @@ func (s State) edit(doc job.Document, path string, more ...Effect) (State, []Eff
 const tooMuch = "That is more than a job can hold. It was not taken."
 
 // size is how much a document takes once it is kept.
-func (s State) size(doc job.Document) int { return len(job.Save(doc, s.Slot().Revision+1)) }
+func (s State) size(doc job.Document) int { return job.SavedSize(doc, s.Slot().Revision+1) }
 
 // change is edit for what is known to have room.
 func (s State) change(doc job.Document, path string, more ...Effect) (State, []Effect) {
@@ -298,7 +298,7 @@ func (s State) put(doc job.Document, more ...Effect) (State, []Effect) {
 // planned makes the plan of the shown job. While something that is typed can't
 // be read the last good plan stays, marked as older.
 func (s State) planned() State {
-	s.Fresh = plan.Make(s.Doc())
+	s.Fresh = s.Fresh.Next(s.Doc())
 	s = s.benched()
 	if len(s.Fresh.Refused) > 0 && !s.Plan.IsEmpty() {
 		s.Older = true
