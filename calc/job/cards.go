@@ -37,6 +37,9 @@ func (r *reader) card(key string, base material.Card, own bool) Card {
 		card.Name = name
 	}
 	for _, f := range material.Fields {
+		if !f.Shown(&base) { // only what is shown may be wrong, or count
+			continue
+		}
 		if si, ok := r.number(path+"."+f.Key, cards.field(f.Key)); ok {
 			f.Put(&card.Card, si)
 		}
@@ -44,9 +47,11 @@ func (r *reader) card(key string, base material.Card, own bool) Card {
 	card.Stock, _ = r.size(path+".stock", cards.field("stock"), &card.Card)
 	card.Counted = r.words(path+".counted", cards.field("counted"))
 	card.Packs = r.packs(path, &card.Card)
-	card.OwnDoses, card.DoseIDs = r.doses(path)
+	if len(base.Families) > 0 {
+		card.OwnDoses, card.DoseIDs = r.doses(path)
+		card.DoseRows = len(r.doc.Items(path + ".dose"))
+	}
 	card.Patch = r.words(path+".patch", cards.field("patch"))
-	card.DoseRows = len(r.doc.Items(path + ".dose"))
 	return card
 }
 

@@ -49,9 +49,12 @@ type Part struct {
 }
 
 // FieldPath gives the path of the field that a shape's error names: a dim, or
-// a column in a row.
+// a column in a row; of a row as a whole, its first column.
 func (p *Part) FieldPath(dim string, row int) string {
 	if row >= 0 && row < len(p.RowIDs) && p.Shape.Rows != nil {
+		if dim == p.Shape.Rows.Key {
+			dim = p.Shape.Rows.Columns[0].Key
+		}
 		return p.Path + "." + p.Shape.Rows.Key + "." + p.RowIDs[row] + "." + dim
 	}
 	return p.Path + "." + dim

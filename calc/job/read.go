@@ -236,14 +236,7 @@ func (r *reader) buildup(path string) Buildup {
 
 func (r *reader) step(path string, list *List) Step {
 	at := func(key string) (string, *Field) { return path + "." + key, list.field(key) }
-	s := Step{
-		Path:          path,
-		Kind:          FindStepKind(r.choice(at("kind"))),
-		Card:          r.doc.Get(path + ".card"),
-		FilmIsCured:   r.choice(at("film-is")) == FilmCured,
-		FilmIsEach:    r.choice(at("film-for")) == ForEach,
-		ThinnerByMass: r.choice(at("thinner-by")) == PerMass,
-	}
+	s := Step{Path: path, Kind: FindStepKind(r.choice(at("kind"))), Card: r.doc.Get(path + ".card")}
 	s.Method, _ = material.FindMethod(r.choice(at("method")))
 	shown := map[string]bool{}
 	for _, key := range s.Kind.Shown(func(key string) string { return r.doc.Get(path + "." + key) }) { // only what is shown may be wrong
@@ -252,10 +245,16 @@ func (r *reader) step(path string, list *List) Step {
 		switch key {
 		case "film":
 			s.Film, _ = figure[unit.Length](r, name, field)
+		case "film-is":
+			s.FilmIsCured = r.choice(name, field) == FilmCured
+		case "film-for":
+			s.FilmIsEach = r.choice(name, field) == ForEach
 		case "coats":
 			s.Coats, _ = figure[unit.Factor](r, name, field)
 		case "thinner":
 			s.Thinner, _ = figure[unit.Share](r, name, field)
+		case "thinner-by":
+			s.ThinnerByMass = r.choice(name, field) == PerMass
 		case "thickness":
 			s.Thickness, _ = figure[unit.Length](r, name, field)
 		case "sanded-off":
@@ -264,7 +263,7 @@ func (r *reader) step(path string, list *List) Step {
 			s.Taken, _ = figure[unit.DryFilm](r, name, field)
 		}
 	}
-	s.Sequence = r.sequence(path, at, shown)
+	s.Sequence = r.sequence(path, s.Kind, at, shown)
 	if s.Kind.Key == "sand" {
 		r.sanding(&s, at, shown)
 	}

@@ -58,6 +58,9 @@ func typed[Q unit.Quantity](r *reader, at func(string) (string, *Field), key str
 
 // amount reads how much is mixed, by mass or by volume.
 func (r *reader) amount(b *Bench) {
+	if b.ForStep { // it isn't shown
+		return
+	}
 	path, f := BenchPath+".amount", bench.field("amount")
 	if !IsVolume(r.doc.Get(path)) {
 		b.Amount, _ = figure[unit.Mass](r, path, f)

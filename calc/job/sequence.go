@@ -71,6 +71,13 @@ func budgetFields() []*Field {
 	}
 }
 
+// IsBudget says if a path is that of a build-up's film budget.
+func IsBudget(path string) bool {
+	item, key := Split(path)
+	list, _ := Split(item)
+	return list == buildups.Key && key != "name" && buildups.field(key) != nil
+}
+
 // Budget is what a build-up's film is reckoned with; figures without a Step
 // were not typed.
 type Budget struct {
@@ -91,7 +98,7 @@ func (r *reader) budget(path string) Budget {
 }
 
 // sequence reads what the kind of step shows.
-func (r *reader) sequence(path string, at func(string) (string, *Field), shown map[string]bool) Sequence {
+func (r *reader) sequence(path string, kind *StepKind, at func(string) (string, *Field), shown map[string]bool) Sequence {
 	var s Sequence
 	if shown["wait"] {
 		s.Wait = typed[unit.Time](r, at, "wait")
@@ -109,7 +116,12 @@ func (r *reader) sequence(path string, at func(string) (string, *Field), shown m
 	if shown["swallowed"] {
 		s.Swallowed = typed[unit.WetFilm](r, at, "swallowed")
 	}
-	s.Combs, s.Witnesses = r.combs(path), r.witnesses(path)
+	if kind.IsCoat() {
+		s.Combs = r.combs(path)
+	}
+	if kind.HasWitnesses() {
+		s.Witnesses = r.witnesses(path)
+	}
 	return s
 }
 

@@ -39,6 +39,9 @@ var shownIf = map[string]struct{ choice, answer string }{
 	"alike": {"fill-by", FillGrid}, "raise": {"fill-by", FillGrid}, "cut-most": {"fill-by", FillGrid}, "cut-cost": {"fill-by", FillGrid},
 }
 
+// HasWitnesses says if the cured film can be measured after such a step.
+func (k *StepKind) HasWitnesses() bool { return k.IsCoat() || k.Key == "sand" || k.Key == "polish" }
+
 // Shown gives the fields that a step of the kind shows, by its own choices.
 func (k *StepKind) Shown(get func(key string) string) []string {
 	var list []string

@@ -138,7 +138,9 @@ func hangsOn(d job.Document, b *plan.Bench) []string {
 		}
 	}
 	for _, f := range material.Fields {
-		list = append(list, b.Card.Path+"."+f.Key)
+		if f.Shown(&b.Card.Card) {
+			list = append(list, b.Card.Path+"."+f.Key)
+		}
 	}
 	list = append(list, "card."+b.Card.Hardener+".density")
 	if b.Card.Thinner != "" {

@@ -105,8 +105,12 @@ func (m *maker) leastLeft(steps []Step, list []buildup.Step) {
 	}
 }
 
-// budget walks the film as planned, and as it was measured wherever it was.
+// budget walks the film as planned, and as it was measured wherever it was. A
+// step that isn't planned says so itself, and the film over it isn't known.
 func (m *maker) budget(b *job.Buildup, out *Buildup) {
+	if slices.ContainsFunc(out.Steps, func(s Step) bool { return !s.Known }) {
+		return
+	}
 	planned := m.walked(b, out.Steps)
 	for _, surface := range measuredOn(b) {
 		steps, ok := m.asMeasured(planned, out.Steps, surface)

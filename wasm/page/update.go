@@ -59,6 +59,7 @@ func init() { // not a literal: some verbs call Update's own helpers
 		"clear":     clearDemo,
 		"real":      confirm,
 		"look":      look,
+		"find":      find,
 		"print":     func(s State, m Message) (State, []Effect) { return s.finished(), []Effect{{Kind: Print, Key: m.Text}} },
 		"text":      orderText,
 		"csv":       orderCSV,

@@ -2,6 +2,7 @@ package page_test
 
 import (
 	"math/rand/v2"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -251,4 +252,22 @@ func TestRefusalsSayWhatToType(t *testing.T) {
 		}
 		assert.True(t, found, "%s = %q: %v", c.path, c.text, bad.Fresh.Refused)
 	}
+}
+
+// What is wrong is named by where it stands, and found there: an outline that crosses itself as well as a film.
+func TestWhatIsRefusedIsFound(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s = do(do(do(s, "add", "surface", ""), "set", "surface.1.name", "Foredeck"), "set", "surface.1.shape", "polygon")
+	for i, corner := range [][2]string{{"0", "0"}, {"1", "1"}, {"1", "0"}, {"0", "1"}} {
+		row := "surface.1.corners." + strconv.Itoa(i+1)
+		s = do(do(do(s, "add", "surface.1.corners", ""), "set", row+".x", corner[0]), "set", row+".y", corner[1])
+	}
+	require.Len(t, s.Fresh.Refused, 1)
+	path := s.Fresh.Refused[0].Path
+	assert.Equal(t, page.Place{Screen: "surfaces", Items: []string{"surface.1"}, Name: "Foredeck, corner 1, along"}, s.PlaceOf(path))
+	s = do(s, "go", "order", "")
+	assert.False(t, s.IsShown(s.PlaceOf(path)))
+	s, effects := page.Update(s, page.Message{Verb: "find", Path: path, At: noon})
+	assert.True(t, s.IsShown(s.PlaceOf(path)))
+	assert.Contains(t, effects, page.Effect{Kind: page.Focus, Key: "f-" + path})
 }

@@ -64,7 +64,7 @@ func budgets(s page.State, b *plan.Buildup) html {
 		parts = append(parts, budgetEnd(s, b, w, id), affordableLines(s, b, w), needLines(s, b, w), budgetPoints(s, b, w, id))
 	}
 	if len(parts) == 0 {
-		return el("p", a("class", "hint"), txt("No film yet: add a coat."))
+		return el("p", a("class", "hint"), txt("No film yet: add a coat, and type what every step still lacks."))
 	}
 	return join(parts...)
 }

@@ -57,7 +57,7 @@ func buildupItem(s page.State, path string, at, count int) html {
 
 func buildupForm(s page.State, path string, b plan.Buildup) html {
 	return el("div", a("class", "form"),
-		field(s, path+".name"),
+		field(s, path+".name"), saidOfItem(s, path),
 		region("stack-"+path, "div", a("class", "stack"), stack(s, b)),
 		stepList(s, path),
 		budgetItem(s, path, b),
@@ -112,7 +112,7 @@ func stepItem(s page.State, path string, at, count int) html {
 		for _, key := range kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) }) {
 			fields = append(fields, stepField(s, path, key))
 		}
-		parts = append(parts, join(fields...), hollows(s, path), readings(s, path, kind), stepFigures(s, path, step), itemTools(path, at, count))
+		parts = append(parts, join(fields...), saidOfItem(s, path), hollows(s, path), readings(s, path, kind), stepFigures(s, path, step), itemTools(path, at, count))
 	}
 	return region("item-"+path, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }

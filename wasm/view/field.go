@@ -138,6 +138,11 @@ func said(s page.State, path string, f *job.Field) html {
 	return nothing
 }
 
+// saidOfItem is what is wrong with an item as a whole, and not with one field of it.
+func saidOfItem(s page.State, item string) html {
+	return region("say-"+item, "div", a("class", "say"), said(s, item, nil))
+}
+
 func capital(text string) string {
 	for i, r := range text {
 		if 'a' <= r && r <= 'z' {

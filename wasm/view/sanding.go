@@ -108,15 +108,14 @@ func removalItem(s page.State, path string, at, count int) html {
 // readings is the films that were read on a step: combs on a coat, the film of
 // the whole layer on any.
 func readings(s page.State, path string, kind *job.StepKind) html {
-	switch {
-	case kind.IsCoat():
-		return join(
-			readingList(s, path+".comb", "Comb readings, each of one coat", "Add a comb reading", "last-wet", "first-dry"),
-			readingList(s, path+".witness", "Cured film of the layer, as measured", "Add a measured film", "film"))
-	case kind.Key == "sand" || kind.Key == "polish":
-		return readingList(s, path+".witness", "Cured film of the layer after this step, as measured", "Add a measured film", "film")
+	var parts []html
+	if kind.IsCoat() {
+		parts = append(parts, readingList(s, path+".comb", "Comb readings, each of one coat", "Add a comb reading", "last-wet", "first-dry"))
 	}
-	return nothing
+	if kind.HasWitnesses() {
+		parts = append(parts, readingList(s, path+".witness", "Cured film of the layer after this step, as measured", "Add a measured film", "film"))
+	}
+	return join(parts...)
 }
 
 func readingList(s page.State, list, name, add string, keys ...string) html {

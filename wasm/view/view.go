@@ -124,9 +124,24 @@ func notice(s page.State) html {
 			action("own", "", "", "Back to my job", "quiet"), action("clear", "", "", "Clear it", "quiet")))
 	}
 	if s.Older {
-		lines = append(lines, el("p", a("class", "older"), txt("Something typed can't be read. The figures shown are older than what is typed.")))
+		lines = append(lines, el("p", a("class", "older"), txt("Something typed can't be read. The figures shown are older than what is typed.")), outOfSight(s))
 	}
 	return join(lines...)
+}
+
+// outOfSight leads to what is refused where it can't be seen from here.
+func outOfSight(s page.State) html {
+	const most = 3
+	var ways []html
+	for _, r := range s.Fresh.Refused {
+		if p := s.PlaceOf(r.Path); !s.IsShown(p) && len(ways) < most {
+			ways = append(ways, action("find", r.Path, "", capital(p.Name), "quiet"))
+		}
+	}
+	if len(ways) == 0 {
+		return nothing
+	}
+	return el("p", a("class", "older"), txt("To be mended: "), join(ways...))
 }
 
 // action is a button that asks for something.

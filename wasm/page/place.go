@@ -1,0 +1,96 @@
+package page
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+)
+
+// Place is where something typed stands: the screen, the items that must be open
+// for it to be seen, the outermost first, and what it is called.
+type Place struct {
+	Screen string
+	Items  []string
+	Name   string
+}
+
+// screenOf is the screen of what lies under a list of the job.
+var screenOf = map[string]string{
+	"surface": "surfaces", "buildup": "buildup", "removal": "buildup", "putty": "buildup", "bench": "cup", "day": "cup",
+	"card": "cards", "cup": "log", "done": "log", "test": "log",
+}
+
+// itemKinds is, by the last part of its list's path, what an item is called while
+// it has no name of its own, and whether it has a line that opens it.
+var itemKinds = map[string]struct {
+	name  string
+	opens bool
+}{
+	"surface": {"surface", true}, "cutout": {"cut-out", true}, "stations": {"station", false}, "corners": {"corner", false},
+	"buildup": {"build-up", true}, "step": {"step", true}, "spot": {"place", true}, "grid": {"row", true},
+	"comb": {"comb reading", false}, "witness": {"measured film", false},
+	"removal": {"own removal", true}, "putty": {"putty", true}, "part": {"part", false},
+	"card": {"card", true}, "pack": {"pack", false}, "dose": {"row of the table", false},
+	"cup": {"cup", true}, "done": {"finished work", true}, "test": {"cup test", true},
+}
+
+// PlaceOf finds where the text at a path is typed.
+func (s State) PlaceOf(path string) Place {
+	parts := strings.Split(path, ".")
+	p := Place{Screen: screenOf[parts[0]]}
+	if p.Screen == "" {
+		p.Screen = "settings"
+	}
+	var names []string
+	for n := 2; n <= len(parts); n += 2 {
+		item := strings.Join(parts[:n], ".")
+		if itemKinds[parts[n-2]].opens {
+			p.Items = append(p.Items, item)
+		}
+		if name := s.itemName(item); name != "" {
+			names = append(names, name)
+		}
+	}
+	if job.IsBudget(path) {
+		p.Items = append(p.Items, p.Items[0]+".budget")
+	}
+	if f := job.FieldAt(path); f != nil {
+		names = append(names, f.Name)
+	}
+	p.Name = strings.Join(names, ", ")
+	return p
+}
+
+// itemName is an item's own name, or what it is and which of its list; nothing
+// of what there is one of.
+func (s State) itemName(item string) string {
+	list, id := job.Split(item)
+	if c := s.Fresh.Job.CardByKey(id); list == "card" && c != nil {
+		return c.Name
+	}
+	if name := s.Doc().Get(item + ".name"); name != "" {
+		return name
+	}
+	_, key := job.Split(list)
+	if kind := itemKinds[key]; kind.name != "" {
+		return kind.name + " " + strconv.Itoa(slices.Index(s.Doc().Items(list), id)+1)
+	}
+	return ""
+}
+
+// IsShown says if a place is on the screen that is shown, with its items open.
+func (s *State) IsShown(p Place) bool {
+	return s.Screen == p.Screen && !slices.ContainsFunc(p.Items, func(item string) bool { return !s.IsOpen(item) })
+}
+
+// find goes to where the text at a path is typed.
+func find(s State, m Message) (State, []Effect) {
+	p := s.PlaceOf(m.Path)
+	s.Screen = p.Screen
+	for _, item := range p.Items {
+		s = s.opened(item)
+	}
+	return s, []Effect{s.keepView(), {Kind: Focus, Key: "f-" + m.Path}}
+}
