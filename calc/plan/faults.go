@@ -27,6 +27,7 @@ type Sign struct {
 	Scale      *unit.Scale
 	IsRoof     bool    // the figure should stay under its limit; false: over it
 	IsFact     bool    // it is so, without a figure
+	IsPlanned  bool    // what was planned: nobody measured it
 	Within     float64 // how far past the limit, as a share of it, is still no sign
 }
 
@@ -91,6 +92,10 @@ type FaultFound struct {
 	Sign  Sign // where IsKnown: its limit is also the figure to keep next time
 	Known bool
 }
+
+// IsAgainst says if the log speaks against the cause: a figure that was taken
+// down, and is as it should be. What was only planned speaks against nothing.
+func (f *FaultFound) IsAgainst() bool { return f.Known && !f.Sign.IsPlanned && !f.Sign.IsBorne() }
 
 // IsBorne says if the log bears the cause out.
 func (f *FaultFound) IsBorne() bool { return f.Known && f.Sign.IsBorne() }
@@ -218,11 +223,11 @@ func overThinned(e *evidence) (Sign, bool) {
 }
 
 // film is the wet film of one coat: as combs showed it, or else as planned.
-func (e *evidence) film() (least, most unit.WetFilm, known bool) {
+func (e *evidence) film() (least, most unit.WetFilm, isPlanned, known bool) {
 	least, most = e.cup.Film.Value, e.cup.Film.Value
 	known = e.cup.Film.Step != nil
 	if e.step == nil {
-		return least, most, known
+		return least, most, true, known
 	}
 	first := true
 	for _, c := range e.step.Job.Combs {
@@ -235,21 +240,25 @@ func (e *evidence) film() (least, most unit.WetFilm, known bool) {
 		}
 		least, most = min(least, mid.Value), max(most, mid.Value)
 	}
-	return least, most, known
+	return least, most, first, known
 }
 
 func thin(e *evidence) (Sign, bool) {
-	least, _, known := e.film()
-	return floor(least, e.card.CoatLeast.Value, unit.InMicrometre, known && e.card.CoatLeast.Known)
+	least, _, isPlanned, known := e.film()
+	s, known := floor(least, e.card.CoatLeast.Value, unit.InMicrometre, known && e.card.CoatLeast.Known)
+	s.IsPlanned = isPlanned
+	return s, known
 }
 
 func thick(e *evidence) (Sign, bool) {
-	_, most, known := e.film()
+	_, most, isPlanned, known := e.film()
 	limit := e.card.CoatMost
 	if canFill(e.card) {
 		limit = e.card.PassMost
 	}
-	return roof(most, limit.Value, unit.InMicrometre, known && limit.Known)
+	s, known := roof(most, limit.Value, unit.InMicrometre, known && limit.Known)
+	s.IsPlanned = isPlanned
+	return s, known
 }
 
 // halfCured is the hours since the coat before, on the same build-up.

@@ -118,3 +118,22 @@ func TestFaultsOfOtherCups(t *testing.T) {
 	assert.Equal(t, []string{"half-cured"}, borne(found(t, d, "wrinkled")), "50 min after the coat before, where an hour is the least")
 	assert.Empty(t, borne(found(t, d.Set("cup.1.in", "11000"), "wrinkled")))
 }
+
+// Only what was taken down speaks against a cause; a film that was planned and
+// never read with a comb doesn't.
+func TestWhatSpeaksAgainstACause(t *testing.T) {
+	against := func(d job.Document, fault string) (keys []string) {
+		for _, f := range found(t, d, fault) {
+			assert.False(t, f.IsAgainst() && f.IsBorne(), f.Key)
+			if f.IsAgainst() {
+				keys = append(keys, f.Key)
+			}
+		}
+		return keys
+	}
+	d := doc(t, rolled, coldCup).Set("cup.1.card", "flowcoat").Set("cup.1.step", flowStep).Set("cup.1.surface-temp", "20 °C")
+	assert.Equal(t, []string{"damp", "dew"}, against(d, "pinholes"), "400 µm was planned, not read")
+	combed := d.Set(flowStep+".comb", "1").Set(flowStep+".comb.1.last-wet", "400 µm").Set(flowStep+".comb.1.first-dry", "425 µm")
+	assert.Equal(t, []string{"thick", "damp", "dew"}, against(combed, "pinholes"))
+	assert.Empty(t, against(doc(t, "cup = 1\ncup.1.card = gelcoat\ncup.1.mixed = 500 g"), "pinholes"), "an empty log speaks against nothing")
+}

@@ -72,6 +72,9 @@ func SignText(f *plan.FaultFound, units job.Units) string {
 	if f.Sign.Scale == unit.InPure {
 		return words + ": " + unit.Number(f.Sign.Got, 3) + "."
 	}
+	if f.Sign.IsPlanned {
+		words += ", as planned"
+	}
 	limit := ", should be at least "
 	if f.Sign.IsRoof {
 		limit = ", should be at most "

@@ -149,3 +149,23 @@ func TestEveryCauseHasWords(t *testing.T) {
 		assert.Equal(t, c.Sign == nil, words.Sign == "", "%s: a sign and its words", c.Key)
 	}
 }
+
+// 'Wait' is told apart from 'it never will', with the figure that avoids it next
+// time, and as common practice; no cause is ranked where the log has no sign.
+func TestAFaultSaysIfWaitingHelps(t *testing.T) {
+	s := loggedDemo(t)
+	s, _ = sent(s, tenOClock, "set", "cup.1.fault", "tacky")
+	s, _ = sent(s, tenOClock, "set", "cup.1.surface-temp", "12 °C")
+	borne, rest, found := strings.Cut(shownText(s, "log"), "No sign in the log, in no order")
+	require.True(t, found)
+	_, borne, found = strings.Cut(borne, "What the log bears out")
+	require.True(t, found)
+	assert.Contains(t, borne, "Wait: it may yet cure.")
+	assert.Contains(t, borne, "Waiting won't mend it.")
+	assert.Contains(t, borne, "Next time: Keep the surface, through the cure too, at no less than 15\u00a0°C.")
+	assert.Contains(t, rest, "Common practice")
+	s, _ = sent(s, tenOClock, "set", "cup.1.fault", "fish-eyes")
+	text := shownText(s, "log")
+	assert.Contains(t, text, "The log shows no sign. Possible, in no order")
+	assert.NotContains(t, text, "bears out")
+}

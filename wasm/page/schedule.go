@@ -28,17 +28,37 @@ func (s State) DayWords(ahead int) string {
 
 var months = [...]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}
 
-// dateAfter writes the date so many days after one, with a comma before; ""
-// after what is no date.
-func dateAfter(date string, days int) string {
+// dateParts reads a date as the log keeps it, "2026-05-29".
+func dateParts(date string) (year, month, day int, isDate bool) {
 	parts := strings.Split(date, "-")
 	if len(parts) != 3 {
-		return ""
+		return 0, 0, 0, false
 	}
 	year, err1 := strconv.Atoi(parts[0])
 	month, err2 := strconv.Atoi(parts[1])
 	day, err3 := strconv.Atoi(parts[2])
-	if err1 != nil || err2 != nil || err3 != nil || month < 1 || month > 12 {
+	return year, month, day, err1 == nil && err2 == nil && err3 == nil && month >= 1 && month <= 12
+}
+
+// DateWords writes a day of the log, "29 May", with its year where that isn't
+// this one.
+func (s State) DateWords(date string) string {
+	year, month, day, isDate := dateParts(date)
+	if !isDate {
+		return date
+	}
+	words := strconv.Itoa(day) + " " + months[month-1]
+	if now, _, _, known := dateParts(s.Now.Date); known && now != year {
+		words += " " + strconv.Itoa(year)
+	}
+	return words
+}
+
+// dateAfter writes the date so many days after one, with a comma before; ""
+// after what is no date.
+func dateAfter(date string, days int) string {
+	year, month, day, isDate := dateParts(date)
+	if !isDate {
 		return ""
 	}
 	for day += days; day > daysIn(year, month); {

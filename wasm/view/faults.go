@@ -6,31 +6,38 @@ import (
 )
 
 // faultAnswer is what a fault of a cup may come from: what the log bears out
-// first, with the sign that was found, then the rest, in no order.
+// first, with the sign that was found, then the rest, in no order, and what the
+// log speaks against in short.
 func faultAnswer(s page.State, cup string) html {
 	c := s.Fresh.Job.CupByPath(cup)
 	if c == nil || c.Fault == "" {
 		return nothing
 	}
-	var borne, others []html
+	var borne, others, against []html
 	found := s.Fresh.FaultsOf(c)
 	for i := range found {
-		if f := &found[i]; f.IsBorne() {
+		switch f := &found[i]; {
+		case f.IsBorne():
 			borne = append(borne, faultItem(s, f))
-		} else {
+		case f.IsAgainst():
+			against = append(against, el("li", nil, el("p", nil, txt(page.FaultText(f).Cause)), hint(page.SignText(f, s.Fresh.Job.Units))))
+		default:
 			others = append(others, faultItem(s, f))
 		}
 	}
 	parts := []html{}
 	if len(borne) > 0 {
-		parts = append(parts, el("h3", nil, txt("What the log bears out")), el("ul", a("class", "causes"), borne...))
+		parts = append(parts, el("h3", nil, txt("What the log bears out")), el("ul", a("class", "causes borne"), borne...))
 	}
 	if len(others) > 0 {
-		title := "Other causes, in no order"
+		title := "No sign in the log, in no order"
 		if len(borne) == 0 {
 			title = "The log shows no sign. Possible, in no order"
 		}
 		parts = append(parts, el("h3", nil, txt(title)), el("ul", a("class", "causes"), others...))
+	}
+	if len(against) > 0 {
+		parts = append(parts, el("h3", nil, txt("What the log speaks against")), el("ul", a("class", "causes"), against...))
 	}
 	return join(append(parts, hint("Common practice, not a finding of a laboratory. The maker's sheet stands above it."))...)
 }
@@ -42,7 +49,7 @@ func faultItem(s page.State, f *plan.FaultFound) html {
 	case f.IsBorne():
 		parts = append(parts, el("p", a("class", "sign"), txt(page.SignText(f, units))))
 	case f.Known:
-		parts = append(parts, hint("The log speaks against it. "+page.SignText(f, units)))
+		parts = append(parts, hint(page.SignText(f, units)+" No comb was read."))
 	}
 	verdict := "Waiting won't mend it. "
 	if f.Waits {

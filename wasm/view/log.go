@@ -41,7 +41,7 @@ func justEnded(s page.State) html {
 	}{{"A quarter", 0.25}, {"Half", 0.5}, {"All of it", 1}} {
 		buttons = append(buttons, action("set", cup+".left", unit.Typed(float64(c.Mixed.Value*part.share), unit.InGram)+" g", part.name, "quiet"))
 	}
-	return el("article", a("class", "logged"),
+	return el("article", a("class", "logged ask"),
 		el("h2", a("id", "left-"+cup, "tabindex", "-1"), txt("Logged: "+cupName(s, cup))),
 		el("p", nil, txt("What was left over, in cup and tool?")),
 		el("div", a("class", "itemtools"), join(buttons...), action("go", "log", "", "Weigh it, note more", "quiet")))
@@ -71,7 +71,7 @@ func cupName(s page.State, cup string) string {
 func loggedCup(s page.State, cup string) html {
 	d := s.Doc()
 	open := s.IsOpen(cup)
-	parts := []html{itemLine(s, cup, open, cupName(s, cup), d.Get(cup+".day")+" "+d.Get(cup+".end"))}
+	parts := []html{itemLine(s, cup, open, cupName(s, cup)+": "+d.Get(cup+".end"), s.DateWords(d.Get(cup+".day")))}
 	if open {
 		parts = append(parts, noCure(d, cup), el("div", a("class", "form"),
 			fieldWith(s, cup+".left", fieldExtras{Default: "the usual", Hint: "Weighed back. Left empty, what usually clings to cup and tool is taken."}),
@@ -90,7 +90,7 @@ func loggedCup(s page.State, cup string) html {
 func coveredField(s page.State, cup string) html {
 	hint := "Measured, this cup counts by itself until its surface is done."
 	if c := s.Fresh.Job.CupByPath(cup); c != nil && c.PerArea.Step != nil {
-		hint = "Planned: " + of(s, c.PerArea, unit.AreaWeights) + ". " + hint
+		hint = "By plan it takes " + of(s, c.PerArea, unit.AreaWeights) + ". " + hint
 	}
 	return fieldWith(s, cup+".covered", fieldExtras{Hint: hint})
 }
@@ -132,7 +132,7 @@ func takenDown(s page.State, cup string) html {
 	add("Catalyst that went in", d.Get(cup+".dose"))
 	c := s.Fresh.Job.CupByPath(cup)
 	if c == nil {
-		return join(aheadOf(s, cup+".weighed"), el("ul", nil, lines...))
+		return join(aheadOf(s, cup+".weighed"), el("ul", a("class", "taken"), lines...))
 	}
 	units := s.Plan.Job.Units
 	add("Catalyst, by mass", written(c.Share, unit.InPercent))
@@ -150,7 +150,7 @@ func takenDown(s page.State, cup string) html {
 		}
 		add("It gelled", verdict)
 	}
-	return join(aheadOf(s, cup+".weighed"), el("ul", nil, lines...))
+	return join(aheadOf(s, cup+".weighed"), el("h3", nil, txt("Taken down when it was weighed")), el("ul", a("class", "taken"), lines...))
 }
 
 // cupsThatWentOn names the cups of a finished piece of work, and when those
@@ -162,7 +162,7 @@ func cupsThatWentOn(s page.State, path string) html {
 		if c == nil {
 			continue
 		}
-		text := c.Day + " " + cupName(s, cup) + ", " + c.End
+		text := s.DateWords(c.Day) + ": " + cupName(s, cup) + ", " + c.End
 		if c.Gel.Step != nil && c.Early.Step != nil {
 			text += ", gelled after " + written(c.Gel, unit.InMinute) + " (at the soonest " + written(c.Early, unit.InMinute) + " was reckoned)"
 		}
@@ -171,7 +171,7 @@ func cupsThatWentOn(s page.State, path string) html {
 	if len(lines) == 0 {
 		return nothing
 	}
-	return join(hint("Its cups:"), el("ul", nil, lines...))
+	return join(hint("Its cups:"), el("ul", a("class", "taken"), lines...))
 }
 
 // written is a figure as it was taken down; "" where none was.

@@ -88,14 +88,14 @@ func toBuyAgain(s page.State) html {
 	var lines []html
 	for i := range s.Plan.Order.Lines {
 		if l := &s.Plan.Order.Lines[i]; (l.Scale == unit.InKilogram || l.Scale == unit.InLitre) && l.ToBuy.IsPositive() {
-			lines = append(lines, el("li", nil, txt(l.Card.Name+": "+lineAmount(s, l, l.ToBuy)+" more than is in stock ("+page.BuyWords(l, s.Plan.Job.Units)+").")))
+			lines = append(lines, el("li", nil, el("span", nil, txt(l.Card.Name)), el("strong", nil, txt(lineAmount(s, l, l.ToBuy))), el("span", a("class", "hint"), txt(page.BuyWords(l, s.Plan.Job.Units)))))
 		}
 	}
 	if len(lines) == 0 {
 		return hint("What is in stock is enough for the rest, as planned.")
 	}
-	return join(el("h3", nil, txt("To buy for the rest")), el("ul", nil, lines...),
-		hint("As planned, with what you took over from the log. Order says for what chance it is enough."), action("go", "order", "", "Go to the order", "quiet"))
+	return join(el("h3", nil, txt("To buy for the rest")), hint("Beyond what is in stock, as planned, with what you took over from the log."), el("ul", a("class", "tobuy"), lines...),
+		hint("Order says for what chance it is enough."), action("go", "order", "", "Go to the order", "quiet"))
 }
 
 // finishedWork is the log of what is done.
@@ -114,9 +114,10 @@ func finishedWork(s page.State) html {
 func finishedItem(s page.State, path string) html {
 	d := s.Doc()
 	open := s.IsOpen(path)
-	parts := []html{itemLine(s, path, open, s.SurfaceNames(strings.Fields(d.Get(path+".surface"))), d.Get(path+".day")+" "+s.StepName(d.Get(path+".step")))}
+	step := d.Get(path + ".step")
+	parts := []html{itemLine(s, path, open, s.SurfaceNames(strings.Fields(d.Get(path+".surface")))+": "+s.WorkOf(step), s.DateWords(d.Get(path+".day")))}
 	if open {
-		parts = append(parts, el("div", a("class", "form"),
+		parts = append(parts, hint(s.StepName(step)), el("div", a("class", "form"),
 			fieldWith(s, path+".used", fieldExtras{Default: "by its cups"}), field(s, path+".temp"), field(s, path+".note")),
 			region("figures-"+path, "div", a("class", "figures"), entryFigures(s, path)),
 			el("div", a("class", "itemtools"), action("remove", path, "", "Remove", "quiet")))
@@ -125,6 +126,10 @@ func finishedItem(s page.State, path string) html {
 }
 
 func entryFigures(s page.State, path string) html {
+	weights := unit.Weights
+	if strings.HasPrefix(path, "cup.") {
+		weights = unit.CupWeights
+	}
 	parts := []html{aheadOf(s, path+".at"), cupsThatWentOn(s, path)}
 	for i := range s.Fresh.Lessons {
 		for _, e := range s.Fresh.Lessons[i].Log {
@@ -132,10 +137,10 @@ func entryFigures(s page.State, path string) html {
 				continue
 			}
 			if e.Used.Step != nil {
-				parts = append(parts, figure(s, path+".on", "Put on", of(s, e.Used, unit.Weights), e.Used.Step))
+				parts = append(parts, figure(s, path+".on", "Put on", of(s, e.Used, weights), e.Used.Step))
 			}
 			if e.Planned.Step != nil {
-				parts = append(parts, figure(s, path+".planned", "Planned", of(s, e.Planned, unit.Weights), e.Planned.Step))
+				parts = append(parts, figure(s, path+".planned", "Planned", of(s, e.Planned, weights), e.Planned.Step))
 			}
 			if e.Ratio > 0 {
 				parts = append(parts, hint("Used ÷ planned: "+unit.Number(float64(e.Ratio), 3)+"."))

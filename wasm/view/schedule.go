@@ -59,7 +59,7 @@ func worksOf(s page.State, works []plan.Work, day int) []html {
 		if int(math.Floor(float64(w.From/unit.Day))) != day {
 			continue
 		}
-		parts := []html{el("p", nil, el("strong", nil, txt(span(s, w))), txt("\u00a0 "+s.WorkName(w))), hint(buildupOf(s, w.Step.Path))}
+		parts := []html{el("p", a("class", "when"), txt(span(s, w))), el("p", nil, txt(s.WorkName(w))), hint(buildupOf(s, w.Step.Path))}
 		for _, note := range s.WorkNotes(w) {
 			class := "hint"
 			if w.NeedsKey || w.IsLong {
