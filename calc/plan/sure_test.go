@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -134,6 +135,38 @@ func TestChoicesOfPacks(t *testing.T) {
 	for i := 1; i < len(choices); i++ {
 		assert.True(t, choices[i].Bought.Bought.GreaterThan(choices[i-1].Bought.Bought))
 		assert.GreaterOrEqual(t, float64(choices[i].Chance), float64(choices[i-1].Chance))
+	}
+}
+
+// Every way to buy 1, 5 and 20 kg that gives the wanted chance is tried: none
+// costs less than what is bought, and none of that price leaves less over.
+func TestNoPacksOfThatChanceCostLess(t *testing.T) {
+	sizes := []int{1, 5, 20}
+	random := rand.New(rand.NewPCG(3, 9))
+	for range 12 {
+		lines := append([]string{}, rolledTwice...)
+		prices := make([]int, len(sizes))
+		for i, size := range sizes {
+			prices[i] = int(float64(size) * (10 + 15*random.Float64()))
+			lines = append(lines, "card.gelcoat.pack."+strconv.Itoa(i+1)+".price = "+strconv.Itoa(prices[i]))
+		}
+		lines = append(lines, "card.gelcoat.stock = 0.8", "card.gelcoat.chance = "+[]string{"80", "90", "95", "99"}[random.IntN(4)])
+		l := sureLine(t, planned(t, lines...), "gelcoat")
+		best, least := math.MaxInt, 0.0
+		for a := range 41 {
+			for b := range 9 {
+				for c := range 3 {
+					mass, cost := float64(a+5*b+20*c), a*prices[0]+b*prices[1]+c*prices[2]
+					if mass+0.8 >= l.Need.InexactFloat64()-1e-9 && (cost < best || cost == best && mass < least) {
+						best, least = cost, mass
+					}
+				}
+			}
+		}
+		assert.InDelta(t, float64(best), l.Bought.Cost.InexactFloat64(), 1e-9, "%v", lines)
+		assert.InDelta(t, least, l.Bought.Bought.InexactFloat64(), 1e-9, "%v", lines)
+		chosen := slices.IndexFunc(l.Sure.Choices, func(c plan.Choice) bool { return c.IsChosen })
+		assert.GreaterOrEqual(t, l.Sure.Choices[chosen].Chance, l.Sure.Chance)
 	}
 }
 

@@ -66,6 +66,8 @@ func TestALineSaysHowSureItIs(t *testing.T) {
 	html = view.Page(do(s, "open", "order.gelcoat", "")).String()
 	assert.Contains(t, html, "What moves the need most")
 	assert.Contains(t, html, "likely left over")
+	assert.Regexp(t, `[0-9.]+\x{00a0}kg likely left over, worth [0-9.]+`, html, "what waits on the shelf has its price")
+	assert.Contains(t, html, "Keeps 6 months, closed and cool.")
 	assert.Contains(t, html, ">Losses<")
 }
 
