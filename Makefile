@@ -6,7 +6,7 @@
 GO ?= go
 SHELL = bash
 INWASM = GOOS=js GOARCH=wasm
-RUNNER = $(shell $(GO) env GOROOT)/lib/wasm/go_js_wasm_exec
+RUNNER = env GOOS= GOARCH= $(GO) run shedreckoner/site/module/exec
 
 # Serves the page on this machine.
 run:
@@ -25,7 +25,7 @@ vet:
 test-native:
 	$(GO) test $$($(GO) list ./... | grep -vE '/site/(browser|webdriver)$$')
 
-# The sums must come out the same in the browser's kind of build.
+# The sums must come out the same in the browser's kind of build, made small as it is packed.
 test-wasm:
 	@if command -v node >/dev/null; then \
 		$(INWASM) $(GO) test -exec="$(RUNNER)" ./calc/...; \

@@ -1,9 +1,6 @@
 package module
 
-import (
-	"encoding/binary"
-	"slices"
-)
+import "slices"
 
 // segment is a piece of the memory as the program finds it.
 type segment struct {
@@ -12,12 +9,6 @@ type segment struct {
 }
 
 func (s segment) end() int { return s.at + len(s.bytes) }
-
-// The instruction that gives a segment its place, and the mark behind it.
-const (
-	i32Const = 0x41
-	end      = 0x0b
-)
 
 // readSegments reads the data section that Go's linker writes: segments of the one memory, each at a constant place.
 func readSegments(content []byte) []segment {
@@ -33,22 +24,12 @@ func readSegments(content []byte) []segment {
 }
 
 func writeSegments(list []segment) []byte {
-	content := binary.AppendUvarint(nil, uint64(len(list)))
+	content := appendNumber(nil, len(list))
 	for _, s := range list {
 		content = appendSigned(append(content, 0, i32Const), s.at)
 		content = appendVector(append(content, end), s.bytes)
 	}
 	return content
-}
-
-// appendSigned writes a number that isn't negative as a signed one.
-func appendSigned(to []byte, n int) []byte {
-	to = binary.AppendUvarint(to, uint64(n))
-	if last := len(to) - 1; to[last]&0x40 != 0 { // would be taken for the sign
-		to[last] |= 0x80
-		to = append(to, 0)
-	}
-	return to
 }
 
 // longestGap is how many zero bytes between two segments are written out. The linker leaves out every run of eight; the

@@ -51,7 +51,7 @@ func Join(sections []Section) []byte {
 }
 
 func appendVector(to, content []byte) []byte {
-	return append(binary.AppendUvarint(to, uint64(len(content))), content...)
+	return append(appendNumber(to, len(content)), content...)
 }
 
 // Reader reads a section's content.

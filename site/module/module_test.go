@@ -63,14 +63,6 @@ func TestJoined(t *testing.T) {
 		joined([]segment{{5, []byte{1}}, {8, []byte{2}}, {long, []byte{3}}, {6, []byte{4}}}), "what goes back stays as it is")
 }
 
-// The signed form of a number ends with a byte whose bit 6 is the sign.
-// Source: WebAssembly Core Specification, 5.2.2 Integers.
-func TestAppendSigned(t *testing.T) {
-	for n, want := range map[int][]byte{0: {0}, 63: {63}, 64: {0xc0, 0}, 8191: {0xff, 0x3f}, 8192: {0x80, 0xc0, 0}} {
-		assert.Equal(t, want, appendSigned(nil, n), n)
-	}
-}
-
 // A trace still needs the names, and the collector the stack maps: all but the runs of files and lines stays.
 func TestWithoutLines(t *testing.T) {
 	before := program(t)
@@ -93,7 +85,7 @@ func TestWithoutLines(t *testing.T) {
 	assert.Less(t, kept, (word(functions)-word(pcTable))/2)
 	again, err := Small(after)
 	require.NoError(t, err)
-	assert.True(t, bytes.Equal(after, again))
+	assert.Equal(t, data(t, after), data(t, again))
 }
 
 func TestSectionsRefusesWhatIsNoModule(t *testing.T) {

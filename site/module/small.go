@@ -8,14 +8,16 @@ func Small(module []byte) ([]byte, error) {
 		return nil, err
 	}
 	for i, s := range sections {
-		if s.ID != Data {
-			continue
+		switch s.ID {
+		case Code:
+			sections[i].Content = shorter(s.Content)
+		case Data:
+			segments := joined(readSegments(s.Content))
+			for _, s := range segments {
+				withoutLines(s.bytes)
+			}
+			sections[i].Content = writeSegments(segments)
 		}
-		segments := joined(readSegments(s.Content))
-		for _, s := range segments {
-			withoutLines(s.bytes)
-		}
-		sections[i].Content = writeSegments(segments)
 	}
 	return Join(sections), nil
 }
