@@ -236,13 +236,14 @@ func (r *reader) buildup(path string) Buildup {
 
 func (r *reader) step(path string, list *List) Step {
 	at := func(key string) (string, *Field) { return path + "." + key, list.field(key) }
-	s := Step{Path: path, Kind: FindStepKind(r.choice(at("kind"))), Card: r.doc.Get(path + ".card")}
-	s.Method, _ = material.FindMethod(r.choice(at("method")))
+	s := Step{Path: path, Kind: FindStepKind(r.choice(at("kind"))), Card: r.doc.Get(path + ".card"), Method: material.Methods[0]}
 	shown := map[string]bool{}
 	for _, key := range s.Kind.Shown(func(key string) string { return r.doc.Get(path + "." + key) }) { // only what is shown may be wrong
 		shown[key] = true
 		field, name := list.field(key), path+"."+key
 		switch key {
+		case "method":
+			s.Method, _ = material.FindMethod(r.choice(name, field))
 		case "film":
 			s.Film, _ = figure[unit.Length](r, name, field)
 		case "film-is":

@@ -36,6 +36,10 @@ var itemKinds = map[string]struct {
 	"cup": {"cup", true}, "done": {"finished work", true}, "test": {"cup test", true},
 }
 
+// ScheduleList is opened to see when the rest can be done: only then is it
+// worked out.
+const ScheduleList = "schedule.all"
+
 // PlaceOf finds where the text at a path is typed.
 func (s State) PlaceOf(path string) Place {
 	parts := strings.Split(path, ".")
@@ -52,6 +56,9 @@ func (s State) PlaceOf(path string) Place {
 		if name := s.itemName(item); name != "" {
 			names = append(names, name)
 		}
+	}
+	if strings.HasPrefix(path, job.DayPath+".work-") {
+		p.Screen, p.Items = "log", []string{ScheduleList}
 	}
 	if job.IsBudget(path) {
 		p.Items = append(p.Items, p.Items[0]+".budget")

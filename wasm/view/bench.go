@@ -23,7 +23,7 @@ func bench(s page.State) html {
 		field(s, at("product-temp")),
 		fieldWith(s, at("surface-temp"), fieldExtras{Hint: "By infrared, where it is coldest."}),
 		el("h3", nil, txt("Today's air")),
-		field(s, today("read-temp")), field(s, today("read-humidity")),
+		field(s, today("read-temp")), field(s, today("read-humidity")), fieldWith(s, today("read-at"), fieldExtras{Default: "now"}),
 		field(s, today("low")), field(s, today("high")),
 		fieldWith(s, today("sunrise"), fieldExtras{Default: "6:00"}),
 		field(s, today("sun")), field(s, today("colour")),

@@ -9,14 +9,10 @@ import (
 	"shedreckoner/wasm/page"
 )
 
-// scheduleList is opened to see when the rest can be done: only then is it
-// worked out.
-const scheduleList = "schedule.all"
-
 // scheduleSection is a calendar of what is left to do.
 func scheduleSection(s page.State) html {
-	open := s.IsOpen(scheduleList)
-	button := el("button", a("class", "quiet", "type", "button", "id", "do-open-"+scheduleList, "data-do", "open", "data-path", scheduleList, "aria-expanded", yesNo(open)), txt("When can the rest be done?"))
+	open := s.IsOpen(page.ScheduleList)
+	button := el("button", a("class", "quiet", "type", "button", "id", "do-open-"+page.ScheduleList, "data-do", "open", "data-path", page.ScheduleList, "aria-expanded", yesNo(open)), txt("When can the rest be done?"))
 	if !open {
 		return region("schedule", "section", a("class", "schedule"), button)
 	}
