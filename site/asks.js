@@ -77,7 +77,11 @@
 	// A browser lets a page sound only after a touch or a key: each one makes the speaker ready, until it is. A phone may take
 	// it away again, for a call. What is told changes the page: not between a finger's coming and its click.
 	for (const kind of ["click", "keyup"]) {
-		window.addEventListener(kind, () => { wakeSpeaker().catch(() => {}); });
+		window.addEventListener(kind, (event) => {
+			if (event.isTrusted && (!navigator.userActivation || navigator.userActivation.isActive)) {
+				wakeSpeaker().catch(() => {});
+			}
+		});
 	}
 
 	async function wakeSpeaker() {
