@@ -21,7 +21,7 @@ const garbage = 400
 
 func main() {
 	debug.SetGCPercent(garbage)
-	b := &border{window: js.Global(), document: js.Global().Get("document")}
+	b := &border{window: js.Global(), document: js.Global().Get("document"), shown: new(markup.Page)}
 	b.policy = b.window.Get("shedReckonerPolicy")
 	data := b.document.Get("documentElement").Get("dataset")
 	b.version = text(data, "version")
@@ -69,7 +69,7 @@ func (b *border) handle(m page.Message) {
 
 func (b *border) take(state page.State, effects []page.Effect) {
 	state.Version = b.version
-	shown := markup.Cut(view.Page(state))
+	shown := b.shown.Next(view.Page(state))
 	b.state = state
 	b.show(shown)
 	for _, e := range effects {

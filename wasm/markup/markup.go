@@ -22,6 +22,7 @@ type node struct {
 	id       string  // of a region
 	path     string  // of a control
 	state    Control // of a control
+	kept     *kept   // of a Kept region, whose markup is made only when it is needed
 }
 
 // Attr is an attribute. An empty name leaves it out.
@@ -52,6 +53,31 @@ func Region(id, tag string, attrs []Attr, kids ...HTML) HTML {
 	return HTML{n}
 }
 
+// kept is what a region's markup is made from, and by which function.
+type kept struct {
+	key  any
+	make func() HTML
+	node *node // once it is made
+}
+
+// Kept is a region that follows from its key alone, without controls. It isn't
+// made again while the page before has it with an equal key: a long list costs
+// only what changed in it. The function makes the region with that id, and must
+// look at nothing else but the key.
+func Kept[K comparable](id string, key K, make func(id string, key K) HTML) HTML {
+	return HTML{&node{id: id, kept: &kept{key: key, make: func() HTML { return make(id, key) }}}}
+}
+
+// made gives the node that a Kept region is made as.
+func (n *node) made() *node {
+	if n.kept.node == nil {
+		if n.kept.node = n.kept.make().node; n.kept.node.id != n.id {
+			panic("markup: " + n.id + " was made with another id")
+		}
+	}
+	return n.kept.node
+}
+
 // Control is what the border sets on a control: neither is markup, so that
 // typing never replaces the control that is typed in.
 type Control struct {
@@ -76,6 +102,9 @@ func EachText(h HTML, f func(escaped string) string) HTML {
 }
 
 func (n *node) eachText(f func(string) string) {
+	if n.kept != nil { // f isn't in its key
+		*n = *n.made()
+	}
 	if n.text != "" && !n.verbatim {
 		n.text = f(n.text)
 	}
@@ -153,6 +182,9 @@ func element(tag string, attrs []Attr, kids []HTML) *node {
 // write gives the node as text; for a region below the top it calls nested
 // instead, if there is one.
 func (n *node) write(b *strings.Builder, nested func(*node)) {
+	if n.kept != nil {
+		n = n.made()
+	}
 	b.WriteString(n.text)
 	if n.tag != "" {
 		b.WriteString("<")

@@ -52,6 +52,30 @@ func TestTheOutermostChangedRegionIsReplaced(t *testing.T) {
 	assert.NotContains(t, before.HTML(), "450", "a control's value isn't markup")
 }
 
+func TestAKeptRegionIsMadeOnlyForANewKey(t *testing.T) {
+	made := 0
+	line := func(id, key string) markup.HTML {
+		made++
+		return markup.Region(id, "p", nil, markup.Text(key))
+	}
+	list := func(a, b string) markup.HTML {
+		return markup.Region("root", "main", nil, markup.Kept("a", a, line), markup.Kept("b", b, line))
+	}
+	first := markup.Cut(list("x", "y"))
+	assert.Equal(t, 2, made)
+	next := first.Next(list("x", "z"))
+	assert.Equal(t, 3, made)
+	assert.Equal(t, []markup.Patch{{ID: "b", HTML: `<p id="b">z</p>`}}, next.Patches(first))
+	assert.Equal(t, markup.Cut(list("x", "z")).HTML(), next.HTML())
+	assert.Equal(t, `<main id="root"><p id="a">X</p><p id="b">X</p></main>`,
+		next.Next(markup.EachText(list("x", "z"), func(string) string { return "X" })).HTML(), "written otherwise it isn't taken over")
+	assert.Panics(t, func() {
+		markup.Cut(markup.Region("root", "main", nil, markup.Kept("c", 1, func(id string, _ int) markup.HTML {
+			return markup.Region(id, "p", nil, markup.ControlFor("input", "name", markup.Control{}, nil))
+		})))
+	}, "a control's value would be lost")
+}
+
 func wellFormed(s string) error {
 	d := xml.NewDecoder(strings.NewReader(s))
 	for {

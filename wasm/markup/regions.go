@@ -5,12 +5,14 @@ import "strings"
 // Page is a page cut into its regions.
 type Page struct {
 	root     *region
+	kept     map[string]*region // by id
 	Controls map[string]Control // by path
-	Repeats  []string           // ids that stand twice: a mistake of the views
+	Repeats  []string           // ids that stand twice, but inside what was taken over: a mistake of the views
 }
 
 type region struct {
 	node   *node
+	key    any    // of a Kept region
 	own    string // its markup, nested regions left out but for a mark
 	nested []*region
 }
@@ -22,29 +24,61 @@ type Patch struct {
 }
 
 // Cut makes a page of a root region.
-func Cut(root HTML) *Page {
+func Cut(root HTML) *Page { return new(Page).Next(root) }
+
+// Next cuts another page, as Cut does, and takes over from this one the Kept
+// regions with equal keys. The two pages share them.
+func (p *Page) Next(root HTML) *Page {
 	if root.node == nil || root.node.id == "" {
 		panic("markup: a page has one root, a region")
 	}
-	p := &Page{Controls: map[string]Control{}}
-	seen := map[string]bool{}
-	p.root = p.cut(root.node, seen)
-	return p
+	c := cutter{page: &Page{Controls: map[string]Control{}, kept: make(map[string]*region, len(p.kept))}, before: p, seen: map[string]bool{}}
+	c.page.root = c.cut(root.node)
+	return c.page
 }
 
-func (p *Page) cut(n *node, seen map[string]bool) *region {
-	if seen[n.id] {
-		p.Repeats = append(p.Repeats, n.id)
+type cutter struct {
+	page, before *Page
+	seen         map[string]bool
+}
+
+func (c *cutter) cut(n *node) *region {
+	c.see(n.id)
+	if n.kept == nil {
+		return c.cutNow(n)
 	}
-	seen[n.id] = true
+	r := c.before.kept[n.id]
+	if r != nil && r.key == n.kept.key {
+		n.kept.node = r.node
+	} else {
+		controls := len(c.page.Controls)
+		r = c.cutNow(n.made())
+		if r.key = n.kept.key; len(c.page.Controls) > controls {
+			panic("markup: " + n.id + " is kept, but holds a control")
+		}
+	}
+	c.page.kept[n.id] = r
+	return r
+}
+
+func (c *cutter) see(id string) {
+	if c.seen[id] {
+		c.page.Repeats = append(c.page.Repeats, id)
+	}
+	c.seen[id] = true
+}
+
+func (c *cutter) cutNow(n *node) *region {
 	r := &region{node: n}
 	var b strings.Builder
 	n.write(&b, func(inner *node) {
-		b.WriteString("<!" + inner.id + ">")
-		r.nested = append(r.nested, p.cut(inner, seen))
+		b.WriteString("<!")
+		b.WriteString(inner.id)
+		b.WriteString(">")
+		r.nested = append(r.nested, c.cut(inner))
 	})
 	r.own = b.String()
-	p.collect(n)
+	c.page.collect(n)
 	return r
 }
 
@@ -65,15 +99,18 @@ func (p *Page) collect(n *node) {
 func (p *Page) HTML() string { return HTML{p.root.node}.String() }
 
 // Patches lists the outermost regions that differ from the page before, in
-// their order. Without a page before it is the root.
+// their order. With nothing on the page before it is the root.
 func (p *Page) Patches(before *Page) []Patch {
-	if before == nil {
+	if before.root == nil {
 		return []Patch{p.root.patch()}
 	}
 	return p.root.patches(before.root, nil)
 }
 
 func (r *region) patches(before *region, list []Patch) []Patch {
+	if r == before { // taken over
+		return list
+	}
 	if r.own != before.own {
 		return append(list, r.patch())
 	}

@@ -14,7 +14,7 @@ import (
 func budgetItem(s page.State, path string, b plan.Buildup) html {
 	item := path + ".budget"
 	open := s.IsOpen(item)
-	parts := []html{itemLine(s, item, open, "Film budget", budgetSum(s, &b))}
+	parts := []html{itemLine(item, open, "Film budget", budgetSum(s, &b))}
 	if open {
 		parts = append(parts,
 			region("figures-"+item, "div", a("class", "figures"), budgets(s, &b)),

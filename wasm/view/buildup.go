@@ -48,7 +48,7 @@ func plannedBuildup(s page.State, path string) plan.Buildup {
 func buildupItem(s page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	b := plannedBuildup(s, path)
-	parts := []html{itemLine(s, path, open, buildupName(s, path), of(s, b.Area, unit.Areas))}
+	parts := []html{itemLine(path, open, buildupName(s, path), of(s, b.Area, unit.Areas))}
 	if open {
 		parts = append(parts, buildupForm(s, path, b), itemTools(path, at, count))
 	}
@@ -106,7 +106,7 @@ func stepItem(s page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	kind := job.FindStepKind(s.Doc().Get(path + ".kind"))
 	step := plannedStep(s, path)
-	parts := []html{itemLine(s, path, open, strconv.Itoa(at+1)+" "+kind.Name+stepCard(s, path), stepSum(s, step)), stepFindings(s, path, open)}
+	parts := []html{itemLine(path, open, strconv.Itoa(at+1)+" "+kind.Name+stepCard(s, path), stepSum(s, step)), stepFindings(s, path, open)}
 	if open {
 		var fields []html
 		for _, key := range kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) }) {

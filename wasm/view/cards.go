@@ -29,7 +29,7 @@ func cardItem(s page.State, c *job.Card) html {
 	if c.Own {
 		sum = "your copy"
 	}
-	parts := []html{itemLine(s, c.Path, open, c.Name, sum)}
+	parts := []html{itemLine(c.Path, open, c.Name, sum)}
 	if open {
 		parts = append(parts, cardForm(s, c), cardTools(c))
 	}

@@ -45,7 +45,7 @@ func gridForm(s page.State, path string) html {
 func gridRow(s page.State, item string, at, columns int) html {
 	open := s.IsOpen(item)
 	row := item + ".z"
-	parts := []html{itemLine(s, item, open, "Row "+strconv.Itoa(at+1)+": "+strings.ReplaceAll(s.Doc().Get(row), ";", " "), "")}
+	parts := []html{itemLine(item, open, "Row "+strconv.Itoa(at+1)+": "+strings.ReplaceAll(s.Doc().Get(row), ";", " "), "")}
 	if open {
 		if columns == 0 {
 			parts = append(parts, el("p", a("class", "hint"), txt("Type above how many readings a row has.")))
@@ -128,7 +128,7 @@ func spotItem(s page.State, path string, at, count int) html {
 			name += " " + capital(o.Name)
 		}
 	}
-	parts := []html{itemLine(s, path, open, name, "")}
+	parts := []html{itemLine(path, open, name, "")}
 	if open {
 		parts = append(parts, field(s, path+".is"), el("p", a("class", "hint"), txt(spotHints[kind])))
 		for _, key := range job.SpotFields(kind) {

@@ -71,7 +71,7 @@ func cupName(s page.State, cup string) string {
 func loggedCup(s page.State, cup string) html {
 	d := s.Doc()
 	open := s.IsOpen(cup)
-	parts := []html{itemLine(s, cup, open, cupName(s, cup)+": "+d.Get(cup+".end"), s.DateWords(d.Get(cup+".day")))}
+	parts := []html{itemLine(cup, open, cupName(s, cup)+": "+d.Get(cup+".end"), s.DateWords(d.Get(cup+".day")))}
 	if open {
 		parts = append(parts, noCure(d, cup), el("div", a("class", "form"),
 			fieldWith(s, cup+".left", fieldExtras{Default: "the usual", Hint: "Weighed back. Left empty, what usually clings to cup and tool is taken."}),
@@ -203,7 +203,7 @@ func cupTests(s page.State) html {
 	for i, id := range s.Doc().Items("test") {
 		path := "test." + id
 		open := s.IsOpen(path)
-		parts := []html{itemLine(s, path, open, "Cup test "+unit.Number(float64(i+1), 3), s.Doc().Get(path+".minutes"))}
+		parts := []html{itemLine(path, open, "Cup test "+unit.Number(float64(i+1), 3), s.Doc().Get(path+".minutes"))}
 		if open {
 			parts = append(parts, el("div", a("class", "form"), fieldWith(s, path+".card", fieldExtras{Options: benchCards(s)}),
 				field(s, path+".mass"), field(s, path+".temp"), field(s, path+".share"), field(s, path+".minutes"), field(s, path+".tin")),

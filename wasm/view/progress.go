@@ -32,7 +32,7 @@ func progress(s page.State) html {
 func progressStep(s page.State, step *plan.Step, place int) html {
 	path := "progress." + strings.ReplaceAll(step.Path, ".", "-")
 	p, open := &step.Progress, s.IsOpen(path)
-	parts := []html{itemLine(s, path, open, strconv.Itoa(place)+". "+s.WorkOf(step.Path), progressWords(step))}
+	parts := []html{itemLine(path, open, strconv.Itoa(place)+". "+s.WorkOf(step.Path), progressWords(step))}
 	if open {
 		parts = append(parts, progressFigures(s, step), doneButtons(s, step))
 		if p.IsDone() {
@@ -115,7 +115,7 @@ func finishedItem(s page.State, path string) html {
 	d := s.Doc()
 	open := s.IsOpen(path)
 	step := d.Get(path + ".step")
-	parts := []html{itemLine(s, path, open, s.SurfaceNames(strings.Fields(d.Get(path+".surface")))+": "+s.WorkOf(step), s.DateWords(d.Get(path+".day")))}
+	parts := []html{itemLine(path, open, s.SurfaceNames(strings.Fields(d.Get(path+".surface")))+": "+s.WorkOf(step), s.DateWords(d.Get(path+".day")))}
 	if open {
 		parts = append(parts, hint(s.StepName(step)), el("div", a("class", "form"),
 			fieldWith(s, path+".used", fieldExtras{Default: "by its cups"}), field(s, path+".temp"), field(s, path+".note")),

@@ -50,7 +50,7 @@ func plannedPutty(s page.State, path string) plan.Putty {
 func puttyItem(s page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	p := plannedPutty(s, path)
-	parts := []html{itemLine(s, path, open, puttyName(s, path), of(s, p.Made.Density, unit.Densities))}
+	parts := []html{itemLine(path, open, puttyName(s, path), of(s, p.Made.Density, unit.Densities))}
 	if open {
 		parts = append(parts, el("div", a("class", "form"),
 			field(s, path+".name"), puttyParts(s, path),

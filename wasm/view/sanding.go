@@ -89,7 +89,7 @@ func removalItem(s page.State, path string, at, count int) html {
 			takes = r
 		}
 	}
-	parts := []html{itemLine(s, path, open, grade, of(s, takes.Takes, unit.Films))}
+	parts := []html{itemLine(path, open, grade, of(s, takes.Takes, unit.Films))}
 	if open {
 		parts = append(parts, fieldWith(s, path+".grade", fieldExtras{Default: "P320"}), field(s, path+".way"))
 		for _, key := range job.RemovalFields(s.Doc().Get(path + ".way")) {

@@ -6,18 +6,19 @@ import (
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/draw"
+	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 )
 
 // surfaces is the screen where everything begins: what is to be coated, measured.
 func surfaces(s page.State) html {
-	ids := s.Doc().Items("surface")
-	if len(ids) == 0 {
+	typed := s.Fresh.Job.Surfaces
+	if len(typed) == 0 {
 		return emptySurfaces(s)
 	}
-	var items []html
-	for i, id := range ids {
-		items = append(items, surfaceItem(s, "surface."+id, i, len(ids)))
+	items := make([]html, 0, len(typed))
+	for i := range typed {
+		items = append(items, surfaceItem(s, i))
 	}
 	return join(
 		figure(s, "area", "Area in all", of(s, s.Plan.Area, unit.Areas), s.Plan.Area.Step),
@@ -37,19 +38,44 @@ func emptySurfaces(s page.State) html {
 		action("add", "surface", "", "Add a surface", "main"), demo)
 }
 
-// surfaceItem is one line of the list; the open one has its form below it.
-func surfaceItem(s page.State, path string, at, count int) html {
-	open := s.IsOpen(path)
-	parts := []html{itemLine(s, path, open, surfaceName(s, path), surfaceSum(s, path))}
-	if open {
-		parts = append(parts, surfaceForm(s, path), itemTools(path, at, count))
+// surfaceItem is one line of the list; the open one has its form below it. There
+// may be hundreds, all the others shut: these are kept.
+func surfaceItem(s page.State, at int) html {
+	typed := &s.Fresh.Job.Surfaces[at]
+	line := surfaceLine{path: typed.Path, name: nameOf(typed), scale: s.Plan.Job.Units.Scale(unit.Areas)}
+	if p := plannedSurface(s, typed.Path, at); p != nil && p.Known {
+		line.isKnown, line.area = true, p.Area.Value
 	}
-	return region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
+	id := "item-" + typed.Path
+	if !s.IsOpen(typed.Path) {
+		return markup.Kept(id, line, shutSurface)
+	}
+	return region(id, "article", a("class", "item", "data-open", "true"),
+		itemLine(typed.Path, true, line.name, line.sum()), surfaceForm(s, typed.Path, at), itemTools(typed.Path, at, len(s.Fresh.Job.Surfaces)))
+}
+
+// surfaceLine is all that the line of a surface shows.
+type surfaceLine struct {
+	path, name string
+	isKnown    bool
+	area       unit.Area
+	scale      *unit.Scale
+}
+
+func (l surfaceLine) sum() string {
+	if !l.isKnown {
+		return "not measured yet"
+	}
+	return unit.Write(float64(l.area), l.scale, 3)
+}
+
+func shutSurface(id string, l surfaceLine) html {
+	return region(id, "article", a("class", "item", "data-open", "false"), itemLine(l.path, false, l.name, l.sum()))
 }
 
 // itemLine is the line that opens an item: its name, and in a region of its
 // own what it comes to.
-func itemLine(s page.State, path string, open bool, name, sum string) html {
+func itemLine(path string, open bool, name, sum string) html {
 	return el("button", a("class", "line", "type", "button", "id", path, "data-do", "open", "data-path", path, "aria-expanded", yesNo(open)),
 		region("name-"+path, "span", a("class", "name"), txt(name)),
 		region("sum-"+path, "span", a("class", "sum"), txt(sum)))
@@ -68,29 +94,31 @@ func itemTools(path string, at, count int) html {
 }
 
 func surfaceName(s page.State, path string) string {
-	if name := s.Doc().Get(path + ".name"); name != "" {
-		return name
-	}
-	return "Surface without a name"
+	return nameOf(&job.Surface{Name: s.Doc().Get(path + ".name")})
 }
 
-func plannedSurface(s page.State, path string) plan.Surface {
-	for _, p := range s.Plan.Surfaces {
-		if p.Path == path {
-			return p
+func nameOf(s *job.Surface) string {
+	if s.Name == "" {
+		return "Surface without a name"
+	}
+	return s.Name
+}
+
+// plannedSurface finds a surface in the plan, which may be older than the list;
+// nil: it isn't there. Mostly it has the same place.
+func plannedSurface(s page.State, path string, at int) *plan.Surface {
+	if list := s.Plan.Surfaces; at < len(list) && list[at].Path == path {
+		return &list[at]
+	}
+	for i := range s.Plan.Surfaces {
+		if s.Plan.Surfaces[i].Path == path {
+			return &s.Plan.Surfaces[i]
 		}
 	}
-	return plan.Surface{}
+	return nil
 }
 
-func surfaceSum(s page.State, path string) string {
-	if p := plannedSurface(s, path); p.Known {
-		return of(s, p.Area, unit.Areas)
-	}
-	return "not measured yet"
-}
-
-func surfaceForm(s page.State, path string) html {
+func surfaceForm(s page.State, path string, at int) html {
 	return el("div", a("class", "form"),
 		field(s, path+".name"),
 		partForm(s, path),
@@ -102,7 +130,7 @@ func surfaceForm(s page.State, path string) html {
 		fieldWith(s, path+".ground-age", fieldExtras{Default: "not said", Hint: "For epoxy and laminate that is younger than a few weeks."}),
 		fieldWith(s, path+".patch", stepExtras["patch"]),
 		field(s, path+".lies"), field(s, path+".inside"), field(s, path+".by"),
-		surfaceFigures(s, path),
+		surfaceFigures(s, path, at),
 	)
 }
 
@@ -169,7 +197,7 @@ func cutouts(s page.State, path string) html {
 	for i, id := range ids {
 		item := list + "." + id
 		open := s.IsOpen(item)
-		parts := []html{itemLine(s, item, open, "Cut-out "+unit.Number(float64(i+1), 3), shapeAt(s, item).Name)}
+		parts := []html{itemLine(item, open, "Cut-out "+unit.Number(float64(i+1), 3), shapeAt(s, item).Name)}
 		if open {
 			parts = append(parts, partForm(s, item), action("remove", item, "", "Remove", "quiet"))
 		}
@@ -179,8 +207,11 @@ func cutouts(s page.State, path string) html {
 		join(items...), action("add", list, "", "Add a cut-out", "quiet"))
 }
 
-func surfaceFigures(s page.State, path string) html {
-	p := plannedSurface(s, path)
+func surfaceFigures(s page.State, path string, at int) html {
+	p := plannedSurface(s, path, at)
+	if p == nil {
+		p = new(plan.Surface)
+	}
 	return region("figures-"+path, "div", a("class", "figures"),
 		waits(s, path),
 		figure(s, path+".area", "Area", of(s, p.Area, unit.Areas), p.Area.Step),
@@ -218,7 +249,7 @@ var noteWords = map[surface.Note]string{
 	surface.CornersNotEdges: "Inside a box the corners are hollow: only open rims are counted as edge.",
 }
 
-func surfaceNotes(p plan.Surface) html {
+func surfaceNotes(p *plan.Surface) html {
 	var lines []html
 	for _, n := range p.Notes {
 		lines = append(lines, el("p", a("class", "hint"), txt(noteWords[n])))
