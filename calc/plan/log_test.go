@@ -225,11 +225,13 @@ func TestEntriesThatDontCount(t *testing.T) {
 
 	byCups := entry(base, "done.1", "2 kg", "1.9 kg", "").Set("done.1.cups", "cup.1")
 	assert.ErrorIs(t, err(byCups), plan.ErrNoUse)
-	byCups = byCups.Set("cup", "1").Set("cup.1.mixed", "2.2 kg").Set("cup.1.card", "flowcoat").Set("cup.1.in", "5").Set("cup.1.end", job.EndGelled)
+	byCups = byCups.Set("cup", "1").Set("cup.1.mixed", "2.2 kg").Set("cup.1.card", "flowcoat").Set("cup.1.in", "5").Set("cup.1.ended", "9").Set("cup.1.end", job.EndGelled)
 	assert.ErrorIs(t, err(byCups), plan.ErrLeftOpen)
 	assert.NoError(t, err(byCups.Set("cup.1.left", "0.1 kg")))
 	tooMuch := plan.Make(byCups.Set("cup.1.left", "2.3 kg"))
 	assert.Error(t, tooMuch.RefusedAt("cup.1.left"), "more left over than was mixed")
+	running := plan.Make(byCups.Set("cup.1.left", "2.3 kg").Set("cup.1.ended", "").Set("cup.1.end", ""))
+	assert.NoError(t, running.RefusedAt("cup.1.left"), "nobody has weighed it back yet")
 }
 
 // One cup of 500 g with 95 g left over, on 0.7 m² that were to take 500 g/m²:

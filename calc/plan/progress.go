@@ -122,6 +122,8 @@ func (m *maker) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 	switch {
 	case c.Mixed.Step == nil || c.In == 0 && c.Left.Step == nil:
 		return working.Figure[unit.Mass]{}, false
+	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9) && m.doc.Get(c.Path+".ended") == "": // nobody has weighed it back yet
+		return working.Figure[unit.Mass]{}, false
 	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9):
 		m.refuse(c.Path+".left", &job.RangeError{Field: &job.Field{Key: "left", Measure: unit.CupWeights, Max: float64(c.Mixed.Value)}, Value: float64(c.Left.Value)})
 		return working.Figure[unit.Mass]{}, false

@@ -57,11 +57,11 @@ func (s State) PlaceOf(path string) Place {
 			names = append(names, name)
 		}
 	}
-	if strings.HasPrefix(path, job.DayPath+".work-") {
-		p.Screen, p.Items = "log", []string{ScheduleList}
-	}
 	if job.IsBudget(path) {
 		p.Items = append(p.Items, p.Items[0]+".budget")
+	}
+	if strings.HasPrefix(path, job.DayPath+".work-") {
+		p.Screen, p.Items = "log", []string{ScheduleList}
 	}
 	if f := job.FieldAt(path); f != nil {
 		names = append(names, f.Name)

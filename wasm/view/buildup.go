@@ -109,10 +109,11 @@ func stepItem(s page.State, path string, at, count int) html {
 	parts := []html{itemLine(path, open, strconv.Itoa(at+1)+" "+kind.Name+stepCard(s, path), stepSum(s, step)), stepFindings(s, path, open)}
 	if open {
 		var fields []html
-		for _, key := range kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) }) {
+		keys := kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) })
+		for _, key := range keys {
 			fields = append(fields, stepField(s, path, key))
 		}
-		parts = append(parts, join(fields...), saidOfItem(s, path), hollows(s, path), readings(s, path, kind), stepFigures(s, path, step), itemTools(path, at, count))
+		parts = append(parts, join(fields...), saidOfItem(s, path), saidOfHidden(s, path, keys), hollows(s, path), readings(s, path, kind), stepFigures(s, path, step), itemTools(path, at, count))
 	}
 	return region("item-"+path, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }

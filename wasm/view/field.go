@@ -1,6 +1,8 @@
 package view
 
 import (
+	"slices"
+
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/markup"
@@ -141,6 +143,18 @@ func said(s page.State, path string, f *job.Field) html {
 // saidOfItem is what is wrong with an item as a whole, and not with one field of it.
 func saidOfItem(s page.State, item string) html {
 	return region("say-"+item, "div", a("class", "say"), said(s, item, nil))
+}
+
+// saidOfHidden is what is wrong with the fields of an item that have no control
+// on it, as a file may bring them.
+func saidOfHidden(s page.State, item string, shown []string) html {
+	var parts []html
+	for _, r := range s.Fresh.Refused {
+		if of, key := job.Split(r.Path); of == item && !slices.Contains(shown, key) {
+			parts = append(parts, region("say-"+r.Path, "div", a("class", "say"), said(s, r.Path, job.FieldAt(r.Path))))
+		}
+	}
+	return join(parts...)
 }
 
 func capital(text string) string {

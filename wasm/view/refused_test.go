@@ -21,10 +21,6 @@ func TestEveryRefusalIsToldAndFound(t *testing.T) {
 	for seed := range uint64(120) {
 		s := do(of(t, printable(jobtest.New(seed).Document())), "go", "sources", "")
 		for i, r := range s.Fresh.Refused {
-			cup, isCup := strings.CutSuffix(r.Path, ".left")
-			if strings.HasSuffix(r.Path, ".kind") || isCup && s.Doc().Get(cup+".ended") == "" {
-				continue // only a file can hold these: the page has no place to type them
-			}
 			if i < 3 && s.Older {
 				assert.Contains(t, shown(s), `data-do="find" data-path="`+r.Path+`"`)
 			}
