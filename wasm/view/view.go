@@ -124,7 +124,7 @@ func notice(s page.State) html {
 			action("own", "", "", "Back to my job", "quiet"), action("clear", "", "", "Clear it", "quiet")))
 	}
 	if s.Older {
-		lines = append(lines, el("p", a("class", "older"), txt("Something typed can't be read. The figures shown are older than what is typed.")), outOfSight(s))
+		lines = append(lines, el("div", a("class", "older"), el("p", nil, txt("Something typed can't be read. The figures shown are older than what is typed.")), outOfSight(s)))
 	}
 	return join(lines...)
 }
@@ -141,7 +141,7 @@ func outOfSight(s page.State) html {
 	if len(ways) == 0 {
 		return nothing
 	}
-	return el("p", a("class", "older"), txt("To be mended: "), join(ways...))
+	return el("p", nil, txt("To be mended: "), join(ways...))
 }
 
 // action is a button that asks for something.
