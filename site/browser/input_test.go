@@ -61,8 +61,11 @@ func TestWrongInputIsToldBesideItsField(t *testing.T) {
 					goTo(s, "order")
 					assert.Contains(t, shown(s, ".older"), "older than what is typed", w.path)
 					assert.Equal(t, "4.53 kg", figureText(s, "order.gelcoat.mass"), w.path)
-					goTo(s, on.screen)
+					do(s, "find", w.path, "")
 					refused(t, s, w)
+					var focus string
+					s.Script(&focus, `return document.activeElement.id`)
+					assert.Equal(t, "f-"+w.path, focus, "the way from the notice leads to the field")
 				}
 				fill(s, w.path, w.right)
 				assert.Empty(t, say(s, w.path), "%s after %s", w.path, w.right)

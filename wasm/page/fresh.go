@@ -2,6 +2,7 @@ package page
 
 import (
 	"strconv"
+	"strings"
 
 	"shedreckoner/calc/job"
 )
@@ -30,9 +31,29 @@ func fresh(doc job.Document, list, item, text string) job.Document {
 	case list == "putty":
 		doc = freshPutty(doc, item)
 	case list == "card":
-		doc = doc.Set(item+".base", text)
+		doc = freshCard(doc, item, "card."+text)
 	}
 	return doc
+}
+
+// freshCard starts a card as another stands, the builder's figures on it too;
+// what is in stock of the other, and the patch that
+// cured of it, stay with it.
+func freshCard(doc job.Document, item, other string) job.Document {
+	_, base := job.Split(other)
+	for _, line := range doc.Under(other) {
+		key := strings.TrimPrefix(line.Path, other)
+		switch key {
+		case ".base":
+			base = line.Text
+		case ".name":
+			doc = doc.Set(item+key, line.Text+" (copy)")
+		case ".stock", ".counted", ".patch":
+		default:
+			doc = doc.Set(item+key, line.Text)
+		}
+	}
+	return doc.Set(item+".base", base)
 }
 
 // freshStep fills in how a kind of step is mostly done.

@@ -271,3 +271,19 @@ func TestWhatIsRefusedIsFound(t *testing.T) {
 	assert.True(t, s.IsShown(s.PlaceOf(path)))
 	assert.Contains(t, effects, page.Effect{Kind: page.Focus, Key: "f-" + path})
 }
+
+// A card's copy is that card as it stands, a copy's copy too; the tins on the shelf aren't copied.
+func TestACardIsCopiedAsItStands(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s = do(do(s, "set", "card.gelcoat.density", "1.3"), "set", "card.gelcoat.stock", "5 kg")
+	s = do(s, "add", "card", "gelcoat")
+	s = do(do(s, "set", "card.1.name", "White"), "add", "card", "1")
+	for _, key := range []string{"1", "2"} {
+		c := s.Fresh.Job.CardByKey(key)
+		require.NotNil(t, c, key)
+		assert.InDelta(t, 1300, float64(c.Density.Value), 1e-9, key)
+		assert.Equal(t, "gelcoat", c.Base, key)
+		assert.True(t, c.Stock.Amount.IsZero(), key)
+	}
+	assert.Equal(t, "White (copy)", s.Fresh.Job.CardByKey("2").Name)
+}

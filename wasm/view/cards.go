@@ -37,11 +37,7 @@ func cardItem(s page.State, c *job.Card) html {
 }
 
 func cardTools(c *job.Card) html {
-	base := c.Key
-	if c.Own {
-		base = c.Base
-	}
-	tools := []html{action("add", "card", base, "Make a copy of my own", "quiet")}
+	tools := []html{action("add", "card", c.Key, "Make a copy of my own", "quiet")}
 	if c.Own {
 		tools = append(tools, action("remove", c.Path, "", "Remove", "quiet"))
 	}
