@@ -32,7 +32,7 @@ func Save(d Document, revision int) string {
 	for _, l := range d.lines {
 		body = append(body, l.Path...)
 		body = append(body, between...)
-		body = append(body, escape.Replace(l.Text)...)
+		body = append(body, Escape(l.Text)...)
 		body = append(body, end...)
 	}
 	return head(Format, revision, body) + "\n" + string(body)
@@ -48,14 +48,20 @@ const between, end = " = ", "\n"
 func bodySize(d Document) int {
 	size := 0
 	for _, l := range d.lines {
-		size += len(l.Path) + len(between) + len(l.Text) + len(end)
-		for _, c := range []byte(l.Text) {
-			if c == '\\' || c == '\n' || c == '\r' || c == '\t' { // each is written as two
-				size++
-			}
-		}
+		size += len(l.Path) + len(between) + len(l.Text) + escaped(l.Text) + len(end)
 	}
 	return size
+}
+
+// escaped is how many characters of a text are written as two.
+func escaped(text string) int {
+	n := 0
+	for _, c := range []byte(text) {
+		if c == '\\' || c == '\n' || c == '\r' || c == '\t' {
+			n++
+		}
+	}
+	return n
 }
 
 // head is what stands above the lines, but for the empty line. The checksum
@@ -73,7 +79,12 @@ var (
 )
 
 // Escape writes a text on one line, without tabs; Unescape reads it back.
-func Escape(text string) string { return escape.Replace(text) }
+func Escape(text string) string {
+	if escaped(text) == 0 { // nearly always, and asked for each line at every key press
+		return text
+	}
+	return escape.Replace(text)
+}
 
 // Unescape reads a text that Escape wrote.
 func Unescape(text string) string { return unescape.Replace(text) }

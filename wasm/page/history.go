@@ -30,6 +30,9 @@ func (s State) keepHistory() Effect {
 		for _, changes := range list[max(0, len(list)-keptChanges):] {
 			b.WriteString(mark + "\n")
 			for _, c := range changes {
+				if b.Len() > keptHistory {
+					return // none of it will be kept
+				}
 				b.WriteString(job.Escape(c.Path) + "\t" + job.Escape(c.Before) + "\t" + job.Escape(c.After) + "\n")
 			}
 		}
