@@ -9,6 +9,7 @@ import (
 	"log"
 	"maps"
 	"math"
+	"os"
 	"slices"
 	"strconv"
 
@@ -38,11 +39,20 @@ func measure(ctx context.Context) error {
 		return err
 	}
 	defer page.Close()
-	return errors.Join(packages(ctx, pack.Program), size(page), native(), speed(ctx, page.URL, empty.URL))
+	return errors.Join(packages(ctx, pack.Program), size(ctx), native(), speed(ctx, page.URL, empty.URL))
 }
 
-// size prints what a first visit loads, by part.
-func size(page *pack.Served) error {
+// size prints what a first visit loads from a host, by part.
+func size(ctx context.Context) error {
+	dir, err := os.MkdirTemp("", "shed-reckoner-")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(dir)
+	page, err := pack.Build(ctx, pack.Options{Out: dir, Least: true})
+	if err != nil {
+		return err
+	}
 	total := 0
 	for _, name := range slices.Sorted(maps.Keys(page.Sizes)) {
 		fmt.Printf("size/%s %d bytes -\n", name, page.Sizes[name])

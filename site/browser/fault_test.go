@@ -29,7 +29,7 @@ func planted(t *testing.T) *pack.Served {
 	dir := t.TempDir()
 	replace := map[string]string{}
 	for _, at := range []struct{ file, before, mistake string }{
-		{"calc/plan/plan.go", "func Make(d job.Document) Plan {", `if d.Get("name") == "` + badSum + `" { panic("planted in a sum") }`},
+		{"calc/plan/plan.go", "func (p *Plan) Next(d job.Document) Plan {", `if d.Get("name") == "` + badSum + `" { panic("planted in a sum") }`},
 		{"wasm/view/view.go", "func Page(s page.State) html {", `if s.Doc().Get("name") == "` + badView + `" { panic("planted in a view") }`},
 	} {
 		path, err := filepath.Abs(filepath.Join("..", "..", filepath.FromSlash(at.file)))

@@ -19,6 +19,7 @@ import (
 
 	"shedreckoner/site"
 	"shedreckoner/site/module"
+	"shedreckoner/site/pack/deflate"
 )
 
 // Program is the package of the real page's program.
@@ -34,6 +35,7 @@ const (
 type Options struct {
 	Out     string // folder to write into; made if it is not there
 	Program string // package to compile, as for go build; empty: Program
+	Least   bool   // compress as far as it goes, which takes many seconds: for what is put on a host
 }
 
 // Result is what Build wrote.
@@ -49,7 +51,7 @@ func Build(ctx context.Context, o Options) (Result, error) {
 	if o.Program == "" {
 		o.Program = Program
 	}
-	parts, err := collect(ctx, o.Program)
+	parts, err := collect(ctx, o)
 	if err != nil {
 		return Result{}, fmt.Errorf("pack %s: %w", o.Program, err)
 	}
@@ -81,7 +83,7 @@ func Build(ctx context.Context, o Options) (Result, error) {
 }
 
 // collect gathers everything that the page is made of, by name, before stamping.
-func collect(ctx context.Context, program string) (map[string][]byte, error) {
+func collect(ctx context.Context, o Options) (map[string][]byte, error) {
 	parts := icons()
 	names, err := fs.Glob(site.Files, "*")
 	if err != nil {
@@ -101,11 +103,15 @@ func collect(ctx context.Context, program string) (map[string][]byte, error) {
 	if parts[loaderName], err = os.ReadFile(loader); err != nil {
 		return nil, err
 	}
-	wasm, err := compile(ctx, program)
+	wasm, err := compile(ctx, o.Program)
 	if err != nil {
 		return nil, err
 	}
-	parts[programName] = Compress(wasm)
+	compress := Compress
+	if o.Least {
+		compress = deflate.Gzip
+	}
+	parts[programName] = compress(wasm)
 	return parts, nil
 }
 
@@ -137,7 +143,7 @@ func compile(ctx context.Context, program string) ([]byte, error) {
 	return module.Small(built)
 }
 
-// Compress is gzip at its best, without a time, so that equal input gives equal bytes.
+// Compress is the standard library's gzip at its best, without a time, so that equal input gives equal bytes.
 func Compress(data []byte) []byte {
 	var b bytes.Buffer
 	w, _ := gzip.NewWriterLevel(&b, gzip.BestCompression) // fails for a wrong level only
