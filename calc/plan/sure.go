@@ -45,6 +45,7 @@ type Simulation struct {
 	drawing  *order.Simulation
 	order    Order
 	finished int // lines
+	isWhole  bool
 }
 
 // Simulate starts the simulation of the plan's order. Errors: *order.ModelError.
@@ -73,20 +74,19 @@ func (s *Simulation) Step(work int) bool {
 	if s.finished < len(s.doubt.lines) {
 		s.finish(s.finished)
 		s.finished++
-	}
-	if s.finished < len(s.doubt.lines) {
 		return false
 	}
-	s.order.total()
+	s.order.total() // in a slice of its own: whoever asked has the order to show in it
+	s.isWhole = true
 	return true
 }
 
 // Done is the share of the work that is done.
 func (s *Simulation) Done() unit.Share {
-	if len(s.doubt.lines) == 0 {
+	if s.isWhole {
 		return 1
 	}
-	finished := float64(s.finished) / float64(len(s.doubt.lines))
+	finished := float64(s.finished) / float64(len(s.doubt.lines)+1)
 	return unit.Share((float64(s.drawing.Drawn())/Draws + finished) / 2)
 }
 

@@ -14,6 +14,8 @@ const (
 	paintedLimit = 33.4 // ms more than the empty page until it can be seen: two frames
 	largeLimit   = 100  // ms until all is laid out, with the most surfaces
 	drawsLimit   = 1000 // ms for the simulation of an order
+	drawRuns     = 7
+	sliceLimit   = 12 // ms for the largest of its slices
 )
 
 // pressing gives the milliseconds of key presses in a measure: until all is laid out, and until it can be seen. On a page
@@ -88,21 +90,63 @@ func pressed(s *webdriver.Session, times int) took {
 	return t
 }
 
-// draws prints how long the simulation of the made-up job's order takes in the page, from opening the list.
+// drawn is the milliseconds of a simulation, and of each of its slices.
+type drawn struct {
+	All    float64
+	Slices []float64
+}
+
+// draws prints how long the simulation of the made-up job's order takes in the page, from opening the list, and how long
+// the largest of its slices is: a key waits for the end of one at most. The slices are the same each time, so the fastest of
+// each counts, since others use the machine too.
 func draws(s *webdriver.Session) error {
-	var ms float64
-	s.AsyncScript(&ms, `
-		const done = arguments[0], begun = performance.now();
+	best := draw(s)
+	for range drawRuns - 1 {
+		s.Click("#tab-surfaces")
+		s.Refresh()
+		s.Wait(`html[data-ready="yes"]`)
+		again := draw(s)
+		if len(again.Slices) != len(best.Slices) {
+			return errors.New("draws: the same simulation was cut into other slices")
+		}
+		best.All = min(best.All, again.All)
+		for i, ms := range again.Slices {
+			best.Slices[i] = min(best.Slices[i], ms)
+		}
+	}
+	if len(best.Slices) < 2 {
+		return errors.New("draws: the simulation wasn't cut into slices, so none was measured")
+	}
+	fmt.Printf("draws/slices %d - -\ndraws/slice/median %s ms -\n", len(best.Slices), plain(median(best.Slices)))
+	return errors.Join(
+		figure("draws/page", best.All, "ms", drawsLimit),
+		figure("draws/slice", quantile(best.Slices, 1), "ms", sliceLimit))
+}
+
+func draw(s *webdriver.Session) drawn {
+	var took drawn
+	s.AsyncScript(&took, `
+		const done = arguments[0], slices = [], later = window.setTimeout;
+		window.setTimeout = (f, ms, ...what) => later(() => {
+			const begun = performance.now();
+			f(...what);
+			if (what[0]?.type === "shed-later") slices.push(performance.now() - begun);
+		}, ms);
+		const begun = performance.now();
 		const finished = () => document.querySelector('#screen [id$=".enough"]');
 		const watch = new MutationObserver(() => {
 			if (finished()) {
 				watch.disconnect();
-				done(performance.now() - begun);
+				const all = performance.now() - begun;
+				later(() => { // the last slice has ended by then
+					window.setTimeout = later;
+					done({ All: all, Slices: slices });
+				}, 100);
 			}
 		});
 		watch.observe(document.body, { subtree: true, childList: true });
 		document.getElementById("tab-order").click();`)
-	return figure("draws/page", ms, "ms", drawsLimit)
+	return took
 }
 
 // large prints how long a key press takes in a job of the most surfaces.
