@@ -69,7 +69,7 @@ func TestOneDoseOneClock(t *testing.T) {
 		checkDoseGone(t, s, "after a reload")
 		assert.Zero(t, effectsSoFar(s).Beeps)
 
-		assert.Contains(t, shown(s, ".clock .silence"), "Tap anywhere once.", "no page may sound before a touch")
+		assert.Contains(t, shown(s, ".clock .silence"), "tap anywhere once", "no page may sound before a touch")
 		do(s, "go", "cup", "")
 		s.Until("that it may sound", func() bool { return !s.Has(".silence") })
 		s.Script(nil, `setHidden(true); passSeconds(3600); setHidden(false)`)

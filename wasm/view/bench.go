@@ -88,7 +88,7 @@ func catalystFields(s page.State) html {
 	if key == "" {
 		key = "scale-step"
 	}
-	hint := map[string]string{"drops": "Count the drops in 1 mL yourself: bottles differ more than twofold.", "scale-step": "0.1 g is the tool for cups of 100 to 500 g."}[key]
+	hint := map[string]string{"drops": "Count the drops in 1 mL yourself: bottles differ more than twofold.", "scale-step": "0.1\u00a0g is the tool for cups of 100 to 500\u00a0g."}[key]
 	return join(
 		fieldWith(s, at+".catalyst", fieldExtras{Options: catalystOptions(s), First: firstCatalyst(s)}),
 		field(s, at+".tool"), fieldWith(s, at+"."+key, fieldExtras{Hint: hint}))

@@ -31,7 +31,7 @@ func runningCup(s page.State, cup string) html {
 	}
 	silence := nothing
 	if !s.Audible {
-		silence = el("p", a("class", "silence"), txt("No alarm sounds yet: this browser lets the page sound only after a touch. Tap anywhere once."))
+		silence = el("p", a("class", "silence"), txt("No alarm sounds yet: tap anywhere once."))
 	}
 	return el("article", a("class", class),
 		el("h2", nil, txt(name)),

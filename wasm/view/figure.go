@@ -1,6 +1,9 @@
 package view
 
 import (
+	"strings"
+	"unicode"
+
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
@@ -38,13 +41,13 @@ func workings(step *working.Step) html {
 	for _, t := range step.Texts() {
 		parts := []html{el("p", a("class", "what"), txt(capital(t.Name)))}
 		if t.Formula != "" {
-			parts = append(parts, el("p", a("class", "formula"), txt(t.Formula)))
+			parts = append(parts, el("p", a("class", "formula"), symbols(t.Formula)))
 		}
 		parts = append(parts, el("p", a("class", "numbers"), txt(t.Numbers)))
 		if len(t.Givens) > 0 {
 			var givens []html
 			for _, g := range t.Givens {
-				givens = append(givens, el("li", nil, txt(g)))
+				givens = append(givens, el("li", nil, given(g)))
 			}
 			parts = append(parts, el("ul", a("class", "givens"), givens...))
 		}
@@ -56,6 +59,31 @@ func workings(step *working.Step) html {
 		steps = append(steps, el("li", nil, parts...))
 	}
 	return el("ol", a("class", "working"), steps...)
+}
+
+// given is what went into a formula, its sign first.
+func given(text string) html {
+	sign, meaning, found := strings.Cut(text, ": ")
+	if !found || strings.Contains(sign, " ") {
+		return txt(text)
+	}
+	return join(symbols(sign), txt(": "+meaning))
+}
+
+// symbols sets what stands behind a low line low, as people write T_1.
+func symbols(text string) html {
+	head, rest, found := strings.Cut(text, "_")
+	parts := []html{txt(head)}
+	for found {
+		end := strings.IndexFunc(rest, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+		if end < 0 {
+			end = len(rest)
+		}
+		low := rest[:end]
+		head, rest, found = strings.Cut(rest[end:], "_")
+		parts = append(parts, el("sub", nil, txt(low)), txt(head))
+	}
+	return join(parts...)
 }
 
 // question asks about a figure that is unlikely.

@@ -11,7 +11,7 @@ func settings(s page.State) html {
 		el("div", a("class", "form"), field(s, "name"), fieldWith(s, "currency", fieldExtras{Default: "none"})),
 		region("units", "section", a("class", "units"),
 			el("h2", nil, txt("Units")),
-			el("p", a("class", "hint"), txt("Any field takes any unit: 450 mm, 18 mil, 2 ft 6 in. This is what a bare number means, and what figures are shown in.")),
+			el("p", a("class", "hint"), txt("Any field takes any unit: 450\u00a0mm, 18\u00a0mil, 2\u00a0ft\u00a06\u00a0in. This is what a bare number means, and what figures are shown in.")),
 			el("div", a("class", "itemtools"), action("system", "", "metric", "All metric", "quiet"), action("system", "", "us", "All US customary", "quiet")),
 			unitChoices(s)),
 		region("looks", "section", nil, el("h2", nil, txt("Look")), looks(s)),

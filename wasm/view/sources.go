@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strings"
+
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/wasm/page"
@@ -17,8 +19,8 @@ func sourcesScreen(page.State) html {
 			if checks == "" {
 				checks = "nothing from outside"
 			}
-			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(capital(r.Result.Meaning))), el("p", a("class", "formula"), txt(r.Formula)),
-				el("p", a("class", "source"), txt(capital(r.Source.String())+" – "+r.Mark.String()+". Checked by: "+checks+"."))))
+			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(capital(r.Result.Meaning))), el("p", a("class", "formula"), symbols(r.Formula)),
+				el("p", a("class", "source"), txt(capital(r.Source.String())+" – "+r.Mark.String()+". Checked by: "+strings.ReplaceAll(checks, " × ", "\u00a0×\u00a0")+"."))))
 		}
 		parts = append(parts, el("h2", nil, txt(capital(topic.Name))), el("ul", a("class", "working"), rules...))
 	}

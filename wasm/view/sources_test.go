@@ -2,6 +2,7 @@ package view_test
 
 import (
 	"html"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -13,11 +14,13 @@ import (
 	"shedreckoner/wasm/view"
 )
 
+var lowSign = regexp.MustCompile(`_([\pL\d]+)`)
+
 // Every rule and document that the sums declare stands on the page of sources,
 // with its mark and its checks.
 func TestEveryRuleIsOnThePageOfSources(t *testing.T) {
 	empty, _ := page.Start(nil, noon)
-	text := html.UnescapeString(view.Page(do(empty, "go", "sources", "")).String())
+	text := strings.ReplaceAll(html.UnescapeString(view.Page(do(empty, "go", "sources", "")).String()), "\u00a0", " ")
 	for i, topic := range plan.Topics {
 		for j, r := range topic.Rules {
 			checks := plan.Checked.Of(i, j)
@@ -26,7 +29,7 @@ func TestEveryRuleIsOnThePageOfSources(t *testing.T) {
 			}
 			source := r.Source.String()
 			source = strings.ToUpper(source[:1]) + source[1:]
-			assert.Contains(t, text, `<p class="formula">`+r.Formula+`</p><p class="source">`+source+" – "+r.Mark.String()+". Checked by: "+checks+".</p>", "%s %d", topic.Room, j)
+			assert.Contains(t, text, `<p class="formula">`+lowSign.ReplaceAllString(r.Formula, "<sub>$1</sub>")+`</p><p class="source">`+source+" – "+r.Mark.String()+". Checked by: "+checks+".</p>", "%s %d", topic.Room, j)
 		}
 	}
 	for _, d := range source.Documents {

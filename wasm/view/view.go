@@ -141,7 +141,7 @@ func outOfSight(s page.State) html {
 	if len(ways) == 0 {
 		return nothing
 	}
-	return el("p", nil, txt("To be mended: "), join(ways...))
+	return join(el("p", nil, txt("To be mended:")), el("div", a("class", "itemtools"), ways...))
 }
 
 // action is a button that asks for something.
