@@ -59,6 +59,7 @@ var (
 	ErrUnfinished  = errors.New("plan: the own catalyst table has an unfinished row")
 	ErrHotFlowCoat = errors.New("plan: over 35 °C the wax of a flow coat doesn't film over")
 	ErrNoPatch     = errors.New("plan: a flow coat over 30 °C wants a test patch first")
+	ErrTestFirst   = errors.New("plan: no cup test of this tin, and its cup is too small for a coat")
 	ErrJump        = errors.New("plan: a temperature jumped from the last cup's")
 )
 

@@ -310,6 +310,18 @@ func TestACoatsCupHangsOnItsSurfaces(t *testing.T) {
 	}
 }
 
+// In a roller stays nearly all of a test cup: until a cup test is logged no coat
+// is mixed, and that is said.
+func TestNoCoatOutOfTestCups(t *testing.T) {
+	text := morningWith("bench.now.for = step", "bench.now.step = buildup.1.step.1", "surface = 1", "surface.1.length = 2 m", "surface.1.width = 1 m", "surface.1.buildup = buildup.1",
+		"buildup = 1", "buildup.1.step = 1", "buildup.1.step.1.kind = coat", "buildup.1.step.1.card = gelcoat", "buildup.1.step.1.method = nap-roller", "buildup.1.step.1.film = 400 µm")
+	untested := benchOf(t, tenOClock, text)
+	assert.False(t, untested.HasDose)
+	assert.Contains(t, untested.Reasons, plan.ErrTestFirst)
+	tested := benchOf(t, tenOClock, text, "test = 1", "test.1.card = gelcoat", "test.1.mass = 100 g", "test.1.temp = 22", "test.1.share = 1.7", "test.1.minutes = 18")
+	assert.True(t, tested.HasDose, "%v", tested.Reasons)
+}
+
 // FuzzBench: one text in any field, and whatever dose comes is inside its limits.
 func FuzzBench(f *testing.F) {
 	f.Add(uint64(1), "bench.now.surface-temp", "31.9")

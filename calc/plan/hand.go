@@ -198,9 +198,10 @@ func (b *bencher) dayInCups() {
 		}
 	}
 	var short *cure.CupsError
-	if errors.As(q.err, &short) && b.out.Hand.Bound == cure.Untested || q.err != nil {
-		b.refuse(q.err)
+	if errors.As(q.err, &short) && b.out.Hand.Bound == cure.Untested {
+		q.err = ErrTestFirst
 	}
+	b.refuse(q.err)
 }
 
 var mixOfOneCoat = working.Of2("V = M ÷ n", source.Geometry.At("equal coats"), source.Exact,

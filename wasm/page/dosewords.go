@@ -2,6 +2,7 @@ package page
 
 import (
 	"errors"
+	"strconv"
 	"strings"
 
 	"shedreckoner/calc/air"
@@ -115,6 +116,10 @@ func (w words) cups(err error) string {
 		return "Not with this " + toolWord(tool.Tool.Kind()) + ": it can dose cups from " + w.grams(tool.Smallest) + " on. Take a finer one, or a larger cup where the minutes allow it."
 	case errors.As(err, &step):
 		return "That can't be a tool's step: " + step.Least + " to " + step.Most + "."
+	case errors.Is(err, plan.ErrTestFirst):
+		return "No cup test of this tin is logged, so a cup is small, and what clings to it and the tool leaves too little for a coat. Under 'How much' take 'so much', and time a cup of 100 g first."
+	case errors.As(err, &day) && day.Count > 0:
+		return "This coat would take over " + strconv.Itoa(cure.MaxCups) + " cups in a day. Split its surfaces, or find a cooler hour for larger cups."
 	case errors.As(err, &day):
 		return "What stays behind in each cup leaves nothing to spread. The cups are too small: cool the product, or find a cooler hour."
 	case errors.As(err, &clash):
