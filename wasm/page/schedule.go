@@ -121,7 +121,7 @@ func (s State) WorkNotes(w *plan.Work) []string {
 	var notes []string
 	if w.NeedsKey {
 		text := "Sand a key first: this ground is always sanded before the next layer."
-		if w.Closed > 0 {
+		if w.Closed != 0 {
 			text = "Outside its window, which ended " + s.moment(w.Closed) + ": sand a key first."
 		}
 		notes = append(notes, text)

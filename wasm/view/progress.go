@@ -36,7 +36,7 @@ func progressStep(s page.State, step *plan.Step, place int) html {
 	if open {
 		parts = append(parts, progressFigures(s, step), doneButtons(s, step))
 		if p.IsDone() {
-			parts = append(parts, hint("Removed below, it is open again."))
+			parts = append(parts, hint("Remove it under Finished work, and it is open again."))
 		}
 	}
 	return region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
