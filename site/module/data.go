@@ -32,6 +32,16 @@ func writeSegments(list []segment) []byte {
 	return content
 }
 
+// memoryOf is what the program finds when it starts.
+func memoryOf(list []segment) []byte {
+	var all []byte
+	for _, s := range list {
+		all = append(all, make([]byte, max(0, s.end()-len(all)))...)
+		copy(all[s.at:], s.bytes)
+	}
+	return all
+}
+
 // longestGap is how many zero bytes between two segments are written out. The linker leaves out every run of eight; the
 // heads of tens of thousands of segments compress far worse than zeros do.
 const longestGap = 1024

@@ -38,21 +38,11 @@ func data(t *testing.T, module []byte) []segment {
 	return nil
 }
 
-// memory is what the program finds when it starts.
-func memory(list []segment) []byte {
-	var all []byte
-	for _, s := range list {
-		all = append(all, make([]byte, max(0, s.end()-len(all)))...)
-		copy(all[s.at:], s.bytes)
-	}
-	return all
-}
-
 func TestJoinedSegmentsFillTheSameMemory(t *testing.T) {
 	list := data(t, program(t))
 	fewer := joined(list)
 	assert.Less(t, len(fewer), len(list)/100)
-	assert.True(t, bytes.Equal(memory(list), memory(fewer)))
+	assert.True(t, bytes.Equal(memoryOf(list), memoryOf(fewer)))
 	assert.Equal(t, fewer, readSegments(writeSegments(fewer)))
 }
 
@@ -63,32 +53,55 @@ func TestJoined(t *testing.T) {
 		joined([]segment{{5, []byte{1}}, {8, []byte{2}}, {long, []byte{3}}, {6, []byte{4}}}), "what goes back stays as it is")
 }
 
-// A trace still needs the names, and the collector the stack maps: all but the runs of files and lines stays.
-func TestWithoutLines(t *testing.T) {
+// A trace still needs the names, and the collector the stack maps: all but what only traces need stays.
+func TestWithoutTraces(t *testing.T) {
 	before := program(t)
 	after, err := Small(before)
 	require.NoError(t, err)
-	was, is := memory(data(t, before)), memory(data(t, after))
+	was, is := memoryOf(data(t, before)), memoryOf(data(t, after))
 	require.Len(t, is, len(was))
-	start := bytes.Index(was, tableHeader)
-	require.Positive(t, start, "this Go has another table: withoutLines has to learn it")
-	word := func(i int) int { return start + int(binary.LittleEndian.Uint64(was[start+8*i:])) }
-	assert.True(t, bytes.Equal(was[:word(unitTable)], is[:word(unitTable)]), "types and names")
-	kept := 0
-	for i := word(pcTable); i < word(functions); i++ {
-		if is[i] != 0 {
-			require.Equal(t, was[i], is[i])
-			kept++
+	old, ok := symbolsOf(was)
+	require.True(t, ok, "this Go has another table: symbolsOf has to learn it")
+	s, ok := symbolsOf(is)
+	require.True(t, ok)
+
+	changed := 0
+	for i, b := range is {
+		if b != was[i] {
+			changed++
+			require.GreaterOrEqual(t, i, len(was)-cap(old.units), "what stands before the table of files stays")
+			require.Less(t, i, s.find+s.count*rowsEach*rowBytes, "what stands behind the rows stays")
 		}
 	}
-	assert.Greater(t, kept, 10_000, "stack maps")
-	assert.Less(t, kept, (word(functions)-word(pcTable))/2)
+	assert.Greater(t, changed, 100_000)
+	for i := range s.count {
+		a, b := old.record(i), s.record(i)
+		assert.Equal(t, a[:fileRun], b[:fileRun], "name, frame and its run")
+		runs := int(binary.LittleEndian.Uint32(a[runCount:]))
+		for _, at := range []int{stackRun, recordBytes + 4} { // and the run of stack maps
+			if at == stackRun || runs > 1 {
+				from, to := old.run(binary.LittleEndian.Uint32(a[at:])), s.run(binary.LittleEndian.Uint32(b[at:]))
+				require.Equal(t, from, to, i)
+			}
+		}
+		for n := range min(inData, int(a[dataCount])) { // pointers in arguments, in locals, and objects
+			at := recordBytes + 4*(runs+n)
+			require.Equal(t, a[at:at+4], b[at:at+4])
+			if info := old.at(a[at:]); info != nil {
+				require.Equal(t, info[:8], s.at(b[at:])[:8], "%d: data %d", i, n)
+			}
+		}
+		row := binary.LittleEndian.Uint32(is[s.find+i*rowsEach*rowBytes:])
+		require.LessOrEqual(t, row, uint32(i))
+		require.Greater(t, row+beginsAlike, uint32(i))
+	}
 	again, err := Small(after)
 	require.NoError(t, err)
 	assert.Equal(t, data(t, after), data(t, again))
 }
 
-func TestSectionsRefusesWhatIsNoModule(t *testing.T) {
-	_, err := Sections([]byte("\x1f\x8b"))
-	assert.Error(t, err)
+// run gives the bytes of a run.
+func (s symbols) run(start uint32) (run []byte) {
+	s.eachRun(start, func(from, to, _ int) { run = s.runs[from:to] })
+	return run
 }

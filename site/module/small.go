@@ -1,7 +1,7 @@
 package module
 
 // Small writes a module of Go's linker so that it compresses well and starts quickly: the same program with the same
-// memory, but for the files and lines of traces.
+// memory, but for what traces tell beside the functions' names.
 func Small(module []byte) ([]byte, error) {
 	sections, err := Sections(module)
 	if err != nil {
@@ -13,8 +13,10 @@ func Small(module []byte) ([]byte, error) {
 			sections[i].Content = shorter(s.Content)
 		case Data:
 			segments := joined(readSegments(s.Content))
+			memory := memoryOf(segments)
+			withoutTraces(memory)
 			for _, s := range segments {
-				withoutLines(s.bytes)
+				copy(s.bytes, memory[s.at:])
 			}
 			sections[i].Content = writeSegments(segments)
 		}
