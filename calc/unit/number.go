@@ -57,7 +57,7 @@ func scanNumber(text string) (number, string, error) {
 }
 
 // scanDigits takes digits, marks between digits, and groups after a space
-// ("12 500", "6 1/2").
+// ("12 500", "6 1/2"); none behind a mark ("1.000 010" is not read).
 func scanDigits(text string) (digits, rest string) {
 	end := 0
 	for end < len(text) {
@@ -67,7 +67,7 @@ func scanDigits(text string) (digits, rest string) {
 			end++
 		case (c == '.' || c == ',') && end+1 < len(text) && (isDigit(text[end+1])):
 			end++
-		case c == ' ' && end > 0 && groupFollows(text[end+1:]):
+		case c == ' ' && end > 0 && !strings.ContainsAny(text[:end], ".,") && groupFollows(text[end+1:]):
 			end++
 		default:
 			return text[:end], text[end:]
