@@ -1,9 +1,8 @@
 package fairing
 
 import (
-	"cmp"
 	"fmt"
-	"slices"
+	"sort"
 
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -122,7 +121,7 @@ func (g *Grid) balance(cost Cost) unit.Length {
 			total += area
 		}
 	}
-	slices.SortFunc(spots, func(a, b spot) int { return cmp.Compare(b.z, a.z) })
+	sort.SliceStable(spots, func(i, j int) bool { return spots[i].z > spots[j].z })
 	filled := 0.0
 	for _, s := range spots {
 		filled += s.area

@@ -18,7 +18,7 @@ type Document struct{ lines []Line } // sorted by path, no empty texts
 // counts, and a line with an empty text counts as none.
 func Of(lines []Line) Document {
 	lines = slices.Clone(lines)
-	slices.SortStableFunc(lines, func(a, b Line) int { return strings.Compare(a.Path, b.Path) })
+	sort.SliceStable(lines, func(i, j int) bool { return lines[i].Path < lines[j].Path })
 	kept := lines[:0]
 	for i, l := range lines {
 		if last := i == len(lines)-1 || lines[i+1].Path != l.Path; last && l.Text != "" {

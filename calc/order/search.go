@@ -4,7 +4,7 @@ import (
 	"cmp"
 	"math"
 	"math/bits"
-	"slices"
+	"sort"
 
 	"github.com/shopspring/decimal"
 )
@@ -124,7 +124,7 @@ func (s *search) prepare() error {
 	for i := range s.sizes {
 		s.sizes[i].holds /= common
 	}
-	slices.SortStableFunc(s.sizes, bySharePrice)
+	sort.SliceStable(s.sizes, func(i, j int) bool { return bySharePrice(s.sizes[i], s.sizes[j]) < 0 })
 	later := size{}
 	for i := len(s.sizes) - 1; i >= 0; i-- {
 		z := &s.sizes[i]

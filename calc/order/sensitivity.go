@@ -1,10 +1,9 @@
 package order
 
 import (
-	"cmp"
 	"fmt"
 	"math"
-	"slices"
+	"sort"
 )
 
 // Input is a value with its stated uncertainty: the ends of where it may lie.
@@ -54,6 +53,6 @@ func Sensitivity(inputs []Input, total func(values []float64) (float64, error)) 
 		}
 		bars[i] = Bar{i, low, high}
 	}
-	slices.SortStableFunc(bars, func(a, b Bar) int { return cmp.Compare(b.Reach(), a.Reach()) })
+	sort.SliceStable(bars, func(i, j int) bool { return bars[i].Reach() > bars[j].Reach() })
 	return bars, nil
 }

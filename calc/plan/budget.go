@@ -3,6 +3,7 @@ package plan
 import (
 	"errors"
 	"slices"
+	"sort"
 
 	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/job"
@@ -127,10 +128,10 @@ func (m *maker) budget(b *job.Buildup, out *Buildup) {
 		}
 		out.Budgets = append(out.Budgets, budget)
 	}
-	slices.SortStableFunc(out.Budgets, func(a, b Budget) int {
-		x, _ := a.Last()
-		y, _ := b.Last()
-		return int((x.Thin.Value - y.Thin.Value) / unit.DryFilm(unit.Micrometre))
+	sort.SliceStable(out.Budgets, func(i, j int) bool {
+		x, _ := out.Budgets[i].Last()
+		y, _ := out.Budgets[j].Last()
+		return y.Thin.Value-x.Thin.Value >= unit.DryFilm(unit.Micrometre)
 	})
 }
 

@@ -1,7 +1,7 @@
 package plan
 
 import (
-	"slices"
+	"sort"
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/film"
@@ -117,7 +117,7 @@ func (p *Plan) FaultsOf(c *job.Cup) []FaultFound {
 			list = append(list, f)
 		}
 	}
-	slices.SortStableFunc(list, func(a, b FaultFound) int { return rank(a) - rank(b) })
+	sort.SliceStable(list, func(i, j int) bool { return rank(list[i]) < rank(list[j]) })
 	return list
 }
 

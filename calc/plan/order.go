@@ -1,7 +1,7 @@
 package plan
 
 import (
-	"slices"
+	"sort"
 
 	"github.com/shopspring/decimal"
 
@@ -55,7 +55,7 @@ func (m *maker) order() {
 	for _, n := range m.needs.list {
 		o.Lines = append(o.Lines, m.line(n))
 	}
-	slices.SortStableFunc(o.Lines, func(a, b Line) int { return place(a.Card) - place(b.Card) })
+	sort.SliceStable(o.Lines, func(i, j int) bool { return place(o.Lines[i].Card) < place(o.Lines[j].Card) })
 	o.PutOn = m.putOn()
 	o.total()
 }

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"slices"
+	"sort"
 
 	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/job"
@@ -46,7 +47,7 @@ func (m *maker) sequence(b *job.Buildup, out *Buildup) {
 	if whole { // no surface yet: only the ground isn't looked at
 		out.find(buildup.Check(buildup.Base{Ground: noGround}, steps), "")
 	}
-	slices.SortStableFunc(out.Findings, func(a, b Finding) int { return a.Step - b.Step })
+	sort.SliceStable(out.Findings, func(i, j int) bool { return out.Findings[i].Step < out.Findings[j].Step })
 }
 
 // find adds findings of a surface; what was found elsewhere too is said once.

@@ -3,6 +3,7 @@ package plan
 import (
 	"cmp"
 	"slices"
+	"sort"
 
 	"github.com/shopspring/decimal"
 
@@ -177,8 +178,10 @@ func (l *Line) choices(outcome order.Outcome) {
 			offer(other, false)
 		}
 	}
-	slices.SortStableFunc(l.Sure.Choices, func(a, b Choice) int {
-		return cmp.Or(a.Bought.Bought.Cmp(b.Bought.Bought), a.Bought.Cost.Cmp(b.Bought.Cost))
+	choices := l.Sure.Choices
+	sort.SliceStable(choices, func(i, j int) bool {
+		a, b := choices[i].Bought, choices[j].Bought
+		return cmp.Or(a.Bought.Cmp(b.Bought), a.Cost.Cmp(b.Cost)) < 0
 	})
 }
 

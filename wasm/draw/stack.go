@@ -2,6 +2,7 @@ package draw
 
 import (
 	"slices"
+	"sort"
 	"strings"
 
 	"shedreckoner/wasm/markup"
@@ -159,7 +160,7 @@ type label struct {
 func (s *stacker) labels() []label {
 	list := []label{{class: "aside", text: "ground", want: -groundHeight / 2, edge: stackBar}}
 	slabs := slices.Clone(s.slabs)
-	slices.SortStableFunc(slabs, func(a, b slab) int { return int(2 * (a.mid() - b.mid())) })
+	sort.SliceStable(slabs, func(i, j int) bool { return 2*(slabs[j].mid()-slabs[i].mid()) >= 1 })
 	for _, b := range slabs {
 		film, edge := b.layer.Text, stackBar
 		if b.isTaken {
