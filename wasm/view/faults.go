@@ -1,6 +1,9 @@
 package view
 
 import (
+	"slices"
+	"strings"
+
 	"shedreckoner/calc/plan"
 	"shedreckoner/wasm/page"
 )
@@ -15,6 +18,9 @@ func faultAnswer(s page.State, cup string) html {
 	}
 	var borne, others, against []html
 	found := s.Fresh.FaultsOf(c)
+	if len(found) == 0 {
+		return nothing // of a material that is gone
+	}
 	for i := range found {
 		switch f := &found[i]; {
 		case f.IsBorne():
@@ -39,7 +45,18 @@ func faultAnswer(s page.State, cup string) html {
 	if len(against) > 0 {
 		parts = append(parts, el("h3", nil, txt("What the log speaks against")), el("ul", a("class", "causes"), against...))
 	}
-	return join(append(parts, hint("Common practice, not a finding of a laboratory. The maker's sheet stands above it."))...)
+	return join(append(parts, hint("By "+sourcesOf(found)+", not a finding of a laboratory. The maker's sheet stands above it."))...)
+}
+
+// sourcesOf names the sources of causes, each once.
+func sourcesOf(found []plan.FaultFound) string {
+	var list []string
+	for _, f := range found {
+		if text := f.Source.String(); !slices.Contains(list, text) {
+			list = append(list, text)
+		}
+	}
+	return strings.Join(list, "; ")
 }
 
 func faultItem(s page.State, f *plan.FaultFound) html {

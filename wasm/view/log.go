@@ -162,9 +162,12 @@ func cupsThatWentOn(s page.State, path string) html {
 		if c == nil {
 			continue
 		}
-		text := s.DateWords(c.Day) + ": " + cupName(s, cup) + ", " + c.End
+		text := s.DateWords(c.Day) + ": " + of(s, c.Mixed, unit.CupWeights) + ", " + c.End
 		if c.Gel.Step != nil && c.Early.Step != nil {
-			text += ", gelled after " + written(c.Gel, unit.InMinute) + " (at the soonest " + written(c.Early, unit.InMinute) + " was reckoned)"
+			if c.End != job.EndGelled {
+				text += ", gelled"
+			}
+			text += " after " + written(c.Gel, unit.InMinute) + " (at the soonest " + written(c.Early, unit.InMinute) + " was reckoned)"
 		}
 		lines = append(lines, el("li", nil, txt(text)))
 	}
