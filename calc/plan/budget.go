@@ -25,7 +25,10 @@ type Budget struct {
 	Through  working.Figure[unit.Area]  // the area that this is
 	EdgeOff  working.Figure[unit.Share] // the same of the edge strips
 	EdgeGone working.Figure[unit.Area]
-	Grades   []Affordable
+
+	steps  []Step // of the build-up
+	walked []buildup.Step
+	terms  buildup.Terms
 }
 
 // Last is the film once all is done; false where none was put on.
@@ -108,11 +111,10 @@ func (m *maker) leastLeft(steps []Step, list []buildup.Step) {
 
 // budget walks the film as planned, and as it was measured wherever it was. A
 // step that isn't planned says so itself, and the film over it isn't known.
-func (m *maker) budget(b *job.Buildup, out *Buildup) {
+func (m *maker) budget(b *job.Buildup, out *Buildup, planned []buildup.Step) {
 	if slices.ContainsFunc(out.Steps, func(s Step) bool { return !s.Known }) {
 		return
 	}
-	planned := m.walked(b, out.Steps)
 	for _, surface := range measuredOn(b) {
 		steps, ok := m.asMeasured(planned, out.Steps, surface)
 		if !ok {
@@ -122,9 +124,6 @@ func (m *maker) budget(b *job.Buildup, out *Buildup) {
 		if err != nil {
 			m.refuseStep(out, err)
 			return
-		}
-		if surface == "" {
-			m.needsOf(b, out, steps)
 		}
 		out.Budgets = append(out.Budgets, budget)
 	}
@@ -137,7 +136,7 @@ func (m *maker) budget(b *job.Buildup, out *Buildup) {
 
 func (m *maker) walk(b *job.Buildup, out *Buildup, steps []buildup.Step, surface string) (Budget, error) {
 	terms := termsOf(b)
-	w := Budget{Surface: surface}
+	w := Budget{Surface: surface, steps: out.Steps, walked: steps, terms: terms}
 	var err error
 	if w.Flat, err = buildup.Walk(steps, terms); err != nil {
 		return w, err
@@ -156,7 +155,6 @@ func (m *maker) walk(b *job.Buildup, out *Buildup, steps []buildup.Step, surface
 	}
 	top := topLayer(steps)
 	w.Share, w.EdgeOff = worst(w.Flat, top), worst(w.Edge, top)
-	w.Grades = affordable(out.Steps, steps, w.Flat, terms)
 	return w, w.areas(m, b, out)
 }
 
@@ -208,27 +206,28 @@ func worst(points []buildup.Point, from int) (share working.Figure[unit.Share]) 
 	return share
 }
 
-// affordable says for each run of grades with which of them it can still be
-// begun: the coarsest after which the thin side keeps its least.
-func affordable(steps []Step, walked []buildup.Step, points []buildup.Point, terms buildup.Terms) []Affordable {
+// Grades says for each run of grades with which of them it can still be begun:
+// the coarsest after which the thin side keeps its least. It is worked out when
+// it is asked for.
+func (w *Budget) Grades() []Affordable {
 	var list []Affordable
-	for i := range steps {
-		r := steps[i].Sand
-		before, ok := filmBefore(points, i)
-		if r == nil || !ok || walked[i].Film.Found.Step != nil {
+	for i := range w.steps {
+		r := w.steps[i].Sand
+		before, ok := filmBefore(w.Flat, i)
+		if r == nil || !ok || w.walked[i].Film.Found.Step != nil {
 			continue
 		}
 		alone, err := sanding.Runs(r.turns, r.k, r.Flatten)
 		if err != nil {
 			continue
 		}
-		whole, err := sanding.Runs(r.turns, r.k, r.Flatten, polishAfter(steps[i+1:])...)
+		whole, err := sanding.Runs(r.turns, r.k, r.Flatten, polishAfter(w.steps[i+1:])...)
 		if err != nil {
 			continue
 		}
 		a := Affordable{Step: i, Left: before.Thin}
 		for at := range r.turns {
-			if keepsThinSide(walked, i, alone[at], terms) {
+			if keepsThinSide(w.walked, i, alone[at], w.terms) {
 				a.Grade, a.Takes, a.OK = r.turns[at].Grade, whole[at], true
 				break
 			}

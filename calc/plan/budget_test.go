@@ -163,8 +163,8 @@ func TestABudgetThatFailsSaysSo(t *testing.T) {
 // Solved backwards and walked forwards the budget leaves just the least.
 func TestTheFilmNeededIsTheFilmThatHolds(t *testing.T) {
 	b := planOf(t, brushed).Buildups[0]
-	require.Len(t, b.Needs, 1)
-	need := b.Needs[0]
+	require.Len(t, b.Needs(), 1)
+	need := b.Needs()[0]
 	require.Nil(t, need.Uneven)
 	assert.InDelta(t, micrometres(need.Cured.Value)/0.83, micrometres(need.Wet.Value), 1e-6)
 	film := unit.Typed(float64(need.Cured.Value), unit.InMicrometre) + " µm"
@@ -180,20 +180,20 @@ func TestTheFilmNeededIsTheFilmThatHolds(t *testing.T) {
 // z × CV stays under 1. A knife's 40 % doesn't: no film is enough.
 func TestNotByMoreFilm(t *testing.T) {
 	b := planOf(t, brushed, "buildup.1.thin-share = 0.1 %", "buildup.1.step.1.method = knife").Buildups[0]
-	require.Len(t, b.Needs, 1)
-	require.NotNil(t, b.Needs[0].Uneven)
-	assert.InDelta(t, 1/3.0902, float64(b.Needs[0].Uneven.Below), 1e-4)
+	require.Len(t, b.Needs(), 1)
+	require.NotNil(t, b.Needs()[0].Uneven)
+	assert.InDelta(t, 1/3.0902, float64(b.Needs()[0].Uneven.Below), 1e-4)
 }
 
 // Sanding takes 400 µm at 40 %, and 5 % of the area may fall to 250: so much is
 // needed that over 640 µm are left in the mean, the card's most.
 func TestTheFilmNeededMayBeTooThick(t *testing.T) {
 	b := planOf(t, brushed, "buildup.1.step.2.taken = 400 µm").Buildups[0]
-	require.Len(t, b.Needs, 1)
-	need := b.Needs[0]
+	require.Len(t, b.Needs(), 1)
+	need := b.Needs()[0]
 	assert.Greater(t, micrometres(need.Cured.Value)-400, 640.0)
 	assert.InDelta(t, 640, micrometres(need.Over.Value), 1e-9)
-	assert.Nil(t, planOf(t, brushed).Buildups[0].Needs[0].Over.Step)
+	assert.Nil(t, planOf(t, brushed).Buildups[0].Needs()[0].Over.Step)
 }
 
 // Combs show 300 to 400 µm wet, so 350 in one coat, 290.5 µm cured at 0.83; the
@@ -219,12 +219,12 @@ func TestMeasuredFilmsStandInForThePlan(t *testing.T) {
 // What is left on the thin side decides with which grade sanding may still begin.
 func TestTheGradeThatIsStillAffordable(t *testing.T) {
 	b := planOf(t, gelCoated).Buildups[0]
-	require.Len(t, b.Budgets[0].Grades, 1)
-	assert.Equal(t, sanding.Grade(220), b.Budgets[0].Grades[0].Grade)
+	require.Len(t, b.Budgets[0].Grades(), 1)
+	assert.Equal(t, sanding.Grade(220), b.Budgets[0].Grades()[0].Grade)
 
 	thin := "buildup.1.step.1.witness = 1\nbuildup.1.step.1.witness.1.film = 500 µm"
 	b = planOf(t, gelCoated, thin).Buildups[0]
-	g := b.Budgets[0].Grades[0]
+	g := b.Budgets[0].Grades()[0]
 	require.True(t, g.OK)
 	// From P600 on 50 of texture and (25.8 + 21.8 + 18.3 + 15.3) ÷ 3 go, 77.1 in all:
 	// 422.9 − 1.645 × √((0.2 × 500)² + (0.4 × 77.1)²) = 250.8 stay on the thin side,
@@ -233,7 +233,7 @@ func TestTheGradeThatIsStillAffordable(t *testing.T) {
 	assert.InDelta(t, 50+(25.8+21.8+18.3+15.3)/3, micrometres(g.Takes.Value), 1e-9)
 
 	b = planOf(t, gelCoated, "buildup.1.step.1.witness = 1\nbuildup.1.step.1.witness.1.film = 350 µm").Buildups[0]
-	assert.False(t, b.Budgets[0].Grades[0].OK)
+	assert.False(t, b.Budgets[0].Grades()[0].OK)
 }
 
 // Two goes of 300 µm, each sanded back by 100: 400 are left, and twice as much

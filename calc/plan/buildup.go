@@ -18,7 +18,6 @@ type Buildup struct {
 	Left     working.Figure[unit.DryFilm] // film left on top of the ground, fill not counted
 	Findings []Finding                    // of the sequence, by step
 	Budgets  []Budget                     // as planned, and as measured on surfaces; the thinnest first
-	Needs    []Need                       // film that coats have to add
 }
 
 // Step is a step planned.
@@ -83,8 +82,9 @@ func (m *maker) buildup(b *job.Buildup) Buildup {
 	}
 	m.keep(out.Steps, out.Area)
 	out.Left = working.By(filmLeft, film, filmSteps(out.Steps)...)
-	m.sequence(b, &out)
-	m.budget(b, &out)
+	walked := m.walked(b, out.Steps)
+	m.sequence(b, &out, walked)
+	m.budget(b, &out, walked)
 	return out
 }
 

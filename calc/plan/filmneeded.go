@@ -6,7 +6,6 @@ import (
 
 	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/film"
-	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -24,9 +23,21 @@ type Need struct {
 	Uneven *buildup.MoreEven // no film is enough
 }
 
-// needsOf solves the build-up backwards for each of its coats.
-func (m *maker) needsOf(b *job.Buildup, out *Buildup, steps []buildup.Step) {
-	terms := termsOf(b)
+// Needs is the film that coats have to add for the budget to hold as planned,
+// worked out when it is asked for.
+func (b *Buildup) Needs() []Need {
+	for i := range b.Budgets {
+		if w := &b.Budgets[i]; w.Surface == "" {
+			return w.needs()
+		}
+	}
+	return nil
+}
+
+// needs solves the build-up backwards for each of its coats.
+func (w *Budget) needs() []Need {
+	steps, terms := w.walked, w.terms
+	var list []Need
 	for i := range steps {
 		if steps[i].Kind != buildup.Coat || steps[i].Film.Adds.Step == nil || steps[i].Film.Found.Step != nil {
 			continue
@@ -38,11 +49,12 @@ func (m *maker) needsOf(b *job.Buildup, out *Buildup, steps []buildup.Step) {
 		case err != nil || need.Film.Value <= 0:
 			continue
 		default:
-			n.inCoats(&out.Steps[i])
-			n.cracks(steps, &out.Steps[i], terms)
+			n.inCoats(&w.steps[i])
+			n.cracks(steps, &w.steps[i], terms)
 		}
-		out.Needs = append(out.Needs, n)
+		list = append(list, n)
 	}
+	return list
 }
 
 func (n *Need) inCoats(s *Step) {

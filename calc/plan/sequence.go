@@ -26,8 +26,7 @@ func (f *Finding) IsRed() bool { return f.Severity == buildup.Refuse }
 const noGround buildup.Ground = -1
 
 // sequence checks what may follow what, on the ground of each surface.
-func (m *maker) sequence(b *job.Buildup, out *Buildup) {
-	steps := m.walked(b, out.Steps)
+func (m *maker) sequence(b *job.Buildup, out *Buildup, steps []buildup.Step) {
 	whole := true
 	known := map[groundOf][]buildup.Finding{} // many surfaces lie on one kind of ground
 	for i := range m.plan.Job.Surfaces {

@@ -116,7 +116,7 @@ func stepName(b *plan.Buildup, step int) string {
 // affordableLines say with which grade a run can still be begun.
 func affordableLines(s page.State, b *plan.Buildup, w *plan.Budget) html {
 	var lines []html
-	for _, g := range w.Grades {
+	for _, g := range w.Grades() {
 		text := "Step " + stepName(b, g.Step) + ": with " + of(s, g.Left, unit.Films) + " on the thin side none of its grades is still affordable. Put on more first."
 		if g.OK {
 			first := b.Steps[g.Step].Sand.Grades[0]
@@ -140,7 +140,7 @@ func needLines(s page.State, b *plan.Buildup, w *plan.Budget) html {
 		return nothing
 	}
 	var lines []html
-	for _, n := range b.Needs {
+	for _, n := range b.Needs() {
 		id := b.Path + ".need." + strconv.Itoa(n.Step)
 		name := stepName(b, n.Step)
 		if n.Uneven != nil {
