@@ -9,14 +9,17 @@ import (
 	"shedreckoner/site/webdriver"
 )
 
+// readings is what a dose hangs on, of a mild morning.
+var readings = [][2]string{
+	{"bench.now.amount", "100 g"}, {"bench.now.product-temp", "22"}, {"bench.now.surface-temp", "24"},
+	{"day.today.read-temp", "23"}, {"day.today.read-humidity", "55"}, {"day.today.low", "17"}, {"day.today.high", "27"},
+	{"bench.now.scale-step", "0.1 g"},
+}
+
 // atBench types a mild morning's readings on an empty page: 100 g of gel coat at 24 °C on the part, 22 °C in the tin.
 func atBench(s *webdriver.Session) {
 	goTo(s, "cup")
-	for _, f := range [][2]string{
-		{"bench.now.amount", "100 g"}, {"bench.now.product-temp", "22"}, {"bench.now.surface-temp", "24"},
-		{"day.today.read-temp", "23"}, {"day.today.read-humidity", "55"}, {"day.today.low", "17"}, {"day.today.high", "27"},
-		{"bench.now.scale-step", "0.1 g"},
-	} {
+	for _, f := range readings {
 		fill(s, f[0], f[1])
 	}
 	s.Wait(`[id="fig-dose.grams"]`)

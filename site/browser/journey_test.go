@@ -108,6 +108,14 @@ func goTo(s *webdriver.Session, screen string) {
 	s.Wait(".screen-" + screen)
 }
 
+// visit shows any screen: one that lies beside is reached from the settings.
+func visit(s *webdriver.Session, screen string) {
+	if !s.Has(`button[data-do="go"][data-path="` + screen + `"]`) {
+		goTo(s, "settings")
+	}
+	goTo(s, screen)
+}
+
 func control(path string) string { return `:is(input,select)[data-path="` + path + `"]` }
 
 // fill types into a field by keys, over what is there.

@@ -32,24 +32,27 @@ func (n axNode) isFocusable() bool {
 // Every control of every screen has a name, and the Tab key comes to each in turn.
 func TestEveryControlIsNamedAndReachable(t *testing.T) {
 	url := shed(t, servedReal(t))
-	inChromium(t, func(t *testing.T, s *webdriver.Session) {
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
 		s.SetSize(360, 740)
 		s.Open(url)
 		ready(s)
 		goTo(s, "settings")
 		do(s, "demo", "", "")
+		s.Script(nil, withReadings, readings)
 		for screen, open := range map[string][]string{
-			"surfaces": {"surface.1", "surface.1.cutout.1"}, "buildup": {"buildup.1", "buildup.1.step.2"}, "cup": nil, "order": nil, "log": nil,
-			"cards": {"card.gelcoat"}, "settings": nil,
+			"surfaces": {"surface.1", "surface.1.cutout.1"}, "buildup": {"buildup.1", "buildup.1.step.1", "buildup.1.step.1.grid.2"}, "cup": nil, "order": nil, "log": {"cup.2"},
+			"cards": {"card.gelcoat"}, "settings": nil, "sources": nil,
 		} {
-			goTo(s, screen)
+			visit(s, screen)
 			for _, item := range open {
 				unfold(s, item)
 			}
 			if screen == "order" { // there is more of it once its chances are worked out
 				s.Until("the chances", func() bool { return strings.Contains(shown(s, "#sureness"), "are drawn") })
 			}
-			checkNames(t, s, screen)
+			if s.Chromium() { // WebKit's driver shows no accessibility tree
+				checkNames(t, s, screen)
+			}
 			checkTab(t, s, screen)
 		}
 	})

@@ -44,8 +44,8 @@ func TestContrastAsRendered(t *testing.T) {
 		for _, look := range []string{"light", "dark"} {
 			goTo(s, "settings")
 			tap(s, "#look-"+look)
-			for _, screen := range page.Screens[:page.MainScreens] {
-				goTo(s, screen.Key)
+			for _, screen := range page.Screens {
+				visit(s, screen.Key)
 				s.Script(nil, `
 					document.querySelector('[data-do="open"][aria-expanded="false"]')?.click();
 					document.querySelector('[data-do="why"][aria-expanded="false"]')?.click();`)
@@ -69,10 +69,15 @@ func TestContrastAsRendered(t *testing.T) {
 
 func TestNothingMovesByItself(t *testing.T) {
 	url := servedReal(t).URL
-	inChromium(t, func(t *testing.T, s *webdriver.Session) {
-		s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"features": []any{map[string]any{"name": "prefers-reduced-motion", "value": "reduce"}}})
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		if s.Chromium() { // WebKit's windows have their owner want it
+			s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"features": []any{map[string]any{"name": "prefers-reduced-motion", "value": "reduce"}}})
+		}
 		s.Open(url)
 		ready(s)
+		var isWanted bool
+		s.Script(&isWanted, `return matchMedia("(prefers-reduced-motion: reduce)").matches`)
+		require.True(t, isWanted)
 		var moves []string
 		s.Script(&moves, `
 			return [...document.querySelectorAll("*")].filter((e) => {
@@ -83,10 +88,26 @@ func TestNothingMovesByItself(t *testing.T) {
 	})
 }
 
+// toPaper shows the page as print media do, or on the screen again. WebKit's driver can't: there the rules for print are
+// taken for those of the screen, which leaves out no more than the cutting into pages.
+func toPaper(s *webdriver.Session, on bool) {
+	if s.Chromium() {
+		s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"media": map[bool]string{true: "print"}[on]})
+		return
+	}
+	s.Script(nil, `
+		const [from, to] = arguments[0] ? ["print", "screen and (min-width: 1px)"] : ["screen and (min-width: 1px)", "print"];
+		let turned = 0;
+		for (const sheet of document.styleSheets) for (const rule of sheet.cssRules) {
+			if (rule.media?.mediaText === from) { rule.media.mediaText = to; turned++; }
+		}
+		if (!turned) throw new Error("no rules for " + from);`, on)
+}
+
 // onPaper is what print media show: the text of it, and controls among it.
 func onPaper(t *testing.T, s *webdriver.Session) string {
 	t.Helper()
-	s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"media": "print"})
+	toPaper(s, true)
 	var got struct {
 		Text     string
 		Controls []string
@@ -97,23 +118,20 @@ func onPaper(t *testing.T, s *webdriver.Session) string {
 		return { Text: document.body.innerText, Controls: seen, Ground: getComputedStyle(document.documentElement).backgroundColor };`)
 	assert.Empty(t, got.Controls, "nothing to press on paper")
 	assert.Equal(t, "rgb(255, 255, 255)", got.Ground, "no ink wasted on a ground")
-	var pdf struct{ Data string }
-	s.CDP(&pdf, "Page.printToPDF", nil)
-	assert.Greater(t, len(pdf.Data), 2000)
-	s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"media": ""})
+	if s.Chromium() {
+		var pdf struct{ Data string }
+		s.CDP(&pdf, "Page.printToPDF", nil)
+		assert.Greater(t, len(pdf.Data), 2000)
+	}
+	toPaper(s, false)
 	return plain(got.Text)
 }
 
 // On paper stands the order list, or the shed card, and nothing else; in the dark look too.
 func TestOnPaper(t *testing.T) {
-	url := shed(t, servedReal(t))
-	inChromium(t, func(t *testing.T, s *webdriver.Session) {
-		s.SetSize(360, 740)
-		s.Open(url)
-		ready(s)
-		s.Script(nil, `globalThis.print = () => {}`) // the browser's own dialogue
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		withJob(s, metric+"name = Tern\ncard.gelcoat.pack.2.price = 84\n")
-		s.Script(nil, `globalThis.print = () => {}`)
+		s.Script(nil, `globalThis.print = () => {}`) // the browser's own dialogue
 		goTo(s, "settings")
 		tap(s, "#look-dark")
 		goTo(s, "order")

@@ -13,14 +13,19 @@ import (
 const slimToolbar = `window.background * { min-width: 0; padding: 0; margin: 0; border: 0; font-size: 1px; -gtk-icon-source: none; }
 `
 
+// still has the windows' owner want no motion, which a page is told of as prefers-reduced-motion.
+const still = "[Settings]\ngtk-enable-animations=0\n"
+
 // prepareWindow sees to a display, and to windows that can be made narrow.
 func (d *Driver) prepareWindow() error {
-	style := filepath.Join(d.profile, "gtk-3.0", "gtk.css")
-	if err := os.MkdirAll(filepath.Dir(style), 0o755); err != nil {
+	settings := filepath.Join(d.profile, "gtk-3.0")
+	if err := os.MkdirAll(settings, 0o755); err != nil {
 		return err
 	}
-	if err := os.WriteFile(style, []byte(slimToolbar), 0o644); err != nil {
-		return err
+	for name, text := range map[string]string{"gtk.css": slimToolbar, "settings.ini": still} {
+		if err := os.WriteFile(filepath.Join(settings, name), []byte(text), 0o644); err != nil {
+			return err
+		}
 	}
 	if os.Getenv("DISPLAY") != "" {
 		return nil
