@@ -75,8 +75,8 @@ func TestACupIsLoggedInTwoTaps(t *testing.T) {
 		assert.False(t, s.Has(".logged"), "two taps, and it is logged")
 
 		goTo(s, "log")
-		assert.Contains(t, shown(s, "#list-cup"), "Polyester gel coat, 100 g")
-		assert.Contains(t, shown(s, "#list-cup"), "2026-06-01 spread")
+		assert.Contains(t, shown(s, "#list-cup"), "Polyester gel coat, 100 g: spread")
+		assert.Contains(t, shown(s, "#list-cup"), "1 June")
 		unfold(s, "cup.1")
 		assert.Equal(t, "25 g", s.Value(control("cup.1.left")))
 		assert.Contains(t, shown(s, `[id="taken-cup.1"]`), "Surface: 24 °C")
@@ -120,6 +120,7 @@ func TestTheLogTeaches(t *testing.T) {
 		withJob(s, twoDecks)
 		goTo(s, "log")
 		progress := "progress." + strings.ReplaceAll(deckStep, ".", "-")
+		assert.Contains(t, strings.Join(strings.Fields(shown(s, ".tobuy")), " "), "Polyester gel coat 4.2 kg", "7.2 less the 3 in stock, as planned")
 		unfold(s, progress)
 		do(s, "done", deckStep, "surface.1")
 		assert.Contains(t, shown(s, `[id="item-`+progress+`"]`), "1 of 2 done")
@@ -127,6 +128,10 @@ func TestTheLogTeaches(t *testing.T) {
 		assert.Contains(t, shown(s, `[id="figures-done.1"]`), "no cup was mixed for this step. Type what was put on.")
 		need := func() string { goTo(s, "order"); return figureText(s, "order.gelcoat.mass") }
 		assert.Equal(t, "2.67 kg", need(), "for the rest")
+		goTo(s, "log")
+		fill(s, "done.1.note", "fair weather") // what was worked out for the order is old now
+		assert.Contains(t, shown(s, "#progress"), "Beyond what is in stock, as planned")
+		assert.NotContains(t, shown(s, ".tobuy"), "Polyester gel coat", "3 kg are in stock")
 
 		goTo(s, "log")
 		fill(s, "done.1.used", "42 kg")

@@ -91,11 +91,15 @@ func toBuyAgain(s page.State) html {
 			lines = append(lines, el("li", nil, el("span", nil, txt(l.Card.Name)), el("strong", nil, txt(lineAmount(s, l, l.ToBuy))), el("span", a("class", "hint"), txt(page.BuyWords(l, s.Plan.Job.Units)))))
 		}
 	}
-	if len(lines) == 0 {
-		return hint("What is in stock is enough for the rest, as planned.")
+	meant, more := "as planned", "Order says for what chance it is enough."
+	if s.Sure.Done {
+		meant, more = "for the chance that each card wants", ""
 	}
-	return join(el("h3", nil, txt("To buy for the rest")), hint("Beyond what is in stock, as planned, with what you took over from the log."), el("ul", a("class", "tobuy"), lines...),
-		hint("Order says for what chance it is enough."), action("go", "order", "", "Go to the order", "quiet"))
+	if len(lines) == 0 {
+		return hint("What is in stock is enough for the rest, " + meant + ".")
+	}
+	return join(el("h3", nil, txt("To buy for the rest")), hint("Beyond what is in stock, "+meant+", with what you took over from the log."), el("ul", a("class", "tobuy"), lines...),
+		hintIf(more), action("go", "order", "", "Go to the order", "quiet"))
 }
 
 // finishedWork is the log of what is done.
