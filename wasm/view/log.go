@@ -226,6 +226,6 @@ func pending(s page.State) html {
 		parts = append(parts, el("p", nil, txt(text)))
 	}
 	parts = append(parts, el("p", nil, txt("Taken, it replaces the job that is shown here; Undo brings that back.")),
-		action("take-job", "", "", "Take it", "quiet"), action("drop-job", "", "", "Leave it", "quiet"))
+		el("div", a("class", "itemtools"), action("take-job", "", "", "Take it", "quiet"), action("drop-job", "", "", "Leave it", "quiet")))
 	return el("div", a("class", "ask"), parts...)
 }

@@ -120,7 +120,7 @@ func notice(s page.State) html {
 	}
 	if s.InDemo {
 		lines = append(lines, el("div", a("class", "demo"),
-			el("p", nil, el("strong", nil, txt("Made-up job.")), txt(" Nobody measured this boat. Your own job is untouched.")),
+			el("p", nil, el("strong", nil, txt("Made-up job.")), txt(" Nobody measured this boat, and its log is invented. Your own job is untouched.")),
 			action("own", "", "", "Back to my job", "quiet"), action("clear", "", "", "Clear it", "quiet")))
 	}
 	if s.Older {
