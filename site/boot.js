@@ -49,11 +49,23 @@
 			inside.remove();
 			return new Response(bytes).body;
 		}
-		const response = await fetch(new URL("reckoner.wasm.gz", script.src));
+		const asked = fetch(new URL("reckoner.wasm.gz", script.src));
+		openStore();
+		const response = await asked;
 		if (!response.ok) {
 			throw new Error("the server answered " + response.status);
 		}
 		return response.body;
+	}
+
+	// openStore lets the browser read its store from disk while the program is on its way: the program asks for it first of
+	// all, and has to wait for it.
+	function openStore() {
+		try {
+			void localStorage.length;
+		} catch (error) {
+			// There is none; the program finds that out by itself, and tells.
+		}
 	}
 
 	// unpacked undoes gzip if it is still on: a host may have taken it off on the way. The first byte tells: gzip begins
