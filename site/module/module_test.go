@@ -69,7 +69,7 @@ func TestWithoutTraces(t *testing.T) {
 	for i, b := range is {
 		if b != was[i] {
 			changed++
-			require.GreaterOrEqual(t, i, len(was)-cap(old.units), "what stands before the table of files stays")
+			require.GreaterOrEqual(t, i, len(was)-cap(old.names), "what stands before the table of names stays")
 			require.Less(t, i, s.find+s.count*rowsEach*rowBytes, "what stands behind the rows stays")
 		}
 	}
@@ -95,6 +95,10 @@ func TestWithoutTraces(t *testing.T) {
 		require.LessOrEqual(t, row, uint32(i))
 		require.Greater(t, row+beginsAlike, uint32(i))
 	}
+	for _, name := range []string{"main.main", "runtime.main", "runtime.gcBgMarkWorker"} {
+		assert.Contains(t, string(s.names), "\x00"+name+"\x00")
+	}
+	assert.NotContains(t, string(s.names), "syscall/js.")
 	again, err := Small(after)
 	require.NoError(t, err)
 	assert.Equal(t, data(t, after), data(t, again))

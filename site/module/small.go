@@ -1,7 +1,7 @@
 package module
 
 // Small writes a module of Go's linker so that it compresses well and starts quickly: the same program with the same
-// memory, but for what traces tell beside the functions' names.
+// memory, but for what traces tell beside the names of functions of ours.
 func Small(module []byte) ([]byte, error) {
 	sections, err := Sections(module)
 	if err != nil {

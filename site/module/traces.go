@@ -13,6 +13,7 @@ var tableHeader = []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8}
 // Offsets in the table's header: eight words behind its mark.
 const (
 	countWord = 1 // functions
+	nameTable = 4 // the functions' names, each with a zero behind it
 	unitTable = 5 // where the files of each package stand, and behind that table the files' names
 	pcTable   = 7 // where the runs of values by place stand
 	functions = 8 // the pairs of code and record, and the records
@@ -58,6 +59,7 @@ type symbols struct {
 	count   int
 	runs    []byte
 	records []byte
+	names   []byte
 	units   []byte
 	find    int
 	data    int
@@ -77,10 +79,10 @@ func symbolsOf(memory []byte) (s symbols, ok bool) {
 		return s, false
 	}
 	return symbols{memory, head(countWord), table[head(pcTable):head(functions)], table[head(functions):],
-		table[head(unitTable):head(pcTable)], word(known, findWord), word(known, dataWord)}, true
+		table[head(nameTable):head(unitTable)], table[head(unitTable):head(pcTable)], word(known, findWord), word(known, dataWord)}, true
 }
 
-// withoutTraces takes out what only traces need, but for the functions' names: a run or data that isn't there is the
+// withoutTraces takes out what only traces need, but for the names of functions of ours and of the runtime: a run or data that isn't there is the
 // runtime's own way to say that it knows none. What no record points to any more becomes zeros. A table of another make is
 // left as it is.
 func withoutTraces(memory []byte) {
@@ -89,6 +91,7 @@ func withoutTraces(memory []byte) {
 		return
 	}
 	clear(s.units)
+	s.withoutNames()
 	used := make([]bool, len(s.runs))
 	for i := range s.count {
 		record := s.record(i)
@@ -108,6 +111,19 @@ func withoutTraces(memory []byte) {
 		if !isUsed {
 			s.runs[i] = 0
 		}
+	}
+}
+
+// withoutNames takes out the names of functions that are neither ours nor the runtime's own, which reads them, and of what
+// is made for each of several types: those are half of all.
+func (s symbols) withoutNames() {
+	for rest := s.names; len(rest) > 0; {
+		name, after, _ := bytes.Cut(rest, []byte{0})
+		isOurs := bytes.HasPrefix(name, []byte("shedreckoner/")) || bytes.HasPrefix(name, []byte("main.")) || bytes.HasPrefix(name, []byte("runtime."))
+		if !isOurs || bytes.IndexByte(name, '[') >= 0 {
+			clear(name)
+		}
+		rest = after
 	}
 }
 
