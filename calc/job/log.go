@@ -239,7 +239,7 @@ func (r *reader) learnt(string) []Learnt {
 		mean, err1 := strconv.ParseFloat(parts[0], 64)
 		sd, err2 := strconv.ParseFloat(parts[1], 64)
 		n, err3 := strconv.Atoi(parts[2])
-		if known && err1 == nil && err2 == nil && err3 == nil && math.Abs(mean) <= mostLearntMean && sd > 0 && sd <= mostLearntSD && n > 0 && n <= MaxFinished {
+		if known && err1 == nil && err2 == nil && err3 == nil && math.Abs(mean) <= mostLearntMean && sd > 0 && sd <= mostLearntSD && n > 0 && n <= MaxFinished+cups.Max {
 			list = append(list, Learnt{method, names[2], mean, sd, n})
 		}
 	}
