@@ -8,11 +8,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
 )
 
 func TestJobOf(t *testing.T) {
 	for _, n := range []int{1, 10, mostSurfaces} {
 		assert.Len(t, jobOf(n).Items("surface"), n)
+		assert.Empty(t, plan.Make(jobOf(n)).Refused)
 	}
 	assert.Greater(t, len(jobOf(0).Items("surface")), 1)
 	saved, err := checkedJob()
