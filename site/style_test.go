@@ -147,6 +147,7 @@ func TestNoOtherValueInTheStyle(t *testing.T) {
 				assert.Contains(t, light, used[1], "%s in %s", name, r.selector)
 			}
 			assert.NotContains(t, value, "!important", "%s in %s", name, r.selector)
+			assert.NotContains(t, r.selector, ":hover", "a gloved thumb hovers over nothing")
 			if isTable || r.selector == "@page" {
 				continue
 			}

@@ -64,14 +64,20 @@ func inShed(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
 // shed serves the page with the shed's clock in it.
 func shed(t *testing.T, page *pack.Served) string {
 	t.Helper()
+	server := httptest.NewServer(site.Handler(withClock(t, page).Folder))
+	t.Cleanup(server.Close)
+	return server.URL
+}
+
+// withClock is a copy of the page with the shed's clock in it.
+func withClock(t *testing.T, page *pack.Served) *pack.Served {
+	t.Helper()
 	folder := copyFolder(t, page)
 	name := filepath.Join(folder, page.Version, "wasm_exec.js")
 	loader, err := os.ReadFile(name)
 	require.NoError(t, err)
 	require.NoError(t, os.WriteFile(name, append([]byte(shedClock), loader...), 0o644))
-	server := httptest.NewServer(site.Handler(folder))
-	t.Cleanup(server.Close)
-	return server.URL
+	return &pack.Served{Result: pack.Result{Folder: folder, Version: page.Version}}
 }
 
 // tap brings an element to the middle of the screen and clicks it.

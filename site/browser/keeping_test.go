@@ -57,6 +57,23 @@ func TestAFullStoreIsToldOfAtOnce(t *testing.T) {
 	})
 }
 
+// The browser is asked, once, not to clear away what the page keeps.
+func TestTheStoreIsAskedToLast(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		s.Script(nil, `
+			globalThis.asked = 0;
+			Object.defineProperty(navigator, "storage", { value: { persist: async () => { asked++; return true; } } });`)
+		goTo(s, "settings")
+		assert.Contains(t, shown(s, "#file"), "add this page to the home screen, and export the job now and then")
+		fill(s, "name", "Tern")
+		var asked int
+		s.Until("the question", func() bool { s.Script(&asked, `return asked`); return asked > 0 })
+		fill(s, "currency", "EUR")
+		s.Script(&asked, `return asked`)
+		assert.Equal(t, 1, asked)
+	})
+}
+
 // prefixed serves a page with a script before its first one.
 func prefixed(t *testing.T, script string) string {
 	t.Helper()

@@ -74,6 +74,55 @@ func TestNewVersionWaitsUntilAskedFor(t *testing.T) {
 	})
 }
 
+// The builder is asked, goes on with the job, and is kept from switching under an open cup.
+func TestTheBuilderIsAskedAboutANewVersion(t *testing.T) {
+	page := withClock(t, servedReal(t))
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		host := newHost(t, page)
+		s.SetSize(360, 740)
+		keep(s, host.URL)
+		atBench(s)
+		do(s, "weighed", "", "")
+		host.update(t)
+		s.Refresh()
+		ready(s)
+		s.Until("the question", func() bool { return strings.Contains(shown(s, "#notice"), "A newer version of this page is ready.") })
+		do(s, "switch", "", "")
+		assert.Contains(t, shown(s, "#notice"), "A cup is open. End it first")
+		assert.Equal(t, page.Version, s.Attr("html", "data-version"))
+		tap(s, "#catalyst-in")
+		s.Wait(".clock")
+		do(s, "switch", "", "")
+		assert.Contains(t, shown(s, "#notice"), "A cup is open. End it first")
+		do(s, "end", "cup.1", "spread")
+		do(s, "switch", "", "")
+		s.Wait(`html[data-version="` + nextVersion + `"]`)
+		ready(s)
+		goTo(s, "cup")
+		assert.Equal(t, "100 g", s.Value(control("bench.now.amount")), "the job is the same")
+	})
+}
+
+// Chromium says what keeps a page from the home screen.
+func TestThePageCanBeInstalled(t *testing.T) {
+	page := servedReal(t)
+	inChromium(t, func(t *testing.T, s *webdriver.Session) {
+		keep(s, page.URL)
+		var found struct {
+			InstallabilityErrors []struct{ ErrorID string }
+		}
+		s.CDP(&found, "Page.getInstallabilityErrors", nil)
+		assert.Empty(t, found.InstallabilityErrors)
+		var manifest struct {
+			URL    string
+			Errors []struct{ Message string }
+		}
+		s.CDP(&manifest, "Page.getAppManifest", nil)
+		assert.Contains(t, manifest.URL, "manifest.webmanifest")
+		assert.Empty(t, manifest.Errors)
+	})
+}
+
 // A page that is open beside the one that switches goes on undisturbed: a cup may be running in it.
 func TestSwitchLeavesOtherTabsAlone(t *testing.T) {
 	page := served(t, emptyProgram)

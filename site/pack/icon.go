@@ -17,13 +17,13 @@ type patch struct {
 
 // drawing is an open launch seen from the side, on a stack of films.
 var drawing = []patch{
-	{color.RGBA{0x17, 0x40, 0x5c, 0xff}, [][2]float64{{0, 0}, {64, 0}, {64, 64}, {0, 64}}},
-	{color.RGBA{0xf7, 0xf4, 0xec, 0xff}, [][2]float64{ // hull, sheer line first, bow to the right
+	{color.RGBA{0x0a, 0x53, 0x47, 0xff}, [][2]float64{{0, 0}, {64, 0}, {64, 64}, {0, 64}}},
+	{color.RGBA{0xed, 0xf0, 0xe8, 0xff}, [][2]float64{ // hull, sheer line first, bow to the right
 		{11, 22}, {18, 23.5}, {26, 24}, {34, 23.5}, {42, 22}, {49, 19.5}, {55, 16},
 		{53, 22}, {50, 27.5}, {46, 32}, {41, 35}, {34, 36.5}, {24, 36.5}, {14, 35}}},
-	{color.RGBA{0xf2, 0xb1, 0x34, 0xff}, [][2]float64{{12, 40}, {52, 40}, {52, 44}, {12, 44}}},
-	{color.RGBA{0xe8, 0x7d, 0x5a, 0xff}, [][2]float64{{12, 45}, {52, 45}, {52, 48}, {12, 48}}},
-	{color.RGBA{0x7f, 0xb3, 0xc8, 0xff}, [][2]float64{{12, 49}, {52, 49}, {52, 54}, {12, 54}}},
+	{color.RGBA{0xf5, 0xe0, 0x9a, 0xff}, [][2]float64{{12, 40}, {52, 40}, {52, 44}, {12, 44}}},
+	{color.RGBA{0xff, 0xa4, 0x8f, 0xff}, [][2]float64{{12, 45}, {52, 45}, {52, 48}, {12, 48}}},
+	{color.RGBA{0x86, 0xd7, 0xbb, 0xff}, [][2]float64{{12, 49}, {52, 49}, {52, 54}, {12, 54}}},
 }
 
 // icons draws the icon in every form that phones ask for.

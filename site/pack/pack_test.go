@@ -16,6 +16,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/site"
 	"shedreckoner/site/pack"
 )
 
@@ -80,10 +81,16 @@ func TestFolder(t *testing.T) {
 func TestManifestIcons(t *testing.T) {
 	_, files := build(t)
 	var manifest struct {
-		Icons []struct{ Src, Sizes, Type string }
+		Icons      []struct{ Src, Sizes, Type string }
+		Background string `json:"background_color"`
+		Theme      string `json:"theme_color"`
 	}
 	require.NoError(t, json.Unmarshal([]byte(files["site/manifest.webmanifest"]), &manifest))
 	require.NotEmpty(t, manifest.Icons)
+	style, err := site.Files.ReadFile("style.css")
+	require.NoError(t, err)
+	assert.Contains(t, string(style), "--paper: "+manifest.Background, "the page's own ground")
+	assert.Contains(t, string(style), "--lead: "+manifest.Theme, "and its own colour")
 	for _, icon := range manifest.Icons {
 		require.Contains(t, files, "site/"+icon.Src)
 		if icon.Type == "image/png" {

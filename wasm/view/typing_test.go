@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -124,4 +125,25 @@ func BenchmarkPage(b *testing.B) {
 		next := do(s, "set", "surface.1.height", "1.8 m")
 		markup.Cut(view.Page(next))
 	}
+}
+
+var inputTag = regexp.MustCompile(`<input data-path="([^"]*)"[^>]*>`)
+
+// Every field of figures brings up the number pad.
+func TestFiguresAreTypedOnANumberPad(t *testing.T) {
+	seen := 0
+	empty, _ := page.Start(nil, noon)
+	demo := do(empty, "demo", "", "")
+	for _, screen := range page.Screens {
+		s := opened(do(demo, "go", screen.Key, ""), "surface.1", "buildup.1", "buildup.1.step.1", "card.gelcoat", "cup.1")
+		for _, m := range inputTag.FindAllStringSubmatch(view.Page(s).String(), -1) {
+			f := job.FieldAt(m[1])
+			if f == nil || !slices.Contains([]job.Kind{job.Quantity, job.Whole, job.Money}, f.Kind) {
+				continue
+			}
+			seen++
+			assert.Regexp(t, `inputmode="(decimal|numeric)"`, m[0])
+		}
+	}
+	assert.Greater(t, seen, 20)
 }
