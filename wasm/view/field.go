@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strings"
+
 	"slices"
 
 	"shedreckoner/calc/job"
@@ -31,7 +33,7 @@ func fieldWith(s page.State, path string, extra fieldExtras) html {
 		label = extra.Label
 	}
 	id, say, units := "f-"+path, "say-"+path, s.Fresh.Job.Units
-	name := []html{txt(capital(label))}
+	name := []html{txt(strings.ReplaceAll(capital(label), " °", "\u00a0°"))}
 	if extra.Letter != "" {
 		name = append(name, el("b", a("class", "letter"), txt(extra.Letter)))
 	}
