@@ -192,6 +192,51 @@ func TestSpoiltCopies(t *testing.T) {
 	})
 }
 
+// takesNothingNew has the browser's store write over what is there, and refuse anything new.
+const takesNothingNew = `
+	const set = Storage.prototype.setItem;
+	globalThis.put = (key, text) => set.call(localStorage, key, text);
+	Storage.prototype.setItem = function (key, text) {
+		if (this.getItem(key) === null) throw new DOMException("full", "QuotaExceededError");
+		set.call(this, key, text);
+	};`
+
+// Where a full store can't set a spoilt copy aside, nothing is written over it until it has been saved as a file.
+func TestASpoiltCopyInAFullStore(t *testing.T) {
+	url := prefixed(t, takesNothingNew)
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		s.Open(url)
+		ready(s)
+		broken := newer[:len(newer)-12]
+		s.Script(nil, `
+			put("shedreckoner.view", "screen = settings\n");
+			put("shedreckoner.job.a", arguments[0]);
+			put("shedreckoner.job.b", arguments[1]);
+			put("shedreckoner.job.history", "");`, older, broken)
+		for range 2 {
+			s.Refresh()
+			ready(s)
+			assert.Equal(t, "Older", s.Value(control("name")))
+			assert.Contains(t, shown(s, "#notice"), "no room to set it aside")
+			for _, name := range []string{"One", "Two", "Three"} {
+				fill(s, "name", name)
+			}
+			var b string
+			s.Script(&b, `return localStorage.getItem("shedreckoner.job.b")`)
+			assert.Equal(t, broken, b, "as it was")
+			assert.Equal(t, "Older", keptName(s))
+			assert.Contains(t, shown(s, "#notice"), notKept)
+		}
+		do(s, "aside", "", "")
+		assert.Equal(t, "Three", keptName(s), "then all that was typed meanwhile is kept")
+		assert.NotContains(t, shown(s, "#notice"), notKept)
+		fill(s, "name", "Four")
+		s.Refresh()
+		ready(s)
+		assert.Equal(t, "Four", s.Value(control("name")))
+	})
+}
+
 // setAside gives what the page set aside.
 func setAside(s *webdriver.Session) []string {
 	var list []string
