@@ -17,7 +17,9 @@ import (
 const askOnClick = `
 	const ask = arguments[0];
 	globalThis.answer = null;
-	window.addEventListener("shed-answer", (event) => { globalThis.answer = event.detail; });
+	window.addEventListener("shed-answer", (event) => {
+		if (!["audible", "mute"].includes(event.detail.verb)) globalThis.answer = event.detail; // told unasked, at the first touch
+	});
 	document.querySelector("h1").onclick = () => window.dispatchEvent(new CustomEvent("shed-ask", { detail: ask }));`
 
 type answer struct{ Verb, Path, Text string }
