@@ -39,7 +39,7 @@ func measure(ctx context.Context) error {
 		return err
 	}
 	defer page.Close()
-	return errors.Join(packages(ctx, pack.Program), size(ctx), native(), speed(ctx, page.URL, empty.URL))
+	return errors.Join(packages(ctx, pack.Program), size(ctx), native(), heap(), speed(ctx, page.URL, empty.URL))
 }
 
 // size prints what a first visit loads from a host, by part.

@@ -75,8 +75,8 @@ func press(driver *webdriver.Driver, page, empty string) error {
 	if s.Text("main") == before {
 		return errors.New("press: nothing changed in the page, so nothing was measured")
 	}
-	fmt.Printf("press/median %s ms -\npainted/median %s ms -\npainted/empty %s ms -\n",
-		plain(median(all.Layout)), plain(median(all.Painted)), plain(median(none.Painted)))
+	fmt.Printf("press/median %s ms -\npress/empty %s ms -\npainted/median %s ms -\npainted/empty %s ms -\n",
+		plain(median(all.Layout)), plain(median(none.Layout)), plain(median(all.Painted)), plain(median(none.Painted)))
 	return errors.Join(
 		figure("press", quantile(all.Layout, 0.95), "ms", pressLimit),
 		figure("painted", quantile(all.Painted, 0.95)-median(none.Painted), "ms above empty", paintedLimit),

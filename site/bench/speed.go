@@ -36,7 +36,7 @@ func speed(ctx context.Context, page, empty string) (err error) {
 			panic(p)
 		}
 	}()
-	return errors.Join(start(driver, page, empty), press(driver, page, empty), large(driver, page))
+	return errors.Join(start(driver, page, empty), press(driver, page, empty), large(driver, page), functions(driver, page))
 }
 
 // start prints how long the page takes to be usable, as the median ratio to the empty page.
