@@ -107,6 +107,6 @@ func countFunctions(s *webdriver.Session) int {
 	s.CDP(&functions, "Runtime.queryObjects", map[string]any{"prototypeObjectId": prototype.Result.ObjectID})
 	var count struct{ Result struct{ Value int } }
 	s.CDP(&count, "Runtime.callFunctionOn", map[string]any{
-		"objectId": functions.Objects.ObjectID, "functionDeclaration": "function () { return this.filter((f) => `${f}`.includes('_pendingEvent')).length }", "returnByValue": true})
+		"objectId": functions.Objects.ObjectID, "functionDeclaration": "function () { return this.filter((f) => typeof f === 'function' && `${f}`.includes('_pendingEvent')).length }", "returnByValue": true})
 	return count.Result.Value
 }
