@@ -50,7 +50,7 @@
 			return new Response(bytes).body;
 		}
 		const asked = fetch(new URL("reckoner.wasm.gz", script.src));
-		openStore();
+		lookUp();
 		const response = await asked;
 		if (!response.ok) {
 			throw new Error("the server answered " + response.status);
@@ -58,14 +58,16 @@
 		return response.body;
 	}
 
-	// openStore lets the browser read its store from disk while the program is on its way: the program asks for it first of
-	// all, and has to wait for it.
-	function openStore() {
+	// lookUp lets the browser read from disk, while the program is on its way, what the program asks for first of all and
+	// would have to wait for: its store, how it writes numbers, its time zone.
+	function lookUp() {
 		try {
 			void localStorage.length;
 		} catch (error) {
 			// There is none; the program finds that out by itself, and tells.
 		}
+		void (1.5).toLocaleString();
+		void new Date().getHours();
 	}
 
 	// unpacked undoes gzip if it is still on: a host may have taken it off on the way. The first byte tells: gzip begins
