@@ -80,13 +80,13 @@ func TestWrongUnitsAreCaught(t *testing.T) {
 }
 
 // other finds the scale of the same dimension with the symbol.
-func other(t *testing.T, s *unit.Scale, symbol string) *unit.Scale {
+func other(t *testing.T, s unit.Scale, symbol string) unit.Scale {
 	t.Helper()
 	for _, scale := range unit.Scales {
-		if scale.Symbol == symbol && scale.Measure == s.Measure {
+		if scale.Symbol() == symbol && scale.Measure() == s.Measure() {
 			return scale
 		}
 	}
-	t.Fatalf("%s is no unit of the kind of %s", symbol, s.Symbol)
-	return nil
+	t.Fatalf("%s is no unit of the kind of %s", symbol, s.Symbol())
+	return unit.NoScale
 }

@@ -64,7 +64,7 @@ const (
 // demand is how a condition is read: its value, its limit and their scale, and
 // whether the value must stay below the limit.
 type demand struct {
-	scale  *unit.Scale
+	scale  unit.Scale
 	value  func(Conditions) float64
 	limit  func(Limits) float64
 	isRoof bool
@@ -80,7 +80,7 @@ var demands = [...]demand{
 }
 
 // Scale is the scale in which a finding of the condition is read.
-func (k Condition) Scale() *unit.Scale { return demands[k].scale }
+func (k Condition) Scale() unit.Scale { return demands[k].scale }
 
 // every is all conditions; lasting are those that must hold through the cure.
 var (

@@ -91,7 +91,7 @@ const gasConstant = 8.314462618
 
 // RoundUp rounds a dew point for showing: up to the next tenth of a degree of
 // the scale, since a dew point that reads too low passes a wet surface.
-func RoundUp(t unit.Temperature, s *unit.Scale) unit.Temperature {
+func RoundUp(t unit.Temperature, s unit.Scale) unit.Temperature {
 	const bits = 1e-7 // of a degree: forgives the last bits of a tenth
 	return unit.Temperature(s.SI(math.Ceil(s.From(float64(t))*10-bits) / 10))
 }

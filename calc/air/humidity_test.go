@@ -37,11 +37,11 @@ func TestCooledAirStaysSaturated(t *testing.T) {
 
 func TestADewPointIsNeverShownTooLow(t *testing.T) {
 	for c := -5.0; c < 30; c += 0.0317 {
-		for _, scale := range []*unit.Scale{unit.InCelsius, unit.InFahrenheit} {
+		for _, scale := range []unit.Scale{unit.InCelsius, unit.InFahrenheit} {
 			exact := celsius(c).Value
 			shown := air.RoundUp(exact, scale)
 			up := scale.From(float64(shown)) - scale.From(float64(exact))
-			assert.True(t, up > -1e-7 && up < 0.1, "%v %s up by %v", c, scale.Symbol, up)
+			assert.True(t, up > -1e-7 && up < 0.1, "%v %s up by %v", c, scale.Symbol(), up)
 		}
 	}
 	assert.Equal(t, "12.1\u00a0°C", unit.Write(float64(air.RoundUp(celsius(12.01).Value, unit.InCelsius)), unit.InCelsius, 3))

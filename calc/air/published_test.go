@@ -12,7 +12,7 @@ import (
 	"shedreckoner/calc/working/workingtest"
 )
 
-func given[Q unit.Quantity](v Q, scale *unit.Scale) working.Figure[Q] {
+func given[Q unit.Quantity](v Q, scale unit.Scale) working.Figure[Q] {
 	return working.Given(v, "given", scale, "typed", source.Typed)
 }
 
@@ -83,7 +83,7 @@ func TestPublishedDewPoints(t *testing.T) {
 	}, air.Rules...)
 }
 
-func emission(rule working.Rule1[unit.ByMass, unit.Emission], result *unit.Scale) workingtest.Case {
+func emission(rule working.Rule1[unit.ByMass, unit.Emission], result unit.Scale) workingtest.Case {
 	return workingtest.Case{Result: result, Got: func(r row) (float64, error) {
 		e, err := rule.Of(unit.ByMass(r.Quantity("h", unit.InPercent)))
 		return float64(e), err

@@ -61,15 +61,15 @@ type Finding struct {
 	Ground   Ground // of OnGround
 	Want     Want   // of OnGround
 
-	Got, Limit float64     // SI
-	Scale      *unit.Scale // of both; nil: the finding has no figure
-	IsUnknown  bool        // Got was never said
+	Got, Limit float64    // SI
+	Scale      unit.Scale // of both; nil: the finding has no figure
+	IsUnknown  bool       // Got was never said
 	Source     source.Ref
 	Mark       source.Mark
 }
 
 // finding has a figure against a limit.
-func finding(s Severity, m Mend, got, limit float64, scale *unit.Scale) Finding {
+func finding(s Severity, m Mend, got, limit float64, scale unit.Scale) Finding {
 	return Finding{Severity: s, Mend: m, Got: got, Limit: limit, Scale: scale}
 }
 

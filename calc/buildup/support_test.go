@@ -8,7 +8,7 @@ import (
 )
 
 // given makes a figure as plan would, in a scale's own unit.
-func given[Q unit.Quantity](n float64, s *unit.Scale) working.Figure[Q] {
+func given[Q unit.Quantity](n float64, s unit.Scale) working.Figure[Q] {
 	return working.Given(unit.Of[Q](n, s), "given", s, "test", source.Typed)
 }
 

@@ -35,7 +35,7 @@ func (g Grams) String() string { return written(g.n, unit.InGram) }
 // String writes it with its unit, so that it can't be misread.
 func (m Millilitres) String() string { return written(m.n, unit.InMillilitre) }
 
-func written(n decimal.Decimal, s *unit.Scale) string {
+func written(n decimal.Decimal, s unit.Scale) string {
 	return unit.WithUnit(unit.Group(unit.Plain(n.String())), s)
 }
 

@@ -13,7 +13,7 @@ import (
 )
 
 // column reads a column as a figure.
-func column[Q unit.Quantity](r workingtest.Row, name string, s *unit.Scale) working.Figure[Q] {
+func column[Q unit.Quantity](r workingtest.Row, name string, s unit.Scale) working.Figure[Q] {
 	return working.Given(Q(r.Quantity(name, s)), name, s, "published", source.Published)
 }
 
@@ -103,7 +103,7 @@ func twoTests(r workingtest.Row) []cure.CupTest {
 }
 
 // tested is a case of what own cup tests make of the default gel coat.
-func tested(result *unit.Scale, pick func(cure.Gel) float64, tests func(workingtest.Row) []cure.CupTest) workingtest.Case {
+func tested(result unit.Scale, pick func(cure.Gel) float64, tests func(workingtest.Row) []cure.CupTest) workingtest.Case {
 	return workingtest.Case{Result: result, Got: func(r workingtest.Row) (float64, error) {
 		g, err := gel().Tested(tests(r)...)
 		return pick(g), err

@@ -59,7 +59,7 @@ func (e *RatioError) Error() string {
 // splitter holds the rules of a ratio for masses or for volumes.
 type splitter[Q, R unit.Quantity] struct{ a, b working.Rule2[Q, R, Q] }
 
-func newSplitter[Q, R unit.Quantity](scale *unit.Scale) splitter[Q, R] {
+func newSplitter[Q, R unit.Quantity](scale unit.Scale) splitter[Q, R] {
 	part := func(symbol, meaning string) working.Arg { return working.In(symbol, meaning, scale, 0.1, 200000) }
 	args := []working.Arg{part("T", "both parts"), working.In("r", "parts of A to one of B", unit.InPure, 0.1, 100)}
 	rule := func(formula string, result working.Arg, f func(Q, R) Q) working.Rule2[Q, R, Q] {

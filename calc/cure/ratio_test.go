@@ -71,7 +71,7 @@ func TestRatiosComeBackRound(t *testing.T) {
 }
 
 func sum[Q unit.Quantity](a, b working.Figure[Q]) working.Figure[Q] {
-	return working.Sum(working.SumRule("both", nil), a, b)
+	return working.Sum(working.SumRule("both", unit.NoScale), a, b)
 }
 
 func TestPartsAreWeighedOnMarks(t *testing.T) {

@@ -13,7 +13,7 @@ import (
 )
 
 // given is a typed figure in a scale.
-func given[Q unit.Quantity](n float64, s *unit.Scale) working.Figure[Q] {
+func given[Q unit.Quantity](n float64, s unit.Scale) working.Figure[Q] {
 	return working.Given(unit.Of[Q](n, s), "test", s, "typed", source.Typed)
 }
 

@@ -54,7 +54,7 @@ func (e CellErrors) Unwrap() []error {
 // Read takes the texts of a grid to readings by the rules of unit.Read; a
 // number alone is in the bare scale, a length. All cells must be in one unit.
 // Errors: *SizeError, *RaggedError; CellErrors, every bad cell.
-func Read(rows [][]string, bare *unit.Scale) ([][]unit.Length, error) {
+func Read(rows [][]string, bare unit.Scale) ([][]unit.Length, error) {
 	if err := checkSize(rows); err != nil {
 		return nil, err
 	}
@@ -85,7 +85,7 @@ func Read(rows [][]string, bare *unit.Scale) ([][]unit.Length, error) {
 }
 
 // readCell gives a cell's reading and the size of the unit it is in.
-func readCell(text string, bare *unit.Scale) (unit.Length, float64, *CellError) {
+func readCell(text string, bare unit.Scale) (unit.Length, float64, *CellError) {
 	if !strings.ContainsFunc(text, func(r rune) bool { return unicode.IsDigit(r) || unicode.IsLetter(r) }) {
 		return 0, 0, &CellError{Cause: Blank}
 	}

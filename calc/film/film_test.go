@@ -16,7 +16,7 @@ import (
 
 func TestFormulasAndCodeAgree(t *testing.T) { workingtest.Check(t, film.Rules...) }
 
-func typed[Q unit.Quantity](v Q, scale *unit.Scale) working.Figure[Q] {
+func typed[Q unit.Quantity](v Q, scale unit.Scale) working.Figure[Q] {
 	return working.Given(v, "typed", scale, "", source.Typed)
 }
 

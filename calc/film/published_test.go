@@ -81,7 +81,7 @@ func flowCup(r workingtest.Row) (float64, error) {
 }
 
 // column reads a column as a figure.
-func column[Q unit.Quantity](r workingtest.Row, name string, s *unit.Scale) working.Figure[Q] {
+func column[Q unit.Quantity](r workingtest.Row, name string, s unit.Scale) working.Figure[Q] {
 	return working.Given(Q(r.Quantity(name, s)), name, s, "", source.Typed)
 }
 

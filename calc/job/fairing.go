@@ -182,7 +182,7 @@ func Row(cells []string) string {
 }
 
 // eachInUnit writes the unit behind every bare number of some rows.
-func eachInUnit(text string, scale *unit.Scale) string {
+func eachInUnit(text string, scale unit.Scale) string {
 	rows, err := fairing.Split(text)
 	if err != nil {
 		return text
@@ -191,7 +191,7 @@ func eachInUnit(text string, scale *unit.Scale) string {
 	for i, row := range rows {
 		for j, cell := range row {
 			if unit.IsBare(cell) {
-				row[j] = cell + " " + scale.Symbol
+				row[j] = cell + " " + scale.Symbol()
 			}
 		}
 		lines[i] = Row(row)

@@ -53,7 +53,7 @@ func (e *RangeError) Error() string {
 		unit.Write(e.Field.Min, scale, 6), unit.Write(e.Field.Max, scale, 6))
 }
 
-func (f *Field) scale() *unit.Scale {
+func (f *Field) scale() unit.Scale {
 	if f.Measure == nil {
 		return unit.InPure
 	}

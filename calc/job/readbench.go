@@ -75,7 +75,7 @@ func (r *reader) amount(b *Bench) {
 // is taken where nothing is.
 var toolSteps = map[string]struct {
 	key   string
-	scale *unit.Scale
+	scale unit.Scale
 }{
 	ByScale: {"scale-step", unit.InGram}, BySyringe: {"syringe-step", unit.InMillilitre}, ByDrops: {"drops", unit.InPure},
 }

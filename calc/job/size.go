@@ -12,11 +12,11 @@ import (
 // PackSize is what is in a pack, exactly as it is sold.
 type PackSize struct {
 	Amount decimal.Decimal
-	Scale  *unit.Scale // nil: in the card's own basis
+	Scale  unit.Scale // NoScale: in the card's own basis
 }
 
 // sizeScales is what a pack may be written in.
-var sizeScales = []*unit.Scale{
+var sizeScales = []unit.Scale{
 	unit.InKilogram, unit.InGram, unit.InPound, unit.InOunce,
 	unit.InLitre, unit.InMillilitre, unit.InUSGallon, unit.InUSQuart, unit.InUSPint, unit.InUSFluidOunce,
 	unit.InImperialGallon, unit.InImperialPint, unit.InImperialFluidOunce, unit.InMetre, unit.InFoot, unit.InYard,
@@ -27,7 +27,7 @@ var sizeScales = []*unit.Scale{
 func ReadSize(text string) (PackSize, error) {
 	text = strings.TrimSpace(text)
 	for _, s := range sizeScales {
-		for _, word := range append([]string{s.Symbol}, s.Also...) {
+		for _, word := range append([]string{s.Symbol()}, s.Also()...) {
 			at := len(text) - len(word)
 			if at <= 0 || !strings.EqualFold(text[at:], word) {
 				continue
@@ -49,5 +49,5 @@ func ReadSize(text string) (PackSize, error) {
 			err = &unit.ReadError{Text: text, Cause: unit.NotANumber}
 		}
 	}
-	return PackSize{amount, nil}, err
+	return PackSize{amount, unit.NoScale}, err
 }

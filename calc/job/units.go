@@ -10,12 +10,12 @@ import (
 // mark of both.
 type Units struct {
 	Comma  bool // a decimal comma: 1.500 is then refused, as 1,500 always is
-	chosen map[*unit.Measure]*unit.Scale
+	chosen map[*unit.Measure]unit.Scale
 }
 
 // Scale gives the measure's scale: the chosen one, or the metric default.
-func (u Units) Scale(m *unit.Measure) *unit.Scale {
-	if s := u.chosen[m]; s != nil {
+func (u Units) Scale(m *unit.Measure) unit.Scale {
+	if s := u.chosen[m]; s != unit.NoScale {
 		return s
 	}
 	return m.Scales[0]
@@ -27,9 +27,9 @@ func unitsPath(m *unit.Measure) string { return "units." + m.Key }
 // ReadUnits reads the choice of scales; what isn't a scale of its measure
 // counts as not chosen.
 func ReadUnits(d Document) Units {
-	u := Units{HasComma(d), map[*unit.Measure]*unit.Scale{}}
+	u := Units{HasComma(d), map[*unit.Measure]unit.Scale{}}
 	for _, m := range unit.Chosen {
-		if s := m.Scale(d.Get(unitsPath(m))); s != nil {
+		if s := m.Scale(d.Get(unitsPath(m))); s != unit.NoScale {
 			u.chosen[m] = s
 		}
 	}
@@ -38,7 +38,7 @@ func ReadUnits(d Document) Units {
 
 // SetUnit chooses the scale of a measure. It first writes the old unit into
 // every bare number of that measure, so that 450 mm never becomes 450 in.
-func SetUnit(d Document, m *unit.Measure, to *unit.Scale) Document {
+func SetUnit(d Document, m *unit.Measure, to unit.Scale) Document {
 	old := ReadUnits(d).Scale(m)
 	if old == to {
 		return d
@@ -53,13 +53,13 @@ func SetUnit(d Document, m *unit.Measure, to *unit.Scale) Document {
 		if f == nil || f.Measure != m || (f.Kind != Quantity && f.Kind != MassOrVolume) || !unit.IsBare(line.Text) {
 			continue
 		}
-		lines[i].Text += " " + old.Symbol
+		lines[i].Text += " " + old.Symbol()
 		if at, found := d.find(Real(line.Path)); found && d.lines[at].Text == line.Text { // what was confirmed stays so
 			lines[at].Text = lines[i].Text
 		}
 	}
 	d = Document{lines}
-	return d.Set(unitsPath(m), to.Symbol)
+	return d.Set(unitsPath(m), to.Symbol())
 }
 
 // Where the choice of the decimal mark is kept, and what stands there for a comma.

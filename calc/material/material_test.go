@@ -161,7 +161,7 @@ func TestEveryShippedPackReads(t *testing.T) {
 		for _, p := range c.Packs {
 			size, err := job.ReadSize(p.Size)
 			require.NoError(t, err, "%s %q", c.Key, p.Size)
-			assert.True(t, size.Amount.IsPositive() && size.Scale == nil, "%s %q", c.Key, p.Size)
+			assert.True(t, size.Amount.IsPositive() && size.Scale == unit.NoScale, "%s %q", c.Key, p.Size)
 			assert.Empty(t, p.Price, "no price ships")
 		}
 	}

@@ -15,7 +15,7 @@ var (
 	ConfidenceByVolume = confidence(unit.InLitre)
 )
 
-func confidence(scale *unit.Scale) *working.Rule {
+func confidence(scale unit.Scale) *working.Rule {
 	return working.Method("the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan",
 		source.House.At("seeded draws of log-normal factors"), source.Calculated,
 		working.Arg{Symbol: "N", Meaning: "need at the wanted confidence", Scale: scale})

@@ -33,7 +33,7 @@ func (e *DoorError) Error() string { return fmt.Sprintf("order: can't buy %g", e
 // 0.3001, for what floats add to a mark doesn't count.
 // Range: v from 0 to 10¹² steps. Errors: *DoorError.
 // Source: our own; amounts round up.
-func Door[Q unit.Quantity](v Q, scale *unit.Scale, step decimal.Decimal) (decimal.Decimal, error) {
+func Door[Q unit.Quantity](v Q, scale unit.Scale, step decimal.Decimal) (decimal.Decimal, error) {
 	steps := scale.From(float64(v)) / step.InexactFloat64()
 	if !(steps >= -doorSlack && steps <= maxDoorSteps) {
 		return decimal.Zero, &DoorError{scale.From(float64(v))}

@@ -27,7 +27,7 @@ type Otherwise struct {
 // Band is what a figure usually lies between.
 type Band struct {
 	Key       string
-	Scale     *unit.Scale
+	Scale     unit.Scale
 	Low, High float64 // SI
 	Slips     []*Slip
 }

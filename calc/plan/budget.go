@@ -60,7 +60,7 @@ var (
 		func(n unit.Factor, f unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * f })
 )
 
-func typedOr[Q unit.Quantity](typed working.Figure[Q], s material.Spec[Q], name string, scale *unit.Scale) working.Figure[Q] {
+func typedOr[Q unit.Quantity](typed working.Figure[Q], s material.Spec[Q], name string, scale unit.Scale) working.Figure[Q] {
 	if typed.Step != nil {
 		return typed
 	}

@@ -24,7 +24,7 @@ type FaultCause struct {
 // Sign is what the log shows of a cause.
 type Sign struct {
 	Got, Limit float64 // SI, in Scale
-	Scale      *unit.Scale
+	Scale      unit.Scale
 	IsRoof     bool    // the figure should stay under its limit; false: over it
 	IsFact     bool    // it is so, without a figure
 	IsPlanned  bool    // what was planned: nobody measured it
@@ -138,11 +138,11 @@ type evidence struct {
 }
 
 // floor and roof make a sign of two figures.
-func floor[Q unit.Quantity](got, limit Q, scale *unit.Scale, known bool) (Sign, bool) {
+func floor[Q unit.Quantity](got, limit Q, scale unit.Scale, known bool) (Sign, bool) {
 	return Sign{Got: float64(got), Limit: float64(limit), Scale: scale}, known
 }
 
-func roof[Q unit.Quantity](got, limit Q, scale *unit.Scale, known bool) (Sign, bool) {
+func roof[Q unit.Quantity](got, limit Q, scale unit.Scale, known bool) (Sign, bool) {
 	return Sign{Got: float64(got), Limit: float64(limit), Scale: scale, IsRoof: true}, known
 }
 

@@ -170,7 +170,7 @@ func shippedGel(card *job.Card) cure.Gel {
 	return g
 }
 
-func around[Q unit.Quantity](card *job.Card, s material.Spec[Q], name string, scale *unit.Scale) cure.Range[Q] {
+func around[Q unit.Quantity](card *job.Card, s material.Spec[Q], name string, scale unit.Scale) cure.Range[Q] {
 	at := func(v Q, name string) working.Figure[Q] { return working.Given(v, name, scale, card.Name, s.Mark) }
 	return cure.Range[Q]{Low: at(min(s.Low, s.Value), name+", least"), Mid: at(s.Value, name), High: at(max(s.High, s.Value), name+", most")}
 }

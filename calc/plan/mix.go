@@ -166,7 +166,7 @@ func (b *bencher) whole(density working.Figure[unit.Density]) working.Figure[uni
 	return b.typed.Amount
 }
 
-func orDefault[Q unit.Quantity](f working.Figure[Q], value Q, name string, scale *unit.Scale) working.Figure[Q] {
+func orDefault[Q unit.Quantity](f working.Figure[Q], value Q, name string, scale unit.Scale) working.Figure[Q] {
 	if f.Step != nil {
 		return f
 	}

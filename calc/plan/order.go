@@ -26,7 +26,7 @@ type Order struct {
 // Line is one material: what the plan needs, what is there, what to buy.
 type Line struct {
 	Card   *job.Card
-	Scale  *unit.Scale // of the decimals below: kg, L, m or pieces
+	Scale  unit.Scale // of the decimals below: kg, L, m or pieces
 	Mass   working.Figure[unit.Mass]
 	Volume working.Figure[unit.Volume]
 	Length working.Figure[unit.Length]
@@ -138,7 +138,7 @@ func (l *Line) settle(need float64) {
 }
 
 // basisScale is what a material's need is counted in.
-var basisScale = map[material.Basis]*unit.Scale{
+var basisScale = map[material.Basis]unit.Scale{
 	material.ByMass: unit.InKilogram, material.ByVolume: unit.InLitre, material.BySet: unit.InLitre,
 	material.ByLength: unit.InMetre, material.ByPiece: unit.InPure,
 }
@@ -178,16 +178,16 @@ func (l *Line) Why() *working.Step {
 // leads there.
 func inBasis(c *job.Card, size job.PackSize) decimal.Decimal {
 	to := basisScale[c.SoldBy]
-	if size.Scale == nil || size.Scale == to {
+	if size.Scale == unit.NoScale || size.Scale == to {
 		return size.Amount
 	}
 	si := size.Amount.Mul(decimal.NewFromFloat(size.Scale.SI(1)))
 	density := decimal.NewFromFloat(float64(c.Density.Value))
 	switch {
-	case size.Scale.Measure == to.Measure:
-	case size.Scale.Measure == unit.VolumeDim && to.Measure == unit.MassDim:
+	case size.Scale.Measure() == to.Measure():
+	case size.Scale.Measure() == unit.VolumeDim && to.Measure() == unit.MassDim:
 		si = si.Mul(density)
-	case size.Scale.Measure == unit.MassDim && to.Measure == unit.VolumeDim && density.IsPositive():
+	case size.Scale.Measure() == unit.MassDim && to.Measure() == unit.VolumeDim && density.IsPositive():
 		si = si.Div(density)
 	default:
 		return decimal.Zero
@@ -235,7 +235,7 @@ func priced(packs []job.Pack) []job.Pack {
 
 // Buying gives the working of what is bought: how the packs were chosen.
 func (l *Line) Buying() *working.Step {
-	rule := map[*unit.Scale]*working.Rule{unit.InKilogram: order.PacksByMass, unit.InLitre: order.PacksByVolume, unit.InMetre: order.PacksByLength, unit.InPure: order.PacksByCount}[l.Scale]
+	rule := map[unit.Scale]*working.Rule{unit.InKilogram: order.PacksByMass, unit.InLitre: order.PacksByVolume, unit.InMetre: order.PacksByLength, unit.InPure: order.PacksByCount}[l.Scale]
 	return working.By(rule, unit.Factor(l.Scale.SI(l.Bought.Bought.InexactFloat64())), l.Why(), l.stockStep()).Step
 }
 

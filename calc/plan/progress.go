@@ -67,14 +67,14 @@ var (
 	noneLeft    = working.Given(unit.Mass(0), "left over", unit.InGram, "nothing known of the method", source.Assumption)
 )
 
-func restLearnt[Q unit.Quantity](scale *unit.Scale) working.Rule3[Q, unit.Share, unit.Factor, Q] {
+func restLearnt[Q unit.Quantity](scale unit.Scale) working.Rule3[Q, unit.Share, unit.Factor, Q] {
 	return working.Of3("N = n × r × f", source.House.At("what is left to do"), source.Calculated,
 		working.In("N", "need for the rest", scale, 0, 1e10),
 		[]working.Arg{working.In("n", "need for all of it, as planned", scale, 0, 1e9), restShare, factorLearnt},
 		func(n Q, r unit.Share, f unit.Factor) Q { return n * Q(r) * Q(f) })
 }
 
-func restOf[Q unit.Quantity](scale *unit.Scale) working.Rule2[Q, unit.Share, Q] {
+func restOf[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, unit.Share, Q] {
 	return working.Of2("N = n × r", source.House.At("what is left to do"), source.Calculated,
 		working.In("N", "need for the rest", scale, 0, 1e9),
 		[]working.Arg{working.In("n", "need for all of it", scale, 0, 1e9), restShare},

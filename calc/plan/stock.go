@@ -17,7 +17,7 @@ var (
 	stockLeftVolume = stockLeft[unit.Volume](unit.InLitre)
 )
 
-func stockLeft[Q unit.Quantity](scale *unit.Scale) working.Rule2[Q, Q, Q] {
+func stockLeft[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, Q, Q] {
 	return working.Of2("S = max(0, s − g)", source.House.At("stock falls as cups are logged"), source.Calculated,
 		working.In("S", "in stock now", scale, 0, 1e6),
 		[]working.Arg{working.In("s", "in stock when it was counted", scale, 0, 1e6), working.In("g", "in cups logged since", scale, 0, 1e6)},

@@ -52,11 +52,11 @@ func as[R, Q unit.Quantity](f working.Figure[Q]) working.Figure[R] {
 }
 
 // onCard gives a figure of a card, with the card's name and the figure's mark.
-func onCard[Q unit.Quantity](c *job.Card, s material.Spec[Q], name string, scale *unit.Scale) working.Figure[Q] {
+func onCard[Q unit.Quantity](c *job.Card, s material.Spec[Q], name string, scale unit.Scale) working.Figure[Q] {
 	return working.Given(s.Value, name, scale, c.Name, s.Mark)
 }
 
 // ofMethod gives a figure of a method.
-func ofMethod[Q unit.Quantity](m *material.Method, s material.Spec[Q], name string, scale *unit.Scale) working.Figure[Q] {
+func ofMethod[Q unit.Quantity](m *material.Method, s material.Spec[Q], name string, scale unit.Scale) working.Figure[Q] {
 	return working.Given(s.Value, name, scale, m.Name, s.Mark)
 }

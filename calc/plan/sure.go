@@ -134,7 +134,7 @@ func (l *Line) assure(outcome order.Outcome) error {
 	}
 	sure.Have = sure.Enough
 	if sure.Reserve.Step != nil {
-		sum := map[*unit.Scale]*working.Rule{unit.InKilogram: sumOfMass, unit.InLitre: sumOfVolume}[l.Scale]
+		sum := map[unit.Scale]*working.Rule{unit.InKilogram: sumOfMass, unit.InLitre: sumOfVolume}[l.Scale]
 		sure.Have = working.Sum(sum, sure.Enough, sure.Reserve)
 	}
 	l.Sure = sure

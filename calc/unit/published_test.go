@@ -8,7 +8,7 @@ import (
 )
 
 func TestPublishedConversions(t *testing.T) {
-	typed := func(result *unit.Scale) workingtest.Case {
+	typed := func(result unit.Scale) workingtest.Case {
 		return workingtest.Case{Result: result, Got: func(r workingtest.Row) (float64, error) {
 			return r.Quantity("typed", result), nil
 		}}

@@ -97,4 +97,4 @@ func (Share) Dimension() Dimension                 { return Pure }
 func (Factor) Dimension() Dimension                { return Pure }
 
 // Of gives the quantity of n of the scale: Of[WetFilm](400, InMicrometre).
-func Of[Q Quantity](n float64, s *Scale) Q { return Q(s.SI(n)) }
+func Of[Q Quantity](n float64, s Scale) Q { return Q(s.SI(n)) }

@@ -38,7 +38,7 @@ func (e *ReadError) Error() string {
 // "95 F". A number without a unit is in the bare scale; a unit must be of the
 // bare scale's dimension. No range is checked here.
 // Errors: *ReadError.
-func Read(text string, bare *Scale) (float64, error) {
+func Read(text string, bare Scale) (float64, error) {
 	rest := tidy(text)
 	if rest == "" {
 		return 0, &ReadError{Text: text, Cause: Empty}
@@ -68,22 +68,22 @@ func IsBare(text string) bool {
 
 type part struct {
 	number number
-	scale  *Scale // nil for a bare number
+	scale  Scale // NoScale for a bare number
 }
 
 // join adds the parts of a compound such as 2 ft 6 in, largest unit first.
-func join(text string, parts []part, bare *Scale) (float64, error) {
+func join(text string, parts []part, bare Scale) (float64, error) {
 	if len(parts) == 1 {
 		scale := parts[0].scale
-		if scale == nil {
+		if scale == NoScale {
 			scale = bare
 		}
 		return scale.SI(parts[0].number.float()), nil
 	}
 	sum, sign := 0.0, 1.0
 	for i, p := range parts {
-		descends := i == 0 || p.scale != nil && parts[i-1].scale != nil && p.scale.factor < parts[i-1].scale.factor
-		if p.scale == nil || p.scale.offset != 0 || !descends || i > 0 && strings.HasPrefix(p.number.digits, "-") {
+		descends := i == 0 || p.scale != NoScale && parts[i-1].scale != NoScale && p.scale.row().factor < parts[i-1].scale.row().factor
+		if p.scale == NoScale || p.scale.row().offset != 0 || !descends || i > 0 && strings.HasPrefix(p.number.digits, "-") {
 			return 0, &ReadError{Text: text, Cause: MixedCompound}
 		}
 		if i == 0 && strings.HasPrefix(p.number.digits, "-") {
@@ -99,54 +99,54 @@ func join(text string, parts []part, bare *Scale) (float64, error) {
 // ambiguous units name several sizes: they are asked about, never guessed.
 var ambiguous = []struct {
 	words []string
-	means []*Scale
+	means []Scale
 }{
-	{[]string{"gal", "gallon", "gallons"}, []*Scale{InUSGallon, InImperialGallon}},
-	{[]string{"pt", "pint", "pints"}, []*Scale{InUSPint, InImperialPint}},
-	{[]string{"fl oz", "floz", "fluid ounce", "fluid ounces"}, []*Scale{InUSFluidOunce, InImperialFluidOunce}},
-	{[]string{"qt", "quart", "quarts"}, []*Scale{InUSQuart}},
+	{[]string{"gal", "gallon", "gallons"}, []Scale{InUSGallon, InImperialGallon}},
+	{[]string{"pt", "pint", "pints"}, []Scale{InUSPint, InImperialPint}},
+	{[]string{"fl oz", "floz", "fluid ounce", "fluid ounces"}, []Scale{InUSFluidOunce, InImperialFluidOunce}},
+	{[]string{"qt", "quart", "quarts"}, []Scale{InUSQuart}},
 }
 
 // scanUnit reads the unit that text starts with: the longest spelling of a
-// scale of the bare scale's dimension, nil where a number or nothing follows.
-func scanUnit(text string, bare *Scale) (*Scale, string, error) {
+// scale of the bare scale's dimension, NoScale where a number or nothing follows.
+func scanUnit(text string, bare Scale) (Scale, string, error) {
 	if text == "" || isDigit(text[0]) {
-		return nil, text, nil
+		return NoScale, text, nil
 	}
-	if scale, rest := longest(text, func(s *Scale) bool { return s.Measure == bare.Measure }); scale != nil {
+	if scale, rest := longest(text, func(s Scale) bool { return s.Measure() == bare.Measure() }); scale != NoScale {
 		return scale, rest, nil
 	}
 	for _, a := range ambiguous {
 		for _, word := range a.words {
-			if _, ok := cutWord(text, word); ok && a.means[0].Measure == bare.Measure {
-				return nil, text, &ReadError{Text: text, Cause: WhichUnit, Readings: symbols(a.means)}
+			if _, ok := cutWord(text, word); ok && a.means[0].Measure() == bare.Measure() {
+				return NoScale, text, &ReadError{Text: text, Cause: WhichUnit, Readings: symbols(a.means)}
 			}
 		}
 	}
-	var fits []*Scale
+	var fits []Scale
 	for _, s := range Scales {
-		if s.Measure == bare.Measure {
+		if s.Measure() == bare.Measure() {
 			fits = append(fits, s)
 		}
 	}
 	cause := UnknownUnit
-	if other, _ := longest(text, func(*Scale) bool { return true }); other != nil {
+	if other, _ := longest(text, func(Scale) bool { return true }); other != NoScale {
 		cause = OtherUnit
 	}
-	return nil, text, &ReadError{Text: text, Cause: cause, Readings: symbols(fits)}
+	return NoScale, text, &ReadError{Text: text, Cause: cause, Readings: symbols(fits)}
 }
 
-func longest(text string, fits func(*Scale) bool) (*Scale, string) {
-	var best *Scale
+func longest(text string, fits func(Scale) bool) (Scale, string) {
+	var best Scale
 	rest := text
 	for _, s := range Scales {
 		if !fits(s) {
 			continue
 		}
-		if after, ok := cutWord(text, s.Symbol); ok && len(after) < len(rest) {
+		if after, ok := cutWord(text, s.Symbol()); ok && len(after) < len(rest) {
 			best, rest = s, after
 		}
-		for _, word := range s.Also {
+		for _, word := range s.Also() {
 			if after, ok := cutWord(text, word); ok && len(after) < len(rest) {
 				best, rest = s, after
 			}
@@ -170,11 +170,11 @@ func cutWord(text, word string) (rest string, found bool) {
 
 func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
 
-func symbols(scales []*Scale) []string {
+func symbols(scales []Scale) []string {
 	var list []string
 	for _, s := range scales {
-		if s.Symbol != "" {
-			list = append(list, s.Symbol)
+		if s.Symbol() != "" {
+			list = append(list, s.Symbol())
 		}
 	}
 	sort.SliceStable(list, func(i, j int) bool { return len(list[i]) < len(list[j]) })

@@ -13,7 +13,7 @@ import (
 func TestReadTakesWhatPeopleWrite(t *testing.T) {
 	for _, c := range []struct {
 		text string
-		bare *unit.Scale
+		bare unit.Scale
 		want float64
 	}{
 		{"450", unit.InMillimetre, 0.45},
@@ -59,7 +59,7 @@ func TestReadTakesWhatPeopleWrite(t *testing.T) {
 func TestReadRefusesWithTheReason(t *testing.T) {
 	for _, c := range []struct {
 		text     string
-		bare     *unit.Scale
+		bare     unit.Scale
 		cause    unit.Cause
 		readings []string
 	}{
@@ -116,7 +116,7 @@ func TestTypedReadsBack(t *testing.T) {
 		for _, n := range []float64{0.1, 1, 2.54, 450, 12345.678} {
 			back, err := unit.Read(unit.Typed(s.SI(n), s), s)
 			require.NoError(t, err)
-			assert.InEpsilon(t, s.SI(n), back, 1e-11, s.Symbol)
+			assert.InEpsilon(t, s.SI(n), back, 1e-11, s.Symbol())
 		}
 	}
 }

@@ -11,7 +11,7 @@ import (
 // step in a unit; a number without one is in the bare scale. A decimal comma
 // stays one. ok is false for what isn't a single decimal number (2 ft 6 in,
 // 3/4 in), and where by has no step for the unit.
-func Step(text string, bare *Scale, by func(*Scale) (decimal.Decimal, bool)) (stepped string, ok bool) {
+func Step(text string, bare Scale, by func(Scale) (decimal.Decimal, bool)) (stepped string, ok bool) {
 	whole := tidy(text)
 	n, rest, err := scanNumber(whole)
 	if err != nil || n.denominator != "" {
@@ -21,7 +21,7 @@ func Step(text string, bare *Scale, by func(*Scale) (decimal.Decimal, bool)) (st
 	if err != nil || after != "" {
 		return text, false
 	}
-	if scale == nil {
+	if scale == NoScale {
 		scale = bare
 	}
 	step, known := by(scale)

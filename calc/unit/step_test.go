@@ -11,14 +11,14 @@ import (
 )
 
 func TestAStepKeepsWhatWasTyped(t *testing.T) {
-	by := func(text string) func(*unit.Scale) (decimal.Decimal, bool) {
-		return func(s *unit.Scale) (decimal.Decimal, bool) {
+	by := func(text string) func(unit.Scale) (decimal.Decimal, bool) {
+		return func(s unit.Scale) (decimal.Decimal, bool) {
 			return decimal.RequireFromString(text), s != unit.InFoot
 		}
 	}
 	for _, c := range []struct {
 		text, by string
-		bare     *unit.Scale
+		bare     unit.Scale
 		want     string
 	}{
 		{"24", "1", unit.InCelsius, "25"},

@@ -12,7 +12,7 @@ import (
 // part is always shown in full.
 // What is not a finite number is written as a dash.
 // Source: ISMP list of error-prone dose designations (from memory).
-func Write(si float64, s *Scale, digits int) string {
+func Write(si float64, s Scale, digits int) string {
 	return WithUnit(Number(s.From(si), digits), s)
 }
 
@@ -62,19 +62,19 @@ func Group(text string) string {
 }
 
 // WithUnit puts the unit behind a written number, with a no-break space.
-func WithUnit(number string, s *Scale) string {
-	switch s.Symbol {
+func WithUnit(number string, s Scale) string {
+	switch s.Symbol() {
 	case "":
 		return number
 	case "°":
 		return number + "°"
 	}
-	return number + "\u00a0" + s.Symbol
+	return number + "\u00a0" + s.Symbol()
 }
 
 // Typed writes a quantity as a person would type it in the scale, so that it
 // reads back as the same value to 12 digits.
-func Typed(si float64, s *Scale) string {
+func Typed(si float64, s Scale) string {
 	return Plain(strconv.FormatFloat(round12(s.From(si)), 'f', -1, 64))
 }
 

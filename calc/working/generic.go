@@ -60,7 +60,7 @@ func declare(formula string, from source.Ref, mark source.Mark, result Arg, args
 		panic("working: " + formula + ": wrong number of arguments")
 	}
 	for i, a := range append(args[:len(args):len(args)], result) {
-		if a.Scale.Measure != dims[i] {
+		if a.Scale.Measure() != dims[i] {
 			panic("working: " + formula + ": the scale of " + a.Symbol + " doesn't fit its type")
 		}
 	}

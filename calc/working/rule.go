@@ -21,13 +21,13 @@ type Arg struct {
 	_        incomparable
 	Symbol   string
 	Meaning  string
-	Scale    *unit.Scale
+	Scale    unit.Scale
 	Min, Max float64
 }
 
 // In declares an argument: In("DFT", "dry film", unit.InMicrometre, 1, 5000).
 // The range is closed and in the scale's own unit.
-func In(symbol, meaning string, scale *unit.Scale, min, max float64) Arg {
+func In(symbol, meaning string, scale unit.Scale, min, max float64) Arg {
 	return Arg{Symbol: symbol, Meaning: meaning, Scale: scale, Min: min, Max: max}
 }
 

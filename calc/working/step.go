@@ -27,13 +27,13 @@ type Step struct {
 
 	// For a given value: what it is, and where it comes from.
 	Name   string // "dry film"
-	Scale  *unit.Scale
+	Scale  unit.Scale
 	Origin string // "typed", the name of a card
 	Mark   source.Mark
 }
 
 // Given makes a figure of a value that isn't computed.
-func Given[Q unit.Quantity](value Q, name string, scale *unit.Scale, origin string, mark source.Mark) Figure[Q] {
+func Given[Q unit.Quantity](value Q, name string, scale unit.Scale, origin string, mark source.Mark) Figure[Q] {
 	return Figure[Q]{Value: value, Step: &Step{Out: float64(value), Name: name, Scale: scale, Origin: origin, Mark: mark}}
 }
 
@@ -43,7 +43,7 @@ func By[Q unit.Quantity](method *Rule, value Q, from ...*Step) Figure[Q] {
 }
 
 // SumRule is the sum of figures of one kind.
-func SumRule(meaning string, scale *unit.Scale) *Rule {
+func SumRule(meaning string, scale unit.Scale) *Rule {
 	return Method("sum of the parts", source.Geometry.At(""), source.Exact, Arg{Symbol: "Σ", Meaning: meaning, Scale: scale})
 }
 

@@ -30,13 +30,13 @@ func demo(t *testing.T) page.State {
 // figure is a value in SI base units and the scale it is written in.
 type figure struct {
 	si   float64
-	bare *unit.Scale
+	bare unit.Scale
 }
 
 // figures is what the demo's working names.
 type figures map[string]figure
 
-func put[Q unit.Quantity](all figures, name string, f working.Figure[Q], scale *unit.Scale) {
+func put[Q unit.Quantity](all figures, name string, f working.Figure[Q], scale unit.Scale) {
 	if f.Step != nil {
 		all[name] = figure{float64(f.Value), scale}
 	}

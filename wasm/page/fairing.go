@@ -182,7 +182,7 @@ func findingWords(f *plan.Finding, layer string, units job.Units) string {
 func inUnit(f *plan.Finding, si float64, units job.Units) string {
 	scale := f.Scale
 	switch scale {
-	case nil:
+	case unit.NoScale:
 		return ""
 	case unit.InMicrometre, unit.InMillimetre:
 		scale = units.Scale(unit.Films)

@@ -48,7 +48,7 @@ func (s State) takenDown(doc job.Document, cup string) job.Document {
 func (s State) withUnit(path string) string {
 	text := s.Doc().Get(path)
 	if f := job.FieldAt(path); f != nil && f.Measure != nil && text != "" && unit.IsBare(text) {
-		return text + " " + s.Fresh.Job.Units.Scale(f.Measure).Symbol
+		return text + " " + s.Fresh.Job.Units.Scale(f.Measure).Symbol()
 	}
 	return text
 }

@@ -18,7 +18,7 @@ func PackWords(line plan.Line) string {
 	var words []string
 	for _, p := range line.Packs {
 		scale := p.Size.Scale
-		if scale == nil {
+		if scale == unit.NoScale {
 			scale = line.Scale
 		}
 		size := unit.WithUnit(unit.Group(p.Size.Amount.String()), scale)
@@ -94,12 +94,12 @@ func OrderText(p plan.Plan) string {
 }
 
 // Amount writes an amount of goods in the job's units.
-func Amount(amount decimal.Decimal, scale *unit.Scale, units job.Units) string {
+func Amount(amount decimal.Decimal, scale unit.Scale, units job.Units) string {
 	return AmountOf(amount.InexactFloat64(), scale, units)
 }
 
 // AmountOf is Amount for one that was worked out: in the goods' scale.
-func AmountOf(amount float64, scale *unit.Scale, units job.Units) string {
+func AmountOf(amount float64, scale unit.Scale, units job.Units) string {
 	for _, m := range []*unit.Measure{unit.Weights, unit.Volumes, unit.Runs} {
 		if m.Scales[0] == scale {
 			return unit.Write(scale.SI(amount), units.Scale(m), 3)

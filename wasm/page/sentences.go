@@ -122,7 +122,7 @@ func exampleFor(field *job.Field, units job.Units) string {
 	case unit.Temperatures:
 		n = "25"
 	}
-	return n + " " + units.Scale(field.Measure).Symbol
+	return n + " " + units.Scale(field.Measure).Symbol()
 }
 
 func rangeSentence(e *job.RangeError, units job.Units) string {

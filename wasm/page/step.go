@@ -10,7 +10,7 @@ import (
 )
 
 // steps is by how much − and + move a figure, in the unit it is typed in.
-var steps = map[*unit.Scale]decimal.Decimal{
+var steps = map[unit.Scale]decimal.Decimal{
 	unit.InCelsius: decimal.New(1, 0), unit.InFahrenheit: decimal.New(1, 0),
 	unit.InPercent: decimal.New(1, 0), unit.InPure: decimal.New(1, 0),
 	unit.InMinute: decimal.New(1, 0), unit.InHour: decimal.New(1, 0), unit.InDay: decimal.New(1, 0),
@@ -46,7 +46,7 @@ func HasSteps(path string, f *job.Field, units job.Units) bool {
 
 // stepOf gives the step of a field in a unit: a tenth where a whole one is a
 // large part of all that it takes, such as catalyst.
-func stepOf(f *job.Field, scale *unit.Scale) (decimal.Decimal, bool) {
+func stepOf(f *job.Field, scale unit.Scale) (decimal.Decimal, bool) {
 	by, known := steps[scale]
 	if scale == unit.InPercent && f.Max <= 0.1 {
 		by = decimal.New(1, -1)
@@ -63,7 +63,7 @@ func step(s State, m Message) (State, []Effect) {
 	if f == nil || !HasSteps(m.Path, f, units) {
 		return s, nil
 	}
-	by := func(scale *unit.Scale) (decimal.Decimal, bool) {
+	by := func(scale unit.Scale) (decimal.Decimal, bool) {
 		step, known := stepOf(f, scale)
 		if m.Text == "down" {
 			step = step.Neg()

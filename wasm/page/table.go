@@ -70,7 +70,7 @@ func OrderCSV(p plan.Plan) string {
 		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
 			cost = l.Bought.Cost.StringFixed(2)
 		}
-		symbol := l.Scale.Symbol
+		symbol := l.Scale.Symbol()
 		if symbol == "" {
 			symbol = "pieces"
 		}

@@ -165,7 +165,7 @@ func gridFigures(s page.State, path string, g *plan.Grid) html {
 			figure(s, path+".best", "Best height: raise the datum by", of(s, g.Best, unit.Fills), g.Best.Step),
 			figure(s, path+".bestfill", "There it takes filler", of(s, g.BestFill, unit.Volumes), g.BestFill.Step),
 			figure(s, path+".bestcut", "and cutting", of(s, g.BestCut, unit.Volumes), g.BestCut.Step),
-			action("set", path+".raise", unit.Typed(float64(g.Best.Value), s.Plan.Job.Units.Scale(unit.Fills))+" "+s.Plan.Job.Units.Scale(unit.Fills).Symbol, "Use this height", "quiet"))
+			action("set", path+".raise", unit.Typed(float64(g.Best.Value), s.Plan.Job.Units.Scale(unit.Fills))+" "+s.Plan.Job.Units.Scale(unit.Fills).Symbol(), "Use this height", "quiet"))
 	}
 	return join(parts...)
 }
@@ -195,7 +195,7 @@ func hollowMap(s page.State, g *plan.Grid) html {
 		}
 	}
 	return draw.Map(draw.HollowMap{
-		Title:  "Map of depths in " + scale.Symbol + ". " + cellWords(s, g),
+		Title:  "Map of depths in " + scale.Symbol() + ". " + cellWords(s, g),
 		Depths: depths,
 		Text:   func(d float64) string { return unit.Number(scale.From(d), 2) },
 		Coarse: func(n int) string {
@@ -220,8 +220,8 @@ func tradePlot(s page.State, g *plan.Grid) html {
 	best := litres.From(float64(g.BestFill.Value))
 	return draw.Curve(draw.CurvePlot{
 		Title: "Filler against cutting as the datum is raised: best at " + of(s, g.Best, unit.Fills) + ", with " + of(s, g.BestFill, unit.Volumes) + " of filler and " + of(s, g.BestCut, unit.Volumes) + " cut",
-		X:     draw.Axis{Label: "datum raised, " + height.Symbol, Ticks: draw.NiceTicks(fill[0].X, fill[len(fill)-1].X, 4, number)},
-		Y:     draw.Axis{Label: "volume, " + litres.Symbol, Ticks: draw.NiceTicks(0, max(most, best), 4, number)},
+		X:     draw.Axis{Label: "datum raised, " + height.Symbol(), Ticks: draw.NiceTicks(fill[0].X, fill[len(fill)-1].X, 4, number)},
+		Y:     draw.Axis{Label: "volume, " + litres.Symbol(), Ticks: draw.NiceTicks(0, max(most, best), 4, number)},
 		Line:  fill, Band: cut, LineName: "filler", BandName: "cut off",
 		Mark: &draw.Mark{Point: draw.Point{X: height.From(float64(g.Best.Value)), Y: best}, Text: "best"},
 	})

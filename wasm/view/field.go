@@ -110,7 +110,7 @@ func unitChip(units job.Units, f *job.Field) html {
 	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume {
 		return nothing
 	}
-	symbol := units.Scale(f.Measure).Symbol
+	symbol := units.Scale(f.Measure).Symbol()
 	if symbol == "" {
 		return nothing
 	}

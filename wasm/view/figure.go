@@ -102,7 +102,7 @@ func question(ask *plan.Ask, units job.Units) html {
 }
 
 // jump asks about a temperature far from the last cup's.
-func jump(ask *plan.Ask, scale *unit.Scale) html {
+func jump(ask *plan.Ask, scale unit.Scale) html {
 	return el("div", a("class", "ask"),
 		el("p", nil, txt("That is "+unit.Write(ask.Value, scale, 3)+"; at the last cup it was "+unit.Write(ask.Was, scale, 3)+". A slip, or real?")),
 		action("real", ask.Path, ask.Text, "It is real", "quiet"))

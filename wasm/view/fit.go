@@ -142,7 +142,7 @@ func dayCurve(s page.State) html {
 	return draw.Day(draw.DayPlot{
 		Title:   "Air and dew point over today; fit to work: " + hours(out.Windows),
 		Hours:   draw.Axis{Label: "hour", Ticks: []draw.Tick{{At: 0, Text: "0"}, {At: 6, Text: "6"}, {At: 12, Text: "12"}, {At: 18, Text: "18"}, {At: 24, Text: "24"}}},
-		Degrees: draw.Axis{Label: "air, " + scale.Symbol, Ticks: draw.NiceTicks(scale.From(float64(low)), scale.From(float64(high)), 5, tickText)},
+		Degrees: draw.Axis{Label: "air, " + scale.Symbol(), Ticks: draw.NiceTicks(scale.From(float64(low)), scale.From(float64(high)), 5, tickText)},
 		Air:     airLine, Dew: dewLine, Working: fit,
 		Now:         &draw.Moment{At: float64(s.Now.Day) / 3600, Text: "now " + page.ClockText(s.Now.Day)},
 		LatestStart: latest,
@@ -196,10 +196,10 @@ func gelSection(s page.State) html {
 	return join(el("h2", nil, txt("Gel time over temperature")), gelCurve(s, scale, line, band, most), fitWords(b))
 }
 
-func gelCurve(s page.State, scale *unit.Scale, line []draw.Point, band []draw.Span, most float64) html {
+func gelCurve(s page.State, scale unit.Scale, line []draw.Point, band []draw.Span, most float64) html {
 	plot := draw.CurvePlot{
 		Title: "Gel time over the temperature of the surface, with the table's catalyst",
-		X:     draw.Axis{Label: "surface, " + scale.Symbol, Ticks: draw.NiceTicks(line[0].X, line[len(line)-1].X, 5, tickText)},
+		X:     draw.Axis{Label: "surface, " + scale.Symbol(), Ticks: draw.NiceTicks(line[0].X, line[len(line)-1].X, 5, tickText)},
 		Y:     draw.Axis{Label: "min", Ticks: draw.NiceTicks(0, most, 5, tickText)},
 		Line:  line, Band: band, LineName: "middle", BandName: "early to late",
 		Shaded: []draw.Interval{{From: scale.From(float64(s.Bench().Card.SurfaceLeast.Value)), To: scale.From(float64(s.Bench().Card.SurfaceMost.Value))}}, ShadedName: "the card's range",

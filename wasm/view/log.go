@@ -178,7 +178,7 @@ func cupsThatWentOn(s page.State, path string) html {
 }
 
 // written is a figure as it was taken down; "" where none was.
-func written[Q unit.Quantity](f working.Figure[Q], scale *unit.Scale) string {
+func written[Q unit.Quantity](f working.Figure[Q], scale unit.Scale) string {
 	if f.Step == nil {
 		return ""
 	}

@@ -34,8 +34,8 @@ func unitChoices(s page.State) html {
 	for _, m := range unit.Chosen {
 		var buttons []html
 		for _, scale := range m.Scales {
-			buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "unit-"+m.Key+scale.Symbol, "data-do", "unit",
-				"data-path", m.Key, "data-text", scale.Symbol, "aria-pressed", yesNo(units.Scale(m) == scale)), txt(scale.Symbol)))
+			buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "unit-"+m.Key+scale.Symbol(), "data-do", "unit",
+				"data-path", m.Key, "data-text", scale.Symbol(), "aria-pressed", yesNo(units.Scale(m) == scale)), txt(scale.Symbol())))
 		}
 		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(capital(m.Name)))}, buttons...)...))
 	}

@@ -59,7 +59,7 @@ type surfaceLine struct {
 	path, name string
 	isKnown    bool
 	area       unit.Area
-	scale      *unit.Scale
+	scale      unit.Scale
 }
 
 func (l surfaceLine) sum() string {

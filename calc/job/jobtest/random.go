@@ -170,5 +170,5 @@ func (r *Random) quantity(f *job.Field) string {
 	if scale == f.Measure.Scales[0] && r.IntN(2) == 0 {
 		return text
 	}
-	return text + " " + scale.Symbol
+	return text + " " + scale.Symbol()
 }

@@ -17,7 +17,7 @@ import (
 
 // Case computes what a published row states.
 type Case struct {
-	Result *unit.Scale                // the scale in which the row's want and tolerance are read
+	Result unit.Scale                 // the scale in which the row's want and tolerance are read
 	Got    func(Row) (float64, error) // the result in SI base units
 }
 
@@ -29,7 +29,7 @@ type Row struct {
 }
 
 // Quantity reads a column as a quantity of the scale's dimension, in SI.
-func (r Row) Quantity(column string, bare *unit.Scale) float64 {
+func (r Row) Quantity(column string, bare unit.Scale) float64 {
 	r.t.Helper()
 	v, err := unit.Read(r.Text(column), bare)
 	if err != nil {
