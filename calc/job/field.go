@@ -29,7 +29,7 @@ const (
 type Field struct {
 	Key, Name string
 	Kind      Kind
-	Measure   *unit.Measure                      // of a Quantity
+	Measure   unit.Measure                       // of a Quantity
 	Min, Max  float64                            // SI, closed; outside: refused
 	Options   []Option                           // of a Choice; the first is the default
 	Optional  bool                               // may be left empty; otherwise the sum waits for it
@@ -54,10 +54,10 @@ func (e *RangeError) Error() string {
 }
 
 func (f *Field) scale() unit.Scale {
-	if f.Measure == nil {
+	if f.Measure == unit.NoMeasure {
 		return unit.InPure
 	}
-	return f.Measure.Scales[0]
+	return f.Measure.Scales()[0]
 }
 
 // OptionError says that a choice has no such answer.
@@ -146,7 +146,7 @@ func (f *Field) isNumber() bool {
 
 func (f *Field) readNumber(text string, units Units) (float64, error) {
 	scale := unit.InPure
-	if f.Measure != nil {
+	if f.Measure != unit.NoMeasure {
 		scale = units.Scale(f.Measure)
 	}
 	si, err := unit.Read(text, scale)

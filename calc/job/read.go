@@ -135,7 +135,7 @@ func figure[Q unit.Quantity](r *reader, path string, f *Field) (working.Figure[Q
 		return working.Figure[Q]{}, false
 	}
 	scale := unit.InPure
-	if f.Measure != nil {
+	if f.Measure != unit.NoMeasure {
 		scale = r.units.Scale(f.Measure)
 	}
 	return working.Given(Q(si), f.Name, scale, "", source.Typed), true

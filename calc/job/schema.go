@@ -164,7 +164,7 @@ func (l *List) list(key string) *List {
 	return nil
 }
 
-func quantity(key, name string, m *unit.Measure, min, max float64) *Field {
+func quantity(key, name string, m unit.Measure, min, max float64) *Field {
 	return &Field{Key: key, Name: name, Kind: Quantity, Measure: m, Min: min, Max: max}
 }
 

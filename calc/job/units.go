@@ -10,24 +10,24 @@ import (
 // mark of both.
 type Units struct {
 	Comma  bool // a decimal comma: 1.500 is then refused, as 1,500 always is
-	chosen map[*unit.Measure]unit.Scale
+	chosen map[unit.Measure]unit.Scale
 }
 
 // Scale gives the measure's scale: the chosen one, or the metric default.
-func (u Units) Scale(m *unit.Measure) unit.Scale {
+func (u Units) Scale(m unit.Measure) unit.Scale {
 	if s := u.chosen[m]; s != unit.NoScale {
 		return s
 	}
-	return m.Scales[0]
+	return m.Scales()[0]
 }
 
 // unitsPath is where the choice of a measure's scale is kept.
-func unitsPath(m *unit.Measure) string { return "units." + m.Key }
+func unitsPath(m unit.Measure) string { return "units." + m.Key() }
 
 // ReadUnits reads the choice of scales; what isn't a scale of its measure
 // counts as not chosen.
 func ReadUnits(d Document) Units {
-	u := Units{HasComma(d), map[*unit.Measure]unit.Scale{}}
+	u := Units{HasComma(d), map[unit.Measure]unit.Scale{}}
 	for _, m := range unit.Chosen {
 		if s := m.Scale(d.Get(unitsPath(m))); s != unit.NoScale {
 			u.chosen[m] = s
@@ -38,7 +38,7 @@ func ReadUnits(d Document) Units {
 
 // SetUnit chooses the scale of a measure. It first writes the old unit into
 // every bare number of that measure, so that 450 mm never becomes 450 in.
-func SetUnit(d Document, m *unit.Measure, to unit.Scale) Document {
+func SetUnit(d Document, m unit.Measure, to unit.Scale) Document {
 	old := ReadUnits(d).Scale(m)
 	if old == to {
 		return d
@@ -86,9 +86,9 @@ func SetComma(d Document, on bool) Document {
 // SetSystem chooses metric or US customary units for every measure.
 func SetSystem(d Document, us bool) Document {
 	for _, m := range unit.Chosen {
-		to := m.Scales[0]
+		to := m.Scales()[0]
 		if us {
-			to = m.US
+			to = m.US()
 		}
 		d = SetUnit(d, m, to)
 	}

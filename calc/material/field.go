@@ -9,7 +9,7 @@ import (
 // it is typed, the limits outside which it is refused, and where it lies.
 type Field struct {
 	Key, Name string
-	Measure   *unit.Measure
+	Measure   unit.Measure
 	Min, Max  float64 // SI; outside: refused
 	at        func(*Card) handle
 }
@@ -45,7 +45,7 @@ func (f *Field) Shown(c *Card) bool {
 	return v.Known || v.High > 0
 }
 
-func field[Q unit.Quantity](key, name string, m *unit.Measure, min, max Q, at func(*Card) *Spec[Q]) *Field {
+func field[Q unit.Quantity](key, name string, m unit.Measure, min, max Q, at func(*Card) *Spec[Q]) *Field {
 	return &Field{key, name, m, float64(min), float64(max), func(c *Card) handle { return at(c) }}
 }
 

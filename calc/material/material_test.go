@@ -43,7 +43,7 @@ func TestFieldsAreWritableAndUnique(t *testing.T) {
 		assert.False(t, seen[f.Key], f.Key)
 		seen[f.Key] = true
 		assert.Less(t, f.Min, f.Max, f.Key)
-		require.NotNil(t, f.Measure, f.Key)
+		require.NotZero(t, f.Measure, f.Key)
 		card := *material.Cards[0]
 		f.Put(&card, f.Max)
 		assert.Equal(t, material.Figure{Value: f.Max, Low: f.Of(&card).Low, High: f.Of(&card).High, Mark: source.Typed, Known: true}, f.Of(&card))

@@ -102,8 +102,8 @@ func (b *Band) otherwise(value float64) []Otherwise {
 
 // Slips gives what a refused figure of the measure would be if a slip had been
 // made, and the band that it would then lie in; nil: no slip is known.
-func Slips(m *unit.Measure, value float64) (*Band, []Otherwise) {
-	band := map[*unit.Measure]*Band{unit.Films: filmBand, unit.Fills: passBand, unit.Densities: densityBand}[m]
+func Slips(m unit.Measure, value float64) (*Band, []Otherwise) {
+	band := map[unit.Measure]*Band{unit.Films: filmBand, unit.Fills: passBand, unit.Densities: densityBand}[m]
 	if band == nil {
 		return nil, nil
 	}

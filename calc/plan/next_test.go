@@ -45,7 +45,7 @@ func changed(r *jobtest.Random, d job.Document) job.Document {
 		return d.Move(item, r.IntN(5)-2)
 	case 4:
 		m := unit.Chosen[r.IntN(len(unit.Chosen))]
-		return job.SetUnit(d, m, m.Scales[r.IntN(len(m.Scales))])
+		return job.SetUnit(d, m, m.Scales()[r.IntN(len(m.Scales()))])
 	case 5:
 		return job.SetComma(d, !job.HasComma(d))
 	case 6: // a question answered

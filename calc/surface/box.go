@@ -13,15 +13,17 @@ var box = &Shape{
 	Dims:    []Dim{length("length", "length", "l"), length("width", "width", "w"), length("height", "height", "h"), boxSide},
 	Faces:   boxFaces,
 	measure: measureBox,
-	sketch: Sketch{
-		Strokes: []Stroke{
-			outline(4, 6, 18, 6, 18, 15, 4, 15), path(4, 6, 9, 2, 23, 2, 18, 6), path(23, 2, 23, 11, 18, 15),
-			hidden(path(9, 2, 9, 11, 4, 15)), hidden(path(9, 11, 23, 11)),
-		},
-		Marks: []Mark{
-			beside("length", 4, 15, 18, 15), beside("width", 18, 15, 23, 11), beside("height", 4, 6, 4, 15),
-			label("top", 13.5, 4), label("front", 13.5, 8.5), label("right", 20.5, 7.8),
-		},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				outline(4, 6, 18, 6, 18, 15, 4, 15), path(4, 6, 9, 2, 23, 2, 18, 6), path(23, 2, 23, 11, 18, 15),
+				hidden(path(9, 2, 9, 11, 4, 15)), hidden(path(9, 11, 23, 11)),
+			},
+			Marks: []Mark{
+				beside("length", 4, 15, 18, 15), beside("width", 18, 15, 23, 11), beside("height", 4, 6, 4, 15),
+				label("top", 13.5, 4), label("front", 13.5, 8.5), label("right", 20.5, 7.8),
+			},
+		}
 	},
 }
 

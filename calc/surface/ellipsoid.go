@@ -24,11 +24,13 @@ var ellipsoid = &Shape{
 		}
 		return join(halfArea.Figure(whole))(rim.Edge, nil)
 	},
-	sketch: Sketch{
-		Strokes: []Stroke{
-			oval(13, 8, 10, 6), arc(13, 8, 10, 3, 0, 180), hidden(arc(13, 8, 10, 3, 180, 360)),
-		},
-		Marks: []Mark{beside("length", 3, 14, 23, 14), beside("height", 23, 14, 23, 2), across("width", 8, 10.6, 18, 5.4)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				oval(13, 8, 10, 6), arc(13, 8, 10, 3, 0, 180), hidden(arc(13, 8, 10, 3, 180, 360)),
+			},
+			Marks: []Mark{beside("length", 3, 14, 23, 14), beside("height", 23, 14, 23, 2), across("width", 8, 10.6, 18, 5.4)},
+		}
 	},
 }
 

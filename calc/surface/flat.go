@@ -12,9 +12,11 @@ var rectangle = &Shape{
 	Key: "rectangle", Name: "rectangle",
 	Dims:    []Dim{length("length", "length", "l"), length("width", "width", "w")},
 	measure: of2(rectangleArea, rectangleEdge, "length", "width"),
-	sketch: Sketch{
-		Strokes: []Stroke{outline(4, 2, 24, 2, 24, 13, 4, 13)},
-		Marks:   []Mark{beside("length", 4, 13, 24, 13), beside("width", 24, 13, 24, 2)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{outline(4, 2, 24, 2, 24, 13, 4, 13)},
+			Marks:   []Mark{beside("length", 4, 13, 24, 13), beside("width", 24, 13, 24, 2)},
+		}
 	},
 }
 
@@ -22,9 +24,11 @@ var triangle = &Shape{
 	Key: "triangle", Name: "triangle, base × height",
 	Dims:    []Dim{length("base", "base", "b"), length("height", "height", "h")},
 	measure: noting(EdgeAtLeast, of2(triangleArea, triangleEdge, "base", "height")),
-	sketch: Sketch{
-		Strokes: []Stroke{outline(4, 14, 24, 14, 16, 2)},
-		Marks:   []Mark{beside("base", 4, 14, 24, 14), across("height", 16, 14, 16, 2)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{outline(4, 14, 24, 14, 16, 2)},
+			Marks:   []Mark{beside("base", 4, 14, 24, 14), across("height", 16, 14, 16, 2)},
+		}
 	},
 }
 
@@ -33,10 +37,12 @@ var trapezium = &Shape{
 	Dims: []Dim{length("long-side", "long side", "a"), length("short-side", "side across from it", "b"),
 		length("height", "height between them", "h")},
 	measure: noting(EdgeAtLeast, of3(trapeziumArea, trapeziumEdge, "long-side", "short-side", "height")),
-	sketch: Sketch{
-		Strokes: []Stroke{outline(3, 14, 25, 14, 20, 4, 9, 4)},
-		Marks: []Mark{beside("long-side", 3, 14, 25, 14), beside("short-side", 20, 4, 9, 4),
-			across("height", 13, 14, 13, 4)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{outline(3, 14, 25, 14, 20, 4, 9, 4)},
+			Marks: []Mark{beside("long-side", 3, 14, 25, 14), beside("short-side", 20, 4, 9, 4),
+				across("height", 13, 14, 13, 4)},
+		}
 	},
 }
 
@@ -44,9 +50,11 @@ var circle = &Shape{
 	Key: "circle", Name: "circle",
 	Dims:    []Dim{length("diameter", "diameter", "d")},
 	measure: of1(circleArea, circleEdge, "diameter"),
-	sketch: Sketch{
-		Strokes: []Stroke{oval(14, 9, 7.5, 7.5)},
-		Marks:   []Mark{across("diameter", 6.5, 9, 21.5, 9)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{oval(14, 9, 7.5, 7.5)},
+			Marks:   []Mark{across("diameter", 6.5, 9, 21.5, 9)},
+		}
 	},
 }
 
@@ -61,9 +69,11 @@ var ellipse = &Shape{
 		}
 		return join(ellipseArea.Figure(l, w))(ellipseEdge.Figure(l, w, flat))
 	},
-	sketch: Sketch{
-		Strokes: []Stroke{oval(13, 8, 10, 6)},
-		Marks:   []Mark{beside("length", 3, 14, 23, 14), beside("width", 23, 14, 23, 2)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{oval(13, 8, 10, 6)},
+			Marks:   []Mark{beside("length", 3, 14, 23, 14), beside("width", 23, 14, 23, 2)},
+		}
 	},
 }
 
@@ -77,9 +87,11 @@ var ring = &Shape{
 		}
 		return join(ringArea.Figure(outer, inner))(ringEdge.Figure(outer, inner))
 	},
-	sketch: Sketch{
-		Strokes: []Stroke{oval(14, 8, 6.5, 6.5), oval(14, 8, 3.5, 3.5)},
-		Marks:   []Mark{beside("outer", 7.5, 14.5, 20.5, 14.5), across("inner", 10.5, 8, 17.5, 8)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{oval(14, 8, 6.5, 6.5), oval(14, 8, 3.5, 3.5)},
+			Marks:   []Mark{beside("outer", 7.5, 14.5, 20.5, 14.5), across("inner", 10.5, 8, 17.5, 8)},
+		}
 	},
 }
 

@@ -22,16 +22,18 @@ var girths = &Shape{
 		Min: 2, Max: maxRows,
 	},
 	measure: measureGirths,
-	sketch: Sketch{
-		Strokes: []Stroke{
-			path(2, 4.5, 18, 4.5), path(2, 4.5, 3, 7, 4.5, 8.8, 6, 9.8, 8, 10.4, 10, 10.6, 14, 10.5, 18, 10),
-			path(6, 4.5, 6, 9.8), path(10, 4.5, 10, 10.6), path(14, 4.5, 14, 10.5), path(18, 4.5, 18, 10),
-			arc(21, 4.5, 6, 7.5, 0, 90), path(21, 4.5, 27, 4.5), hidden(path(21, 3, 21, 14)),
-		},
-		Marks: []Mark{
-			beside("spacing", 6, 4.5, 2, 4.5), across("position", 2, 12, 10, 12), across("length", 2, 15, 18, 15),
-			along("girth", arc(21, 4.5, 5, 6.5, 0, 90), 22.6, 7),
-		},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				path(2, 4.5, 18, 4.5), path(2, 4.5, 3, 7, 4.5, 8.8, 6, 9.8, 8, 10.4, 10, 10.6, 14, 10.5, 18, 10),
+				path(6, 4.5, 6, 9.8), path(10, 4.5, 10, 10.6), path(14, 4.5, 14, 10.5), path(18, 4.5, 18, 10),
+				arc(21, 4.5, 6, 7.5, 0, 90), path(21, 4.5, 27, 4.5), hidden(path(21, 3, 21, 14)),
+			},
+			Marks: []Mark{
+				beside("spacing", 6, 4.5, 2, 4.5), across("position", 2, 12, 10, 12), across("length", 2, 15, 18, 15),
+				along("girth", arc(21, 4.5, 5, 6.5, 0, 90), 22.6, 7),
+			},
+		}
 	},
 }
 

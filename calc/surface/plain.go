@@ -10,11 +10,13 @@ var strip = &Shape{
 	Key: "strip", Name: "strip, length × girth",
 	Dims:    []Dim{length("length", "length", "l"), length("girth", "girth, along the skin", "g")},
 	measure: of2(stripArea, stripEdge, "length", "girth"),
-	sketch: Sketch{
-		Strokes: []Stroke{
-			arc(10, 4.5, 5, 8.5, 90, 180), arc(24, 4.5, 5, 8.5, 90, 180), path(5, 4.5, 19, 4.5), path(10, 13, 24, 13),
-		},
-		Marks: []Mark{beside("length", 19, 4.5, 5, 4.5), along("girth", arc(10, 4.5, 6.2, 9.7, 90, 180), 3.9, 12.8)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				arc(10, 4.5, 5, 8.5, 90, 180), arc(24, 4.5, 5, 8.5, 90, 180), path(5, 4.5, 19, 4.5), path(10, 13, 24, 13),
+			},
+			Marks: []Mark{beside("length", 19, 4.5, 5, 4.5), along("girth", arc(10, 4.5, 6.2, 9.7, 90, 180), 3.9, 12.8)},
+		}
 	},
 }
 
@@ -26,13 +28,15 @@ var pieces = &Shape{
 		many, l, w := in.Counts["pieces"], in.length("length"), in.length("width")
 		return join(piecesArea.Figure(many, in.Counts["faces-each"], l, w))(piecesEdge.Figure(many, l, w))
 	},
-	sketch: Sketch{
-		Strokes: []Stroke{
-			outline(3, 4, 13, 4, 13, 12, 3, 12),
-			outline(17, 4, 20, 4, 20, 6.4, 17, 6.4), outline(21.5, 4, 24.5, 4, 24.5, 6.4, 21.5, 6.4),
-			outline(17, 8, 20, 8, 20, 10.4, 17, 10.4), outline(21.5, 8, 24.5, 8, 24.5, 10.4, 21.5, 10.4),
-		},
-		Marks: []Mark{beside("length", 3, 12, 13, 12), beside("width", 13, 12, 13, 4), label("faces-each", 8, 8), label("pieces", 20.75, 12.5)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				outline(3, 4, 13, 4, 13, 12, 3, 12),
+				outline(17, 4, 20, 4, 20, 6.4, 17, 6.4), outline(21.5, 4, 24.5, 4, 24.5, 6.4, 21.5, 6.4),
+				outline(17, 8, 20, 8, 20, 10.4, 17, 10.4), outline(21.5, 8, 24.5, 8, 24.5, 10.4, 21.5, 10.4),
+			},
+			Marks: []Mark{beside("length", 3, 12, 13, 12), beside("width", 13, 12, 13, 4), label("faces-each", 8, 8), label("pieces", 20.75, 12.5)},
+		}
 	},
 }
 
@@ -49,9 +53,11 @@ var direct = &Shape{
 		}
 		return m, nil
 	},
-	sketch: Sketch{
-		Strokes: []Stroke{outline(4, 9, 8, 4, 15, 4, 21, 2.5, 24, 7, 22, 13, 13, 14, 7, 15)},
-		Marks:   []Mark{label(AreaKey, 14, 9), along(EdgeKey, path(3.5, 7.9, 7.4, 3, 15, 3, 21.3, 1.4, 25.1, 6.9, 22.9, 13.9, 13.2, 15.1), 25.7, 11.2)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{outline(4, 9, 8, 4, 15, 4, 21, 2.5, 24, 7, 22, 13, 13, 14, 7, 15)},
+			Marks:   []Mark{label(AreaKey, 14, 9), along(EdgeKey, path(3.5, 7.9, 7.4, 3, 15, 3, 21.3, 1.4, 25.1, 6.9, 22.9, 13.9, 13.2, 15.1), 25.7, 11.2)},
+		}
 	},
 }
 

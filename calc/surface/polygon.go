@@ -16,12 +16,14 @@ var polygon = &Shape{
 		Min:     3, Max: maxRows,
 	},
 	measure: measurePolygon,
-	sketch: Sketch{
-		Strokes: []Stroke{
-			outline(8, 12, 11, 4, 19, 3, 23, 9, 17, 13),
-			hidden(path(4, 1.5, 4, 15, 26, 15)), hidden(path(23, 15, 23, 9)),
-		},
-		Marks: []Mark{beside("x", 4, 15, 23, 15), beside("y", 23, 15, 23, 9)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				outline(8, 12, 11, 4, 19, 3, 23, 9, 17, 13),
+				hidden(path(4, 1.5, 4, 15, 26, 15)), hidden(path(23, 15, 23, 9)),
+			},
+			Marks: []Mark{beside("x", 4, 15, 23, 15), beside("y", 23, 15, 23, 9)},
+		}
 	},
 }
 

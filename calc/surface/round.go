@@ -15,12 +15,14 @@ var tube = &Shape{
 		d := in.length("diameter")
 		return join(tubeArea.Figure(d, in.length("length")))(tubeEdge.Figure(d))
 	},
-	sketch: Sketch{
-		Strokes: []Stroke{
-			oval(5, 8, 2, 5), path(5, 3, 21, 3), path(5, 13, 21, 13),
-			arc(21, 8, 2, 5, -90, 90), hidden(arc(21, 8, 2, 5, 90, 270)),
-		},
-		Marks: []Mark{beside("length", 5, 13, 21, 13), beside("diameter", 23, 13, 23, 3)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				oval(5, 8, 2, 5), path(5, 3, 21, 3), path(5, 13, 21, 13),
+				arc(21, 8, 2, 5, -90, 90), hidden(arc(21, 8, 2, 5, 90, 270)),
+			},
+			Marks: []Mark{beside("length", 5, 13, 21, 13), beside("diameter", 23, 13, 23, 3)},
+		}
 	},
 }
 
@@ -36,13 +38,15 @@ var frustum = &Shape{
 		}
 		return join(frustumArea.Figure(large, small, s))(frustumEdge.Figure(large, small))
 	},
-	sketch: Sketch{
-		Strokes: []Stroke{
-			oval(13, 4.6, 4, 1), path(5, 13, 9, 4.6), path(21, 13, 17, 4.6),
-			arc(13, 13, 8, 1.6, 0, 180), hidden(arc(13, 13, 8, 1.6, 180, 360)),
-			hidden(path(17, 4.6, 23, 4.6)), hidden(path(21, 13, 23, 13)),
-		},
-		Marks: []Mark{beside("large", 5, 14.6, 21, 14.6), beside("small", 17, 3.6, 9, 3.6), beside("height", 22, 13, 22, 4.6)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				oval(13, 4.6, 4, 1), path(5, 13, 9, 4.6), path(21, 13, 17, 4.6),
+				arc(13, 13, 8, 1.6, 0, 180), hidden(arc(13, 13, 8, 1.6, 180, 360)),
+				hidden(path(17, 4.6, 23, 4.6)), hidden(path(21, 13, 23, 13)),
+			},
+			Marks: []Mark{beside("large", 5, 14.6, 21, 14.6), beside("small", 17, 3.6, 9, 3.6), beside("height", 22, 13, 22, 4.6)},
+		}
 	},
 }
 
@@ -53,11 +57,13 @@ var sphericalCap = &Shape{
 		d := in.length("diameter")
 		return join(capArea.Figure(d, in.length("height")))(circleEdge.Figure(d))
 	},
-	sketch: Sketch{
-		Strokes: []Stroke{
-			arc(14, 12, 9, 9, 180, 360), arc(14, 12, 9, 2, 0, 180), hidden(arc(14, 12, 9, 2, 180, 360)),
-		},
-		Marks: []Mark{beside("diameter", 5, 14, 23, 14), across("height", 14, 12, 14, 3)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				arc(14, 12, 9, 9, 180, 360), arc(14, 12, 9, 2, 0, 180), hidden(arc(14, 12, 9, 2, 180, 360)),
+			},
+			Marks: []Mark{beside("diameter", 5, 14, 23, 14), across("height", 14, 12, 14, 3)},
+		}
 	},
 }
 

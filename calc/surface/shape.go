@@ -33,7 +33,7 @@ type Shape struct {
 	Faces []Option // faces to choose from; nil: the shape is one face
 
 	measure func(Input) (Measured, error)
-	sketch  Sketch
+	sketch  func() Sketch // made when it is shown
 }
 
 // Find gives the shape of that key, or nil.

@@ -12,9 +12,11 @@ var threeSides = &Shape{
 	Key: "three-sides", Name: "triangle, three sides",
 	Dims:    []Dim{length("a", "first side", "a"), length("b", "second side", "b"), length("c", "third side", "c")},
 	measure: measureThreeSides,
-	sketch: Sketch{
-		Strokes: []Stroke{outline(4, 14, 24, 14, 16, 2)},
-		Marks:   []Mark{beside("a", 4, 14, 24, 14), beside("b", 24, 14, 16, 2), beside("c", 16, 2, 4, 14)},
+	sketch: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{outline(4, 14, 24, 14, 16, 2)},
+			Marks:   []Mark{beside("a", 4, 14, 24, 14), beside("b", 24, 14, 16, 2), beside("c", 16, 2, 4, 14)},
+		}
 	},
 }
 

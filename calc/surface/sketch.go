@@ -55,11 +55,11 @@ type Mark struct {
 
 // Sketch gives the shape's sketch, with every letter in its place.
 func (s *Shape) Sketch() Sketch {
-	marks := slices.Clone(s.sketch.Marks)
-	for i, m := range marks {
-		marks[i].Text = s.letter(m.Key)
+	sketch := s.sketch()
+	for i, m := range sketch.Marks {
+		sketch.Marks[i].Text = s.letter(m.Key)
 	}
-	return Sketch{slices.Clone(s.sketch.Strokes), marks}
+	return sketch
 }
 
 // letter gives what stands on the sketch for a dim, a column or a face.

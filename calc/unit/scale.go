@@ -125,7 +125,7 @@ const (
 	InPartsPerMillion
 )
 
-type row struct {
+type scaleRow struct {
 	symbol  string
 	also    []string // other spellings
 	measure Dimension
@@ -133,7 +133,7 @@ type row struct {
 	offset  float64
 }
 
-var rows = [...]row{
+var scales = [...]scaleRow{
 	InMetre:      {"m", []string{"metre", "metres", "meter", "meters"}, LengthDim, float64(Metre), 0},
 	InCentimetre: {"cm", nil, LengthDim, float64(Centimetre), 0},
 	InMillimetre: {"mm", nil, LengthDim, float64(Millimetre), 0},
@@ -210,11 +210,11 @@ var rows = [...]row{
 }
 
 // row panics on NoScale.
-func (s Scale) row() *row {
-	if s == 0 {
+func (s Scale) row() *scaleRow {
+	if s == NoScale {
 		panic("unit: no scale")
 	}
-	return &rows[s]
+	return &scales[s]
 }
 
 // Symbol is the unit as it is written: "mm". That of a bare number is empty.

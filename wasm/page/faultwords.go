@@ -96,8 +96,8 @@ func NextText(f *plan.FaultFound, units job.Units) string {
 
 // signFigure writes a figure in the job's unit of its kind.
 func signFigure(si float64, scale unit.Scale, units job.Units) string {
-	for _, m := range []*unit.Measure{unit.Films, unit.Temperatures} {
-		if m.Scales[0] == scale {
+	for _, m := range []unit.Measure{unit.Films, unit.Temperatures} {
+		if m.Scales()[0] == scale {
 			scale = units.Scale(m)
 		}
 	}

@@ -47,7 +47,7 @@ func (s State) takenDown(doc job.Document, cup string) job.Document {
 // that is shown may change, what was taken down must not.
 func (s State) withUnit(path string) string {
 	text := s.Doc().Get(path)
-	if f := job.FieldAt(path); f != nil && f.Measure != nil && text != "" && unit.IsBare(text) {
+	if f := job.FieldAt(path); f != nil && f.Measure != unit.NoMeasure && text != "" && unit.IsBare(text) {
 		return text + " " + s.Fresh.Job.Units.Scale(f.Measure).Symbol()
 	}
 	return text

@@ -100,8 +100,8 @@ func Amount(amount decimal.Decimal, scale unit.Scale, units job.Units) string {
 
 // AmountOf is Amount for one that was worked out: in the goods' scale.
 func AmountOf(amount float64, scale unit.Scale, units job.Units) string {
-	for _, m := range []*unit.Measure{unit.Weights, unit.Volumes, unit.Runs} {
-		if m.Scales[0] == scale {
+	for _, m := range []unit.Measure{unit.Weights, unit.Volumes, unit.Runs} {
+		if m.Scales()[0] == scale {
 			return unit.Write(scale.SI(amount), units.Scale(m), 3)
 		}
 	}

@@ -107,7 +107,7 @@ func exampleFor(field *job.Field, units job.Units) string {
 		return "3"
 	case field.Measure == unit.Sizes:
 		return "450 mm or 2 ft 6 in"
-	case field.Measure == nil:
+	case field.Measure == unit.NoMeasure:
 		return "12.5"
 	}
 	n := "1.5"
@@ -138,7 +138,7 @@ func rangeSentence(e *job.RangeError, units job.Units) string {
 }
 
 // slipWords names the slips that would explain a refused figure.
-func slipWords(m *unit.Measure, value float64) string {
+func slipWords(m unit.Measure, value float64) string {
 	words := ""
 	band, slips := plan.Slips(m, value)
 	for _, s := range slips {
@@ -149,7 +149,7 @@ func slipWords(m *unit.Measure, value float64) string {
 
 func shown(si float64, f *job.Field, units job.Units) string {
 	scale := unit.InPure
-	if f != nil && f.Measure != nil {
+	if f != nil && f.Measure != unit.NoMeasure {
 		scale = units.Scale(f.Measure)
 	}
 	return unit.Write(si, scale, 3)

@@ -23,7 +23,7 @@ var steps = map[unit.Scale]decimal.Decimal{
 
 // stepped is the measures of what is read off or set, and mended by a little.
 // What is taped, or copied from a sheet, is typed.
-var stepped = map[*unit.Measure]bool{
+var stepped = map[unit.Measure]bool{
 	unit.Temperatures: true, unit.Percents: true, unit.Films: true, unit.Fills: true, unit.CupWeights: true,
 	unit.Minutes: true, unit.Hours: true, unit.Days: true, unit.Numbers: true,
 }
@@ -71,7 +71,7 @@ func step(s State, m Message) (State, []Effect) {
 		return step, known
 	}
 	bare := unit.InPure
-	if f.Measure != nil {
+	if f.Measure != unit.NoMeasure {
 		bare = units.Scale(f.Measure)
 	}
 	was := s.Doc().Get(m.Path)

@@ -215,7 +215,7 @@ func look(s State, m Message) (State, []Effect) {
 
 func setUnit(s State, m Message) (State, []Effect) {
 	for _, measure := range unit.Chosen {
-		if scale := measure.Scale(m.Text); measure.Key == m.Path && scale != unit.NoScale {
+		if scale := measure.Scale(m.Text); measure.Key() == m.Path && scale != unit.NoScale {
 			return s.edit(job.SetUnit(s.Doc(), measure, scale), "")
 		}
 	}

@@ -25,7 +25,7 @@ func figure(s page.State, id, label, value string, step *working.Step) html {
 }
 
 // of writes a figure's value in the job's unit for the measure.
-func of[Q unit.Quantity](s page.State, f working.Figure[Q], m *unit.Measure) string {
+func of[Q unit.Quantity](s page.State, f working.Figure[Q], m unit.Measure) string {
 	if f.Step == nil {
 		return "–"
 	}

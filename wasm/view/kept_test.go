@@ -52,7 +52,7 @@ func something(r *jobtest.Random, s page.State) page.State {
 		return do(s, "open", item, "")
 	case 5:
 		m := unit.Chosen[r.IntN(len(unit.Chosen))]
-		return do(s, "unit", m.Key, m.Scales[r.IntN(len(m.Scales))].Symbol())
+		return do(s, "unit", m.Key(), m.Scales()[r.IntN(len(m.Scales()))].Symbol())
 	case 6:
 		return do(s, "decimal", "", []string{"comma", "point"}[r.IntN(2)])
 	case 7:

@@ -33,11 +33,11 @@ func unitChoices(s page.State) html {
 	var rows []html
 	for _, m := range unit.Chosen {
 		var buttons []html
-		for _, scale := range m.Scales {
-			buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "unit-"+m.Key+scale.Symbol(), "data-do", "unit",
-				"data-path", m.Key, "data-text", scale.Symbol(), "aria-pressed", yesNo(units.Scale(m) == scale)), txt(scale.Symbol())))
+		for _, scale := range m.Scales() {
+			buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "unit-"+m.Key()+scale.Symbol(), "data-do", "unit",
+				"data-path", m.Key(), "data-text", scale.Symbol(), "aria-pressed", yesNo(units.Scale(m) == scale)), txt(scale.Symbol())))
 		}
-		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(capital(m.Name)))}, buttons...)...))
+		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(capital(m.Name())))}, buttons...)...))
 	}
 	return join(append(rows, decimalMark(units.Comma))...)
 }

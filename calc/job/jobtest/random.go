@@ -42,7 +42,7 @@ func (r *Random) Document() job.Document {
 		d = job.SetSystem(d, true)
 	case 1:
 		m := unit.Chosen[r.IntN(len(unit.Chosen))]
-		d = job.SetUnit(d, m, m.Scales[r.IntN(len(m.Scales))])
+		d = job.SetUnit(d, m, m.Scales()[r.IntN(len(m.Scales()))])
 	}
 	return d
 }
@@ -162,12 +162,12 @@ func (r *Random) quantity(f *job.Field) string {
 	if low > 0 && high/low > 50 {
 		si = low * math.Exp(r.Float64()*math.Log(high/low))
 	}
-	if f.Measure == nil {
+	if f.Measure == unit.NoMeasure {
 		return unit.Typed(si, unit.InPure)
 	}
-	scale := f.Measure.Scales[r.IntN(len(f.Measure.Scales))]
+	scale := f.Measure.Scales()[r.IntN(len(f.Measure.Scales()))]
 	text := strconv.FormatFloat(scale.From(si), 'f', 4, 64)
-	if scale == f.Measure.Scales[0] && r.IntN(2) == 0 {
+	if scale == f.Measure.Scales()[0] && r.IntN(2) == 0 {
 		return text
 	}
 	return text + " " + scale.Symbol()
