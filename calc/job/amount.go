@@ -28,7 +28,7 @@ func readVolume(text string, units Units) (float64, error) {
 		return 0, err
 	}
 	if !(si > 0 && si <= float64(maxVolume)) {
-		return 0, &RangeError{&Field{Key: "amount", Name: "amount", Measure: unit.SmallVolumes, Min: float64(unit.Millilitre), Max: float64(maxVolume)}, si}
+		return 0, &RangeError{&Field{Key: "amount", Name: "amount", Kind: Quantity, Measure: unit.SmallVolumes, Min: float64(unit.Millilitre), Max: float64(maxVolume)}, si}
 	}
 	return si, nil
 }

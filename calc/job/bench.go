@@ -15,10 +15,6 @@ const (
 // The coldest and the warmest that a temperature is read, as at the bench.
 const coldest, warmest = 253.15, 333.15
 
-func temperature(key, name string) *Field {
-	return quantity(key, name, unit.Temperatures, coldest, warmest)
-}
-
 // The answers of the bench's choices.
 const (
 	ForAmount = "amount"
@@ -35,26 +31,26 @@ var bench = &List{Key: "bench", Max: 1, Fields: []*Field{
 	{Key: "for", Name: "how much", Kind: Choice, Options: []Option{{ForAmount, "so much"}, {ForStep, "for a coat on its surfaces"}}},
 	{Key: "amount", Name: "all in the cup but the catalyst", Kind: MassOrVolume, Measure: unit.CupWeights, Min: 0.001, Max: 20},
 	{Key: "step", Name: "coat", Kind: Words},
-	temperature("product-temp", "temperature of the product"),
-	temperature("surface-temp", "temperature of the surface"),
+	{Key: "product-temp", Name: "temperature of the product", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
+	{Key: "surface-temp", Name: "temperature of the surface", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
 	{Key: "method", Name: "method", Kind: Choice, Options: methodOptions()},
-	optional(quantity("film", "wet film of one coat", unit.Films, 10e-6, 20e-3)),
-	optional(quantity("thinner", "thinner", unit.Percents, 0, 0.5)),
+	{Key: "film", Name: "wet film of one coat", Kind: Quantity, Measure: unit.Films, Min: 10e-6, Max: 20e-3, Optional: true},
+	{Key: "thinner", Name: "thinner", Kind: Quantity, Measure: unit.Percents, Max: 0.5, Optional: true},
 	thinnerBy,
-	optional(quantity("pigment", "pigment paste, by mass of product", unit.Percents, 0, 0.2)),
+	{Key: "pigment", Name: "pigment paste, by mass of product", Kind: Quantity, Measure: unit.Percents, Max: 0.2, Optional: true},
 	{Key: "tool", Name: "catalyst is measured with", Kind: Choice, Options: []Option{{ByScale, "a scale"}, {BySyringe, "a syringe"}, {ByDrops, "drops that I counted"}}},
 	{Key: "scale-step", Name: "step of the scale", Kind: Quantity, Measure: unit.CupWeights, Min: 1e-6, Max: 0.02},
 	{Key: "syringe-step", Name: "step of the syringe", Kind: Quantity, Measure: unit.SmallVolumes, Min: 1e-8, Max: 1e-5},
 	{Key: "drops", Name: "drops in 1 mL, counted", Kind: Quantity, Measure: unit.Numbers, Min: 8, Max: 60},
 	{Key: "catalyst", Name: "catalyst", Kind: Words},
 	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
-	optional(quantity("stretch", "minutes to lay off one stretch", unit.Minutes, 0, 30*60)),
-	optional(quantity("mixing", "minutes to mix", unit.Minutes, 0, 30*60)),
+	{Key: "stretch", Name: "minutes to lay off one stretch", Kind: Quantity, Measure: unit.Minutes, Max: 30 * 60, Optional: true},
+	{Key: "mixing", Name: "minutes to mix", Kind: Quantity, Measure: unit.Minutes, Max: 30 * 60, Optional: true},
 	{Key: "read-on", Name: "day of the readings", Kind: Words, Optional: true},
-	optional(temperature("product-was", "product before")),
-	optional(temperature("surface-was", "surface before")),
+	{Key: "product-was", Name: "product before", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest, Optional: true},
+	{Key: "surface-was", Name: "surface before", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest, Optional: true},
 	{Key: "agency", Name: "limit for styrene in the air", Kind: Words, Optional: true},
-	optional(quantity("locker", "air in the closed space", unit.Volumes, 0.05, 500)),
+	{Key: "locker", Name: "air in the closed space", Kind: Quantity, Measure: unit.Volumes, Min: 0.05, Max: 500, Optional: true},
 	{Key: "flow-thinner-1", Name: "thinner at the first reading", Kind: Quantity, Measure: unit.Percents, Min: 0, Max: 0.5, Optional: true},
 	{Key: "flow-seconds-1", Name: "first flow time, seconds", Kind: Quantity, Measure: unit.Numbers, Min: 5, Max: 600, Optional: true},
 	{Key: "flow-thinner-2", Name: "thinner at the second reading", Kind: Quantity, Measure: unit.Percents, Min: 0, Max: 0.5, Optional: true},
@@ -65,11 +61,11 @@ var bench = &List{Key: "bench", Max: 1, Fields: []*Field{
 
 // day is today's weather in the shed.
 var day = &List{Key: "day", Max: 1, Fields: []*Field{
-	temperature("low", "lowest air of the day"),
-	temperature("high", "highest air of the day"),
+	{Key: "low", Name: "lowest air of the day", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
+	{Key: "high", Name: "highest air of the day", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
 	{Key: "sunrise", Name: "sunrise", Kind: Clock, Min: 0, Max: 12 * 3600},
-	temperature("read-temp", "air when the humidity was read"),
-	quantity("read-humidity", "humidity of the air", unit.Percents, 0.01, 1),
+	{Key: "read-temp", Name: "air when the humidity was read", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
+	{Key: "read-humidity", Name: "humidity of the air", Kind: Quantity, Measure: unit.Percents, Min: 0.01, Max: 1},
 	{Key: "read-at", Name: "read at", Kind: Clock, Min: 0, Max: 86400},
 	{Key: "sun", Name: "the part stands", Kind: Choice, Options: []Option{{"shade", "in the shade"}, {"sun", "in the sun"}}},
 	{Key: "colour", Name: "its colour", Kind: Choice, Options: []Option{{"white", "white"}, {"mid", "middling"}, {"dark", "dark"}}},
@@ -83,9 +79,9 @@ var tests = &List{Key: "test", Max: 100, Fields: []*Field{
 	{Key: "card", Name: "material", Kind: Words},
 	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
 	{Key: "mass", Name: "mass of the cup", Kind: Quantity, Measure: unit.CupWeights, Min: 0.02, Max: 2},
-	temperature("temp", "temperature of the product"),
-	quantity("share", "catalyst, by mass", unit.Percents, 0.002, 0.05),
-	quantity("minutes", "minutes to the gel", unit.Minutes, 30, 24*3600),
+	{Key: "temp", Name: "temperature of the product", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
+	{Key: "share", Name: "catalyst, by mass", Kind: Quantity, Measure: unit.Percents, Min: 0.002, Max: 0.05},
+	{Key: "minutes", Name: "minutes to the gel", Kind: Quantity, Measure: unit.Minutes, Min: 30, Max: 24 * 3600},
 }}
 
 func methodOptions() []Option {

@@ -56,25 +56,21 @@ type Spot struct {
 const maxDepth = 0.5 * float64(unit.Metre)
 
 // fillFields are the fields of a fill step.
-func fillFields() []*Field {
-	return []*Field{
-		{Key: "putty", Name: "mixed by hand as", Kind: Words, Optional: true},
-		{Key: "fill-by", Name: "how much to fill", Kind: Choice, Options: []Option{
-			{FillMean, "a mean thickness over the area"}, {FillGrid, "a grid of readings"}, {FillSpot, "hollows, troughs, fillets"}}},
-		quantity("row-gap", "from row to row", unit.Sizes, 1e-3, 20),
-		quantity("column-gap", "from reading to reading in a row", unit.Sizes, 1e-3, 20),
-		{Key: "columns", Name: "readings in a row", Kind: Whole, Min: fairing.MinSide, Max: fairing.MaxSide},
-		{Key: "paste", Name: "rows from elsewhere", Kind: Pasted, Measure: unit.Fills, Max: fairing.MaxPaste, Optional: true},
-		alikeField(),
-		optional(quantity("raise", "datum raised by", unit.Fills, -maxDepth, maxDepth)),
-		optional(quantity("cut-most", "deepest cut allowed", unit.Fills, 0, maxDepth)),
-		optional(quantity("cut-cost", "a litre cut costs as much as litres filled", unit.Numbers, 0, 1000)),
-	}
+var fillFields = []*Field{
+	{Key: "putty", Name: "mixed by hand as", Kind: Words, Optional: true},
+	{Key: "fill-by", Name: "how much to fill", Kind: Choice, Options: []Option{
+		{FillMean, "a mean thickness over the area"}, {FillGrid, "a grid of readings"}, {FillSpot, "hollows, troughs, fillets"}}},
+	{Key: "row-gap", Name: "from row to row", Kind: Quantity, Measure: unit.Sizes, Min: 1e-3, Max: 20},
+	{Key: "column-gap", Name: "from reading to reading in a row", Kind: Quantity, Measure: unit.Sizes, Min: 1e-3, Max: 20},
+	{Key: "columns", Name: "readings in a row", Kind: Whole, Min: fairing.MinSide, Max: fairing.MaxSide},
+	{Key: "paste", Name: "rows from elsewhere", Kind: Pasted, Measure: unit.Fills, Max: fairing.MaxPaste, Optional: true},
+	alike,
+	{Key: "raise", Name: "datum raised by", Kind: Quantity, Measure: unit.Fills, Min: -maxDepth, Max: maxDepth, Optional: true},
+	{Key: "cut-most", Name: "deepest cut allowed", Kind: Quantity, Measure: unit.Fills, Max: maxDepth, Optional: true},
+	{Key: "cut-cost", Name: "a litre cut costs as much as litres filled", Kind: Quantity, Measure: unit.Numbers, Max: 1000, Optional: true},
 }
 
-func alikeField() *Field {
-	return &Field{Key: "alike", Name: "how many alike", Kind: Whole, Min: 1, Max: 500, Optional: true}
-}
+var alike = &Field{Key: "alike", Name: "how many alike", Kind: Whole, Min: 1, Max: 500, Optional: true}
 
 // gridRows are the rows of readings, each one line of text: cells parted by
 // semicolons, as they were typed.
@@ -85,12 +81,12 @@ var gridRows = &List{Key: "grid", Max: fairing.MaxSide, Fields: []*Field{
 var spots = &List{Key: "spot", Max: 100, Fields: []*Field{
 	{Key: "is", Name: "what it is", Kind: Choice, Options: []Option{
 		{BattenHollow, "a hollow under a batten"}, {Trough, "a long trough"}, {Fillet, "a fillet in a corner"}}},
-	quantity("length", "length", unit.Sizes, 1e-3, 50),
-	quantity("width", "width", unit.Sizes, 1e-3, 20),
-	quantity("depth", "greatest depth", unit.Fills, 1e-5, maxDepth),
-	quantity("radius", "radius", unit.Sizes, 1e-3, 0.2),
-	quantity("angle", "inside angle", unit.Angles, math.Pi/9, math.Pi*8/9),
-	alikeField(),
+	{Key: "length", Name: "length", Kind: Quantity, Measure: unit.Sizes, Min: 1e-3, Max: 50},
+	{Key: "width", Name: "width", Kind: Quantity, Measure: unit.Sizes, Min: 1e-3, Max: 20},
+	{Key: "depth", Name: "greatest depth", Kind: Quantity, Measure: unit.Fills, Min: 1e-5, Max: maxDepth},
+	{Key: "radius", Name: "radius", Kind: Quantity, Measure: unit.Sizes, Min: 1e-3, Max: 0.2},
+	{Key: "angle", Name: "inside angle", Kind: Quantity, Measure: unit.Angles, Min: math.Pi / 9, Max: math.Pi * 8 / 9},
+	alike,
 }}
 
 // SpotFields gives the measures that a kind of spot has.

@@ -6,20 +6,16 @@ import (
 	"shedreckoner/calc/sanding"
 )
 
-// gradeField is the field of a grade of abrasive: "P220", or "US 400".
-func gradeField(key, name string) *Field {
-	return &Field{Key: key, Name: name, Kind: Checked, Example: "P220", Check: func(text string) (float64, error) {
-		g, err := sanding.ReadGrade(text)
-		return float64(g), err
-	}}
+// checkGrade reads the grade of an abrasive: "P220", or "US 400".
+func checkGrade(text string) (float64, error) {
+	g, err := sanding.ReadGrade(text)
+	return float64(g), err
 }
 
-// gradesField is the field of a run of grades: "P220 P320 P400".
-func gradesField(key, name string) *Field {
-	return &Field{Key: key, Name: name, Kind: Checked, Example: "P220 P320 P400", Check: func(text string) (float64, error) {
-		_, err := readGrades(text)
-		return 0, err
-	}}
+// checkGrades reads a run of grades: "P220 P320 P400".
+func checkGrades(text string) (float64, error) {
+	_, err := readGrades(text)
+	return 0, err
 }
 
 // readGrades reads grades one after another, parted by spaces, commas or

@@ -55,16 +55,14 @@ type Prepared struct {
 }
 
 // preparedFields are the surface's fields of its ground.
-func preparedFields() []*Field {
-	return []*Field{
-		{Key: "ground", Name: "ground", Kind: Choice, Options: Grounds, Optional: true},
-		{Key: "water", Name: "waterline", Kind: Choice, Options: []Option{{"above", "above the waterline"}, {"below", "below the waterline"}}},
-		{Key: "prepared", Name: "ground is", Kind: Choice, Options: []Option{
-			{"found", "as found"}, {"washed", "washed"}, {"sanded", "sanded"}, {"both", "washed and sanded"}}},
-		optional(gradeField("prepared-grade", "last grade it was sanded with")),
-		optional(quantity("ground-age", "age of the ground, at about 20 °C", unit.Days, 0, float64(36500*unit.Day))),
-		{Key: "patch", Name: "test patch of the first layer on this ground, done on", Kind: Words, Optional: true},
-	}
+var preparedFields = []*Field{
+	{Key: "ground", Name: "ground", Kind: Choice, Options: Grounds, Optional: true},
+	{Key: "water", Name: "waterline", Kind: Choice, Options: []Option{{"above", "above the waterline"}, {"below", "below the waterline"}}},
+	{Key: "prepared", Name: "ground is", Kind: Choice, Options: []Option{
+		{"found", "as found"}, {"washed", "washed"}, {"sanded", "sanded"}, {"both", "washed and sanded"}}},
+	{Key: "prepared-grade", Name: "last grade it was sanded with", Kind: Checked, Example: "P220", Check: checkGrade, Optional: true},
+	{Key: "ground-age", Name: "age of the ground, at about 20 °C", Kind: Quantity, Measure: unit.Days, Max: float64(36500 * unit.Day), Optional: true},
+	{Key: "patch", Name: "test patch of the first layer on this ground, done on", Kind: Words, Optional: true},
 }
 
 func (r *reader) prepared(path string) Prepared {

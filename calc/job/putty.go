@@ -33,8 +33,8 @@ type PuttyPart struct {
 var putties = &List{Key: "putty", Max: 20,
 	Fields: []*Field{
 		{Key: "name", Name: "name", Kind: Words, Optional: true},
-		optional(quantity("wanted", "putty wanted", unit.Volumes, 1e-6, 1)),
-		optional(quantity("air", "air stirred in", unit.Percents, 0, 0.3)),
+		{Key: "wanted", Name: "putty wanted", Kind: Quantity, Measure: unit.Volumes, Min: 1e-6, Max: 1, Optional: true},
+		{Key: "air", Name: "air stirred in", Kind: Quantity, Measure: unit.Percents, Max: 0.3, Optional: true},
 		{Key: "against", Name: "compared with", Kind: Words, Optional: true},
 	},
 	Lists: []*List{{Key: "part", Max: 12, Fields: partsOfPutty()}},
@@ -48,10 +48,10 @@ func partsOfPutty() []*Field {
 	return []*Field{
 		kinds,
 		{Key: "by", Name: "measured", Kind: Choice, Options: []Option{{PerMass, "by weight"}, {PerVolume, "by volume, as it lies"}}},
-		quantity("mass", "goes in", unit.CupWeights, 0, 100),
-		quantity("volume", "goes in", unit.SmallVolumes, 0, 0.1),
-		optional(quantity("true", "true density", unit.Densities, 20, 8000)),
-		optional(quantity("bulk", "density as it lies", unit.Densities, 20, 8000)),
+		{Key: "mass", Name: "goes in", Kind: Quantity, Measure: unit.CupWeights, Max: 100},
+		{Key: "volume", Name: "goes in", Kind: Quantity, Measure: unit.SmallVolumes, Max: 0.1},
+		{Key: "true", Name: "true density", Kind: Quantity, Measure: unit.Densities, Min: 20, Max: 8000, Optional: true},
+		{Key: "bulk", Name: "density as it lies", Kind: Quantity, Measure: unit.Densities, Min: 20, Max: 8000, Optional: true},
 		{Key: "price", Name: "price of a kilogram", Kind: Money, Max: 1e6, Optional: true},
 	}
 }

@@ -32,19 +32,17 @@ type Sanding struct {
 }
 
 // sandingFields are the fields of a sanding step.
-func sandingFields() []*Field {
-	return []*Field{
-		{Key: "by", Name: "film taken", Kind: Choice, Options: []Option{{ByTaken, "given as a number"}, {ByGrades, "by a run of grades"}}},
-		optional(gradeField("first", "first grade")),
-		optional(gradeField("last", "last grade")),
-		optional(gradesField("grades", "grades, one after the other")),
-		{Key: "tool", Name: "dry sanding with", Kind: Choice, Options: []Option{{ByMachine, "a machine, discs"}, {ByBoard, "a long board, strips"}}},
-		optional(gradeField("wet-from", "wet by hand from")),
-		optional(quantity("scratch", "scratch depth ÷ grain", unit.Numbers, 0.05, 1)),
-		{Key: "texture-is", Name: "the film before it is", Kind: Choice, Options: []Option{{OverMean, "a mean: by weight or as planned"}, {OverPeak, "read on its peaks"}}},
-		optional(quantity("texture", "texture, peak to valley", unit.Films, 0, 1e-3)),
-		optional(quantity("least", "film that must be left", unit.Films, 0, 5e-3)),
-	}
+var sandingFields = []*Field{
+	{Key: "by", Name: "film taken", Kind: Choice, Options: []Option{{ByTaken, "given as a number"}, {ByGrades, "by a run of grades"}}},
+	{Key: "first", Name: "first grade", Kind: Checked, Example: "P220", Check: checkGrade, Optional: true},
+	{Key: "last", Name: "last grade", Kind: Checked, Example: "P220", Check: checkGrade, Optional: true},
+	{Key: "grades", Name: "grades, one after the other", Kind: Checked, Example: "P220 P320 P400", Check: checkGrades, Optional: true},
+	{Key: "tool", Name: "dry sanding with", Kind: Choice, Options: []Option{{ByMachine, "a machine, discs"}, {ByBoard, "a long board, strips"}}},
+	{Key: "wet-from", Name: "wet by hand from", Kind: Checked, Example: "P220", Check: checkGrade, Optional: true},
+	{Key: "scratch", Name: "scratch depth ÷ grain", Kind: Quantity, Measure: unit.Numbers, Min: 0.05, Max: 1, Optional: true},
+	{Key: "texture-is", Name: "the film before it is", Kind: Choice, Options: []Option{{OverMean, "a mean: by weight or as planned"}, {OverPeak, "read on its peaks"}}},
+	{Key: "texture", Name: "texture, peak to valley", Kind: Quantity, Measure: unit.Films, Max: 1e-3, Optional: true},
+	{Key: "least", Name: "film that must be left", Kind: Quantity, Measure: unit.Films, Max: 5e-3, Optional: true},
 }
 
 func (r *reader) sanding(s *Step, at func(string) (string, *Field), shown map[string]bool) {
@@ -97,17 +95,17 @@ const (
 )
 
 var removals = &List{Key: "removal", Max: 40, Fields: []*Field{
-	gradeField("grade", "grade"),
+	{Key: "grade", Name: "grade", Kind: Checked, Example: "P220", Check: checkGrade},
 	{Key: "way", Name: "found by", Kind: Choice, Options: []Option{{Weighed, "weighing an offcut"}, {Gauged, "reading the film twice"}, {Directly, "a figure of my own"}}},
-	quantity("before", "offcut before sanding", unit.CupWeights, 1e-4, 20),
-	quantity("after", "offcut after sanding, dry", unit.CupWeights, 1e-4, 20),
-	quantity("area", "sanded area of the offcut", unit.Areas, 1e-4, 4),
-	optional(quantity("cured-density", "density once cured", unit.Densities, 300, 2500)),
-	quantity("scale-step", "step of the scale", unit.CupWeights, 1e-6, 0.02),
-	quantity("read-before", "cured film before", unit.Films, 0, 20e-3),
-	quantity("read-after", "cured film after, at the same spot", unit.Films, 0, 20e-3),
-	quantity("gauge-step", "step of the gauge", unit.Films, 1e-7, 1e-3),
-	quantity("takes", "film it takes", unit.Films, 1e-7, 5e-3),
+	{Key: "before", Name: "offcut before sanding", Kind: Quantity, Measure: unit.CupWeights, Min: 1e-4, Max: 20},
+	{Key: "after", Name: "offcut after sanding, dry", Kind: Quantity, Measure: unit.CupWeights, Min: 1e-4, Max: 20},
+	{Key: "area", Name: "sanded area of the offcut", Kind: Quantity, Measure: unit.Areas, Min: 1e-4, Max: 4},
+	{Key: "cured-density", Name: "density once cured", Kind: Quantity, Measure: unit.Densities, Min: 300, Max: 2500, Optional: true},
+	{Key: "scale-step", Name: "step of the scale", Kind: Quantity, Measure: unit.CupWeights, Min: 1e-6, Max: 0.02},
+	{Key: "read-before", Name: "cured film before", Kind: Quantity, Measure: unit.Films, Max: 20e-3},
+	{Key: "read-after", Name: "cured film after, at the same spot", Kind: Quantity, Measure: unit.Films, Max: 20e-3},
+	{Key: "gauge-step", Name: "step of the gauge", Kind: Quantity, Measure: unit.Films, Min: 1e-7, Max: 1e-3},
+	{Key: "takes", Name: "film it takes", Kind: Quantity, Measure: unit.Films, Min: 1e-7, Max: 5e-3},
 }}
 
 // removalShown is what each way of finding a removal asks for.

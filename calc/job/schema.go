@@ -36,7 +36,7 @@ const (
 )
 
 var buildups = &List{Key: "buildup", Max: MaxBuildups,
-	Fields: append([]*Field{{Key: "name", Name: "name", Kind: Words, Optional: true}}, budgetFields()...),
+	Fields: append([]*Field{{Key: "name", Name: "name", Kind: Words, Optional: true}}, budgetFields...),
 	Lists:  []*List{{Key: "step", Max: MaxSteps, Fields: stepFields(), Lists: []*List{combs, witnesses, gridRows, spots}}},
 }
 
@@ -51,8 +51,8 @@ var cards = &List{Key: "card", Max: MaxCards,
 
 // doses is a catalyst table from the maker's sheet.
 var doses = &List{Key: "dose", Max: 40, Fields: []*Field{
-	temperature("temp", "temperature of the surface"),
-	quantity("share", "catalyst, by mass", unit.Percents, 0.002, 0.05),
+	{Key: "temp", Name: "temperature of the surface", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
+	{Key: "share", Name: "catalyst, by mass", Kind: Quantity, Measure: unit.Percents, Min: 0.002, Max: 0.05},
 }}
 
 // NotSold leaves a pack out of the order.
@@ -163,9 +163,3 @@ func (l *List) list(key string) *List {
 	}
 	return nil
 }
-
-func quantity(key, name string, m unit.Measure, min, max float64) *Field {
-	return &Field{Key: key, Name: name, Kind: Quantity, Measure: m, Min: min, Max: max}
-}
-
-func optional(f *Field) *Field { f.Optional = true; return f }

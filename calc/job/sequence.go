@@ -38,37 +38,33 @@ type Witness struct {
 }
 
 // sequenceFields are the fields that say a step's place among the others.
-func sequenceFields() []*Field {
-	return []*Field{
-		optional(quantity("wait", "hours since the step before, at about 20 °C", unit.Hours, 0, float64(36500*unit.Day))),
-		{Key: "release", Name: "left to cure", Kind: Choice, Options: []Option{{"open", "open to the air"}, {"film", "under release film"}}},
-		{Key: "patch", Name: "test patch of this layer, done on", Kind: Words, Optional: true},
-		{Key: "goes", Name: "goes: coated and sanded back again", Kind: Whole, Min: 1, Max: 50, Optional: true},
-		optional(quantity("go-takes", "sanded back after each go", unit.Films, 0, 5e-3)),
-		optional(quantity("swallowed", "wet film that the ground drinks", unit.Films, 0, 5e-3)),
-	}
+var sequenceFields = []*Field{
+	{Key: "wait", Name: "hours since the step before, at about 20 °C", Kind: Quantity, Measure: unit.Hours, Max: float64(36500 * unit.Day), Optional: true},
+	{Key: "release", Name: "left to cure", Kind: Choice, Options: []Option{{"open", "open to the air"}, {"film", "under release film"}}},
+	{Key: "patch", Name: "test patch of this layer, done on", Kind: Words, Optional: true},
+	{Key: "goes", Name: "goes: coated and sanded back again", Kind: Whole, Min: 1, Max: 50, Optional: true},
+	{Key: "go-takes", Name: "sanded back after each go", Kind: Quantity, Measure: unit.Films, Max: 5e-3, Optional: true},
+	{Key: "swallowed", Name: "wet film that the ground drinks", Kind: Quantity, Measure: unit.Films, Max: 5e-3, Optional: true},
 }
 
 var (
 	combs = &List{Key: "comb", Max: 200, Fields: []*Field{
 		{Key: "surface", Name: "read on", Kind: Words, Optional: true},
-		quantity("last-wet", "last wet tooth", unit.Films, 0, 20e-3),
-		quantity("first-dry", "first dry tooth", unit.Films, 1e-6, 20e-3),
+		{Key: "last-wet", Name: "last wet tooth", Kind: Quantity, Measure: unit.Films, Max: 20e-3},
+		{Key: "first-dry", Name: "first dry tooth", Kind: Quantity, Measure: unit.Films, Min: 1e-6, Max: 20e-3},
 	}}
 	witnesses = &List{Key: "witness", Max: 200, Fields: []*Field{
 		{Key: "surface", Name: "measured on", Kind: Words, Optional: true},
-		quantity("film", "cured film of the layer, as found", unit.Films, 0, 20e-3),
+		{Key: "film", Name: "cured film of the layer, as found", Kind: Quantity, Measure: unit.Films, Max: 20e-3},
 	}}
 )
 
 // budgetFields are the fields of a build-up's film budget.
-func budgetFields() []*Field {
-	return []*Field{
-		optional(quantity("thin-share", "share of the area that may go thinner", unit.Percents, 0.001, 0.5)),
-		optional(quantity("removal-cv", "how uneven sanding takes, sd ÷ mean", unit.Percents, 0.01, 1)),
-		optional(quantity("unfair", "unfairness that the board bridges, sd", unit.Films, 0, 5e-3)),
-		optional(quantity("strip", "width of the edge strip", unit.Sizes, 1e-3, 0.2)),
-	}
+var budgetFields = []*Field{
+	{Key: "thin-share", Name: "share of the area that may go thinner", Kind: Quantity, Measure: unit.Percents, Min: 0.001, Max: 0.5, Optional: true},
+	{Key: "removal-cv", Name: "how uneven sanding takes, sd ÷ mean", Kind: Quantity, Measure: unit.Percents, Min: 0.01, Max: 1, Optional: true},
+	{Key: "unfair", Name: "unfairness that the board bridges, sd", Kind: Quantity, Measure: unit.Films, Max: 5e-3, Optional: true},
+	{Key: "strip", Name: "width of the edge strip", Kind: Quantity, Measure: unit.Sizes, Min: 1e-3, Max: 0.2, Optional: true},
 }
 
 // IsBudget says if a path is that of a build-up's film budget.

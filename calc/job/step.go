@@ -95,17 +95,17 @@ func stepFields() []*Field {
 		{Key: "kind", Name: "kind of step", Kind: Choice},
 		{Key: "card", Name: "material", Kind: Words},
 		{Key: "method", Name: "method", Kind: Choice},
-		quantity("film", "film", unit.Films, 1e-6, 5e-3),
+		{Key: "film", Name: "film", Kind: Quantity, Measure: unit.Films, Min: 1e-6, Max: 5e-3},
 		{Key: "film-is", Name: "film is measured", Kind: Choice, Options: []Option{{FilmWet, "wet, as put on"}, {FilmCured, "cured"}}},
 		{Key: "film-for", Name: "film is meant for", Kind: Choice, Options: []Option{{ForAll, "all coats together"}, {ForEach, "each coat"}}},
 		{Key: "coats", Name: "coats", Kind: Whole, Min: 1, Max: 50, Optional: true},
-		optional(quantity("thinner", "thinner", unit.Percents, 0, 0.5)),
+		{Key: "thinner", Name: "thinner", Kind: Quantity, Measure: unit.Percents, Max: 0.5, Optional: true},
 		thinnerBy,
-		quantity("thickness", "mean thickness left", unit.Fills, 1e-4, 0.1),
-		optional(quantity("sanded-off", "share sanded off again", unit.Percents, 0, 0.9)),
-		quantity("taken", "film taken", unit.Films, 0, 5e-3),
+		{Key: "thickness", Name: "mean thickness left", Kind: Quantity, Measure: unit.Fills, Min: 1e-4, Max: 0.1},
+		{Key: "sanded-off", Name: "share sanded off again", Kind: Quantity, Measure: unit.Percents, Max: 0.9, Optional: true},
+		{Key: "taken", Name: "film taken", Kind: Quantity, Measure: unit.Films, Max: 5e-3},
 	}
-	list = append(append(append(list, sequenceFields()...), sandingFields()...), fillFields()...)
+	list = append(append(append(list, sequenceFields...), sandingFields...), fillFields...)
 	for _, k := range StepKinds {
 		list[0].Options = append(list[0].Options, Option{k.Key, k.Name})
 	}

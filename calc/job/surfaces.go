@@ -15,7 +15,7 @@ var surfaces = &List{Key: "surface", Max: MaxSurfaces,
 		{Key: "inside", Name: "where it is", Kind: Choice, Options: []Option{{"open", "in the open"}, {"locker", "inside a locker or hull"}}},
 		{Key: "by", Name: "how it was measured", Kind: Choice, Options: MeasuredBy},
 		{Key: "sides", Name: "sides", Kind: Choice, Options: []Option{{"one", "one side"}, {"both", "both sides"}}},
-	}, preparedFields()...), partFields()...),
+	}, preparedFields...), partFields()...),
 	Lists: append([]*List{{Key: "cutout", Max: MaxCutouts, Fields: partFields(), Lists: rowLists()}}, rowLists()...),
 }
 
@@ -59,9 +59,9 @@ func DimField(d surface.Dim) *Field {
 			f.Options = append(f.Options, Option{o.Key, o.Name})
 		}
 	case surface.Area:
-		f = quantity(d.Key, d.Name, unit.Areas, 0, 1e4)
+		f = &Field{Key: d.Key, Name: d.Name, Kind: Quantity, Measure: unit.Areas, Max: 1e4}
 	default:
-		f = quantity(d.Key, d.Name, unit.Sizes, d.Min, d.Max)
+		f = &Field{Key: d.Key, Name: d.Name, Kind: Quantity, Measure: unit.Sizes, Min: d.Min, Max: d.Max}
 	}
 	f.Optional = d.Optional
 	return f
