@@ -1,7 +1,6 @@
 package buildup
 
 import (
-	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 )
 
@@ -77,9 +76,6 @@ type Demand struct {
 	Least    unit.Time // of Age, at 20 °C
 	Unknown  Severity  // of Age, where it isn't said
 }
-
-// demandMark is the mark of every demand. Source: common practice.
-const demandMark = source.CommonPractice
 
 // Fully cured epoxy, and a laminate that epoxy can go on, at 20 °C.
 const (

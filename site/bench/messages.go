@@ -70,12 +70,8 @@ func alive() float64 {
 
 // functions prints how many js.Func more the page holds after the most messages than after the few.
 func functions(driver *webdriver.Driver, page string) error {
-	s := driver.Session(alarm{})
+	s := demo(driver, page)
 	defer s.Quit()
-	s.Open(page)
-	s.Wait(`html[data-ready="yes"]`)
-	s.Click(`[data-do="demo"]`)
-	s.Wait(".demo")
 	say(s, 0, fewMessages)
 	few := countFunctions(s)
 	if few < 2 {

@@ -62,12 +62,8 @@ func press(driver *webdriver.Driver, page, empty string) error {
 	none := pressed(e, presses)
 	e.Quit()
 
-	s := driver.Session(alarm{})
+	s := demo(driver, page)
 	defer s.Quit()
-	s.Open(page)
-	s.Wait(`html[data-ready="yes"]`)
-	s.Click(`[data-do="demo"]`)
-	s.Wait(".demo")
 	s.Click(".item .line")
 	s.Wait(`.item input[inputmode="decimal"]`)
 	before := s.Text("main")
@@ -81,6 +77,16 @@ func press(driver *webdriver.Driver, page, empty string) error {
 		figure("press", quantile(all.Layout, 0.95), "ms", pressLimit),
 		figure("painted", quantile(all.Painted, 0.95)-median(none.Painted), "ms above empty", paintedLimit),
 		draws(s))
+}
+
+// demo opens the page with the made-up job.
+func demo(driver *webdriver.Driver, page string) *webdriver.Session {
+	s := driver.Session(alarm{})
+	s.Open(page)
+	s.Wait(`html[data-ready="yes"]`)
+	s.Click(`[data-do="demo"]`)
+	s.Wait(".demo")
+	return s
 }
 
 func pressed(s *webdriver.Session, times int) took {
