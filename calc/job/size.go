@@ -26,28 +26,26 @@ var sizeScales = []unit.Scale{
 // kept exactly. Errors: *unit.ReadError.
 func ReadSize(text string) (PackSize, error) {
 	text = strings.TrimSpace(text)
+	if amount, err := unit.ReadDecimal(text); err == nil {
+		return PackSize{amount, unit.NoScale}, nil
+	}
 	for _, s := range sizeScales {
 		for _, word := range append([]string{s.Symbol()}, s.Also()...) {
 			at := len(text) - len(word)
 			if at <= 0 || !strings.EqualFold(text[at:], word) {
 				continue
 			}
-			amount, err := unit.ReadDecimal(text[:at])
-			if err == nil {
+			if amount, err := unit.ReadDecimal(text[:at]); err == nil {
 				return PackSize{amount, s}, nil
 			}
 		}
 	}
-	amount, err := unit.ReadDecimal(text)
-	if err != nil {
-		_, err = unit.Read(text, unit.InKilogram) // names the units that fit
-		var which *unit.ReadError
-		if _, byVolume := unit.Read(text, unit.InLitre); errors.As(byVolume, &which) && which.Cause == unit.WhichUnit {
-			return PackSize{}, byVolume // gallons of some kind
-		}
-		if err == nil {
-			err = &unit.ReadError{Text: text, Cause: unit.NotANumber}
-		}
+	var which *unit.ReadError
+	if _, byVolume := unit.Read(text, unit.InLitre); errors.As(byVolume, &which) && which.Cause == unit.WhichUnit {
+		return PackSize{}, byVolume // gallons of some kind
 	}
-	return PackSize{amount, unit.NoScale}, err
+	if _, err := unit.Read(text, unit.InKilogram); err != nil { // names the units that fit
+		return PackSize{}, err
+	}
+	return PackSize{}, &unit.ReadError{Text: text, Cause: unit.NotANumber}
 }

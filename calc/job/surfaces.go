@@ -15,8 +15,8 @@ var surfaces = &List{Key: "surface", Max: MaxSurfaces,
 		{Key: "inside", Name: "where it is", Kind: Choice, Options: []Option{{"open", "in the open"}, {"locker", "inside a locker or hull"}}},
 		{Key: "by", Name: "how it was measured", Kind: Choice, Options: MeasuredBy},
 		{Key: "sides", Name: "sides", Kind: Choice, Options: []Option{{"one", "one side"}, {"both", "both sides"}}},
-	}, preparedFields...), partFields()...),
-	Lists: append([]*List{{Key: "cutout", Max: MaxCutouts, Fields: partFields(), Lists: rowLists()}}, rowLists()...),
+	}, preparedFields...), partFields...),
+	Lists: append([]*List{{Key: "cutout", Max: MaxCutouts, Fields: partFields, Lists: rowLists}}, rowLists...),
 }
 
 // MeasuredBy is how well an area is known.
@@ -25,8 +25,13 @@ var MeasuredBy = []Option{
 	{"paced", "paced out"}, {"formula", "by a rule for whole boats"},
 }
 
-// partFields are the fields of anything that has a shape.
-func partFields() []*Field {
+// What belongs to anything that has a shape.
+var (
+	partFields = fieldsOfShapes()
+	rowLists   = rowsOfShapes()
+)
+
+func fieldsOfShapes() []*Field {
 	shape := &Field{Key: "shape", Name: "shape", Kind: Choice}
 	list := []*Field{
 		shape,
@@ -71,8 +76,7 @@ func countField(d surface.Dim) *Field {
 	return &Field{Key: d.Key, Name: d.Name, Kind: Whole, Min: d.Min, Max: d.Max}
 }
 
-// rowLists are the lists of rows that shapes have.
-func rowLists() []*List {
+func rowsOfShapes() []*List {
 	var lists []*List
 	known := map[string]bool{}
 	for _, s := range surface.Shapes {

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -9,23 +10,29 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// steps is by how much − and + move a figure, in the unit it is typed in.
-var steps = map[unit.Scale]decimal.Decimal{
-	unit.InCelsius: decimal.New(1, 0), unit.InFahrenheit: decimal.New(1, 0),
-	unit.InPercent: decimal.New(1, 0), unit.InPure: decimal.New(1, 0),
-	unit.InMinute: decimal.New(1, 0), unit.InHour: decimal.New(1, 0), unit.InDay: decimal.New(1, 0),
-	unit.InGram: decimal.New(10, 0), unit.InKilogram: decimal.New(1, -1),
-	unit.InOunce: decimal.New(5, -1), unit.InPound: decimal.New(1, -1),
-	unit.InMillilitre: decimal.New(10, 0), unit.InLitre: decimal.New(1, -1),
-	unit.InUSFluidOunce: decimal.New(5, -1), unit.InImperialFluidOunce: decimal.New(5, -1),
-	unit.InMicrometre: decimal.New(25, 0), unit.InMillimetre: decimal.New(1, -1), unit.InMil: decimal.New(1, 0), unit.InInch: decimal.New(5, -2),
+// stepIn is by how much − and + move a figure, in the unit it is typed in.
+func stepIn(scale unit.Scale) (by decimal.Decimal, known bool) {
+	switch scale {
+	case unit.InCelsius, unit.InFahrenheit, unit.InPercent, unit.InPure, unit.InMinute, unit.InHour, unit.InDay, unit.InMil:
+		return decimal.New(1, 0), true
+	case unit.InGram, unit.InMillilitre:
+		return decimal.New(10, 0), true
+	case unit.InMicrometre:
+		return decimal.New(25, 0), true
+	case unit.InKilogram, unit.InPound, unit.InLitre, unit.InMillimetre:
+		return decimal.New(1, -1), true
+	case unit.InOunce, unit.InUSFluidOunce, unit.InImperialFluidOunce:
+		return decimal.New(5, -1), true
+	case unit.InInch:
+		return decimal.New(5, -2), true
+	}
+	return decimal.Decimal{}, false
 }
 
 // stepped is the measures of what is read off or set, and mended by a little.
 // What is taped, or copied from a sheet, is typed.
-var stepped = map[unit.Measure]bool{
-	unit.Temperatures: true, unit.Percents: true, unit.Films: true, unit.Fills: true, unit.CupWeights: true,
-	unit.Minutes: true, unit.Hours: true, unit.Days: true, unit.Numbers: true,
+var stepped = []unit.Measure{
+	unit.Temperatures, unit.Percents, unit.Films, unit.Fills, unit.CupWeights, unit.Minutes, unit.Hours, unit.Days, unit.Numbers,
 }
 
 // HasSteps says if − and + stand beside the field at the path.
@@ -36,7 +43,7 @@ func HasSteps(path string, f *job.Field, units job.Units) bool {
 	if f.Kind == job.Whole {
 		return true
 	}
-	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume || !stepped[f.Measure] {
+	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume || !slices.Contains(stepped, f.Measure) {
 		return false
 	}
 	scale := units.Scale(f.Measure)
@@ -47,7 +54,7 @@ func HasSteps(path string, f *job.Field, units job.Units) bool {
 // stepOf gives the step of a field in a unit: a tenth where a whole one is a
 // large part of all that it takes, such as catalyst.
 func stepOf(f *job.Field, scale unit.Scale) (decimal.Decimal, bool) {
-	by, known := steps[scale]
+	by, known := stepIn(scale)
 	if scale == unit.InPercent && f.Max <= 0.1 {
 		by = decimal.New(1, -1)
 	}

@@ -22,10 +22,12 @@ func Update(s State, m Message) (State, []Effect) {
 	if s.Now.minute() != s.Minute { // readings grow old, an evening comes: no step is taken on an older bench
 		s = s.benched()
 	}
-	if act, known := verbs[m.Verb]; known {
-		s, effects := act(s, m)
-		s, effects = s.spoken(effects)
-		return s.confident(effects)
+	for _, verb := range verbs {
+		if verb.name == m.Verb {
+			s, effects := verb.act(s, m)
+			s, effects = s.spoken(effects)
+			return s.confident(effects)
+		}
 	}
 	return s, nil
 }
@@ -35,72 +37,71 @@ func Update(s State, m Message) (State, []Effect) {
 var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "audible", "mute"}
 
 // verbs is everything that can be asked of the page.
-var verbs map[string]func(State, Message) (State, []Effect)
-
-func init() { // not a literal: some verbs call Update's own helpers
-	verbs = map[string]func(State, Message) (State, []Effect){
-		"set":       set,
-		"step":      step,
-		"add":       add,
-		"copy":      copyItem,
-		"remove":    remove,
-		"move":      move,
-		"open":      open,
-		"why":       why,
-		"go":        goTo,
-		"unit":      setUnit,
-		"decimal":   setDecimal,
-		"locale":    locale,
-		"system":    setSystem,
-		"undo":      undo,
-		"redo":      redo,
-		"demo":      demo,
-		"own":       own,
-		"clear":     clearDemo,
-		"real":      confirm,
-		"look":      look,
-		"find":      find,
-		"print":     func(s State, m Message) (State, []Effect) { return s.finished(), []Effect{{Kind: Print, Key: m.Text}} },
-		"text":      orderText,
-		"csv":       orderCSV,
-		"share":     shareOrder,
-		"done":      finish,
-		"learn":     learn,
-		"unlearn":   unlearn,
-		"log-csv":   logCSV,
-		"link":      shareLink,
-		"opened":    openLink,
-		"take-job":  takePending,
-		"drop-job":  dropPending,
-		"elsewhere": elsewhere,
-		"theirs":    takeTheirs,
-		"mine":      keepMine,
-		"newer":     newer,
-		"audible":   func(s State, m Message) (State, []Effect) { s.Audible = true; return s, nil },
-		"mute":      func(s State, m Message) (State, []Effect) { s.Audible = false; return s, nil },
-		"switch":    switchVersion,
-		"aside":     offerAside,
-		"copy-failed": func(s State, m Message) (State, []Effect) {
-			s.Notice = "This browser didn't let the page copy. Save the CSV, or print."
-			return s, nil
-		},
-		"kept":     kept,
-		"refused":  refused,
-		"export":   export,
-		"pick":     func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: PickFile}} },
-		"import":   importFile,
-		"weighed":  weighed,
-		"in":       catalystIn,
-		"end":      endCup,
-		"take":     takeTest,
-		"tick":     tick,
-		"work":     work,
-		"next":     nextCell,
-		"sign":     flipSign,
-		"paste":    pasteCells,
-		"fill":     fillGrid,
-		"did-copy": func(s State, m Message) (State, []Effect) { s.Notice = "Copied."; return s, nil },
-	}
+var verbs = []struct {
+	name string
+	act  func(State, Message) (State, []Effect)
+}{
+	{"set", set},
+	{"step", step},
+	{"add", add},
+	{"copy", copyItem},
+	{"remove", remove},
+	{"move", move},
+	{"open", open},
+	{"why", why},
+	{"go", goTo},
+	{"unit", setUnit},
+	{"decimal", setDecimal},
+	{"locale", locale},
+	{"system", setSystem},
+	{"undo", undo},
+	{"redo", redo},
+	{"demo", demo},
+	{"own", own},
+	{"clear", clearDemo},
+	{"real", confirm},
+	{"look", look},
+	{"find", find},
+	{"print", func(s State, m Message) (State, []Effect) { return s.finished(), []Effect{{Kind: Print, Key: m.Text}} }},
+	{"text", orderText},
+	{"csv", orderCSV},
+	{"share", shareOrder},
+	{"done", finish},
+	{"learn", learn},
+	{"unlearn", unlearn},
+	{"log-csv", logCSV},
+	{"link", shareLink},
+	{"opened", openLink},
+	{"take-job", takePending},
+	{"drop-job", dropPending},
+	{"elsewhere", elsewhere},
+	{"theirs", takeTheirs},
+	{"mine", keepMine},
+	{"newer", newer},
+	{"audible", func(s State, m Message) (State, []Effect) { s.Audible = true; return s, nil }},
+	{"mute", func(s State, m Message) (State, []Effect) { s.Audible = false; return s, nil }},
+	{"switch", switchVersion},
+	{"aside", offerAside},
+	{"copy-failed", func(s State, m Message) (State, []Effect) {
+		s.Notice = "This browser didn't let the page copy. Save the CSV, or print."
+		return s, nil
+	}},
+	{"kept", kept},
+	{"refused", refused},
+	{"export", export},
+	{"pick", func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: PickFile}} }},
+	{"import", importFile},
+	{"weighed", weighed},
+	{"in", catalystIn},
+	{"end", endCup},
+	{"take", takeTest},
+	{"tick", tick},
+	{"work", work},
+	{"next", nextCell},
+	{"sign", flipSign},
+	{"paste", pasteCells},
+	{"fill", fillGrid},
+	{"did-copy", func(s State, m Message) (State, []Effect) { s.Notice = "Copied."; return s, nil }},
 }
 
 func set(s State, m Message) (State, []Effect) {
