@@ -29,14 +29,16 @@ var StepKinds = []*StepKind{
 // IsCoat says if a film is put on.
 func (k *StepKind) IsCoat() bool { return k.Key == "coat" || k.Key == "squeegee" || k.Key == "porous" }
 
-// shownIf is the choice that a field of a step depends on, and its answer.
-var shownIf = map[string]struct{ choice, answer string }{
-	"taken": {"by", ByTaken},
-	"first": {"by", ByGrades}, "grades": {"by", ByGrades}, "tool": {"by", ByGrades}, "wet-from": {"by", ByGrades},
-	"scratch": {"by", ByGrades}, "texture-is": {"by", ByGrades}, "texture": {"by", ByGrades},
-	"thickness": {"fill-by", FillMean},
-	"columns":   {"fill-by", FillGrid}, "row-gap": {"fill-by", FillGrid}, "column-gap": {"fill-by", FillGrid}, "paste": {"fill-by", FillGrid},
-	"alike": {"fill-by", FillGrid}, "raise": {"fill-by", FillGrid}, "cut-most": {"fill-by", FillGrid}, "cut-cost": {"fill-by", FillGrid},
+// condition is the answer to a choice that a field of a step is shown for.
+type condition struct{ field, choice, answer string }
+
+var conditions = []condition{
+	{"taken", "by", ByTaken},
+	{"first", "by", ByGrades}, {"grades", "by", ByGrades}, {"tool", "by", ByGrades}, {"wet-from", "by", ByGrades},
+	{"scratch", "by", ByGrades}, {"texture-is", "by", ByGrades}, {"texture", "by", ByGrades},
+	{"thickness", "fill-by", FillMean},
+	{"columns", "fill-by", FillGrid}, {"row-gap", "fill-by", FillGrid}, {"column-gap", "fill-by", FillGrid}, {"paste", "fill-by", FillGrid},
+	{"alike", "fill-by", FillGrid}, {"raise", "fill-by", FillGrid}, {"cut-most", "fill-by", FillGrid}, {"cut-cost", "fill-by", FillGrid},
 }
 
 // HasWitnesses says if the cured film can be measured after such a step.
@@ -46,8 +48,9 @@ func (k *StepKind) HasWitnesses() bool { return k.IsCoat() || k.Key == "sand" ||
 func (k *StepKind) Shown(get func(key string) string) []string {
 	var list []string
 	for _, key := range k.Fields {
-		on, depends := shownIf[key]
-		if !depends || !slices.Contains(k.Fields, on.choice) || answered(on.choice, get) == on.answer {
+		if !slices.ContainsFunc(conditions, func(c condition) bool {
+			return c.field == key && slices.Contains(k.Fields, c.choice) && answered(c.choice, get) != c.answer
+		}) {
 			list = append(list, key)
 		}
 	}

@@ -8,64 +8,72 @@ import (
 
 // FaultWords is what is said of a cause.
 type FaultWords struct {
+	key    string
 	Cause  string // as a sentence
 	Sign   string // what the log's figure is; "" where no log shows it
 	Remedy string
 	Next   string // what avoids it next time; a figure follows where there is one
 }
 
-// faultWords is the words of every cause, by key.
-var faultWords = map[string]FaultWords{
-	"cold": {"The surface was colder than the card allows.", "Surface",
+// faultWords is the words of every cause.
+var faultWords = []FaultWords{
+	{"cold", "The surface was colder than the card allows.", "Surface",
 		"Warm the part, shed and all, and wait a day. Add nothing.", "Keep the surface, through the cure too, at no less than"},
-	"under-table": {"Less catalyst went in than the table has for this surface.", "Catalyst, by mass",
+	{"under-table", "Less catalyst went in than the table has for this surface.", "Catalyst, by mass",
 		"Warm the part and wait a day. What is still wet then is scraped off.", "At such a surface, no less than"},
-	"under-floor": {"Less catalyst went in than any warmth makes up for.", "Catalyst, by mass",
+	{"under-floor", "Less catalyst went in than any warmth makes up for.", "Catalyst, by mass",
 		"Scrape it off, wash, sand, coat again. A second dose doesn't mix in.", "Never less than"},
-	"no-wax": {"No wax in an open coat: air keeps its face from curing. Under the next coat that is as it should be.", "Wax solution, by mass of product",
+	{"no-wax", "No wax in an open coat: air keeps its face from curing. Under the next coat that is as it should be.", "Wax solution, by mass of product",
 		"Lay the next coat, or a last one with wax, or release film over one that is still fresh. Or wipe and sand through the sticky face.", "For the last coat, wax solution of at least"},
-	"thin": {"The film was too thin: it loses its styrene before it cures.", "Wet film of one coat",
+	{"thin", "The film was too thin: it loses its styrene before it cures.", "Wet film of one coat",
 		"It stays as it is. Sand or scrape to sound film, and lay a full coat.", "Wet, by the comb, at least"},
-	"over-dosed": {"More catalyst went in than the film can bind: it softens what it cured.", "Catalyst, by mass",
+	{"over-dosed", "More catalyst went in than the film can bind: it softens what it cured.", "Catalyst, by mass",
 		"It stays soft. Sand or scrape it off, and coat again.", "At such a surface, no more than"},
-	"acetone": {"Acetone got in: from a wet brush or roller, or as thinner.", "",
+	{"acetone", "Acetone got in: from a wet brush or roller, or as thinner.", "",
 		"It stays soft. Scrape it off, let the ground dry, coat again.", "Dry every washed tool before it meets the cup."},
-	"half-cured": {"It was laid over a coat that was half cured: its styrene lifted that.", "Hours since the coat before",
+	{"half-cured", "It was laid over a coat that was half cured: its styrene lifted that.", "Hours since the coat before",
 		"Let both cure hard, sand the wrinkles out, coat again.", "Between coats, wait at least"},
-	"thick": {"The coat was too thick for one go: air can't leave, and it slides.", "Wet film of one coat",
+	{"thick", "The coat was too thick for one go: air can't leave, and it slides.", "Wet film of one coat",
 		"Let it cure hard, sand it flat, fill or coat what is open.", "Wet, by the comb, at most"},
-	"damp": {"The air was damper than the card allows.", "Humidity",
+	{"damp", "The air was damper than the card allows.", "Humidity",
 		"Let it cure, sand to below the pinholes, fill them with a squeegee coat.", "Coat in air of at most"},
-	"dew": {"The surface lay too near the dew point: water in the film.", "Surface over dew point",
+	{"dew", "The surface lay too near the dew point: water in the film.", "Surface over dew point",
 		"Let it cure, sand to below the pinholes, wash, and coat in dry air.", "Keep the surface over the dew point by"},
-	"fast": {"It gelled sooner than was reckoned: air had no time to leave.", "Minutes to the gel",
+	{"fast", "It gelled sooner than was reckoned: air had no time to leave.", "Minutes to the gel",
 		"Sand to below the pinholes, fill them with a squeegee coat.", "Cool the product or coat earlier in the day: it should last at least"},
-	"pressure": {"Too much pressure at the gun, or water in its air.", "",
+	{"pressure", "Too much pressure at the gun, or water in its air.", "",
 		"Sand to below the pinholes, fill them with a squeegee coat.", "Drain the trap, and spray a panel first."},
-	"over-thinned": {"It was thinned more than the card likes.", "Thinner",
+	{"over-thinned", "It was thinned more than the card likes.", "Thinner",
 		"Let it cure hard, cut the runs with a blade, sand flat.", "Thin by at most"},
-	"too-much-wax": {"Too much wax in the coat: it floats and pulls the film apart.", "Wax solution, by mass of product",
+	{"too-much-wax", "Too much wax in the coat: it floats and pulls the film apart.", "Wax solution, by mass of product",
 		"Let it cure, sand all of the wax off, wipe, coat again.", "Wax solution of at most"},
-	"silicone": {"Silicone or grease on the ground: from polish, sprays, hands.", "",
+	{"silicone", "Silicone or grease on the ground: from polish, sprays, hands.", "",
 		"Let it cure, wash with solvent, clean rags each time, sand, wash again, coat.", "Wash before you sand, not after; no silicone in the shed."},
-	"polished-soon": {"It was polished before the cure was through: the film went on shrinking.", "Hours until it was polished",
+	{"polished-soon", "It was polished before the cure was through: the film went on shrinking.", "Hours until it was polished",
 		"Wait until it moves no more, then sand and polish once again.", "Before polishing, at 20 °C, wait at least"},
-	"dark": {"A dark part in the sun: its heat goes on with the cure, and the ground shows.", "The part stood dark in the sun.",
+	{"dark", "A dark part in the sun: its heat goes on with the cure, and the ground shows.", "The part stood dark in the sun.",
 		"Let it bake until it moves no more, then sand and polish once again.", "Shade it for the first weeks, or cure it warm before it is faired last."},
-	"post-cure": {"The ground or filler under it was not through its cure.", "",
+	{"post-cure", "The ground or filler under it was not through its cure.", "",
 		"Wait until it moves no more, then sand and polish once again.", "Let filler cure warm before it is coated."},
-	"settled": {"The filler of the product settled: other cups came out of this tin before.", "Cups before it from the same tin",
+	{"settled", "The filler of the product settled: other cups came out of this tin before.", "Cups before it from the same tin",
 		"It may polish out. If not: sand, and lay a stirred coat.", "Stir from the bottom of the tin at every opening."},
-	"unstirred": {"The tin wasn't stirred to the bottom.", "",
+	{"unstirred", "The tin wasn't stirred to the bottom.", "",
 		"It may polish out. If not: sand, and lay a stirred coat.", "Stir from the bottom of the tin at every opening."},
 }
 
 // FaultText gives the words of a cause.
-func FaultText(f *plan.FaultFound) FaultWords { return faultWords[f.Key] }
+func FaultText(f *plan.FaultFound) FaultWords {
+	for _, words := range faultWords {
+		if words.key == f.Key {
+			return words
+		}
+	}
+	return FaultWords{}
+}
 
 // SignText says what the log shows of a cause: "Surface: 12 °C, at least 15 °C".
 func SignText(f *plan.FaultFound, units job.Units) string {
-	words := faultWords[f.Key].Sign
+	words := FaultText(f).Sign
 	if f.Sign.IsFact {
 		return words
 	}
@@ -84,7 +92,7 @@ func SignText(f *plan.FaultFound, units job.Units) string {
 
 // NextText says what avoids it next time, with its figure.
 func NextText(f *plan.FaultFound, units job.Units) string {
-	words := faultWords[f.Key].Next
+	words := FaultText(f).Next
 	if words[len(words)-1] == '.' {
 		return words
 	}

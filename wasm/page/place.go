@@ -22,18 +22,29 @@ var screenOf = map[string]string{
 	"card": "cards", "cup": "log", "done": "log", "test": "log",
 }
 
-// itemKinds is, by the last part of its list's path, what an item is called while
+// itemKind is, by the last part of its list's path, what an item is called while
 // it has no name of its own, and whether it has a line that opens it.
-var itemKinds = map[string]struct {
-	name  string
-	opens bool
-}{
-	"surface": {"surface", true}, "cutout": {"cut-out", true}, "stations": {"station", false}, "corners": {"corner", false},
-	"buildup": {"build-up", true}, "step": {"step", true}, "spot": {"place", true}, "grid": {"row", true},
-	"comb": {"comb reading", false}, "witness": {"measured film", false},
-	"removal": {"own removal", true}, "putty": {"putty", true}, "part": {"part", false},
-	"card": {"card", true}, "pack": {"pack", false}, "dose": {"row of the table", false},
-	"cup": {"cup", true}, "done": {"finished work", true}, "test": {"cup test", true},
+type itemKind struct {
+	list, name string
+	opens      bool
+}
+
+var itemKinds = []itemKind{
+	{"surface", "surface", true}, {"cutout", "cut-out", true}, {"stations", "station", false}, {"corners", "corner", false},
+	{"buildup", "build-up", true}, {"step", "step", true}, {"spot", "place", true}, {"grid", "row", true},
+	{"comb", "comb reading", false}, {"witness", "measured film", false},
+	{"removal", "own removal", true}, {"putty", "putty", true}, {"part", "part", false},
+	{"card", "card", true}, {"pack", "pack", false}, {"dose", "row of the table", false},
+	{"cup", "cup", true}, {"done", "finished work", true}, {"test", "cup test", true},
+}
+
+func kindOf(list string) itemKind {
+	for _, kind := range itemKinds {
+		if kind.list == list {
+			return kind
+		}
+	}
+	return itemKind{}
 }
 
 // ScheduleList is opened to see when the rest can be done: only then is it
@@ -50,7 +61,7 @@ func (s State) PlaceOf(path string) Place {
 	var names []string
 	for n := 2; n <= len(parts); n += 2 {
 		item := strings.Join(parts[:n], ".")
-		if itemKinds[parts[n-2]].opens {
+		if kindOf(parts[n-2]).opens {
 			p.Items = append(p.Items, item)
 		}
 		if name := s.itemName(item); name != "" {
@@ -81,7 +92,7 @@ func (s State) itemName(item string) string {
 		return name
 	}
 	_, key := job.Split(list)
-	if kind := itemKinds[key]; kind.name != "" {
+	if kind := kindOf(key); kind.name != "" {
 		return kind.name + " " + strconv.Itoa(slices.Index(s.Doc().Items(list), id)+1)
 	}
 	return ""

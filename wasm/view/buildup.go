@@ -162,27 +162,46 @@ func stepField(s page.State, path, key string) html {
 			return fieldWith(s, at, fieldExtras{Default: "as needed", Hint: "Left empty: below the scratches of the last grade, and no less than its card says."})
 		}
 	}
-	return fieldWith(s, at, stepExtras[key])
+	return fieldWith(s, at, stepExtras(key))
 }
 
-// stepExtras is what fields of a step have besides.
-var stepExtras = map[string]fieldExtras{
-	"wait":      {Default: "not said", Hint: "Not said: what depends on it stays open."},
-	"patch":     {Default: "none yet", Hint: "What needs a test patch stays red until its day is noted here or on the surface."},
-	"goes":      {Default: "1", Hint: "Spray, sand, find pinholes, spray again: how often."},
-	"go-takes":  {Default: "none"},
-	"swallowed": {Default: "0", Hint: "Goes into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."},
-	"first":     {Default: "such as P220"},
-	"last":      {Default: "such as P1200", Hint: "What the next layer and the polish find."},
-	"grades":    {Default: "the usual ones", Hint: "Left empty: the usual grades from the first to the last."},
-	"wet-from":  {Default: "all dry", Hint: "An electric sander and water don't go together."},
-	"scratch":   {Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures below the build-ups stand above it."},
-	"texture":   {Default: "by the method", Hint: "What the coat before left: the first grade flattens it."},
-	"least":     {Default: "as its card says"},
-	"cut-most":  {Default: "as read"},
-	"raise":     {Default: "0", Hint: "More filler, less to cut. Below zero: the other way."},
-	"cut-cost":  {Default: "3", Hint: "For the best height of the datum: an assumption."},
-	"alike":     {Default: "1"},
+// stepExtras is what a field of a step has besides.
+func stepExtras(key string) fieldExtras {
+	switch key {
+	case "wait":
+		return fieldExtras{Default: "not said", Hint: "Not said: what depends on it stays open."}
+	case "patch":
+		return fieldExtras{Default: "none yet", Hint: "What needs a test patch stays red until its day is noted here or on the surface."}
+	case "goes":
+		return fieldExtras{Default: "1", Hint: "Spray, sand, find pinholes, spray again: how often."}
+	case "go-takes":
+		return fieldExtras{Default: "none"}
+	case "swallowed":
+		return fieldExtras{Default: "0", Hint: "Goes into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."}
+	case "first":
+		return fieldExtras{Default: "such as P220"}
+	case "last":
+		return fieldExtras{Default: "such as P1200", Hint: "What the next layer and the polish find."}
+	case "grades":
+		return fieldExtras{Default: "the usual ones", Hint: "Left empty: the usual grades from the first to the last."}
+	case "wet-from":
+		return fieldExtras{Default: "all dry", Hint: "An electric sander and water don't go together."}
+	case "scratch":
+		return fieldExtras{Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures below the build-ups stand above it."}
+	case "texture":
+		return fieldExtras{Default: "by the method", Hint: "What the coat before left: the first grade flattens it."}
+	case "least":
+		return fieldExtras{Default: "as its card says"}
+	case "cut-most":
+		return fieldExtras{Default: "as read"}
+	case "raise":
+		return fieldExtras{Default: "0", Hint: "More filler, less to cut. Below zero: the other way."}
+	case "cut-cost":
+		return fieldExtras{Default: "3", Hint: "For the best height of the datum: an assumption."}
+	case "alike":
+		return fieldExtras{Default: "1"}
+	}
+	return fieldExtras{}
 }
 
 func cardOptions(s page.State, kind string) []job.Option {

@@ -132,7 +132,7 @@ func spotItem(s page.State, path string, at, count int) html {
 	if open {
 		parts = append(parts, field(s, path+".is"), el("p", a("class", "hint"), txt(spotHints[kind])))
 		for _, key := range job.SpotFields(kind) {
-			parts = append(parts, fieldWith(s, path+"."+key, stepExtras[key]))
+			parts = append(parts, fieldWith(s, path+"."+key, stepExtras(key)))
 		}
 		parts = append(parts, itemTools(path, at, count))
 	}

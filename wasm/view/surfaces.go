@@ -128,7 +128,7 @@ func surfaceForm(s page.State, path string, at int) html {
 		field(s, path+".ground"), field(s, path+".water"), field(s, path+".prepared"),
 		fieldWith(s, path+".prepared-grade", fieldExtras{Default: "P120"}),
 		fieldWith(s, path+".ground-age", fieldExtras{Default: "not said", Hint: "For epoxy and laminate that is younger than a few weeks."}),
-		fieldWith(s, path+".patch", stepExtras["patch"]),
+		fieldWith(s, path+".patch", stepExtras("patch")),
 		field(s, path+".lies"), field(s, path+".inside"), field(s, path+".by"),
 		surfaceFigures(s, path, at),
 	)
