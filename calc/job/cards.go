@@ -14,30 +14,29 @@ func (r *reader) cards(string) []Card {
 	own := r.doc.Items("card")
 	all := make([]Card, 0, len(material.Cards)+len(own)) // cards are large
 	for _, shipped := range material.Cards {
-		all = append(all, r.card(shipped.Key, *shipped, false))
+		all = append(all, r.card(shipped.Key, shipped, false))
 	}
 	for _, id := range own {
 		base, found := material.Find(r.doc.Get("card." + id + ".base"))
 		if found {
 			base.Base, base.Key = base.Key, id
-			all = append(all, r.card(id, base, true))
+			all = append(all, r.card(id, &base, true))
 		}
 	}
 	return all
 }
 
-func (r *reader) card(key string, base material.Card, own bool) Card {
+func (r *reader) card(key string, base *material.Card, own bool) Card {
 	path := "card." + key
-	card := Card{Card: base, Path: path, Own: own}
 	if len(r.doc.Under(path)) == 0 { // nothing of its own: most cards
-		card.Packs = shippedPacks(&base)
-		return card
+		return Card{Card: *base, Path: path, Own: own, Packs: shippedPacks(base)}
 	}
+	card := Card{Card: *base, Path: path, Own: own}
 	if name := r.words(path+".name", cards.field("name")); strings.TrimSpace(name) != "" {
 		card.Name = name
 	}
 	for _, f := range material.Fields {
-		if !f.Shown(&base) { // only what is shown may be wrong, or count
+		if !f.Shown(base) { // only what is shown may be wrong, or count
 			continue
 		}
 		if si, ok := r.number(path+"."+f.Key, cards.field(f.Key)); ok {
