@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"runtime"
+	"slices"
 	"strconv"
 
 	"shedreckoner/site/webdriver"
@@ -81,14 +82,18 @@ func functions(driver *webdriver.Driver, page string) error {
 	return figure("functions", float64(countFunctions(s)-few), "more than after "+strconv.Itoa(fewMessages)+" messages", 0)
 }
 
-// say sends the page the scripted messages from one number to another.
+// say sends the page the scripted messages from one number to another, some at a time: a script that takes too long is cut
+// off.
 func say(s *webdriver.Session, from, to int) {
+	const atATime = 250
 	var list []map[string]string
 	for n := from; n < to; n++ {
 		m := scripted(n)
 		list = append(list, map[string]string{"verb": m.Verb, "path": m.Path, "text": m.Text})
 	}
-	s.Script(nil, `for (const detail of arguments[0]) window.dispatchEvent(new CustomEvent("shed-answer", { detail }))`, list)
+	for some := range slices.Chunk(list, atATime) {
+		s.Script(nil, `for (const detail of arguments[0]) window.dispatchEvent(new CustomEvent("shed-answer", { detail }))`, some)
+	}
 }
 
 // countFunctions counts the functions alive in the page that leave an event for Go, as wasm_exec.js has them do: one is made
