@@ -45,7 +45,8 @@ type Simulation struct {
 	doubt    *doubt
 	drawing  *order.Simulation
 	order    Order
-	finished int // lines
+	finished int            // lines
+	outcome  *order.Outcome // of the line at hand; nil: not put in order yet
 	isWhole  bool
 }
 
@@ -64,8 +65,9 @@ func (p *Plan) Simulate() (*Simulation, error) {
 // causeWork is how many multiplications the draw of one cause is worth.
 const causeWork = 4
 
-// Step does about so many multiplications more, or finishes one line, and says
-// if all is done. The answer doesn't depend on the slices.
+// Step does about so many multiplications more, or one of the two halves of
+// finishing a line, and says if all is done. The answer doesn't depend on the
+// slices.
 func (s *Simulation) Step(work int) bool {
 	if s.drawing.Drawn() < Draws {
 		each := len(s.doubt.terms) + causeWork*len(s.doubt.causes)
@@ -73,8 +75,7 @@ func (s *Simulation) Step(work int) bool {
 		return false
 	}
 	if s.finished < len(s.doubt.lines) {
-		s.finish(s.finished)
-		s.finished++
+		s.finish()
 		return false
 	}
 	s.order.total() // in a slice of its own: whoever asked has the order to show in it
@@ -95,19 +96,24 @@ func (s *Simulation) Done() unit.Share {
 // chance. It is whole once Step has said so.
 func (s *Simulation) Order() Order { return s.order }
 
-// finish settles one line. A line whose chance can't be had stays as planned,
-// with the error.
-func (s *Simulation) finish(at int) {
-	line := &s.order.Lines[s.doubt.lines[at]]
-	outcome, err := s.drawing.Outcome(at)
-	if err == nil {
-		err = line.assure(outcome)
+// finish puts a line's draws in order, and the next time settles the line. One
+// whose chance can't be had stays as planned, with the error.
+func (s *Simulation) finish() {
+	line := &s.order.Lines[s.doubt.lines[s.finished]]
+	var err error
+	if s.outcome == nil {
+		var outcome order.Outcome
+		if outcome, err = s.drawing.Outcome(s.finished); err == nil {
+			s.outcome = &outcome
+			return
+		}
+	} else if err = line.assure(*s.outcome); err == nil {
+		line.Sure.Effects = s.doubt.effects(s.finished)
 	}
 	if err != nil {
 		line.Err = err
-		return
 	}
-	line.Sure.Effects = s.doubt.effects(at)
+	s.finished, s.outcome = s.finished+1, nil
 }
 
 // assure buys a line for the chance that its card wants.

@@ -19,7 +19,7 @@ type Sureness struct {
 }
 
 // sliceWork is the multiplications of one slice: a few milliseconds of a slow phone.
-const sliceWork = 100_000
+const sliceWork = 60_000
 
 // confident begins to find out how sure the order is once it is looked at.
 func (s State) confident(effects []Effect) (State, []Effect) {
