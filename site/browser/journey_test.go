@@ -86,8 +86,17 @@ func tap(s *webdriver.Session, css string) {
 	s.Click(css)
 }
 
+// workedOut waits until the order says how sure it is: it grows then, and what lies below moves away from a tap.
+func workedOut(s *webdriver.Session) {
+	s.Until("how sure the order is", func() (done bool) {
+		s.Script(&done, `return !document.getElementById("sureness")?.textContent.startsWith("Working out")`)
+		return done
+	})
+}
+
 func toMiddle(s *webdriver.Session, css string) {
 	s.Wait(css)
+	workedOut(s)
 	s.Script(nil, `document.querySelector(arguments[0]).scrollIntoView({ block: "center" })`, css)
 }
 
