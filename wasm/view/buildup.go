@@ -165,41 +165,34 @@ func stepField(s page.State, path, key string) html {
 	return fieldWith(s, at, stepExtras(key))
 }
 
-// stepExtras is what a field of a step has besides.
+// stepFieldExtras is what fields of a step have besides, by key.
+var stepFieldExtras = []struct {
+	key string
+	fieldExtras
+}{
+	{"wait", fieldExtras{Default: "not said", Hint: "Not said: what depends on it stays open."}},
+	{"patch", fieldExtras{Default: "none yet", Hint: "What needs a test patch stays red until its day is noted here or on the surface."}},
+	{"goes", fieldExtras{Default: "1", Hint: "Spray, sand, find pinholes, spray again: how often."}},
+	{"go-takes", fieldExtras{Default: "none"}},
+	{"swallowed", fieldExtras{Default: "0", Hint: "Goes into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."}},
+	{"first", fieldExtras{Default: "such as P220"}},
+	{"last", fieldExtras{Default: "such as P1200", Hint: "What the next layer and the polish find."}},
+	{"grades", fieldExtras{Default: "the usual ones", Hint: "Left empty: the usual grades from the first to the last."}},
+	{"wet-from", fieldExtras{Default: "all dry", Hint: "An electric sander and water don't go together."}},
+	{"scratch", fieldExtras{Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures below the build-ups stand above it."}},
+	{"texture", fieldExtras{Default: "by the method", Hint: "What the coat before left: the first grade flattens it."}},
+	{"least", fieldExtras{Default: "as its card says"}},
+	{"cut-most", fieldExtras{Default: "as read"}},
+	{"raise", fieldExtras{Default: "0", Hint: "More filler, less to cut. Below zero: the other way."}},
+	{"cut-cost", fieldExtras{Default: "3", Hint: "For the best height of the datum: an assumption."}},
+	{"alike", fieldExtras{Default: "1"}},
+}
+
 func stepExtras(key string) fieldExtras {
-	switch key {
-	case "wait":
-		return fieldExtras{Default: "not said", Hint: "Not said: what depends on it stays open."}
-	case "patch":
-		return fieldExtras{Default: "none yet", Hint: "What needs a test patch stays red until its day is noted here or on the surface."}
-	case "goes":
-		return fieldExtras{Default: "1", Hint: "Spray, sand, find pinholes, spray again: how often."}
-	case "go-takes":
-		return fieldExtras{Default: "none"}
-	case "swallowed":
-		return fieldExtras{Default: "0", Hint: "Goes into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."}
-	case "first":
-		return fieldExtras{Default: "such as P220"}
-	case "last":
-		return fieldExtras{Default: "such as P1200", Hint: "What the next layer and the polish find."}
-	case "grades":
-		return fieldExtras{Default: "the usual ones", Hint: "Left empty: the usual grades from the first to the last."}
-	case "wet-from":
-		return fieldExtras{Default: "all dry", Hint: "An electric sander and water don't go together."}
-	case "scratch":
-		return fieldExtras{Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures below the build-ups stand above it."}
-	case "texture":
-		return fieldExtras{Default: "by the method", Hint: "What the coat before left: the first grade flattens it."}
-	case "least":
-		return fieldExtras{Default: "as its card says"}
-	case "cut-most":
-		return fieldExtras{Default: "as read"}
-	case "raise":
-		return fieldExtras{Default: "0", Hint: "More filler, less to cut. Below zero: the other way."}
-	case "cut-cost":
-		return fieldExtras{Default: "3", Hint: "For the best height of the datum: an assumption."}
-	case "alike":
-		return fieldExtras{Default: "1"}
+	for _, row := range stepFieldExtras {
+		if row.key == key {
+			return row.fieldExtras
+		}
 	}
 	return fieldExtras{}
 }

@@ -1,9 +1,8 @@
 package view
 
 import (
-	"strings"
-
 	"slices"
+	"strings"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
