@@ -83,19 +83,24 @@ func TestTwoTabsAreToldApart(t *testing.T) {
 	})
 }
 
+// weighedInBoth weighs a cup in the tab that is shown, and goes to the second, which has it open too.
+func weighedInBoth(t *testing.T, s *webdriver.Session, second string) {
+	t.Helper()
+	atBench(s)
+	do(s, "weighed", "", "")
+	s.Wait("#catalyst-in")
+	s.SwitchTo(second)
+	s.Refresh()
+	ready(s)
+	goTo(s, "cup")
+	require.True(t, s.Has("#catalyst-in"), "the weighed cup is open in both")
+	require.Equal(t, "1.6 g", figureText(s, "dose.grams"))
+}
+
 // A cup is dosed once, whichever tab it was weighed in, and its clock runs in the tab that goes on.
 func TestACupIsDosedInOneTabOnly(t *testing.T) {
 	inTwoTabs(t, func(t *testing.T, s *webdriver.Session, first, second string) {
-		atBench(s)
-		do(s, "weighed", "", "")
-		s.Wait("#catalyst-in")
-		s.SwitchTo(second)
-		s.Refresh()
-		ready(s)
-		goTo(s, "cup")
-		require.True(t, s.Has("#catalyst-in"), "the weighed cup is open in both")
-		require.Equal(t, "1.6 g", figureText(s, "dose.grams"))
-
+		weighedInBoth(t, s, second)
 		s.SwitchTo(first)
 		tap(s, "#catalyst-in")
 		s.Wait(".clock")
@@ -120,13 +125,7 @@ func TestACupIsDosedInOneTabOnly(t *testing.T) {
 // Where the store refuses the save that tells of the catalyst, the permit that is taken away tells the other tab.
 func TestAFullStoreTellsTheOtherTabOfTheCatalyst(t *testing.T) {
 	inTwoTabs(t, func(t *testing.T, s *webdriver.Session, first, second string) {
-		atBench(s)
-		do(s, "weighed", "", "")
-		s.Wait("#catalyst-in")
-		s.SwitchTo(second)
-		s.Refresh()
-		ready(s)
-		require.Equal(t, "1.6 g", figureText(s, "dose.grams"))
+		weighedInBoth(t, s, second)
 		s.SwitchTo(first)
 		s.Script(nil, takesNoJob)
 		tap(s, "#catalyst-in")
