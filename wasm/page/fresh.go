@@ -36,9 +36,8 @@ func fresh(doc job.Document, list, item, text string) job.Document {
 	return doc
 }
 
-// freshCard starts a card as another stands, the builder's figures on it too;
-// what is in stock of the other, and the patch that
-// cured of it, stay with it.
+// freshCard starts a card as another stands, the builder's figures on it too.
+// What is in stock of the other, and the patch that cured of it, stay with it.
 func freshCard(doc job.Document, item, other string) job.Document {
 	_, base := job.Split(other)
 	for _, line := range doc.Under(other) {
