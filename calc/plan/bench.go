@@ -6,6 +6,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -176,9 +177,9 @@ func (b *bencher) film() working.Figure[unit.WetFilm] {
 	}
 	card := b.out.Card
 	if card.Kind == material.Filler {
-		return onCard(card, card.PassMost, "largest pass", unit.InMillimetre)
+		return chain.OnCard(card, card.PassMost, "largest pass", unit.InMillimetre)
 	}
-	return onCard(card, card.CoatMost, "largest wet film in one coat", unit.InMicrometre)
+	return chain.OnCard(card, card.CoatMost, "largest wet film in one coat", unit.InMicrometre)
 }
 
 // step is the planned step that the cup is for; nil: none.
@@ -248,9 +249,9 @@ func (b *bencher) parts() {
 	none := working.Figure[unit.Density]{}
 	switch {
 	case card.RatioByMass.Known:
-		ratio = cure.RatioByMass(onCard(card, card.RatioByMass, "ratio by mass", unit.InPure), none, none)
+		ratio = cure.RatioByMass(chain.OnCard(card, card.RatioByMass, "ratio by mass", unit.InPure), none, none)
 	case card.RatioByVolume.Known:
-		ratio = cure.RatioByVolume(onCard(card, card.RatioByVolume, "ratio by volume", unit.InPure), none, none)
+		ratio = cure.RatioByVolume(chain.OnCard(card, card.RatioByVolume, "ratio by volume", unit.InPure), none, none)
 	}
 	if len(b.out.Waiting) > 0 {
 		return
@@ -261,9 +262,9 @@ func (b *bencher) parts() {
 	}
 	parts, err := ratio.ForTotal(b.out.Mix.Product)
 	if card.RatioByVolume.Known && !card.RatioByMass.Known {
-		var q sums
-		volume := do2(&q, volumeOfMass, b.out.Mix.Product, densityOf(card))
-		if err = q.err; err == nil {
+		var q chain.Run
+		volume := chain.Do2(&q, volumeOfMass, b.out.Mix.Product, chain.DensityOf(card))
+		if err = q.Err; err == nil {
 			parts, err = ratio.ForTotalVolume(volume)
 		}
 	}
@@ -278,10 +279,10 @@ func (b *bencher) covers() {
 	if b.out.Whole.Step == nil {
 		return
 	}
-	var q sums
+	var q chain.Run
 	perArea, err := b.work.PerArea()
-	b.out.PerArea = keep(&q, perArea, err)
-	b.out.Covers = do3(&q, coverRule, b.out.Whole, b.work.Leftover, b.out.PerArea)
+	b.out.PerArea = chain.Keep(&q, perArea, err)
+	b.out.Covers = chain.Do3(&q, coverRule, b.out.Whole, b.work.Leftover, b.out.PerArea)
 }
 
 var coverRule = working.Of3("A = max(0, m − L) ÷ w", source.House.At("what leaves the cup"), source.Calculated,

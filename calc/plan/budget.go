@@ -6,6 +6,7 @@ import (
 	"sort"
 
 	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/sanding"
@@ -102,10 +103,10 @@ func (m *maker) leastLeft(steps []Step, list []buildup.Step) {
 	}
 	card, least := steps[top].Card, &list[last].Film.Least
 	if least.Mean.Step == nil && card.LeftLeast.Known {
-		least.Mean = onCard(card, card.LeftLeast, "least mean film left", unit.InMicrometre)
+		least.Mean = chain.OnCard(card, card.LeftLeast, "least mean film left", unit.InMicrometre)
 	}
 	if card.LeftThinnest.Known {
-		least.Thinnest = onCard(card, card.LeftThinnest, "thinnest film left anywhere", unit.InMicrometre)
+		least.Thinnest = chain.OnCard(card, card.LeftThinnest, "thinnest film left anywhere", unit.InMicrometre)
 	}
 }
 
@@ -176,14 +177,14 @@ func (w *Budget) areas(m *maker, b *job.Buildup, out *Buildup) error {
 	if err != nil {
 		return nil // an edge no strip fits along: the flat is said alone
 	}
-	var q sums
+	var q chain.Run
 	if w.Share.Step != nil && parts.Flat.Step != nil {
-		w.Through = do2(&q, throughArea, parts.Flat, w.Share)
+		w.Through = chain.Do2(&q, throughArea, parts.Flat, w.Share)
 	}
 	if w.EdgeOff.Step != nil {
-		w.EdgeGone = do2(&q, throughArea, parts.Edge, w.EdgeOff)
+		w.EdgeGone = chain.Do2(&q, throughArea, parts.Edge, w.EdgeOff)
 	}
-	return q.err
+	return q.Err
 }
 
 // topLayer is the step that opens the uppermost layer.
@@ -280,7 +281,7 @@ func polishAfter(steps []Step) []working.Figure[unit.DryFilm] {
 		if s.Job.Kind.Key != "polish" || s.Card == nil {
 			break
 		}
-		list = append(list, onCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre))
+		list = append(list, chain.OnCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre))
 	}
 	return list
 }

@@ -3,6 +3,7 @@ package plan
 import (
 	"errors"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -98,24 +99,24 @@ func (m *maker) films(s *Step) (*Coat, string, error) {
 	if !cured.Known {
 		return nil, "method", ErrNotSprayed
 	}
-	var q sums
+	var q chain.Run
 	stays, shrinks := m.keptThinner(s)
-	c.CuredShare = do4(&q, film.Thinned, onCard(s.Card, cured, name, unit.InPercent), stays, c.Extra, shrinks)
-	typed := as[unit.WetFilm](s.Job.Film)
+	c.CuredShare = chain.Do4(&q, film.Thinned, chain.OnCard(s.Card, cured, name, unit.InPercent), stays, c.Extra, shrinks)
+	typed := chain.As[unit.WetFilm](s.Job.Film)
 	if s.Job.FilmIsCured {
-		typed = do2(&q, film.Wet, as[unit.DryFilm](s.Job.Film), c.CuredShare)
+		typed = chain.Do2(&q, film.Wet, chain.As[unit.DryFilm](s.Job.Film), c.CuredShare)
 	}
-	if q.err != nil {
-		return nil, "film", q.err
+	if q.Err != nil {
+		return nil, "film", q.Err
 	}
 	if field, err := m.coats(s, c, typed); err != nil {
 		return nil, field, err
 	}
-	c.Cured = do2(&q, film.Dry, c.Wet, c.CuredShare)
-	c.CuredEach = do2(&q, film.Dry, c.WetEach, c.CuredShare)
-	c.Theory = do2(&q, film.RateAsSold, c.Extra, c.Wet)
-	c.Practice = do2(&q, film.Practical, c.Theory, ofMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
-	return c, "film", q.err
+	c.Cured = chain.Do2(&q, film.Dry, c.Wet, c.CuredShare)
+	c.CuredEach = chain.Do2(&q, film.Dry, c.WetEach, c.CuredShare)
+	c.Theory = chain.Do2(&q, film.RateAsSold, c.Extra, c.Wet)
+	c.Practice = chain.Do2(&q, film.Practical, c.Theory, chain.OfMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
+	return c, "film", q.Err
 }
 
 var allCoats = working.Of2("WFT = n × WFT_n", source.Geometry.At("equal coats"), source.Exact,
@@ -126,27 +127,27 @@ var allCoats = working.Of2("WFT = n × WFT_n", source.Geometry.At("equal coats")
 // coats settles how many coats of what film: typed as each or as all, with a
 // number of coats or as many as the card's largest film asks for.
 func (m *maker) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (field string, err error) {
-	most := onCard(s.Card, s.Card.CoatMost, "largest wet film in one coat", unit.InMicrometre)
+	most := chain.OnCard(s.Card, s.Card.CoatMost, "largest wet film in one coat", unit.InMicrometre)
 	count, hasCount := s.Job.Coats, s.Job.Coats.Step != nil
-	var q sums
+	var q chain.Run
 	if s.Job.FilmIsEach {
 		if !hasCount {
 			count = working.Given(unit.Factor(1), "coats", unit.InPure, "not typed", source.Assumption)
 		}
 		c.Coats, c.WetEach = count, typed
-		c.Wet = do2(&q, allCoats, count, typed)
-		return "film", firstError(q.err, tooThick(c.WetEach.Value, s.Card, 0))
+		c.Wet = chain.Do2(&q, allCoats, count, typed)
+		return "film", firstError(q.Err, tooThick(c.WetEach.Value, s.Card, 0))
 	}
 	c.Wet = typed
-	fewest := do2(&q, film.CoatCount, typed, most)
+	fewest := chain.Do2(&q, film.CoatCount, typed, most)
 	if c.Coats = fewest; hasCount {
 		c.Coats = count
 	}
-	c.WetEach = do2(&q, film.FilmPerCoat, typed, c.Coats)
+	c.WetEach = chain.Do2(&q, film.FilmPerCoat, typed, c.Coats)
 	if !hasCount {
-		return "film", q.err
+		return "film", q.Err
 	}
-	return "coats", firstError(q.err, tooThick(c.WetEach.Value, s.Card, int(fewest.Value)))
+	return "coats", firstError(q.Err, tooThick(c.WetEach.Value, s.Card, int(fewest.Value)))
 }
 
 func firstError(errs ...error) error {
@@ -171,7 +172,7 @@ func tooThick(each unit.WetFilm, card *job.Card, coats int) error {
 // keptThinner gives what part of the thinner stays and how much it shrinks.
 func (m *maker) keptThinner(s *Step) (stays, shrinks working.Figure[unit.Share]) {
 	if t := m.plan.Job.CardByKey(s.Card.Thinner); t != nil {
-		return onCard(t, t.Stays, "share that stays in the film", unit.InPercent), onCard(t, t.Shrinks, "shrinkage of what stays", unit.InPercent)
+		return chain.OnCard(t, t.Stays, "share that stays in the film", unit.InPercent), chain.OnCard(t, t.Shrinks, "shrinkage of what stays", unit.InPercent)
 	}
 	none := working.Given(unit.Share(0), "thinner that stays", unit.InPercent, "none is added", source.Exact)
 	return none, none
@@ -192,31 +193,27 @@ func (m *maker) extra(s *Step) (working.Figure[unit.ByVolume], error) {
 	if err := m.checkThinner(s.Job, s.Card); err != nil {
 		return noThinner, err
 	}
-	var q sums
+	var q chain.Run
 	thinner := noThinner
 	if share := s.Job.Thinner; share.Value > 0 {
-		thinner = as[unit.ByVolume](share)
+		thinner = chain.As[unit.ByVolume](share)
 		if s.Job.ThinnerByMass {
-			thinner = m.byVolume(&q, s.Card, s.Card.Thinner, as[unit.ByMass](share))
+			thinner = m.byVolume(&q, s.Card, s.Card.Thinner, chain.As[unit.ByMass](share))
 		}
 	}
 	if !s.Card.Wax.Known {
-		return thinner, q.err
+		return thinner, q.Err
 	}
-	wax := m.byVolume(&q, s.Card, waxCard, onCard(s.Card, s.Card.Wax, "wax solution", unit.InPercent))
-	return do2(&q, extraRule, thinner, wax), q.err
+	wax := m.byVolume(&q, s.Card, waxCard, chain.OnCard(s.Card, s.Card.Wax, "wax solution", unit.InPercent))
+	return chain.Do2(&q, extraRule, thinner, wax), q.Err
 }
 
 const waxCard = "wax-solution"
 
 // byVolume takes an addition per mass of product to one per volume.
-func (m *maker) byVolume(q *sums, product *job.Card, key string, share working.Figure[unit.ByMass]) working.Figure[unit.ByVolume] {
+func (m *maker) byVolume(q *chain.Run, product *job.Card, key string, share working.Figure[unit.ByMass]) working.Figure[unit.ByVolume] {
 	added := m.plan.Job.CardByKey(key)
-	return do3(q, film.ThinnerByVolume, share, densityOf(product), densityOf(added))
-}
-
-func densityOf(c *job.Card) working.Figure[unit.Density] {
-	return onCard(c, c.Density, "density", unit.InKilogramPerLitre)
+	return chain.Do3(q, film.ThinnerByVolume, share, chain.DensityOf(product), chain.DensityOf(added))
 }
 
 // checkThinner holds thinner and wax solution against the card's limit, both
@@ -256,36 +253,36 @@ func (m *maker) thinnerShare(s *job.Step, c *job.Card) (unit.Share, error) {
 
 // amounts works out what the coats take over the area.
 func (m *maker) amounts(s *Step, c *Coat, area working.Figure[unit.Area]) error {
-	var q sums
+	var q chain.Run
 	swallowed := s.Job.Swallowed
 	if swallowed.Step == nil {
 		swallowed = working.Given(unit.WetFilm(0), "film that the ground swallows", unit.InMicrometre, "a closed ground", source.Assumption)
 	}
-	c.Mix = do4(&q, film.Mix, area, c.Wet, swallowed, ofMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
+	c.Mix = chain.Do4(&q, film.Mix, area, c.Wet, swallowed, chain.OfMethod(s.Job.Method, s.Job.Method.Loss, "loss", unit.InPercent))
 	density := m.mixDensity(&q, s.Card, c.Extra)
-	s.Leaves = do2(&q, film.Weight, c.Mix, density)
+	s.Leaves = chain.Do2(&q, film.Weight, c.Mix, density)
 	s.FilmOnly = s.Leaves.Value * unit.Mass(1-s.Job.Method.Loss.Value) * unit.Mass(c.Wet.Value/(c.Wet.Value+swallowed.Value))
 	s.Cups = inCups(&q, s.Card, s.Leaves, c.AllCoats, leftOver(s.Card, s.Job.Method))
-	c.Product = do2(&q, film.AsSold, do2(&q, volumeOfMass, s.Cups.Mixed, density), c.Extra)
-	mass := do2(&q, film.Weight, c.Product, densityOf(s.Card))
+	c.Product = chain.Do2(&q, film.AsSold, chain.Do2(&q, volumeOfMass, s.Cups.Mixed, density), c.Extra)
+	mass := chain.Do2(&q, film.Weight, c.Product, chain.DensityOf(s.Card))
 	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: c.Product})
 	m.addThinner(&q, s, c)
 	m.addByMass(&q, s, s.Card.Wax, waxCard, "wax solution", mass)
 	m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "catalyst", mass)
-	return q.err
+	return q.Err
 }
 
-func (m *maker) addThinner(q *sums, s *Step, c *Coat) {
+func (m *maker) addThinner(q *chain.Run, s *Step, c *Coat) {
 	thinner := m.plan.Job.CardByKey(s.Card.Thinner)
 	if s.Job.Thinner.Value == 0 || thinner == nil {
 		return
 	}
-	share := as[unit.ByVolume](s.Job.Thinner)
+	share := chain.As[unit.ByVolume](s.Job.Thinner)
 	if s.Job.ThinnerByMass {
-		share = m.byVolume(q, s.Card, s.Card.Thinner, as[unit.ByMass](s.Job.Thinner))
+		share = m.byVolume(q, s.Card, s.Card.Thinner, chain.As[unit.ByMass](s.Job.Thinner))
 	}
-	volume := do2(q, film.Thinner, c.Product, share)
-	s.Used = append(s.Used, Use{Name: "thinner", Card: thinner, Volume: volume, Mass: do2(q, film.Weight, volume, densityOf(thinner))})
+	volume := chain.Do2(q, film.Thinner, c.Product, share)
+	s.Used = append(s.Used, Use{Name: "thinner", Card: thinner, Volume: volume, Mass: chain.Do2(q, film.Weight, volume, chain.DensityOf(thinner))})
 }
 
 var shareOfMass = working.Of2("m_a = m × a ÷ 100", source.Geometry.At("definition of a share"), source.Exact,
@@ -301,11 +298,11 @@ var volumeOfMass = working.Of2("V = m ÷ ρ", source.Geometry.At("definition of 
 	})
 
 // addByMass adds a material that goes in as a share of the product's mass.
-func (m *maker) addByMass(q *sums, s *Step, share material.Spec[unit.ByMass], key, name string, product working.Figure[unit.Mass]) {
+func (m *maker) addByMass(q *chain.Run, s *Step, share material.Spec[unit.ByMass], key, name string, product working.Figure[unit.Mass]) {
 	card := m.plan.Job.CardByKey(key)
 	if !share.Known || card == nil {
 		return
 	}
-	mass := withSpare(q, card, do2(q, shareOfMass, product, onCard(s.Card, share, name, unit.InPercent)))
-	s.Used = append(s.Used, Use{Name: name, Card: card, Mass: mass, Volume: do2(q, volumeOfMass, mass, densityOf(card))})
+	mass := withSpare(q, card, chain.Do2(q, shareOfMass, product, chain.OnCard(s.Card, share, name, unit.InPercent)))
+	s.Used = append(s.Used, Use{Name: name, Card: card, Mass: mass, Volume: chain.Do2(q, volumeOfMass, mass, chain.DensityOf(card))})
 }

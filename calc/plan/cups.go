@@ -3,6 +3,7 @@ package plan
 import (
 	"math"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
@@ -60,22 +61,22 @@ const leastMixed = unit.Gram
 
 // inCups shares out what must leave the cups in coats or passes, and each of
 // them in the fewest cups of the card's largest batch.
-func inCups(q *sums, card *job.Card, need working.Figure[unit.Mass], goes working.Figure[unit.Factor], left working.Figure[unit.Mass]) Cups {
-	if q.err != nil || need.Value/unit.Mass(goes.Value) < leastMixed {
+func inCups(q *chain.Run, card *job.Card, need working.Figure[unit.Mass], goes working.Figure[unit.Factor], left working.Figure[unit.Mass]) Cups {
+	if q.Err != nil || need.Value/unit.Mass(goes.Value) < leastMixed {
 		return Cups{Mixed: need}
 	}
-	most := onCard(card, card.BatchMost, "largest batch", unit.InGram)
-	n := do2(q, sittings, goes, days(need.Value/unit.Mass(goes.Value), most.Value, left.Value))
-	each := do2(q, mixForOne, need, n)
-	if q.err != nil {
+	most := chain.OnCard(card, card.BatchMost, "largest batch", unit.InGram)
+	n := chain.Do2(q, sittings, goes, days(need.Value/unit.Mass(goes.Value), most.Value, left.Value))
+	each := chain.Do2(q, mixForOne, need, n)
+	if q.Err != nil {
 		return Cups{}
 	}
 	cups, err := cure.CupsFor(each, most, noSmallest, left)
-	if q.err = err; err != nil {
+	if q.Err = err; err != nil {
 		return Cups{}
 	}
-	c := Cups{Count: do2(q, allCups, n, cups.Count), Each: cups.Each}
-	c.Left = do2(q, leftInAll, c.Count, left)
+	c := Cups{Count: chain.Do2(q, allCups, n, cups.Count), Each: cups.Each}
+	c.Left = chain.Do2(q, leftInAll, c.Count, left)
 	c.Mixed = working.Sum(mixedSum, need, c.Left)
 	return c
 }
@@ -92,7 +93,7 @@ func days(coat, largest, left unit.Mass) working.Figure[unit.Factor] {
 
 // leftOver is what stays in the tool and, of what is mixed in a cup, on its wall.
 func leftOver(card *job.Card, method *material.Method) working.Figure[unit.Mass] {
-	tool := ofMethod(method, method.Leftover, "left in the tool", unit.InGram)
+	tool := chain.OfMethod(method, method.Leftover, "left in the tool", unit.InGram)
 	if method.IsKnife && card.Kind == material.Filler { // mixed on a board
 		return tool
 	}
@@ -102,13 +103,13 @@ func leftOver(card *job.Card, method *material.Method) working.Figure[unit.Mass]
 
 // mixDensity is that of the product with what goes in. Styrene and wax solution
 // are so near each other that the thinner's density stands for both.
-func (m *maker) mixDensity(q *sums, card *job.Card, extra working.Figure[unit.ByVolume]) working.Figure[unit.Density] {
+func (m *maker) mixDensity(q *chain.Run, card *job.Card, extra working.Figure[unit.ByVolume]) working.Figure[unit.Density] {
 	added := m.plan.Job.CardByKey(card.Thinner)
 	if added == nil {
 		added = m.plan.Job.CardByKey(waxCard)
 	}
 	if extra.Value == 0 || added == nil {
-		return densityOf(card)
+		return chain.DensityOf(card)
 	}
-	return do3(q, film.MixDensity, densityOf(card), extra, densityOf(added))
+	return chain.Do3(q, film.MixDensity, chain.DensityOf(card), extra, chain.DensityOf(added))
 }

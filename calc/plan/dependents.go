@@ -3,6 +3,7 @@ package plan
 import (
 	"math"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/sanding"
@@ -62,15 +63,15 @@ var (
 )
 
 // withSpare adds what the card says is bought beyond the need.
-func withSpare(q *sums, card *job.Card, mass working.Figure[unit.Mass]) working.Figure[unit.Mass] {
+func withSpare(q *chain.Run, card *job.Card, mass working.Figure[unit.Mass]) working.Figure[unit.Mass] {
 	if !card.Spare.Known {
 		return mass
 	}
-	return do2(q, massWithSpare, mass, spareOf(card))
+	return chain.Do2(q, massWithSpare, mass, spareOf(card))
 }
 
 func spareOf(card *job.Card) working.Figure[unit.Factor] {
-	return onCard(card, card.Spare, "bought for each one needed", unit.InPure)
+	return chain.OnCard(card, card.Spare, "bought for each one needed", unit.InPure)
 }
 
 // sundries adds to a planned step what goes with it.
@@ -91,8 +92,8 @@ func (m *maker) sundries(s *Step, area working.Figure[unit.Area], edge working.F
 	case s.Job.Kind.Key == "sand":
 		u.sand(area, oneGo, material.DiscOnFilm, "machine on film", false)
 	}
-	if u.q.err != nil {
-		m.refuse(s.Path+".card", u.q.err)
+	if u.q.Err != nil {
+		m.refuse(s.Path+".card", u.q.Err)
 	}
 }
 
@@ -100,13 +101,13 @@ func (m *maker) sundries(s *Step, area working.Figure[unit.Area], edge working.F
 type user struct {
 	m    *maker
 	step *Step
-	q    sums
+	q    chain.Run
 }
 
 func (u *user) card(key string) *job.Card { return u.m.plan.Job.CardByKey(key) }
 
 func (u *user) add(use Use) {
-	if u.q.err == nil {
+	if u.q.Err == nil {
 		u.step.Used = append(u.step.Used, use)
 	}
 }
@@ -134,7 +135,7 @@ func (u *user) eachCup(key string) {
 	if !card.EachCup.Known || u.step.Cups.Count.Step == nil {
 		return
 	}
-	u.add(Use{Name: card.Name, Card: card, Pieces: do2(&u.q, piecesOf, u.step.Cups.Count, onCard(card, card.EachCup, "pieces for each cup mixed", unit.InPure))})
+	u.add(Use{Name: card.Name, Card: card, Pieces: chain.Do2(&u.q, piecesOf, u.step.Cups.Count, chain.OnCard(card, card.EachCup, "pieces for each cup mixed", unit.InPure))})
 }
 
 func (u *user) gloves() { u.eachCup("gloves") }
@@ -167,26 +168,26 @@ func (u *user) tool() {
 // clean adds solvent for so many washes of a tool, or flushes of a gun.
 func (u *user) clean(times working.Figure[unit.Factor], isGun bool) {
 	card := u.card("acetone")
-	each := onCard(card, card.Wash, "solvent for one wash", unit.InLitre)
+	each := chain.OnCard(card, card.Wash, "solvent for one wash", unit.InLitre)
 	if isGun {
-		each = onCard(card, card.Flush, "solvent for one flush", unit.InLitre)
+		each = chain.OnCard(card, card.Flush, "solvent for one flush", unit.InLitre)
 	}
 	if times.Step != nil {
-		u.add(Use{Name: "cleaning", Card: card, Volume: do2(&u.q, forCleaning, times, each)})
+		u.add(Use{Name: "cleaning", Card: card, Volume: chain.Do2(&u.q, forCleaning, times, each)})
 	}
 }
 
 func (u *user) edge(key string, edge working.Figure[unit.Length]) {
 	card := u.card(key)
-	u.add(Use{Name: card.Name, Card: card, Length: do2(&u.q, alongEdge, edge, spareOf(card))})
+	u.add(Use{Name: card.Name, Card: card, Length: chain.Do2(&u.q, alongEdge, edge, spareOf(card))})
 }
 
 // spray notes the hours at the gun. No cartridge is a protection from a sprayed
 // two-pack topcoat: only an air-fed set is, which isn't bought by the hour.
 func (u *user) spray(area working.Figure[unit.Area]) {
 	method := u.step.Job.Method
-	t := do3(&u.q, sprayTime, area, u.step.Coat.AllCoats, ofMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute))
-	if u.step.Card.Chemistry != material.TwoPack && u.q.err == nil {
+	t := chain.Do3(&u.q, sprayTime, area, u.step.Coat.AllCoats, chain.OfMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute))
+	if u.step.Card.Chemistry != material.TwoPack && u.q.Err == nil {
 		u.m.spraying = append(u.m.spraying, t)
 	}
 }
@@ -194,15 +195,15 @@ func (u *user) spray(area working.Figure[unit.Area]) {
 // sand adds abrasives and gloves, and notes the hours.
 func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Factor], speed material.Spec[unit.SpreadingSpeed], how string, onFiller bool) {
 	disc, gloves := u.card("disc"), u.card("gloves")
-	sanded := do2(&u.q, sanding.Gone, area, goes)
-	perArea := onCard(disc, disc.OnFilm, "discs for a square metre of film", unit.InPure)
+	sanded := chain.Do2(&u.q, sanding.Gone, area, goes)
+	perArea := chain.OnCard(disc, disc.OnFilm, "discs for a square metre of film", unit.InPure)
 	if onFiller {
-		perArea = onCard(disc, disc.OnFiller, "discs for a square metre of filler", unit.InPure)
+		perArea = chain.OnCard(disc, disc.OnFiller, "discs for a square metre of filler", unit.InPure)
 	}
-	u.add(Use{Name: disc.Name, Card: disc, Pieces: do2(&u.q, sanding.Sheets, sanded, perArea)})
-	t := do2(&u.q, sanding.Hours, sanded, working.Given(speed.Value, "area sanded in an hour", unit.InSquareMetrePerHour, how, speed.Mark))
-	u.add(Use{Name: gloves.Name, Card: gloves, Pieces: do2(&u.q, piecesOfHours, t, onCard(gloves, gloves.EachHour, "pairs for each hour of sanding", unit.InPure))})
-	if u.q.err == nil {
+	u.add(Use{Name: disc.Name, Card: disc, Pieces: chain.Do2(&u.q, sanding.Sheets, sanded, perArea)})
+	t := chain.Do2(&u.q, sanding.Hours, sanded, working.Given(speed.Value, "area sanded in an hour", unit.InSquareMetrePerHour, how, speed.Mark))
+	u.add(Use{Name: gloves.Name, Card: gloves, Pieces: chain.Do2(&u.q, piecesOfHours, t, chain.OnCard(gloves, gloves.EachHour, "pairs for each hour of sanding", unit.InPure))})
+	if u.q.Err == nil {
 		u.m.sanding = append(u.m.sanding, t)
 	}
 }
@@ -218,7 +219,7 @@ func (m *maker) worn(key string, sum *working.Rule, hours []working.Figure[unit.
 		return
 	}
 	card := m.plan.Job.CardByKey(key)
-	pieces, err := piecesWorn.Figure(working.Sum(sum, hours...), onCard(card, card.Lasts, "hours that one lasts", unit.InHour))
+	pieces, err := piecesWorn.Figure(working.Sum(sum, hours...), chain.OnCard(card, card.Lasts, "hours that one lasts", unit.InHour))
 	if err != nil {
 		m.refuse(card.Path+".lasts", err)
 		return

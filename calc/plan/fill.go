@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
@@ -31,29 +32,29 @@ func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[u
 	if !m.needsCard(s, canFill) {
 		return
 	}
-	var q sums
+	var q chain.Run
 	what, known := m.filling(&q, s, area)
 	if !known {
 		return
 	}
 	sanded := s.Job.SandedOff
 	if sanded.Step == nil {
-		sanded = onCard(s.Card, s.Card.SandedOff, "share sanded off", unit.InPercent)
+		sanded = chain.OnCard(s.Card, s.Card.SandedOff, "share sanded off", unit.InPercent)
 	}
-	f := &Fill{SandedOff: sanded, Left: what.left, Grid: what.grid, Depth: do2(&q, fairing.AppliedDepth, what.depth, sanded)}
+	f := &Fill{SandedOff: sanded, Left: what.left, Grid: what.grid, Depth: chain.Do2(&q, fairing.AppliedDepth, what.depth, sanded)}
 	f.Passes = nothingToFill
 	if f.Depth.Value > unit.Length(unit.Micrometre) {
-		f.Passes = do2(&q, fairing.Passes, f.Depth, onCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
+		f.Passes = chain.Do2(&q, fairing.Passes, f.Depth, chain.OnCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
 	}
 	putty, whole := m.mixedAs(s)
 	if !whole {
 		return
 	}
-	if q.err == nil && f.Left.Value > 0 {
+	if q.Err == nil && f.Left.Value > 0 {
 		m.filler(&q, s, f, putty, area.Value > 0)
 	}
-	if q.err != nil {
-		m.refuse(s.Path+"."+what.field, q.err)
+	if q.Err != nil {
+		m.refuse(s.Path+"."+what.field, q.Err)
 		return
 	}
 	s.Fill, s.Known = f, true
@@ -63,26 +64,26 @@ var nothingToFill = working.Given(unit.Factor(1), "passes", unit.InPure, "nothin
 
 // filler works out what the filling takes, and what of it becomes dust. Nothing
 // is bought or stays on the boat while the build-up is on no surface.
-func (m *maker) filler(q *sums, s *Step, f *Fill, putty *Putty, isOnBoat bool) {
-	density := densityOf(s.Card)
+func (m *maker) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bool) {
+	density := chain.DensityOf(s.Card)
 	if putty != nil {
 		density = putty.Made.Density
 	}
-	f.Applied = do2(q, fairing.Applied, f.Left, f.SandedOff)
-	f.Dust = do2(q, fairing.MassOf, do2(q, fairing.SandedOff, f.Applied, f.SandedOff), density)
+	f.Applied = chain.Do2(q, fairing.Applied, f.Left, f.SandedOff)
+	f.Dust = chain.Do2(q, fairing.MassOf, chain.Do2(q, fairing.SandedOff, f.Applied, f.SandedOff), density)
 	if !isOnBoat {
 		return
 	}
-	loss := ofMethod(knife, knife.Loss, "loss", unit.InPercent)
-	s.Leaves = do2(q, withLoss, do2(q, film.Weight, f.Applied, density), loss)
+	loss := chain.OfMethod(knife, knife.Loss, "loss", unit.InPercent)
+	s.Leaves = chain.Do2(q, withLoss, chain.Do2(q, film.Weight, f.Applied, density), loss)
 	s.Cups = inCups(q, s.Card, s.Leaves, f.Passes, leftOver(s.Card, knife))
 	if mass := s.Cups.Mixed; putty != nil {
 		putty.uses(q, s, &m.plan.Job, mass)
 	} else {
-		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: do2(q, volumeOfMass, mass, density)})
+		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: chain.Do2(q, volumeOfMass, mass, density)})
 		m.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
 	}
-	s.Kept = do2(q, film.Weight, f.Left, density)
+	s.Kept = chain.Do2(q, film.Weight, f.Left, density)
 	s.FilmOnly = s.Kept.Value
 }
 
@@ -116,19 +117,19 @@ func (m *maker) polish(s *Step, area working.Figure[unit.Area], _ working.Figure
 	if !m.needsCard(s, canPolish) || at(m.plan.Refused, s.Path+".taken") != nil {
 		return
 	}
-	var q sums
+	var q chain.Run
 	if s.Taken = s.Job.Taken; s.Taken.Step == nil {
 		s.Taken = m.polishTakes(&q, s)
 	}
-	if q.err != nil {
-		m.refuse(s.Path+".taken", q.err)
+	if q.Err != nil {
+		m.refuse(s.Path+".taken", q.Err)
 		return
 	}
 	s.Known = true
 	if area.Value > 0 {
-		used := do2(&q, sanding.Compound, area, onCard(s.Card, s.Card.UsedPerArea, "used per area", unit.InGramPerSquareMetre))
-		if q.err != nil {
-			m.refuse(s.Path+".card", q.err)
+		used := chain.Do2(&q, sanding.Compound, area, chain.OnCard(s.Card, s.Card.UsedPerArea, "used per area", unit.InGramPerSquareMetre))
+		if q.Err != nil {
+			m.refuse(s.Path+".card", q.Err)
 			return
 		}
 		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: used})

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -58,10 +59,10 @@ func (w *Budget) needs() []Need {
 }
 
 func (n *Need) inCoats(s *Step) {
-	var q sums
-	n.Wet = do2(&q, film.Wet, n.Cured, s.Coat.CuredShare)
+	var q chain.Run
+	n.Wet = chain.Do2(&q, film.Wet, n.Cured, s.Coat.CuredShare)
 	if s.Card.CoatMost.Known {
-		n.Coats = do2(&q, film.CoatCount, n.Wet, onCard(s.Card, s.Card.CoatMost, "largest wet film in one coat", unit.InMicrometre))
+		n.Coats = chain.Do2(&q, film.CoatCount, n.Wet, chain.OnCard(s.Card, s.Card.CoatMost, "largest wet film in one coat", unit.InMicrometre))
 	}
 }
 
@@ -75,7 +76,7 @@ func (n *Need) cracks(steps []buildup.Step, s *Step, terms buildup.Terms) {
 	}
 	for _, f := range buildup.Shortfalls(steps, points, terms) {
 		if f.Rule == buildup.CrackLimit && s.Card.LeftMost.Known {
-			n.Over = onCard(s.Card, s.Card.LeftMost, "most film left", unit.InMicrometre)
+			n.Over = chain.OnCard(s.Card, s.Card.LeftMost, "most film left", unit.InMicrometre)
 		}
 	}
 }

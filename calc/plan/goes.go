@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -53,16 +54,16 @@ func (m *maker) goes(s *Step, c *Coat, area working.Figure[unit.Area]) (working.
 	if takes.Step == nil {
 		takes = nothingTaken
 	}
-	var q sums
-	s.Added = do3(&q, filmOfGoes, n, c.Cured, takes)
-	c.AllCoats = do2(&q, coatsOfGoes, c.Coats, n)
+	var q chain.Run
+	s.Added = chain.Do3(&q, filmOfGoes, n, c.Cured, takes)
+	c.AllCoats = chain.Do2(&q, coatsOfGoes, c.Coats, n)
 	if area.Value > 0 {
-		area = do2(&q, areaOfGoes, area, n)
+		area = chain.Do2(&q, areaOfGoes, area, n)
 	}
-	if q.err != nil {
-		m.refuse(s.Path+".goes", q.err)
+	if q.Err != nil {
+		m.refuse(s.Path+".goes", q.Err)
 	}
-	return area, q.err == nil
+	return area, q.Err == nil
 }
 
 var (

@@ -3,6 +3,7 @@ package plan
 import (
 	"errors"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -23,8 +24,8 @@ func (b *bencher) hand() {
 	card := b.out.Card
 	b.cup.Shed = cure.Shed{Product: b.typed.Product, Surface: b.typed.Surface, ColdestAhead: b.out.Air.ColdestAhead}
 	b.cup.Card = cure.Card{
-		Floor:   onCard(card, card.Floor, "least catalyst, of all that cures", unit.InPercent),
-		Ceiling: onCard(card, card.Ceiling, "most catalyst, of the product alone", unit.InPercent),
+		Floor:   chain.OnCard(card, card.Floor, "least catalyst, of all that cures", unit.InPercent),
+		Ceiling: chain.OnCard(card, card.Ceiling, "most catalyst, of the product alone", unit.InPercent),
 		Limits:  cure.Limits{Coldest: card.SurfaceLeast.Value, Warmest: card.SurfaceMost.Value},
 		Takes:   cure.Takes{Promoted: card.Promoted},
 	}
@@ -32,7 +33,7 @@ func (b *bencher) hand() {
 		b.cup.Card.Takes.Families = append(b.cup.Card.Takes.Families, families[key])
 	}
 	if catalyst := b.plan.Job.CardByKey(b.catalystKey()); catalyst != nil {
-		b.cup.Peroxide = cure.Peroxide{Family: families[catalyst.Family], Density: densityOf(catalyst)}
+		b.cup.Peroxide = cure.Peroxide{Family: families[catalyst.Family], Density: chain.DensityOf(catalyst)}
 	}
 	if b.typed.Product.Step == nil {
 		b.wait("product-temp")
@@ -116,11 +117,11 @@ func (b *bencher) largestBatch() (cure.Batch, error) {
 	if !b.out.IsRatio {
 		var err error
 		if share, err = b.cup.Card.Table.At(batchAt); err != nil {
-			share = onCard(card, card.GelWith, "catalyst of the timed cup", unit.InPercent)
+			share = chain.OnCard(card, card.GelWith, "catalyst of the timed cup", unit.InPercent)
 		}
 	}
 	band, err := shippedGel(card).At(batchAt, share)
-	return cure.Batch{Most: onCard(card, card.BatchMost, "largest batch", unit.InGram), Gel: band.Early}, err
+	return cure.Batch{Most: chain.OnCard(card, card.BatchMost, "largest batch", unit.InGram), Gel: band.Early}, err
 }
 
 // gel is the card's gel time, moved by the builder's own cup tests.
@@ -159,12 +160,12 @@ func shippedGel(card *job.Card) cure.Gel {
 	}
 	g := cure.Gel{
 		Time:        around(card, time, "gel time", unit.InMinute),
-		Temperature: onCard(card, card.GelAt, "temperature of the timed cup", unit.InCelsius),
+		Temperature: chain.OnCard(card, card.GelAt, "temperature of the timed cup", unit.InCelsius),
 		Energy:      around(card, card.GelEnergy, "activation energy", unit.InKilojoulePerMole),
-		Mass:        onCard(card, card.GelMass, "mass of the timed cup", unit.InGram),
+		Mass:        chain.OnCard(card, card.GelMass, "mass of the timed cup", unit.InGram),
 	}
 	if len(card.Families) > 0 {
-		g.Catalyst = onCard(card, card.GelWith, "catalyst of the timed cup", unit.InPercent)
+		g.Catalyst = chain.OnCard(card, card.GelWith, "catalyst of the timed cup", unit.InPercent)
 		g.Order = around(card, card.GelOrder, "power of the catalyst", unit.InPure)
 	}
 	return g
@@ -185,23 +186,23 @@ func (b *bencher) dayInCups() {
 		b.wait("step")
 		return
 	}
-	var q sums
-	perCoat := do2(&q, mixOfOneCoat, s.Coat.Mix, s.Coat.AllCoats)
-	need := do2(&q, massOfVolume, perCoat, b.work.Density)
+	var q chain.Run
+	perCoat := chain.Do2(&q, mixOfOneCoat, s.Coat.Mix, s.Coat.AllCoats)
+	need := chain.Do2(&q, massOfVolume, perCoat, b.work.Density)
 	smallest := working.Given(unit.Mass(0), "smallest cup", unit.InGram, "", source.Exact)
-	if q.err == nil {
+	if q.Err == nil {
 		cups, err := cure.CupsFor(need, b.out.Hand.Largest, smallest, b.work.Leftover)
-		if q.err = err; err == nil {
+		if q.Err = err; err == nil {
 			b.out.Cups, b.out.HasCups = cups, true
 			b.out.Whole = cups.Each
 			b.mix(b.shares())
 		}
 	}
 	var short *cure.CupsError
-	if errors.As(q.err, &short) && b.out.Hand.Bound == cure.Untested {
-		q.err = ErrTestFirst
+	if errors.As(q.Err, &short) && b.out.Hand.Bound == cure.Untested {
+		q.Err = ErrTestFirst
 	}
-	b.refuse(q.err)
+	b.refuse(q.Err)
 }
 
 var mixOfOneCoat = working.Of2("V = M ÷ n", source.Geometry.At("equal coats"), source.Exact,

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -62,7 +63,7 @@ type filling struct {
 }
 
 // filling reckons what the step fills; false: it waits, or it is refused.
-func (m *maker) filling(q *sums, s *Step, area working.Figure[unit.Area]) (filling, bool) {
+func (m *maker) filling(q *chain.Run, s *Step, area working.Figure[unit.Area]) (filling, bool) {
 	switch s.Job.Hollows.By {
 	case job.FillGrid:
 		return m.fillGrid(q, s)
@@ -74,13 +75,13 @@ func (m *maker) filling(q *sums, s *Step, area working.Figure[unit.Area]) (filli
 		return f, false
 	}
 	if area.Value > 0 {
-		f.left = do2(q, fairing.Skim, area, s.Job.Thickness)
+		f.left = chain.Do2(q, fairing.Skim, area, s.Job.Thickness)
 	}
 	m.ask(s.Path+".thickness", passBand, float64(s.Job.Thickness.Value))
 	return f, true
 }
 
-func (m *maker) fillGrid(q *sums, s *Step) (filling, bool) {
+func (m *maker) fillGrid(q *chain.Run, s *Step) (filling, bool) {
 	f := filling{field: "columns"}
 	grid, ok := m.readGrid(s)
 	if !ok {
@@ -93,15 +94,15 @@ func (m *maker) fillGrid(q *sums, s *Step) (filling, bool) {
 	}
 	g.Deepest, g.Proudest = grid.Extremes(g.Raise.Value)
 	g.Depths = grid.Depths(g.Raise.Value)
-	f.left = do2(q, placesAlike, typed.Alike, grid.Fill(g.Raise))
-	g.Cut = do2(q, placesAlike, typed.Alike, grid.Cut(g.Raise))
+	f.left = chain.Do2(q, placesAlike, typed.Alike, grid.Fill(g.Raise))
+	g.Cut = chain.Do2(q, placesAlike, typed.Alike, grid.Cut(g.Raise))
 	f.depth = working.By(deepestReading, max(g.Deepest.Depth, 0), g.Raise.Step)
 	f.grid = g
 	return f, m.trade(q, s, g, grid)
 }
 
 // trade looks for the datum at which filler and cutting cost least.
-func (m *maker) trade(q *sums, s *Step, g *Grid, grid *fairing.Grid) bool {
+func (m *maker) trade(q *chain.Run, s *Step, g *Grid, grid *fairing.Grid) bool {
 	typed := s.Job.Hollows.Grid
 	cost := typedOr(typed.CutCost, material.CutCost, "a litre cut costs as much as litres filled", unit.InPure)
 	most := typed.CutMost.Value
@@ -115,8 +116,8 @@ func (m *maker) trade(q *sums, s *Step, g *Grid, grid *fairing.Grid) bool {
 		return false
 	}
 	g.Best = best
-	g.BestFill = do2(q, placesAlike, typed.Alike, grid.Fill(best))
-	g.BestCut = do2(q, placesAlike, typed.Alike, grid.Cut(best))
+	g.BestFill = chain.Do2(q, placesAlike, typed.Alike, grid.Fill(best))
+	g.BestCut = chain.Do2(q, placesAlike, typed.Alike, grid.Cut(best))
 	if most > 0 {
 		g.Curve, err = grid.Curve(curvePoints, most)
 	}
@@ -220,7 +221,7 @@ func (m *maker) badGrid(s *Step, err error) {
 	}
 }
 
-func (m *maker) fillSpots(q *sums, s *Step) (filling, bool) {
+func (m *maker) fillSpots(q *chain.Run, s *Step) (filling, bool) {
 	f := filling{field: "fill-by"}
 	var volumes []working.Figure[unit.Volume]
 	var depths []*working.Step
@@ -231,7 +232,7 @@ func (m *maker) fillSpots(q *sums, s *Step) (filling, bool) {
 		if !ok {
 			return f, false
 		}
-		volumes = append(volumes, do2(q, placesAlike, spot.Alike, volume))
+		volumes = append(volumes, chain.Do2(q, placesAlike, spot.Alike, volume))
 		depths, deepest = append(depths, depth.Step), max(deepest, depth.Value)
 	}
 	if len(volumes) == 0 {
@@ -244,12 +245,12 @@ func (m *maker) fillSpots(q *sums, s *Step) (filling, bool) {
 }
 
 // spot gives the volume and the depth of one place.
-func (m *maker) spot(q *sums, s *job.Spot) (volume working.Figure[unit.Volume], depth working.Figure[unit.Length], ok bool) {
+func (m *maker) spot(q *chain.Run, s *job.Spot) (volume working.Figure[unit.Volume], depth working.Figure[unit.Length], ok bool) {
 	ok = m.typed(s.Path, "length", s.Length.Step)
 	if s.Kind == job.Fillet {
 		ok = m.typed(s.Path, "radius", s.Radius.Step) && m.typed(s.Path, "angle", s.Angle.Step) && ok
 		if ok {
-			return do3(q, fairing.Fillet, s.Radius, s.Angle, s.Length), do2(q, filletDepth, s.Radius, s.Angle), true
+			return chain.Do3(q, fairing.Fillet, s.Radius, s.Angle, s.Length), chain.Do2(q, filletDepth, s.Radius, s.Angle), true
 		}
 		return volume, depth, false
 	}
@@ -257,9 +258,9 @@ func (m *maker) spot(q *sums, s *job.Spot) (volume working.Figure[unit.Volume], 
 	switch {
 	case !ok:
 	case s.Kind == job.Trough:
-		volume = do3(q, fairing.Trough, s.Width, s.Depth, s.Length)
+		volume = chain.Do3(q, fairing.Trough, s.Width, s.Depth, s.Length)
 	default:
-		volume = do3(q, fairing.BattenHollow, s.Length, s.Width, s.Depth)
+		volume = chain.Do3(q, fairing.BattenHollow, s.Length, s.Width, s.Depth)
 	}
 	return volume, s.Depth, ok
 }

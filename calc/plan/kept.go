@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -18,10 +19,10 @@ func (m *maker) keep(steps []Step, area working.Figure[unit.Area]) {
 		if s.Coat == nil || area.Value == 0 || left.Value < unit.DryFilm(unit.Micrometre) {
 			continue
 		}
-		var q sums
-		s.Kept = do3(&q, film.Kept, area, left, curedDensity(s))
-		if q.err != nil {
-			m.refuse(s.Path+".film", q.err)
+		var q chain.Run
+		s.Kept = chain.Do3(&q, film.Kept, area, left, curedDensity(s))
+		if q.Err != nil {
+			m.refuse(s.Path+".film", q.Err)
 		}
 	}
 }
@@ -51,7 +52,7 @@ func coatsLeft(steps []Step) []working.Figure[unit.DryFilm] {
 // which is said.
 func curedDensity(s *Step) working.Figure[unit.Density] {
 	if s.Card.CuredDensity.Known {
-		return onCard(s.Card, s.Card.CuredDensity, "density once cured", unit.InKilogramPerLitre)
+		return chain.OnCard(s.Card, s.Card.CuredDensity, "density once cured", unit.InKilogramPerLitre)
 	}
-	return onCard(s.Card, s.Card.Density, "density as sold, for want of the cured one", unit.InKilogramPerLitre)
+	return chain.OnCard(s.Card, s.Card.Density, "density as sold, for want of the cured one", unit.InKilogramPerLitre)
 }

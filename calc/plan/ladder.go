@@ -3,6 +3,7 @@ package plan
 import (
 	"errors"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/sanding"
@@ -61,7 +62,7 @@ func (m *maker) runOfGrades(s *Step, area working.Figure[unit.Area]) {
 	if !ok {
 		return
 	}
-	var q sums
+	var q chain.Run
 	r := &Sanding{Grades: grades, Usual: len(s.Job.Sanding.Grades) == 0, k: scratchOf}
 	if s.Job.Sanding.Scratch.Step != nil {
 		r.k = s.Job.Sanding.Scratch
@@ -71,7 +72,7 @@ func (m *maker) runOfGrades(s *Step, area working.Figure[unit.Area]) {
 	takes := r.stages(&q)
 	r.fewest(m)
 	jumps, err := sanding.Validate(grades, material.AskStep)
-	if err = firstError(q.err, err); err != nil {
+	if err = firstError(q.Err, err); err != nil {
 		m.refuse(s.Path+".grades", err)
 		return
 	}
@@ -121,20 +122,20 @@ func usualRun(first, last sanding.Grade) []sanding.Grade {
 
 // flatten is what the first grade takes: the texture of the coat before, or
 // the scratches of the sanding before.
-func (m *maker) flatten(q *sums, s *Step) working.Figure[unit.DryFilm] {
+func (m *maker) flatten(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
 	share := sanding.OfMean
 	if s.Job.Sanding.IsPeak {
 		share = sanding.OfPeak
 	}
 	if s.Job.Sanding.Texture.Step != nil {
-		return do2(q, sanding.Texture, share, s.Job.Sanding.Texture)
+		return chain.Do2(q, sanding.Texture, share, s.Job.Sanding.Texture)
 	}
 	for i := len(m.below) - 1; i >= 0; i-- {
 		switch under := &m.below[i]; {
 		case under.Job.Kind.IsCoat() && under.Coat != nil && under.Job.GoTakes.Value == 0:
 			t := under.Job.Method.Texture
 			depth := material.Spec[unit.Length]{Value: unit.Length(t.Value), Mark: t.Mark}
-			return do2(q, sanding.Texture, share, ofMethod(under.Job.Method, depth, "texture, peak to valley", unit.InMicrometre))
+			return chain.Do2(q, sanding.Texture, share, chain.OfMethod(under.Job.Method, depth, "texture, peak to valley", unit.InMicrometre))
 		case under.Sand != nil:
 			return under.Sand.Stages[len(under.Sand.Stages)-1].Leaves
 		case under.Job.Kind.Key != "wash":
@@ -157,12 +158,12 @@ func (m *maker) turns(grades []sanding.Grade) []sanding.Turn {
 }
 
 // stages walks the run and gives the film that it takes.
-func (r *Sanding) stages(q *sums) working.Figure[unit.DryFilm] {
-	if q.err != nil {
+func (r *Sanding) stages(q *chain.Run) working.Figure[unit.DryFilm] {
+	if q.Err != nil {
 		return working.Figure[unit.DryFilm]{}
 	}
 	stages, err := sanding.Ladder(r.turns, r.k, r.Flatten)
-	if q.err = err; err != nil {
+	if q.Err = err; err != nil {
 		return working.Figure[unit.DryFilm]{}
 	}
 	var takes []working.Figure[unit.DryFilm]
@@ -184,8 +185,8 @@ func (r *Sanding) fewest(m *maker) {
 		return
 	}
 	other := Sanding{turns: m.turns(few), k: r.k, Flatten: r.Flatten}
-	var q sums
-	if takes := other.stages(&q); q.err == nil {
+	var q chain.Run
+	if takes := other.stages(&q); q.Err == nil {
 		r.Fewest, r.FewTake = few, takes
 	}
 }
@@ -195,21 +196,21 @@ func (m *maker) work(s *Step, r *Sanding, area working.Figure[unit.Area]) {
 	if area.Value <= 0 {
 		return
 	}
-	var q sums
+	var q chain.Run
 	var hours []working.Figure[unit.Time]
 	for i := range r.Stages {
 		stage := &r.Stages[i]
 		from := s.Job.Sanding.WetFrom
 		stage.IsWet = from > 0 && stage.Grade >= from
 		per, speed, how := m.abrasive(stage, s.Job.Sanding.Tool)
-		stage.Pieces = do2(&q, sanding.Sheets, area, per)
-		stage.Hours = do2(&q, sanding.Hours, area, working.Given(speed.Value, "area sanded in an hour", unit.InSquareMetrePerHour, how, speed.Mark))
+		stage.Pieces = chain.Do2(&q, sanding.Sheets, area, per)
+		stage.Hours = chain.Do2(&q, sanding.Hours, area, working.Given(speed.Value, "area sanded in an hour", unit.InSquareMetrePerHour, how, speed.Mark))
 		hours = append(hours, stage.Hours)
 	}
 	r.Hours = working.Sum(runHours, hours...)
-	r.Dust = do3(&q, sanding.Dust, area, s.Taken, m.sandedDensity())
-	if q.err != nil {
-		m.refuse(s.Path+".grades", q.err)
+	r.Dust = chain.Do3(&q, sanding.Dust, area, s.Taken, m.sandedDensity())
+	if q.Err != nil {
+		m.refuse(s.Path+".grades", q.Err)
 	}
 }
 
@@ -219,7 +220,7 @@ func (u *user) run(r *Sanding) {
 	for _, stage := range r.Stages {
 		u.add(Use{Name: stage.Abrasive.Name, Card: stage.Abrasive, Pieces: stage.Pieces})
 	}
-	u.add(Use{Name: gloves.Name, Card: gloves, Pieces: do2(&u.q, piecesOfHours, r.Hours, onCard(gloves, gloves.EachHour, "pairs for each hour of sanding", unit.InPure))})
+	u.add(Use{Name: gloves.Name, Card: gloves, Pieces: chain.Do2(&u.q, piecesOfHours, r.Hours, chain.OnCard(gloves, gloves.EachHour, "pairs for each hour of sanding", unit.InPure))})
 	u.m.sanding = append(u.m.sanding, r.Hours)
 }
 
@@ -237,7 +238,7 @@ func (m *maker) abrasive(stage *Stage, tool string) (per working.Figure[unit.Fac
 	if key == "wet-sheet" && stage.Grade <= material.FinestCoarseSheet && uses.Mark != source.Typed {
 		uses = material.SheetsCoarse
 	}
-	return onCard(stage.Abrasive, uses, "used for a square metre", unit.InPure), speed, how
+	return chain.OnCard(stage.Abrasive, uses, "used for a square metre", unit.InPure), speed, how
 }
 
 // sandedDensity is that of what lies on top.
@@ -260,17 +261,17 @@ func (s *Step) lastGrade() sanding.Grade {
 
 // polishTakes is the film that a polish takes where none was typed: below the
 // scratches of the last grade, and never less than its own.
-func (m *maker) polishTakes(q *sums, s *Step) working.Figure[unit.DryFilm] {
-	own := onCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre)
+func (m *maker) polishTakes(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
+	own := chain.OnCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre)
 	for i := len(m.below) - 1; i >= 0; i-- {
 		under := &m.below[i]
 		switch {
 		case under.Sand != nil:
-			return do2(q, sanding.Cutting, under.Sand.Stages[len(under.Sand.Stages)-1].Leaves, own)
+			return chain.Do2(q, sanding.Cutting, under.Sand.Stages[len(under.Sand.Stages)-1].Leaves, own)
 		case under.Job.Kind.Key == "sand" && under.Job.Sanding.Last > 0:
 			size, err := under.Job.Sanding.Last.Size()
-			keep(q, size, err)
-			return do2(q, sanding.Cutting, do2(q, sanding.Scratch, scratchOf, size), own)
+			chain.Keep(q, size, err)
+			return chain.Do2(q, sanding.Cutting, chain.Do2(q, sanding.Scratch, scratchOf, size), own)
 		case under.Job.Kind.Key != "wash":
 			return own
 		}

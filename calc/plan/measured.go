@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/source"
@@ -42,8 +43,8 @@ func (m *maker) asMeasured(planned []buildup.Step, steps []Step, surface string)
 		} else if len(combs) > 0 {
 			measured, err := buildup.Measure(combs)
 			if ok = ok && m.held(s.Path+".comb", err); err == nil {
-				var q sums
-				measured.Mean = do2(&q, coatsAsRead, s.Coat.Coats, measured.Mean)
+				var q chain.Run
+				measured.Mean = chain.Do2(&q, coatsAsRead, s.Coat.Coats, measured.Mean)
 				list[i].Film = list[i].Film.AsCoated(measured)
 			}
 		}

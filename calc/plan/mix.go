@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
@@ -44,7 +45,7 @@ func (e *PigmentError) Error() string {
 func (b *bencher) shares() shares {
 	card, s := b.out.Card, shares{noShare, noShare, noShare}
 	if card.Wax.Known {
-		s.wax = onCard(card, card.Wax, "wax solution", unit.InPercent)
+		s.wax = chain.OnCard(card, card.Wax, "wax solution", unit.InPercent)
 	}
 	if b.typed.Pigment.Value > 0 {
 		s.pigment = b.typed.Pigment
@@ -75,11 +76,11 @@ func (b *bencher) byMass(added *job.Step) working.Figure[unit.ByMass] {
 		return noShare
 	}
 	if added.ThinnerByMass {
-		return as[unit.ByMass](added.Thinner)
+		return chain.As[unit.ByMass](added.Thinner)
 	}
-	var q sums
-	f := do3(&q, film.ThinnerByMass, as[unit.ByVolume](added.Thinner), densityOf(card), densityOf(b.plan.Job.CardByKey(card.Thinner)))
-	b.refuse(q.err)
+	var q chain.Run
+	f := chain.Do3(&q, film.ThinnerByMass, chain.As[unit.ByVolume](added.Thinner), chain.DensityOf(card), chain.DensityOf(b.plan.Job.CardByKey(card.Thinner)))
+	b.refuse(q.Err)
 	return f
 }
 
@@ -90,13 +91,13 @@ func (b *bencher) density(s shares) working.Figure[unit.Density] {
 	thinner := b.plan.Job.CardByKey(card.Thinner)
 	added := s.thinner.Value + s.wax.Value
 	if thinner == nil || added == 0 {
-		return densityOf(card)
+		return chain.DensityOf(card)
 	}
-	var q sums
+	var q chain.Run
 	byMass := working.Given(added, "thinner and wax solution by mass", unit.InPercent, "", source.Calculated)
-	t := do3(&q, film.ThinnerByVolume, byMass, densityOf(card), densityOf(thinner))
-	mixed := do3(&q, film.MixDensity, densityOf(card), t, densityOf(thinner))
-	b.refuse(q.err)
+	t := chain.Do3(&q, film.ThinnerByVolume, byMass, chain.DensityOf(card), chain.DensityOf(thinner))
+	mixed := chain.Do3(&q, film.MixDensity, chain.DensityOf(card), t, chain.DensityOf(thinner))
+	b.refuse(q.Err)
 	return mixed
 }
 
@@ -107,14 +108,14 @@ func (b *bencher) mixAndWork() {
 	method := b.method()
 	wall := material.CupWall(unit.Volume(float64(b.nominal()) / float64(density.Value)))
 	b.work = cure.Work{
-		Speed:   ofMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute),
-		Stretch: orDefault(b.typed.Stretch, unit.Minute, "minutes to lay off a stretch", unit.InMinute),
-		Mixing:  orDefault(b.typed.Mixing, 2*unit.Minute, "minutes to mix", unit.InMinute),
-		Usable:  ofMethod(method, method.Usable, "usable share of the early gel time", unit.InPercent),
+		Speed:   chain.OfMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute),
+		Stretch: chain.OrDefault(b.typed.Stretch, unit.Minute, "minutes to lay off a stretch", unit.InMinute),
+		Mixing:  chain.OrDefault(b.typed.Mixing, 2*unit.Minute, "minutes to mix", unit.InMinute),
+		Usable:  chain.OfMethod(method, method.Usable, "usable share of the early gel time", unit.InPercent),
 		Film:    b.out.Film,
 		Density: density,
-		Loss:    ofMethod(method, method.Loss, "loss", unit.InPercent),
-		Leftover: working.Sum(leftoverSum, ofMethod(method, method.Leftover, "left in the tool", unit.InGram),
+		Loss:    chain.OfMethod(method, method.Loss, "loss", unit.InPercent),
+		Leftover: working.Sum(leftoverSum, chain.OfMethod(method, method.Leftover, "left in the tool", unit.InGram),
 			working.Given(wall.Value, "left on the wall of the cup", unit.InGram, "", wall.Mark)),
 	}
 	b.out.Whole = b.whole(density)
@@ -137,16 +138,16 @@ var leftoverSum = working.SumRule("left in cup and tool", unit.InGram)
 
 // mix shares all in the cup out to its parts.
 func (b *bencher) mix(s shares) {
-	var q sums
-	product := do4(&q, productOfWhole, b.out.Whole, s.thinner, s.wax, s.pigment)
+	var q chain.Run
+	product := chain.Do4(&q, productOfWhole, b.out.Whole, s.thinner, s.wax, s.pigment)
 	part := func(share working.Figure[unit.ByMass]) working.Figure[unit.Mass] {
 		if share.Value == 0 {
 			return working.Figure[unit.Mass]{}
 		}
-		return do2(&q, shareOfMass, product, share)
+		return chain.Do2(&q, shareOfMass, product, share)
 	}
 	b.out.Mix = cure.Mix{Product: product, Thinner: part(s.thinner), Wax: part(s.wax), Pigment: part(s.pigment)}
-	b.refuse(q.err)
+	b.refuse(q.Err)
 }
 
 // whole is the amount typed, or the cup of a day's cups.
@@ -155,20 +156,13 @@ func (b *bencher) whole(density working.Figure[unit.Density]) working.Figure[uni
 		return working.Figure[unit.Mass]{} // once the largest cup is known
 	}
 	if b.typed.Volume.Step != nil {
-		var q sums
-		m := do2(&q, massOfVolume, b.typed.Volume, density)
-		b.refuse(q.err)
+		var q chain.Run
+		m := chain.Do2(&q, massOfVolume, b.typed.Volume, density)
+		b.refuse(q.Err)
 		return m
 	}
 	if b.typed.Amount.Step == nil {
 		b.wait("amount")
 	}
 	return b.typed.Amount
-}
-
-func orDefault[Q unit.Quantity](f working.Figure[Q], value Q, name string, scale unit.Scale) working.Figure[Q] {
-	if f.Step != nil {
-		return f
-	}
-	return working.Given(value, name, scale, "not typed", source.CommonPractice)
 }

@@ -5,6 +5,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -249,7 +250,7 @@ func (l *Line) boughtMass() (working.Figure[unit.Mass], bool) {
 	case l.Scale == unit.InKilogram:
 		return working.Given(unit.Of[unit.Mass](amount, l.Scale), "bought", l.Scale, l.Card.Name, source.Calculated), true
 	case l.Scale == unit.InLitre && l.Card.Density.Known:
-		mass, err := film.Weight.Figure(working.Given(unit.Of[unit.Volume](amount, l.Scale), "bought", l.Scale, l.Card.Name, source.Calculated), densityOf(l.Card))
+		mass, err := film.Weight.Figure(working.Given(unit.Of[unit.Volume](amount, l.Scale), "bought", l.Scale, l.Card.Name, source.Calculated), chain.DensityOf(l.Card))
 		return mass, err == nil
 	}
 	return working.Figure[unit.Mass]{}, false

@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
@@ -135,9 +136,9 @@ func (m *maker) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 	default:
 		left = m.usuallyLeft(c)
 	}
-	var q sums
-	f := do2(&q, putOnRule, c.Mixed, left)
-	return f, q.err == nil
+	var q chain.Run
+	f := chain.Do2(&q, putOnRule, c.Mixed, left)
+	return f, q.Err == nil
 }
 
 func (m *maker) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
@@ -194,14 +195,14 @@ func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
 
 // left works out the share of a step that is still to be done.
 func (m *maker) left(s *Step, area, done working.Figure[unit.Area]) {
-	var q sums
+	var q chain.Run
 	if s.Leaves.Value > unit.Gram {
-		s.Progress.Rest = do4(&q, leftToPutOn, area, done, s.Progress.PutOn, do2(&q, asLearnt, s.Leaves, learntFactor(s.Learnt)))
+		s.Progress.Rest = chain.Do4(&q, leftToPutOn, area, done, s.Progress.PutOn, chain.Do2(&q, asLearnt, s.Leaves, learntFactor(s.Learnt)))
 	} else {
-		s.Progress.Rest = do2(&q, leftToDo, area, done)
+		s.Progress.Rest = chain.Do2(&q, leftToDo, area, done)
 	}
-	if q.err != nil {
-		m.refuse(s.Path+".card", q.err)
+	if q.Err != nil {
+		m.refuse(s.Path+".card", q.Err)
 	}
 }
 
@@ -231,22 +232,22 @@ func (m *maker) rest(s *Step, u Use) Use {
 	if left.Step == nil {
 		left = nothingDone
 	}
-	var q sums
+	var q chain.Run
 	f := learntFactor(s.Learnt)
 	if u.Mass.Step != nil {
-		u.Mass = do3(&q, restMass, u.Mass, left, f)
+		u.Mass = chain.Do3(&q, restMass, u.Mass, left, f)
 	}
 	if u.Volume.Step != nil {
-		u.Volume = do3(&q, restVolume, u.Volume, left, f)
+		u.Volume = chain.Do3(&q, restVolume, u.Volume, left, f)
 	}
 	if u.Pieces.Step != nil {
-		u.Pieces = do2(&q, restPieces, u.Pieces, left)
+		u.Pieces = chain.Do2(&q, restPieces, u.Pieces, left)
 	}
 	if u.Length.Step != nil {
-		u.Length = do2(&q, restLength, u.Length, left)
+		u.Length = chain.Do2(&q, restLength, u.Length, left)
 	}
-	if q.err != nil {
-		m.refuse(s.Path+".card", q.err)
+	if q.Err != nil {
+		m.refuse(s.Path+".card", q.Err)
 	}
 	return u
 }
@@ -255,8 +256,8 @@ func (m *maker) rest(s *Step, u Use) Use {
 func (m *maker) restHours(s *Step, hours []working.Figure[unit.Time]) {
 	for i, h := range hours {
 		if left := s.Progress.Rest; left.Step != nil && h.Step != nil {
-			var q sums
-			hours[i] = do2(&q, restTime, h, left)
+			var q chain.Run
+			hours[i] = chain.Do2(&q, restTime, h, left)
 		}
 	}
 }

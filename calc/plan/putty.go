@@ -5,6 +5,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -56,12 +57,12 @@ func (m *maker) mixedAs(s *Step) (*Putty, bool) {
 }
 
 // uses adds what a mass of the putty takes of its parts.
-func (p *Putty) uses(q *sums, s *Step, cards *job.Job, mixed working.Figure[unit.Mass]) {
-	volume := do2(q, volumeOfMass, mixed, p.Made.Density)
+func (p *Putty) uses(q *chain.Run, s *Step, cards *job.Job, mixed working.Figure[unit.Mass]) {
+	volume := chain.Do2(q, volumeOfMass, mixed, p.Made.Density)
 	for i := range p.Parts {
 		card := cards.CardByKey(p.Parts[i].Card)
-		mass := do3(q, fairing.ToWeigh, p.Parts[i].Mass, volume, p.Made.Volume)
-		if card != nil && q.err == nil {
+		mass := chain.Do3(q, fairing.ToWeigh, p.Parts[i].Mass, volume, p.Made.Volume)
+		if card != nil && q.Err == nil {
 			s.Used = append(s.Used, Use{Name: p.Parts[i].Name, Card: card, Mass: mass})
 		}
 	}
@@ -126,7 +127,7 @@ func (m *maker) recipe(p *job.Putty) (r fairing.Recipe, ok bool) {
 	if r.Air.Step == nil {
 		r.Air = working.Given(unit.Share(0), "share of air", unit.InPercent, "not typed", source.Assumption)
 	}
-	var q sums
+	var q chain.Run
 	for i := range p.Parts {
 		part := &p.Parts[i]
 		density := typedOr(part.True, part.Kind.True, "true density of "+part.Kind.Name, unit.InKilogramPerLitre)
@@ -134,14 +135,14 @@ func (m *maker) recipe(p *job.Putty) (r fairing.Recipe, ok bool) {
 		if part.IsBulk {
 			ok = m.typed(part.Path, "volume", part.Volume.Step) && ok
 			bulk := typedOr(part.Bulk, part.Kind.Bulk, "density of "+part.Kind.Name+" as it lies", unit.InKilogramPerLitre)
-			mass = do2(&q, fairing.MassOf, part.Volume, bulk)
+			mass = chain.Do2(&q, fairing.MassOf, part.Volume, bulk)
 		} else {
 			ok = m.typed(part.Path, "mass", mass.Step) && ok
 		}
 		r.Parts = append(r.Parts, fairing.Part{Kind: kindOfPart[part.Kind.Key], Mass: mass, Density: density})
 	}
-	if q.err != nil {
-		m.refuse(p.Path+".part", q.err)
+	if q.Err != nil {
+		m.refuse(p.Path+".part", q.Err)
 		return r, false
 	}
 	if ok && len(r.Parts) == 0 {

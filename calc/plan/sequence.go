@@ -5,6 +5,7 @@ import (
 	"sort"
 
 	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/source"
@@ -131,7 +132,7 @@ func (m *maker) walkedStep(s *Step, cv working.Figure[unit.Share]) buildup.Step 
 		out.Kind, out.Layer = buildup.Coat, m.layer(s)
 		if s.Coat != nil {
 			out.Film.Adds = s.Coat.Cured
-			out.Film.AddsCV = ofMethod(s.Job.Method, shareSpec(s.Job.Method.FilmCV), "unevenness of the film, sd ÷ mean", unit.InPercent)
+			out.Film.AddsCV = chain.OfMethod(s.Job.Method, shareSpec(s.Job.Method.FilmCV), "unevenness of the film, sd ÷ mean", unit.InPercent)
 		}
 		if s.Job.GoTakes.Value > 0 {
 			out.Film.Takes, out.Film.TakesCV = s.Job.GoTakes, cv

@@ -6,6 +6,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -78,9 +79,9 @@ func (l *Line) stockStep() *working.Step {
 	}
 	counted, taken := l.Scale.SI(l.Stock.Add(l.Taken).InexactFloat64()), l.Scale.SI(l.Taken.InexactFloat64())
 	const name, gone, origin = "in stock when it was counted", "in cups logged since", "the log"
-	var q sums
+	var q chain.Run
 	if l.Scale == unit.InKilogram {
-		return do2(&q, stockLeftMass, working.Given(unit.Mass(counted), name, l.Scale, "", source.Typed), working.Given(unit.Mass(taken), gone, l.Scale, origin, source.Calculated)).Step
+		return chain.Do2(&q, stockLeftMass, working.Given(unit.Mass(counted), name, l.Scale, "", source.Typed), working.Given(unit.Mass(taken), gone, l.Scale, origin, source.Calculated)).Step
 	}
-	return do2(&q, stockLeftVolume, working.Given(unit.Volume(counted), name, l.Scale, "", source.Typed), working.Given(unit.Volume(taken), gone, l.Scale, origin, source.Calculated)).Step
+	return chain.Do2(&q, stockLeftVolume, working.Given(unit.Volume(counted), name, l.Scale, "", source.Typed), working.Given(unit.Volume(taken), gone, l.Scale, origin, source.Calculated)).Step
 }

@@ -7,6 +7,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
 	"shedreckoner/calc/unit"
@@ -133,7 +134,7 @@ func (l *Line) assure(outcome order.Outcome) error {
 	if l.Scale == unit.InLitre {
 		rule = order.ConfidenceByVolume
 	}
-	chance := onCard(l.Card, l.Card.Chance, "wanted chance of not running out", unit.InPercent)
+	chance := chain.OnCard(l.Card, l.Card.Chance, "wanted chance of not running out", unit.InPercent)
 	sure.Enough = working.By(rule, unit.Factor(enough), l.Why(), chance.Step)
 	if sure.Reserve, err = l.reserve(); err != nil {
 		return err
@@ -154,13 +155,13 @@ func (l *Line) reserve() (working.Figure[unit.Factor], error) {
 	if !(l.Card.Reserve.Value > 0) || l.Mass.Value <= 0 {
 		return working.Figure[unit.Factor]{}, nil
 	}
-	var q sums
+	var q chain.Run
 	least := working.Given(material.RepairLeast.Value, "least kept for repairs", unit.InKilogram, "", material.RepairLeast.Mark)
-	kept := do3(&q, order.Reserve, onCard(l.Card, l.Card.Reserve, "kept for repairs", unit.InPercent), l.Mass, least)
+	kept := chain.Do3(&q, order.Reserve, chain.OnCard(l.Card, l.Card.Reserve, "kept for repairs", unit.InPercent), l.Mass, least)
 	if l.Scale == unit.InLitre {
-		return as[unit.Factor](do2(&q, volumeOfMass, kept, densityOf(l.Card))), q.err
+		return chain.As[unit.Factor](chain.Do2(&q, volumeOfMass, kept, chain.DensityOf(l.Card))), q.Err
 	}
-	return as[unit.Factor](kept), q.err
+	return chain.As[unit.Factor](kept), q.Err
 }
 
 // choices lists what else could be bought, and how sure each is.

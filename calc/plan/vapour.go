@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -53,20 +54,20 @@ func (b *bencher) vapour() Vapour {
 	if !givesStyrene(b.out.Card) || b.out.Mix.Product.Step == nil || b.typed.Surface.Step == nil {
 		return Vapour{}
 	}
-	var q sums
+	var q chain.Run
 	v := Vapour{Limit: b.limit()}
 	v.GivenOff = givenOff(&q, b.out.Card, b.out.Mix, b.out.Whole, b.method())
 	soon, cups := v.GivenOff, 1
 	if b.out.HasCups {
 		cups = b.cupsToCome()
 		n := working.Given(unit.Factor(cups), "cups of the coat still to come", unit.InPure, "the coat's cups without today's", source.Calculated)
-		v.Coat = do2(&q, coatGivenOff, n, v.GivenOff)
+		v.Coat = chain.Do2(&q, coatGivenOff, n, v.GivenOff)
 		soon = v.Coat
 	}
 	v.Air = b.airFor(&q, soon, air.LeavesWithin, v.Limit)
 	v.Day = b.byMethod(&q, GivenOff{b.method(), cups, soon})
 	v.DayAir = b.airFor(&q, dayTotal(v.Day), limitIsOver, v.Limit)
-	v.Known, v.IsBeyond = q.err == nil, air.BeyondDoor(v.Air.Value) || air.BeyondDoor(v.DayAir.Value)
+	v.Known, v.IsBeyond = q.Err == nil, air.BeyondDoor(v.Air.Value) || air.BeyondDoor(v.DayAir.Value)
 	if b.typed.Locker.Step != nil && v.Known {
 		if share, err := air.InLocker(soon, b.typed.Locker, b.typed.Surface); err == nil {
 			v.Locker, v.Danger = share, air.DangerOf(share.Value)
@@ -88,27 +89,27 @@ func (b *bencher) limit() air.Exposure {
 
 // givenOff is what a cup of a card gives off; thinner and wax solution count as
 // styrene.
-func givenOff(q *sums, card *job.Card, m cure.Mix, whole working.Figure[unit.Mass], method *material.Method) working.Figure[unit.Mass] {
+func givenOff(q *chain.Run, card *job.Card, m cure.Mix, whole working.Figure[unit.Mass], method *material.Method) working.Figure[unit.Mass] {
 	added := unit.ByMass(0)
 	if m.Product.Value > 0 {
 		added = unit.ByMass((m.Thinner.Value + m.Wax.Value) / m.Product.Value)
 	}
-	h := do2(q, air.ThinnedContent, onCard(card, card.Styrene, "styrene in the product", unit.InPercent),
+	h := chain.Do2(q, air.ThinnedContent, chain.OnCard(card, card.Styrene, "styrene in the product", unit.InPercent),
 		working.Given(added, "thinner and wax solution by mass of product", unit.InPercent, "this cup", source.Calculated))
-	if q.err != nil {
+	if q.Err != nil {
 		return working.Figure[unit.Mass]{}
 	}
 	e, err := air.Emission(h, method == nil || method.IsSpray)
-	return do2(q, air.GivenOff, keep(q, e, err), whole)
+	return chain.Do2(q, air.GivenOff, chain.Keep(q, e, err), whole)
 }
 
-func (b *bencher) airFor(q *sums, mass working.Figure[unit.Mass], within working.Figure[unit.Time], limit air.Exposure) working.Figure[unit.AirFlow] {
-	rate := do2(q, air.Rate, mass, within)
-	if q.err != nil {
+func (b *bencher) airFor(q *chain.Run, mass working.Figure[unit.Mass], within working.Figure[unit.Time], limit air.Exposure) working.Figure[unit.AirFlow] {
+	rate := chain.Do2(q, air.Rate, mass, within)
+	if q.Err != nil {
 		return working.Figure[unit.AirFlow]{}
 	}
 	flow, err := air.StyreneAir(rate, limit.Limit(), b.typed.Surface, air.MixingFactor)
-	return keep(q, flow, err)
+	return chain.Keep(q, flow, err)
 }
 
 // today are the logged cups whose catalyst went in today, of what gives styrene.
@@ -137,7 +138,7 @@ func (b *bencher) cupsToCome() int {
 }
 
 // byMethod sums up what today's cups give off with those to come, these first.
-func (b *bencher) byMethod(q *sums, coming GivenOff) []GivenOff {
+func (b *bencher) byMethod(q *chain.Run, coming GivenOff) []GivenOff {
 	list := []GivenOff{coming}
 	parts := map[*material.Method][]working.Figure[unit.Mass]{coming.Method: {coming.Mass}}
 	for _, c := range b.today() {

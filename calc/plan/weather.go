@@ -2,6 +2,7 @@ package plan
 
 import (
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -135,8 +136,8 @@ func (b *bencher) fit(out *Air) {
 		if here, err := air.Here(reading, b.typed.Surface); err == nil {
 			out.Now = limitsOf(b.out.Card).Findings(here)
 		}
-		var q sums
-		out.OverDew = do2(&q, air.OverDew, b.typed.Surface, out.DewPoint)
+		var q chain.Run
+		out.OverDew = chain.Do2(&q, air.OverDew, b.typed.Surface, out.DewPoint)
 	} else {
 		out.Now = fit.Now(b.now.Hour)
 	}

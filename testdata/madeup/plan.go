@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -17,9 +18,9 @@ func (m *maker) oil(s *Step, area working.Figure[unit.Area], _ working.Figure[un
 		return
 	}
 	s.Known = true
-	var q sums
-	used := do2(&q, oiled, area, onCard(s.Card, s.Card.Thirst, "thirst", unit.InGramPerSquareMetre))
-	if q.err == nil && area.Value > 0 {
+	var q chain.Run
+	used := chain.Do2(&q, oiled, area, chain.OnCard(s.Card, s.Card.Thirst, "thirst", unit.InGramPerSquareMetre))
+	if q.Err == nil && area.Value > 0 {
 		s.Used = append(s.Used, Use{Name: "oil", Card: s.Card, Mass: used})
 	}
 }
