@@ -12,7 +12,9 @@ var madeUp = &Shape{
 	Key: "made-up", Name: "made-up shape",
 	Dims:    []Dim{length("sprit", "sprit", "j"), length("girth", "girth, along the skin", "g")},
 	measure: of2(madeUpArea, stripEdge, "sprit", "girth"),
-	sketch:  func() Sketch { return Sketch{Strokes: []Stroke{outline(4, 2, 24, 2, 14, 13)}, Marks: []Mark{beside("sprit", 4, 13, 24, 13), beside("girth", 24, 13, 24, 2)}} },
+	sketch: func() Sketch {
+		return Sketch{Strokes: []Stroke{outline(4, 2, 24, 2, 14, 13)}, Marks: []Mark{beside("sprit", 4, 13, 24, 13), beside("girth", 24, 13, 24, 2)}}
+	},
 }
 
 var madeUpArea = working.Of2("A = 0.7 × j × g", source.House.At("made up for a test"), source.Assumption, areaResult("area of a made-up shape"),
