@@ -1,7 +1,7 @@
 # Shed Reckoner. Needs Go and make; the browser tests also need Chromium and WebKit with their drivers, and one check needs
 # Node. What isn't there is said, not passed over.
 
-.PHONY: run test bench fuzz site vet test-native test-wasm test-fuzz test-browser
+.PHONY: run test bench fuzz shots site vet test-native test-wasm test-fuzz test-browser
 
 GO ?= go
 SHELL = bash
@@ -64,3 +64,8 @@ test-browser:
 # One figure a line: name, value, unit, limit.
 bench:
 	$(GO) run ./site/bench
+
+# Pictures of every screen and sheet of the made-up job into build/shots; flags in SHOTS, such as
+# SHOTS="-only ^cup -sizes 320x640 -looks dark -engines WebKit".
+shots:
+	$(GO) run ./site/shots $(SHOTS)

@@ -70,8 +70,8 @@ func alive() float64 {
 }
 
 // functions prints how many js.Func more the page holds after the most messages than after the few.
-func functions(driver *webdriver.Driver, page string) error {
-	s := demo(driver, page)
+func (b bench) functions(page string) error {
+	s := b.demo(page)
 	defer s.Quit()
 	say(s, 0, fewMessages)
 	few := countFunctions(s)

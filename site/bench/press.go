@@ -55,14 +55,14 @@ const pressing = `
 type took struct{ Layout, Painted []float64 }
 
 // press prints how long the page takes from a key press in a measure of the made-up job, beside the empty page.
-func press(driver *webdriver.Driver, page, empty string) error {
-	e := driver.Session(alarm{})
+func (b bench) press(page, empty string) error {
+	e := b.session()
 	e.Open(empty)
 	e.Wait(`html[data-ready="yes"]`)
 	none := pressed(e, presses)
 	e.Quit()
 
-	s := demo(driver, page)
+	s := b.demo(page)
 	defer s.Quit()
 	s.Click(".item .line")
 	s.Wait(`.item input[inputmode="decimal"]`)
@@ -80,8 +80,8 @@ func press(driver *webdriver.Driver, page, empty string) error {
 }
 
 // demo opens the page with the made-up job.
-func demo(driver *webdriver.Driver, page string) *webdriver.Session {
-	s := driver.Session(alarm{})
+func (b bench) demo(page string) *webdriver.Session {
+	s := b.session()
 	s.Open(page)
 	s.Wait(`html[data-ready="yes"]`)
 	s.Click(`[data-do="demo"]`)
@@ -156,12 +156,12 @@ func draw(s *webdriver.Session) drawn {
 }
 
 // large prints how long a key press takes in a job of the most surfaces.
-func large(driver *webdriver.Driver, page string) error {
+func (b bench) large(page string) error {
 	saved, err := checkedJob()
 	if err != nil {
 		return err
 	}
-	s := driver.Session(alarm{})
+	s := b.session()
 	defer s.Quit()
 	s.Open(page)
 	s.Wait(`html[data-ready="yes"]`)

@@ -15,8 +15,16 @@ const (
 	startLimit = 1.6 // times the empty page
 )
 
+// bench opens the browsers that are measured.
+type bench struct {
+	driver *webdriver.Driver
+	t      webdriver.Failer
+}
+
+func (b bench) session() *webdriver.Session { return b.driver.Session(b.t) }
+
 // speed measures what takes a browser.
-func speed(ctx context.Context, page, empty string) (err error) {
+func speed(ctx context.Context, page, empty string) error {
 	engine := webdriver.Chromium()
 	if len(engine.Missing) > 0 {
 		fmt.Println("start and press NOT MEASURED: this machine lacks", engine.Missing)
@@ -27,27 +35,21 @@ func speed(ctx context.Context, page, empty string) (err error) {
 		return err
 	}
 	defer driver.Close()
-	defer func() {
-		switch p := recover().(type) {
-		case nil:
-		case failure:
-			err = p
-		default:
-			panic(p)
-		}
-	}()
-	return errors.Join(start(driver, page, empty), press(driver, page, empty), large(driver, page), functions(driver, page))
+	return webdriver.Run(func(t webdriver.Failer) error {
+		b := bench{driver, t}
+		return errors.Join(b.start(page, empty), b.press(page, empty), b.large(page), b.functions(page))
+	})
 }
 
 // start prints how long the page takes to be usable, as the median ratio to the empty page.
-func start(driver *webdriver.Driver, page, empty string) error {
+func (b bench) start(page, empty string) error {
 	var pages, empties, ratios []float64
 	for i := range pairs + 1 {
 		var p, e float64
 		if i%2 == 0 { // each goes first as often, should that matter
-			p, e = untilReady(driver, page), untilReady(driver, empty)
+			p, e = b.untilReady(page), b.untilReady(empty)
 		} else {
-			e, p = untilReady(driver, empty), untilReady(driver, page)
+			e, p = b.untilReady(empty), b.untilReady(page)
 		}
 		if i == 0 {
 			continue // the first pair finds the machine's caches cold
@@ -59,8 +61,8 @@ func start(driver *webdriver.Driver, page, empty string) error {
 }
 
 // untilReady visits a page in a new browser and gives the milliseconds from navigation until the program can be used.
-func untilReady(driver *webdriver.Driver, url string) float64 {
-	s := driver.Session(alarm{})
+func (b bench) untilReady(url string) float64 {
+	s := b.session()
 	defer s.Quit()
 	slow(s)
 	s.CDP(nil, "Page.addScriptToEvaluateOnNewDocument", map[string]any{"source": `
@@ -77,11 +79,3 @@ func untilReady(driver *webdriver.Driver, url string) float64 {
 func slow(s *webdriver.Session) {
 	s.CDP(nil, "Emulation.setCPUThrottlingRate", map[string]any{"rate": slowdown})
 }
-
-// alarm ends the measuring where a session can't go on; speed recovers it.
-type alarm struct{}
-
-type failure struct{ error }
-
-func (alarm) Helper()                           {}
-func (alarm) Fatalf(format string, args ...any) { panic(failure{fmt.Errorf(format, args...)}) }
