@@ -43,7 +43,7 @@ type border struct {
 	window, document, policy js.Value
 	version                  string // stamped into the page when it was packed
 	callback                 js.Func
-	state                    page.State
+	state                    *page.State
 	shown                    *markup.Page
 	isKept                   bool // the latest that was to be kept
 	tapped                   bool // the event at hand is a tap or a key that acts
@@ -67,7 +67,7 @@ func (b *border) handle(m page.Message) {
 	b.guarded(func() { b.take(page.Update(b.state, m)) })
 }
 
-func (b *border) take(state page.State, effects []page.Effect) {
+func (b *border) take(state *page.State, effects []page.Effect) {
 	state.Version = b.version
 	shown := b.shown.Next(view.Page(state))
 	b.state = state

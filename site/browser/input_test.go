@@ -59,7 +59,7 @@ func TestWrongInputIsToldBesideItsField(t *testing.T) {
 				refused(t, s, w)
 				if i == 0 { // once on each screen: what the others show meanwhile
 					goTo(s, "order")
-					assert.Contains(t, shown(s, ".older"), "older than what is typed", w.path)
+					assert.Contains(t, shown(s, ".refused"), "can't be read", w.path)
 					assert.Equal(t, "4.53 kg", figureText(s, "order.gelcoat.mass"), w.path)
 					do(s, "find", w.path, "")
 					refused(t, s, w)
@@ -69,7 +69,7 @@ func TestWrongInputIsToldBesideItsField(t *testing.T) {
 				}
 				fill(s, w.path, w.right)
 				assert.Empty(t, say(s, w.path), "%s after %s", w.path, w.right)
-				assert.False(t, s.Has(".older"), w.path)
+				assert.False(t, s.Has(".refused"), w.path)
 				assert.False(t, s.Has(control(w.path)+"[aria-invalid]"), w.path)
 			}
 		}
@@ -102,7 +102,7 @@ func TestShapesThatCantBe(t *testing.T) {
 		assert.Equal(t, "1.5 m", s.Value(control("surface.1.cutout.1.width")))
 		fill(s, "surface.1.cutout.1.width", "400")
 		fill(s, "surface.1.cutout.1.length", "500")
-		assert.False(t, s.Has(".older"))
+		assert.False(t, s.Has(".refused"))
 		do(s, "remove", "surface.1.cutout.1", "")
 
 		choose(s, "surface.1.shape", "three-sides")

@@ -29,7 +29,7 @@ var (
 )
 
 // use draws what a builder taps and types next, of what the page shows.
-func use(random *rand.Rand, s page.State) page.Message {
+func use(random *rand.Rand, s *page.State) page.Message {
 	shown := view.Page(s).String()
 	controls := markup.Cut(view.Page(s)).Controls
 	var typed []page.Message
@@ -62,7 +62,7 @@ func use(random *rand.Rand, s page.State) page.Message {
 }
 
 // uses draws a list of them, and what becomes of the job.
-func uses(seed uint64, n int) (list []page.Message, s page.State) {
+func uses(seed uint64, n int) (list []page.Message, s *page.State) {
 	random := rand.New(rand.NewPCG(seed, 3))
 	s, _ = page.Start(nil, byTheShedsClock)
 	for _, m := range []page.Message{{Verb: "add", Path: "surface"}, {Verb: "go", Path: "buildup"}, {Verb: "add", Path: "buildup"}, {Verb: "add", Path: "buildup.1.step", Text: "coat"}} {
@@ -94,7 +94,7 @@ func press(s *webdriver.Session, m page.Message) {
 	}
 }
 
-func checkSame(t *testing.T, s *webdriver.Session, want page.State, how string) {
+func checkSame(t *testing.T, s *webdriver.Session, want *page.State, how string) {
 	t.Helper()
 	got, _ := newest(s)
 	require.Equal(t, want.Doc().Lines(), got.Lines(), "%s: %s", s.Engine, how)

@@ -33,46 +33,45 @@ func asideOf(aside string) (key string, demo, ok bool) {
 func (s *State) IsStuck() bool { return len(s.Own.Stuck)+len(s.Demo.Stuck) > 0 }
 
 // stuck notes what the store didn't set aside.
-func (s State) stuck(demo bool, aside Effect) State {
+func (s *State) stuck(demo bool, aside Effect) {
 	slot := s.slot(demo)
 	if !slices.Contains(slot.Stuck, aside) {
 		slot.Stuck = append(slices.Clone(slot.Stuck), aside)
 	}
-	return s
 }
 
 // unstuck hears that it was set aside after all. The place where it stood is
 // free, and once all are, what was changed meanwhile is kept.
-func (s State) unstuck(aside string) (State, []Effect) {
+func (s *State) unstuck(aside string) []Effect {
 	key, demo, _ := asideOf(aside)
 	slot := s.slot(demo)
 	left := slices.DeleteFunc(slices.Clone(slot.Stuck), func(e Effect) bool { return e.Key == aside })
 	if len(left) == len(slot.Stuck) {
-		return s, nil
+		return nil
 	}
 	slot.Stuck = left
 	effects := []Effect{{Kind: Revoke, Key: key}}
 	if len(left) > 0 {
-		return s, effects
+		return effects
 	}
-	s, more := s.saved(demo)
-	return s, append(effects, more...)
+	more := s.saved(demo)
+	return append(effects, more...)
 }
 
 // offerAside offers what was set aside as a file, so that somebody may yet read
 // it. What stood in the way of saves then does no longer.
-func offerAside(s State, m Message) (State, []Effect) {
+func offerAside(s *State, m Message) []Effect {
 	if len(s.Aside) == 0 {
-		return s, nil
+		return nil
 	}
 	effects := []Effect{{Kind: Download, Key: "shed-reckoner-set-aside.txt", Text: strings.Join(s.Aside, "\n\n")}}
 	for _, demo := range []bool{false, true} {
 		if slot := s.slot(demo); len(slot.Stuck) > 0 {
 			var more []Effect
 			slot.Stuck = nil
-			s, more = s.saved(demo)
+			more = s.saved(demo)
 			effects = append(effects, more...)
 		}
 	}
-	return s, effects
+	return effects
 }

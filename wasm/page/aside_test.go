@@ -22,7 +22,7 @@ type tightStore struct {
 
 // carryOut does what the border does with effects, and gives the page the
 // answers.
-func (st *tightStore) carryOut(s page.State, effects []page.Effect) page.State {
+func (st *tightStore) carryOut(s *page.State, effects []page.Effect) *page.State {
 	last := false // the latest that was to be kept, was
 	for _, e := range effects {
 		switch e.Kind {
@@ -48,12 +48,12 @@ func (st *tightStore) carryOut(s page.State, effects []page.Effect) page.State {
 	return s
 }
 
-func (st *tightStore) send(s page.State, m page.Message) page.State {
+func (st *tightStore) send(s *page.State, m page.Message) *page.State {
 	s, effects := page.Update(s, m)
 	return st.carryOut(s, effects)
 }
 
-func (st *tightStore) start() page.State {
+func (st *tightStore) start() *page.State {
 	s, effects := page.Start(maps.Clone(st.kept), page.Moment{Date: "2026-06-01"})
 	return st.carryOut(s, effects)
 }

@@ -11,20 +11,20 @@ import (
 // locale hears with which mark the phone writes decimals. A job that is begun
 // here is written so from then on, wherever it is opened: what a figure means
 // must not change with the phone.
-func locale(s State, m Message) (State, []Effect) {
+func locale(s *State, m Message) []Effect {
 	s.Comma = m.Text == ","
-	return s, nil
+	return nil
 }
 
 // begun gives the first lines of a job the phone's decimal mark.
-func (s State) begun(doc job.Document) job.Document {
+func (s *State) begun(doc job.Document) job.Document {
 	if s.Comma && len(s.Doc().Lines()) == 0 {
 		return job.SetComma(doc, true)
 	}
 	return doc
 }
 
-func setDecimal(s State, m Message) (State, []Effect) {
+func setDecimal(s *State, m Message) []Effect {
 	return s.edit(job.SetComma(s.Doc(), m.Text == "comma"), "")
 }
 

@@ -31,7 +31,7 @@ func TestAJobBegunOnAPhoneThatWritesCommas(t *testing.T) {
 
 	// elsewhere the job means what it meant, and the builder may choose
 	other, _ := start(t, map[string]string{page.Prefix + "job.a": job.Save(s.Doc(), 1)})
-	assert.True(t, other.Fresh.Job.Units.Comma)
+	assert.True(t, other.Plan.Job.Units.Comma)
 	other = do(do(other, "set", "surface.1.length", "1,5 m"), "decimal", "", "point")
 	assert.Contains(t, plain(view.Page(other).String()), ">1.05 m²<")
 

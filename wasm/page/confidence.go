@@ -22,47 +22,47 @@ type Sureness struct {
 const sliceWork = 60_000
 
 // confident begins to find out how sure the order is once it is looked at.
-func (s State) confident(effects []Effect) (State, []Effect) {
+func (s *State) confident(effects []Effect) []Effect {
 	if s.Screen != "order" || s.Sure.Run != nil || s.Sure.Err != nil || len(s.Plan.Order.Lines) == 0 {
-		return s, effects
+		return effects
 	}
 	s.Sure.Run, s.Sure.Err = s.Plan.Simulate()
 	if s.Sure.Err != nil || s.Working {
-		return s, effects
+		return effects
 	}
 	s.Working = true
-	return s, append(effects, Effect{Kind: Later})
+	return append(effects, Effect{Kind: Later})
 }
 
 // work does the next slice and asks for one more, until all is done.
-func work(s State, _ Message) (State, []Effect) {
+func work(s *State, _ Message) []Effect {
 	s.Working = false
 	if s.Sure.Run == nil || s.Sure.Done {
-		return s, nil
+		return nil
 	}
 	if s.Sure.Run.Step(sliceWork) {
-		return s.assured(), nil
+		s.assured()
+		return nil
 	}
 	s.Working = true
-	return s, []Effect{{Kind: Later}}
+	return []Effect{{Kind: Later}}
 }
 
 // assured puts the finished simulation's order in the plan's place.
-func (s State) assured() State {
+func (s *State) assured() {
 	s.Plan.Order, s.Sure.Done = s.Sure.Run.Order(), true
-	return s
 }
 
 // finished does what is left of the simulation at once: a list that leaves the
 // page is bought for its chance.
-func (s State) finished() State {
-	s, _ = s.confident(nil)
+func (s *State) finished() {
+	s.confident(nil)
 	if s.Sure.Run == nil || s.Sure.Done {
-		return s
+		return
 	}
 	for !s.Sure.Run.Step(sliceWork) {
 	}
-	return s.assured()
+	s.assured()
 }
 
 // OfJobs writes a chance as people count: "95 of 100 such jobs".

@@ -13,7 +13,7 @@ import (
 )
 
 // demoOrder is the made-up job's order, opened.
-func demoOrder(t *testing.T) (page.State, []page.Effect) {
+func demoOrder(t *testing.T) (*page.State, []page.Effect) {
 	t.Helper()
 	s, _ := start(t, nil)
 	s = do(s, "demo", "", "")

@@ -58,18 +58,18 @@ func hasOpenCup(d job.Document) bool {
 }
 
 // weighed starts a cup: what is on the bench is taken down as it was weighed.
-func weighed(s State, m Message) (State, []Effect) {
+func weighed(s *State, m Message) []Effect {
 	b := s.Bench()
 	if !b.HasDose && !b.HasParts || len(OpenCups(s.Doc(), Weighed)) > 0 {
-		return s, nil
+		return nil
 	}
 	if s.Slot().Elsewhere != "" {
 		s.Notice = "Choose first which tab's job goes on."
-		return s, nil
+		return nil
 	}
 	if len(s.Doc().Items("cup")) >= job.ListAt("cup").Max {
 		s.Notice = logFull
-		return s, nil
+		return nil
 	}
 	doc, path := s.Doc().Add("cup")
 	put := func(key, text string) { doc = doc.Set(path+"."+key, text) }
@@ -95,7 +95,7 @@ func weighed(s State, m Message) (State, []Effect) {
 	}
 	if s.size(doc) > job.MaxSaved-roomForCup {
 		s.Notice = logFull
-		return s, nil
+		return nil
 	}
 	return s.record(doc, s.keepPermit(doc, path), Effect{Kind: Focus, Key: "catalyst-in"})
 }
@@ -108,7 +108,7 @@ const roomForCup = 4 << 10
 // record puts what happened to a cup in place. It is no edit: undo doesn't
 // reach it, so that no dose can come back; nor does it go back to a list of cups
 // that doesn't have this one.
-func (s State) record(doc job.Document, more ...Effect) (State, []Effect) {
+func (s *State) record(doc job.Document, more ...Effect) []Effect {
 	slot := s.Slot()
 	slot.LastPath = ""
 	slot.Undo, slot.Redo = sinceCups(slot.Undo), sinceCups(slot.Redo)
@@ -129,9 +129,9 @@ func sinceCups(history [][]job.Change) [][]job.Change {
 const NextCup = "bench.next"
 
 // catalystIn starts the clock of the weighed cup; its dose is gone from here on.
-func catalystIn(s State, m Message) (State, []Effect) {
+func catalystIn(s *State, m Message) []Effect {
 	if CupPhase(s.Doc(), m.Path) != Weighed || !s.mayDose(m.Path) {
-		return s, nil
+		return nil
 	}
 	doc := s.Doc().Set(m.Path+".in", strconv.FormatInt(s.Now.Unix, 10))
 	doc = s.catalystDown(doc, m.Path)
@@ -139,16 +139,16 @@ func catalystIn(s State, m Message) (State, []Effect) {
 		doc = doc.Set(m.Path+".dose", s.Bench().Dose.Grams.String()+" ("+s.Bench().Dose.Millilitres.String()+")")
 	}
 	if s.IsOpen(NextCup) {
-		s, _ = open(s, Message{Path: NextCup}) // shut: the next dose waits until it is asked for
+		open(s, Message{Path: NextCup}) // shut: the next dose waits until it is asked for
 	}
-	s, effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"},
+	effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"},
 		Effect{Kind: Say, Text: "Catalyst in. The clock runs."})
-	return s, append([]Effect{s.dropPermit()}, effects...)
+	return append([]Effect{s.dropPermit()}, effects...)
 }
 
 // mayDose says if the bench still stands as it stood when the cup was weighed:
 // then its dose may be shown, and no other time.
-func (s State) mayDose(cup string) bool {
+func (s *State) mayDose(cup string) bool {
 	b := s.Bench()
 	d := s.Doc()
 	return s.Slot().Elsewhere == "" && (b.HasDose || b.HasParts) && CupPhase(d, cup) == Weighed && b.Card.Key == d.Get(cup+".card") &&
@@ -157,7 +157,7 @@ func (s State) mayDose(cup string) bool {
 
 // DoseFor says if a dose may be shown, and for which cup: "" for the next one,
 // before anything is weighed. None is while another tab may have dosed the cup.
-func (s State) DoseFor() (cup string, may bool) {
+func (s *State) DoseFor() (cup string, may bool) {
 	if open := OpenCups(s.Doc(), Weighed); len(open) > 0 {
 		return open[0], s.mayDose(open[0])
 	}
@@ -173,21 +173,21 @@ var ends = map[string]string{
 }
 
 // endCup ends a cup, in any phase before.
-func endCup(s State, m Message) (State, []Effect) {
+func endCup(s *State, m Message) []Effect {
 	how, known := ends[m.Text]
 	if !known || !isCup(s.Doc(), m.Path) || CupPhase(s.Doc(), m.Path) == Ended {
-		return s, nil
+		return nil
 	}
 	doc := s.Doc().Set(m.Path+".ended", strconv.FormatInt(s.Now.Unix, 10)).Set(m.Path+".end", how)
 	if in, err := strconv.ParseInt(s.Doc().Get(m.Path+".in"), 10, 64); err == nil && m.Text == "gelled" {
 		doc = doc.Set(m.Path+".gel", unit.Number(float64(s.Now.Unix-in)/60, 3)+" min")
 	}
-	s = s.opened(m.Path)
-	s, effects := s.record(doc, Effect{Kind: Focus, Key: "left-" + m.Path})
+	s.opened(m.Path)
+	effects := s.record(doc, Effect{Kind: Focus, Key: "left-" + m.Path})
 	if len(OpenCups(s.Doc(), Running)) == 0 {
 		effects = append(effects, Effect{Kind: Awake, Key: "off"}, Effect{Kind: Timer, Key: "off"})
 	}
-	return s, effects
+	return effects
 }
 
 func isCup(d job.Document, path string) bool {
@@ -200,22 +200,22 @@ func isCup(d job.Document, path string) bool {
 }
 
 // takeTest makes a cup test of a cup that gelled: what was really used.
-func takeTest(s State, m Message) (State, []Effect) {
+func takeTest(s *State, m Message) []Effect {
 	d := s.Doc()
 	if !isCup(d, m.Path) || d.Get(m.Path+".gel") == "" || len(d.Items("test")) >= job.ListAt("test").Max {
-		return s, nil
+		return nil
 	}
 	if s.isTaken(m.Path) {
 		s.Notice = "This cup is taken as a cup test already."
-		return s, nil
+		return nil
 	}
 	doc, test := d.Add("test")
 	for to, from := range ofTest {
 		doc = doc.Set(test+"."+to, d.Get(m.Path+"."+from))
 	}
-	s, effects := s.edit(doc, "")
+	effects := s.edit(doc, "")
 	s.Notice = "Taken as a cup test. The minutes of this card follow it from now on."
-	return s, effects
+	return effects
 }
 
 // ofTest is where a cup test's figures come from in the log's cup.
@@ -223,7 +223,7 @@ var ofTest = map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "t
 
 // isTaken says if a cup stands among the cup tests as it is: twice would weigh
 // double.
-func (s State) isTaken(cup string) bool {
+func (s *State) isTaken(cup string) bool {
 	d := s.Doc()
 	return slices.ContainsFunc(d.Items("test"), func(id string) bool {
 		for to, from := range ofTest {
@@ -250,7 +250,7 @@ func Left(d job.Document, cup string, now Moment) float64 {
 const warnBefore = 60
 
 // tick is the clock: it warns of cups that run out, each stage once.
-func tick(s State, m Message) (State, []Effect) {
+func tick(s *State, m Message) []Effect {
 	var effects []Effect
 	for _, cup := range OpenCups(s.Doc(), Running) {
 		left := Left(s.Doc(), cup, s.Now)
@@ -262,29 +262,28 @@ func tick(s State, m Message) (State, []Effect) {
 			stage = 1
 		}
 		if key := s.warnKey(cup); stage > s.Warned[key] {
-			s = s.warned(key, stage)
+			s.warned(key, stage)
 			effects = append(effects, alarm(s, cup, stage)...)
 		}
 	}
-	return s, effects
+	return effects
 }
 
 // warnKey tells a running cup from every other, of the other job too.
-func (s State) warnKey(cup string) string {
+func (s *State) warnKey(cup string) string {
 	return strconv.FormatBool(s.InDemo) + " " + cup + " " + s.Doc().Get(cup+".in")
 }
 
-func (s State) warned(key string, stage int) State {
+func (s *State) warned(key string, stage int) {
 	next := maps.Clone(s.Warned)
 	if next == nil {
 		next = map[string]int{}
 	}
 	next[key] = stage
 	s.Warned = next
-	return s
 }
 
-func alarm(s State, cup string, stage int) []Effect {
+func alarm(s *State, cup string, stage int) []Effect {
 	words := cardName(s, s.Doc().Get(cup+".card")) + ": one minute left. Finish the stretch."
 	if stage == 2 {
 		words = cardName(s, s.Doc().Get(cup+".card")) + ": usable time is over. Stop, and put what is left outside."
@@ -292,8 +291,8 @@ func alarm(s State, cup string, stage int) []Effect {
 	return []Effect{{Kind: Sound, Key: strconv.Itoa(stage)}, {Kind: Vibrate, Key: strconv.Itoa(stage)}, {Kind: Say, Text: words}}
 }
 
-func cardName(s State, key string) string {
-	if c := s.Fresh.Job.CardByKey(key); c != nil {
+func cardName(s *State, key string) string {
+	if c := s.Plan.Job.CardByKey(key); c != nil {
 		return c.Name
 	}
 	return "Cup"
@@ -308,7 +307,7 @@ var readings = map[string][]string{
 // noted adds to a typed reading the day and hour at which it was typed: a dose
 // never rests on yesterday's. The first reading of a day puts away the older
 // ones beside it.
-func (s State) noted(doc job.Document, path string) job.Document {
+func (s *State) noted(doc job.Document, path string) job.Document {
 	for date, group := range readings {
 		if !slices.Contains(group, path) {
 			continue
@@ -368,11 +367,10 @@ func (slot *Slot) rewound(changes []job.Change, doc job.Document) job.Document {
 }
 
 // cupFirst tells why nothing was undone, if there was something to undo.
-func (s State) cupFirst(n int) State {
+func (s *State) cupFirst(n int) {
 	if n > 0 {
 		s.Notice = "A cup is open. End it first."
 	}
-	return s
 }
 
 // cupOf gives the cup that a path lies under.

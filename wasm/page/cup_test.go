@@ -29,7 +29,7 @@ func moment(unix int64) page.Moment {
 const tenOClock = int64(20_000)*86400 + 10*3600
 
 // sent sends one message at a time.
-func sent(s page.State, at int64, verb, path, text string) (page.State, []page.Effect) {
+func sent(s *page.State, at int64, verb, path, text string) (*page.State, []page.Effect) {
 	return page.Update(s, page.Message{Verb: verb, Path: path, Text: text, At: moment(at)})
 }
 
@@ -44,7 +44,7 @@ var warmBench = []job.Line{
 }
 
 // warm types all of a mild morning's bench.
-func warm(t testing.TB, s page.State, at int64) page.State {
+func warm(t testing.TB, s *page.State, at int64) *page.State {
 	t.Helper()
 	for _, l := range warmBench {
 		s, _ = sent(s, at, "set", l.Path, l.Text)
@@ -53,7 +53,7 @@ func warm(t testing.TB, s page.State, at int64) page.State {
 }
 
 // inUse is a page with a cup that has its catalyst.
-func inUse(t testing.TB, at int64) page.State {
+func inUse(t testing.TB, at int64) *page.State {
 	t.Helper()
 	s, _ := page.Start(nil, moment(at))
 	s = warm(t, s, at)
@@ -65,7 +65,7 @@ func inUse(t testing.TB, at int64) page.State {
 }
 
 // shownText is the whole page on a screen, as markup.
-func shownText(s page.State, screen string) string {
+func shownText(s *page.State, screen string) string {
 	s.Screen = screen
 	return view.Page(s).String()
 }
@@ -86,7 +86,7 @@ type bench struct {
 	t      *testing.T
 	random *rand.Rand
 	texts  *jobtest.Random
-	s      page.State
+	s      *page.State
 	now    int64
 	store  map[string]string // what the browser keeps
 	saved  []string          // exported jobs
@@ -242,7 +242,7 @@ func (b *bench) keep(effects []page.Effect) {
 }
 
 // forget drops what is known of a cup whose place and second a new one has taken.
-func (b *bench) forget(before page.State) {
+func (b *bench) forget(before *page.State) {
 	for _, path := range page.OpenCups(b.s.Doc(), page.Weighed) {
 		if before.Doc().Get(path+".weighed") == "" {
 			delete(b.in, b.id(path))
@@ -252,7 +252,7 @@ func (b *bench) forget(before page.State) {
 }
 
 // note takes down each cup that has just got its catalyst.
-func (b *bench) note(before page.State) {
+func (b *bench) note(before *page.State) {
 	for _, path := range page.OpenCups(b.s.Doc(), page.Running) {
 		id := b.id(path)
 		if b.in[id] == "" {
@@ -313,7 +313,7 @@ func (b *bench) checkCups(m page.Message) {
 	require.True(b.t, out.HasDose || out.HasParts, "%+v", m)
 	require.Empty(b.t, out.Reasons, "%+v", m)
 	require.Empty(b.t, out.Waiting, "%+v", m)
-	for _, r := range b.s.Fresh.Refused {
+	for _, r := range b.s.Plan.Refused {
 		for _, under := range []string{"bench.", "day.", "test.", out.Card.Path + "."} {
 			require.False(b.t, strings.HasPrefix(r.Path, under), "a dose beside the refused %s", r.Path)
 		}

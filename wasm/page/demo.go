@@ -184,40 +184,33 @@ func demoDocument() job.Document {
 
 // demo shows the made-up job; the builder's own waits untouched. While a cup of
 // it is open it stays in sight: its clock must be able to warn.
-func demo(s State, m Message) (State, []Effect) {
+func demo(s *State, m Message) []Effect {
 	if hasOpenCup(s.Own.Doc) {
-		return s.cupFirst(1), nil
+		s.cupFirst(1)
+		return nil
 	}
 	s.InDemo, s.Open, s.Why = true, nil, ""
 	if s.Demo.Revision > 0 {
-		s = s.replanned()
-		return s, []Effect{s.keepView()}
+		s.planned()
+		return []Effect{s.keepView()}
 	}
-	s, effects := s.put(demoDocument())
-	s = s.replanned()
-	return s, append(effects, s.keepView())
+	return append(s.put(demoDocument()), s.keepView())
 }
 
 // own shows the builder's own job again.
-func own(s State, m Message) (State, []Effect) {
+func own(s *State, m Message) []Effect {
 	s.InDemo, s.Open, s.Why = false, nil, ""
-	s = s.replanned()
-	return s, []Effect{s.keepView()}
+	s.planned()
+	return []Effect{s.keepView()}
 }
 
 // clearDemo takes the made-up job away, from the store too.
-func clearDemo(s State, m Message) (State, []Effect) {
+func clearDemo(s *State, m Message) []Effect {
 	s.Demo = Slot{}
-	s, effects := own(s, m)
+	effects := own(s, m)
 	places := copies(true)
 	for _, key := range append([]string{historyKey(true)}, places[:]...) {
 		effects = append(effects, Effect{Kind: Forget, Key: key})
 	}
-	return s, effects
-}
-
-// replanned plans another job than the one before: nothing of its plan stays.
-func (s State) replanned() State {
-	s.Plan.Job.Cards = nil
-	return s.planned()
+	return effects
 }

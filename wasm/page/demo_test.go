@@ -17,13 +17,13 @@ import (
 	"shedreckoner/wasm/page"
 )
 
-func demo(t *testing.T) page.State {
+func demo(t *testing.T) *page.State {
 	t.Helper()
 	s, _ := page.Start(nil, page.Moment{})
 	s, _ = page.Update(s, page.Message{Verb: "demo"})
-	require.Empty(t, s.Fresh.Refused)
-	require.Empty(t, s.Fresh.Waiting)
-	require.False(t, s.Older)
+	require.Empty(t, s.Plan.Refused)
+	require.Empty(t, s.Plan.Waiting)
+	require.Empty(t, s.Plan.Refused)
 	return s
 }
 

@@ -20,7 +20,7 @@ import (
 const fillStep = "buildup.1.step.1"
 
 // gridded is a state with a fill step by a grid, of so many columns and one row.
-func gridded(t *testing.T, columns string) page.State {
+func gridded(t *testing.T, columns string) *page.State {
 	t.Helper()
 	s, _ := page.Start(nil, page.Moment{})
 	for _, m := range []page.Message{
@@ -71,7 +71,7 @@ func TestRowsArePastedIntoAnyReading(t *testing.T) {
 	assert.Equal(t, "9; 1; 2; 3", s.Doc().Get(fillStep+".grid.1.z"))
 	assert.Equal(t, "; 4; 5; 6", s.Doc().Get(fillStep+".grid.2.z"))
 	assert.Equal(t, "4", s.Doc().Get(fillStep+".columns"))
-	assert.Error(t, s.Fresh.WaitingAt(fillStep+".grid.2.z"), "the blank is asked about")
+	assert.Error(t, s.Plan.WaitingAt(fillStep+".grid.2.z"), "the blank is asked about")
 
 	s, _ = page.Update(s, page.Message{Verb: "paste", Path: cell(1, 0), Text: "1 2 3 4 5 6"})
 	assert.Equal(t, "6", s.Doc().Get(fillStep+".columns"), "the grid grows")
@@ -92,7 +92,7 @@ func TestABadPasteIsKept(t *testing.T) {
 	s, _ = page.Update(s, page.Message{Verb: "fill", Path: fillStep})
 	assert.Empty(t, s.Doc().Get(fillStep+".paste"))
 	assert.Contains(t, s.Notice, "Row 2 has 2")
-	assert.Error(t, s.Fresh.WaitingAt(fillStep+".grid.2.z"))
+	assert.Error(t, s.Plan.WaitingAt(fillStep+".grid.2.z"))
 }
 
 func TestAProudSpotWithoutAMinusKey(t *testing.T) {
@@ -146,10 +146,10 @@ func TestAReadingThatMeansTwoThings(t *testing.T) {
 		s = do(s, "set", cell(at/2+1, at%2), text)
 	}
 	left := func() any { return s.Plan.Buildups[0].Steps[0].Fill.Left.Value }
-	require.Empty(t, s.Fresh.Refused)
+	require.Empty(t, s.Plan.Refused)
 	before := left()
 	s = do(s, "decimal", "", "comma")
-	assert.Empty(t, s.Fresh.Refused)
+	assert.Empty(t, s.Plan.Refused)
 	assert.Equal(t, before, left())
 	assert.Equal(t, "-1.1250; 0.500", s.Doc().Get(fillStep+".grid.2.z"))
 
@@ -158,5 +158,5 @@ func TestAReadingThatMeansTwoThings(t *testing.T) {
 	assert.Contains(t, shown, "1.750 can be read two ways. Type 1,75 or 1750.")
 	assert.Contains(t, shown, "1.750  2.250", "as they were typed")
 	s = do(do(s, "set", cell(1, 0), "1,75"), "set", cell(1, 1), "2,25")
-	assert.Empty(t, s.Fresh.Refused)
+	assert.Empty(t, s.Plan.Refused)
 }

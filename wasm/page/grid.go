@@ -49,24 +49,24 @@ func withCell(doc job.Document, row string, column int, text string) job.Documen
 	return doc.Set(row, job.Row(cells))
 }
 
-func setCell(s State, row string, column int, text string) (State, []Effect) {
+func setCell(s *State, row string, column int, text string) []Effect {
 	s.Cell = CellPath(row, column)
 	return s.edit(withCell(s.Doc(), row, column, text), row)
 }
 
 // nextCell goes on to the next reading; from the last of a row to the next row,
 // which is added where there is none.
-func nextCell(s State, m Message) (State, []Effect) {
+func nextCell(s *State, m Message) []Effect {
 	row, column, ok := cellAt(m.Path)
 	if !ok {
-		return s, nil
+		return nil
 	}
 	item, _ := job.Split(row)
 	list, id := job.Split(item)
 	step, _ := job.Split(list)
 	if column+1 < Columns(s.Doc(), step) {
 		s.Cell = CellPath(row, column+1)
-		return s, []Effect{{Kind: Focus, Key: "f-" + s.Cell}}
+		return []Effect{{Kind: Focus, Key: "f-" + s.Cell}}
 	}
 	ids := s.Doc().Items(list)
 	at := slices.Index(ids, id)
@@ -77,29 +77,29 @@ func nextCell(s State, m Message) (State, []Effect) {
 	case len(ids) < fairing.MaxSide:
 		doc, next = doc.Add(list)
 	default:
-		return s, nil
+		return nil
 	}
-	s = s.opened(next)
+	s.opened(next)
 	s.Cell = CellPath(next+".z", 0)
 	focus := Effect{Kind: Focus, Key: "f-" + s.Cell}
 	if next == list+"."+id || doc.Get(list) == s.Doc().Get(list) {
-		return s, []Effect{focus}
+		return []Effect{focus}
 	}
 	return s.edit(doc, "", focus)
 }
 
 // flipSign makes the latest reading a proud spot, or a hollow again: number
 // pads often have no minus.
-func flipSign(s State, m Message) (State, []Effect) {
+func flipSign(s *State, m Message) []Effect {
 	row, column, ok := cellAt(s.Cell)
 	if item, _ := job.Split(row); !ok || item != m.Path {
 		s.Notice = "Type the reading first, then say that it is proud."
-		return s, nil
+		return nil
 	}
 	cells := job.Cells(s.Doc().Get(row))
 	if column >= len(cells) || cells[column] == "" {
 		s.Notice = "Type the reading first, then say that it is proud."
-		return s, nil
+		return nil
 	}
 	text := strings.TrimLeft(cells[column], "-−")
 	if text == cells[column] {
@@ -109,10 +109,10 @@ func flipSign(s State, m Message) (State, []Effect) {
 }
 
 // pasteCells puts pasted rows into the grid, the first at the cell of the path.
-func pasteCells(s State, m Message) (State, []Effect) {
+func pasteCells(s *State, m Message) []Effect {
 	row, column, ok := cellAt(m.Path)
 	if !ok {
-		return s, nil
+		return nil
 	}
 	item, _ := job.Split(row)
 	list, id := job.Split(item)
@@ -120,16 +120,16 @@ func pasteCells(s State, m Message) (State, []Effect) {
 }
 
 // fillGrid fills the grid of a step with the rows of its paste box.
-func fillGrid(s State, m Message) (State, []Effect) {
+func fillGrid(s *State, m Message) []Effect {
 	if job.FieldAt(m.Path+".paste") == nil {
-		return s, nil
+		return nil
 	}
 	return s.pasted(m.Path+".grid", 0, 0, s.Doc().Get(m.Path+".paste"))
 }
 
 // pasted puts rows into a grid. A text that can't be cut is kept in the paste
 // box, where it can be put right.
-func (s State) pasted(list string, at, column int, text string) (State, []Effect) {
+func (s *State) pasted(list string, at, column int, text string) []Effect {
 	step, _ := job.Split(list)
 	box := step + ".paste"
 	rows, err := fairing.Split(text)
@@ -139,7 +139,7 @@ func (s State) pasted(list string, at, column int, text string) (State, []Effect
 	if err != nil {
 		s.Notice = Sentence(err, nil, job.ReadUnits(s.Doc()))
 		if len(text) > fairing.MaxPaste {
-			return s, nil
+			return nil
 		}
 		return s.edit(s.Doc().Set(box, text), "")
 	}
@@ -161,9 +161,9 @@ func (s State) pasted(list string, at, column int, text string) (State, []Effect
 	}
 	s.Notice = pasteNotice(rows)
 	notice := s.Notice
-	s, effects := s.edit(doc, "")
+	effects := s.edit(doc, "")
 	s.Notice = notice
-	return s, effects
+	return effects
 }
 
 // fits holds pasted rows against the largest grid.

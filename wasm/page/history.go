@@ -22,7 +22,7 @@ func historyKey(demo bool) string {
 
 // keepHistory keeps what can be undone and redone, with the revision that it
 // belongs to: it is taken up again only beside that very save.
-func (s State) keepHistory() Effect {
+func (s *State) keepHistory() Effect {
 	slot := s.Slot()
 	var b strings.Builder
 	b.WriteString(strconv.Itoa(slot.Revision) + "\n")

@@ -25,19 +25,19 @@ func copies(demo bool) [2]string {
 	return [2]string{Prefix + "job.a", Prefix + "job.b"}
 }
 
-func (s State) keepJob() Effect {
+func (s *State) keepJob() Effect {
 	slot := s.Slot()
 	return Effect{Kind: Keep, Key: copies(s.InDemo)[slot.place()], Text: job.Save(slot.Doc, slot.Revision)}
 }
 
 // saved keeps a job, and what can be undone of it.
-func (s State) saved(demo bool) (State, []Effect) {
+func (s *State) saved(demo bool) []Effect {
 	shown := s.InDemo
 	s.InDemo = demo
 	s.Slot().Revision++
 	effects := []Effect{s.keepJob(), s.keepHistory()}
 	s.InDemo = shown
-	return s, effects
+	return effects
 }
 
 // place is where the slot's revision goes.
@@ -49,7 +49,7 @@ func (slot *Slot) place() int {
 }
 
 // keepView keeps what isn't part of a job: the screen and the look.
-func (s State) keepView() Effect {
+func (s *State) keepView() Effect {
 	lines := "screen = " + s.Screen + "\nlook = " + s.Look + "\n"
 	if s.InDemo {
 		lines += "demo = yes\n"
@@ -59,8 +59,8 @@ func (s State) keepView() Effect {
 
 // Start makes the first state from what was kept, by key. What can't be read
 // is set aside under a key of its own, never overwritten.
-func Start(kept map[string]string, now Moment) (State, []Effect) {
-	s := State{Screen: Screens[0].Key, Stored: true, Now: now}
+func Start(kept map[string]string, now Moment) (*State, []Effect) {
+	s := &State{Screen: Screens[0].Key, Stored: true, Now: now}
 	var effects []Effect
 	s.Own, effects = load(kept, copies(false), effects)
 	s.Demo, effects = load(kept, copies(true), effects)
@@ -80,7 +80,7 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 		key, value, _ := strings.Cut(line, " = ")
 		switch key {
 		case "screen":
-			s, _ = goTo(s, Message{Path: value})
+			goTo(s, Message{Path: value})
 		case "look":
 			s.Look = value
 		case "demo":
@@ -88,13 +88,14 @@ func Start(kept map[string]string, now Moment) (State, []Effect) {
 		}
 	}
 	effects = append(effects, s.keepView(), Effect{Kind: Theme, Key: s.Look}) // keeping tells at once if the browser keeps anything
-	return s.planned().confident(append(effects, s.clocks()...))
+	s.planned()
+	return s, s.confident(append(effects, s.clocks()...))
 }
 
 // StartAside makes the first state without the jobs that were kept: planning or
 // showing them failed by a mistake of this program. They are set aside like
 // jobs that can't be read.
-func StartAside(kept map[string]string, now Moment) (State, []Effect) {
+func StartAside(kept map[string]string, now Moment) (*State, []Effect) {
 	rest := maps.Clone(kept)
 	var effects []Effect
 	for _, key := range slices.Concat(copiesOf(false), copiesOf(true)) {
@@ -135,61 +136,62 @@ func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Eff
 
 // refused hears that the browser took none of what was to be kept. A history
 // alone isn't told of: only what can be undone after a reload depends on it.
-func refused(s State, m Message) (State, []Effect) {
+func refused(s *State, m Message) []Effect {
 	if _, demo, isAside := asideOf(m.Path); isAside {
-		s = s.stuck(demo, Effect{Kind: Keep, Key: m.Path, Text: m.Text})
+		s.stuck(demo, Effect{Kind: Keep, Key: m.Path, Text: m.Text})
 	}
 	if m.Path == historyKey(s.InDemo) || !s.Stored {
-		return s, nil
+		return nil
 	}
 	s.Stored = false
-	return s, []Effect{{Kind: Say, Text: "Not kept. Export the job as a file before you close the page."}}
+	return []Effect{{Kind: Say, Text: "Not kept. Export the job as a file before you close the page."}}
 }
 
 // kept hears that the browser took something. Only a job means that it takes
 // the next one too: when it is full there is still room for small things.
-func kept(s State, m Message) (State, []Effect) {
+func kept(s *State, m Message) []Effect {
 	if _, _, isAside := asideOf(m.Path); isAside {
 		return s.unstuck(m.Path)
 	}
 	if slices.Contains(copiesOf(s.InDemo), m.Path) {
 		s.Stored = !s.IsStuck()
 	}
-	return s, nil
+	return nil
 }
 
-func export(s State, m Message) (State, []Effect) {
+func export(s *State, m Message) []Effect {
 	name := strings.Map(func(r rune) rune {
 		if 'a' <= r && r <= 'z' || '0' <= r && r <= '9' {
 			return r
 		}
 		return '-'
 	}, strings.ToLower(s.Doc().Get("name")))
-	return s, []Effect{{Kind: Download, Key: strings.Trim("shed-reckoner-"+name, "-") + ".txt", Text: job.Save(s.Doc(), s.Slot().Revision)}}
+	return []Effect{{Kind: Download, Key: strings.Trim("shed-reckoner-"+name, "-") + ".txt", Text: job.Save(s.Doc(), s.Slot().Revision)}}
 }
 
 // importFile replaces the shown job by a file's, once all of it has been read;
 // undo brings the old one back.
-func importFile(s State, m Message) (State, []Effect) {
+func importFile(s *State, m Message) []Effect {
 	doc, _, err := job.Load(m.Text)
 	if err != nil {
 		s.Notice = importSentence(err)
-		return s, nil
+		return nil
 	}
 	if refusal := refusedLog(doc); refusal != "" {
 		s.Notice = refusal
-		return s, nil
+		return nil
 	}
 	doc = stillCups(doc)
 	switch odd := oddLog(doc, s.Now); {
 	case hasOpenCup(s.Doc()):
-		return s.cupFirst(1), nil
+		s.cupFirst(1)
+		return nil
 	case len(job.Changes(s.Doc(), doc)) == 0:
 		s.Notice = sameJob
-		return s, nil
+		return nil
 	case len(odd) > 0:
 		s.Pending = &Pending{doc, odd}
-		return s, nil
+		return nil
 	}
 	return s.imported(doc)
 }

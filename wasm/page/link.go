@@ -102,40 +102,40 @@ type Pending struct {
 }
 
 // shareLink hands the job to the phone's share sheet as a link.
-func shareLink(s State, m Message) (State, []Effect) {
+func shareLink(s *State, m Message) []Effect {
 	text, err := Link(s.Doc(), s.Slot().Revision)
 	if err != nil {
 		s.Notice = "This job is too large for a link. Export it as a file, and send that."
-		return s, nil
+		return nil
 	}
-	return s, []Effect{{Kind: ShareLink, Key: s.Doc().Get("name"), Text: text}}
+	return []Effect{{Kind: ShareLink, Key: s.Doc().Get("name"), Text: text}}
 }
 
 // openLink reads the job in a link that was opened. Nothing is replaced until
 // the builder says so.
-func openLink(s State, m Message) (State, []Effect) {
+func openLink(s *State, m Message) []Effect {
 	doc, err := ReadLink(m.Text)
 	switch {
 	case errors.Is(err, ErrNoLink):
-		return s, nil
+		return nil
 	case err != nil:
 		s.Notice = linkSentence(err)
-		return s, nil
+		return nil
 	}
 	if s.InDemo && !hasOpenCup(s.Demo.Doc) {
-		s, _ = own(s, m)
+		own(s, m)
 	}
 	if refusal := refusedLog(doc); refusal != "" {
 		s.Notice = refusal
-		return s, nil
+		return nil
 	}
 	doc = stillCups(doc)
 	if len(job.Changes(s.Doc(), doc)) == 0 {
 		s.Notice = sameJob
-		return s, nil
+		return nil
 	}
 	s.Pending = &Pending{doc, append([]string{linkWords(doc)}, oddLog(doc, s.Now)...)}
-	return s, nil
+	return nil
 }
 
 func linkWords(doc job.Document) string {
@@ -168,38 +168,39 @@ func linkSentence(err error) string {
 
 // takePending replaces the shown job by the one that waits; undo brings the old
 // one back.
-func takePending(s State, m Message) (State, []Effect) {
+func takePending(s *State, m Message) []Effect {
 	waits := s.Pending
 	if waits == nil {
-		return s, nil
+		return nil
 	}
 	if hasOpenCup(s.Doc()) {
-		return s.cupFirst(1), nil
+		s.cupFirst(1)
+		return nil
 	}
 	s.Pending = nil
 	return s.imported(waits.Doc)
 }
 
 // dropPending leaves the shown job as it is.
-func dropPending(s State, m Message) (State, []Effect) {
+func dropPending(s *State, m Message) []Effect {
 	s.Pending = nil
 	s.Notice = "Nothing was changed."
-	return s, nil
+	return nil
 }
 
 const sameJob = "That is the job as it stands here. Nothing was changed."
 
 // imported puts a job that was read whole in the shown one's place.
-func (s State) imported(doc job.Document) (State, []Effect) {
+func (s *State) imported(doc job.Document) []Effect {
 	if s.size(doc) > job.MaxSaved {
 		s.Notice = tooMuch
-		return s, nil
+		return nil
 	}
-	s, effects := s.change(doc, "")
+	effects := s.change(doc, "")
 	if s.Notice == "" {
 		s.Notice = "Imported. Undo brings the job before it back."
 	}
-	return s, effects
+	return effects
 }
 
 // refusedLog says why the log of a job that comes in can't be; "" where it can.

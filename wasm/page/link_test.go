@@ -138,7 +138,7 @@ func TestOddFiles(t *testing.T) {
 	assert.Contains(t, s.Pending.Asks[0], "9 days into the future")
 	assert.Empty(t, s.Doc().Lines())
 	taken, _ := sent(s, tenOClock, "take-job", "", "")
-	assert.Contains(t, shownText(func() page.State { s, _ := sent(taken, tenOClock, "open", "cup.1", ""); return s }(), "log"), "lies in the future")
+	assert.Contains(t, shownText(func() *page.State { s, _ := sent(taken, tenOClock, "open", "cup.1", ""); return s }(), "log"), "lies in the future")
 	s, _ = sent(s, tenOClock, "import", "", job.Save(base, 1))
 	undo := len(s.Slot().Undo)
 	s, _ = sent(s, tenOClock, "import", "", job.Save(base, 8))
@@ -160,4 +160,4 @@ func TestOldLinksOpen(t *testing.T) {
 }
 
 // docOf is for states that have no place of their own.
-func docOf(s page.State) job.Document { return s.Doc() }
+func docOf(s *page.State) job.Document { return s.Doc() }

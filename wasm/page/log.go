@@ -15,7 +15,7 @@ import (
 func gramText(m unit.Mass) string { return unit.Typed(float64(m), unit.InGram) + " g" }
 
 // takenDown writes into a new cup what the log needs of it later on.
-func (s State) takenDown(doc job.Document, cup string) job.Document {
+func (s *State) takenDown(doc job.Document, cup string) job.Document {
 	b := s.Bench()
 	put := func(key, text string) { doc = doc.Set(cup+"."+key, text) }
 	mass := func(key string, m unit.Mass) {
@@ -34,10 +34,10 @@ func (s State) takenDown(doc job.Document, cup string) job.Document {
 	}
 	put("air-temp", s.withUnit(job.DayPath+".read-temp"))
 	put("sun", strings.TrimSpace(doc.Get(job.DayPath+".sun")+" "+doc.Get(job.DayPath+".colour")))
-	if method := s.Fresh.Job.Bench.Method; method != nil {
+	if method := s.Plan.Job.Bench.Method; method != nil {
 		put("method", method.Key)
 	}
-	if step, _ := s.Fresh.StepAt(doc.Get(cup + ".step")); step != nil && step.Job.Method != nil {
+	if step, _ := s.Plan.StepAt(doc.Get(cup + ".step")); step != nil && step.Job.Method != nil {
 		put("method", step.Job.Method.Key)
 	}
 	return doc
@@ -45,16 +45,16 @@ func (s State) takenDown(doc job.Document, cup string) job.Document {
 
 // withUnit is what was typed at a path, a bare number with its unit: the unit
 // that is shown may change, what was taken down must not.
-func (s State) withUnit(path string) string {
+func (s *State) withUnit(path string) string {
 	text := s.Doc().Get(path)
 	if f := job.FieldAt(path); f != nil && f.Measure != unit.NoMeasure && text != "" && unit.IsBare(text) {
-		return text + " " + s.Fresh.Job.Units.Scale(f.Measure).Symbol()
+		return text + " " + s.Plan.Job.Units.Scale(f.Measure).Symbol()
 	}
 	return text
 }
 
 // catalystDown writes which catalyst went in, and how much of it.
-func (s State) catalystDown(doc job.Document, cup string) job.Document {
+func (s *State) catalystDown(doc job.Document, cup string) job.Document {
 	b := s.Bench()
 	if !b.HasDose {
 		return doc
@@ -82,15 +82,15 @@ func counted(doc job.Document, path string) job.Document {
 
 // finish logs a step as done on surfaces: what was planned for them is frozen,
 // and the ended cups of the step that belong to nothing else go with it.
-func finish(s State, m Message) (State, []Effect) {
-	step, _ := s.Fresh.StepAt(m.Path)
+func finish(s *State, m Message) []Effect {
+	step, _ := s.Plan.StepAt(m.Path)
 	surfaces := strings.Fields(m.Text)
 	if step == nil || len(surfaces) == 0 || slices.ContainsFunc(surfaces, func(path string) bool { return !slices.Contains(step.Progress.Open, path) }) {
-		return s, nil
+		return nil
 	}
 	if list := job.ListAt("done"); len(s.Doc().Items("done")) >= list.Max {
 		s.Notice = limitSentence(list)
-		return s, nil
+		return nil
 	}
 	doc, item := s.Doc().Add("done")
 	put := func(key, text string) { doc = doc.Set(item+"."+key, text) }
@@ -102,7 +102,7 @@ func finish(s State, m Message) (State, []Effect) {
 	if n := len(step.Progress.Cups); n > 0 {
 		put("temp", s.Doc().Get(step.Progress.Cups[n-1]+".surface-temp"))
 	}
-	if planned, film, each, known := s.Fresh.Share(m.Path, surfaces); known {
+	if planned, film, each, known := s.Plan.Share(m.Path, surfaces); known {
 		put("card", step.Card.Key)
 		put("method", plan.MethodOf(step).Key)
 		put("planned", gramText(planned))
@@ -111,29 +111,30 @@ func finish(s State, m Message) (State, []Effect) {
 			put("each", unit.Typed(float64(each), unit.InMicrometre)+" µm")
 		}
 	}
-	return s.opened(item).edit(doc, "", Effect{Kind: Focus, Key: item})
+	s.opened(item)
+	return s.edit(doc, "", Effect{Kind: Focus, Key: item})
 }
 
 // learn takes over what the log teaches of a method and card; unlearn takes it
 // back. Nothing is taken over unasked.
-func learn(s State, m Message) (State, []Effect) {
-	for i := range s.Fresh.Lessons {
-		if l := &s.Fresh.Lessons[i]; l.Count > 0 && LessonPath(l) == m.Path {
-			s, effects := s.edit(s.Doc().Set(m.Path, l.Text()), "")
+func learn(s *State, m Message) []Effect {
+	for i := range s.Plan.Lessons {
+		if l := &s.Plan.Lessons[i]; l.Count > 0 && LessonPath(l) == m.Path {
+			effects := s.edit(s.Doc().Set(m.Path, l.Text()), "")
 			s.Notice = "Taken over: the order and what is left now reckon with it."
-			return s, effects
+			return effects
 		}
 	}
-	return s, nil
+	return nil
 }
 
-func unlearn(s State, m Message) (State, []Effect) {
+func unlearn(s *State, m Message) []Effect {
 	if !strings.HasPrefix(m.Path, "learn.") {
-		return s, nil
+		return nil
 	}
-	s, effects := s.edit(s.Doc().Set(m.Path, ""), "")
+	effects := s.edit(s.Doc().Set(m.Path, ""), "")
 	s.Notice = "Forgotten: the plan reckons with its own figures again."
-	return s, effects
+	return effects
 }
 
 // LessonPath is where a lesson is kept once it is taken over.
@@ -166,13 +167,13 @@ func EntrySentence(path string, err error) string {
 }
 
 // IsAhead says if a moment lies in the future by more than clocks differ.
-func (s State) IsAhead(path string) bool {
+func (s *State) IsAhead(path string) bool {
 	at, err := strconv.ParseFloat(s.Doc().Get(path), 64)
 	return err == nil && at-float64(s.Now.Unix) > slackAhead
 }
 
 // HourOf is the time of day of a moment of the log, by the shed's clock.
-func (s State) HourOf(path string) string {
+func (s *State) HourOf(path string) string {
 	at, err := strconv.ParseInt(s.Doc().Get(path), 10, 64)
 	if err != nil || at <= 0 {
 		return ""
@@ -190,7 +191,7 @@ var cupColumns = []struct{ name, key string }{
 
 // LogCSV is the log for a spreadsheet: each cup, then each finished piece of
 // work. Amounts stand with their units, as they were taken down.
-func LogCSV(s State) string {
+func LogCSV(s *State) string {
 	head := []string{"kind", "day", "hour", "surfaces", "planned", "put on"}
 	for _, c := range cupColumns {
 		head = append(head, c.name)
@@ -210,7 +211,7 @@ func LogCSV(s State) string {
 }
 
 // cells writes what there is of an item's columns, keys as their names.
-func (s State) cells(item string, t *table) []string {
+func (s *State) cells(item string, t *table) []string {
 	var list []string
 	for _, c := range cupColumns {
 		text := s.withUnit(item + "." + c.key)
@@ -239,9 +240,9 @@ func (s State) cells(item string, t *table) []string {
 	return list
 }
 
-func (s State) usedText(item string) string {
-	for i := range s.Fresh.Lessons {
-		for _, e := range s.Fresh.Lessons[i].Log {
+func (s *State) usedText(item string) string {
+	for i := range s.Plan.Lessons {
+		for _, e := range s.Plan.Lessons[i].Log {
 			if e.Path == item && e.Used.Step != nil {
 				return unit.WithUnit(unit.Typed(float64(e.Used.Value), unit.InKilogram), unit.InKilogram)
 			}
@@ -262,7 +263,7 @@ func optionName(list []job.Option, key string) string {
 func methodName(key string) string { return optionName(job.FieldAt("bench.now.method").Options, key) }
 
 // SurfaceNames names surfaces, one after the other.
-func (s State) SurfaceNames(paths []string) string {
+func (s *State) SurfaceNames(paths []string) string {
 	var names []string
 	for _, path := range paths {
 		name := s.Doc().Get(path + ".name")
@@ -278,16 +279,16 @@ func (s State) SurfaceNames(paths []string) string {
 }
 
 // WorkOf names what a step does, with its material.
-func (s State) WorkOf(path string) string {
+func (s *State) WorkOf(path string) string {
 	name := job.FindStepKind(s.Doc().Get(path + ".kind")).Name
-	if card := s.Fresh.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
+	if card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
 		name += ", " + card.Name
 	}
 	return name
 }
 
 // StepName names a step by its build-up, place and material.
-func (s State) StepName(path string) string {
+func (s *State) StepName(path string) string {
 	if path == "" {
 		return ""
 	}
@@ -306,6 +307,6 @@ func (s State) StepName(path string) string {
 	return "a step that is gone"
 }
 
-func logCSV(s State, m Message) (State, []Effect) {
-	return s, []Effect{{Kind: Download, Key: "log.csv", Text: LogCSV(s)}}
+func logCSV(s *State, m Message) []Effect {
+	return []Effect{{Kind: Download, Key: "log.csv", Text: LogCSV(s)}}
 }

@@ -16,7 +16,7 @@ import (
 
 // loggedDemo is the made-up job without its log, as the builder's own, and one
 // cup of it spread.
-func loggedDemo(t testing.TB) page.State {
+func loggedDemo(t testing.TB) *page.State {
 	t.Helper()
 	madeUp, _ := page.Start(nil, moment(tenOClock))
 	madeUp, _ = sent(madeUp, tenOClock, "demo", "", "")

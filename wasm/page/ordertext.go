@@ -122,17 +122,17 @@ func Money(amount string, p plan.Plan) string {
 	return strings.TrimSpace(unit.Group(amount) + "\u00a0" + p.Job.Currency)
 }
 
-func orderText(s State, m Message) (State, []Effect) {
-	s = s.finished()
-	return s, []Effect{{Kind: Copy, Text: s.Local(OrderText(s.Plan))}}
+func orderText(s *State, m Message) []Effect {
+	s.finished()
+	return []Effect{{Kind: Copy, Text: s.Local(OrderText(s.Plan))}}
 }
 
-func shareOrder(s State, m Message) (State, []Effect) {
-	s = s.finished()
-	return s, []Effect{{Kind: Share, Key: "Order list", Text: s.Local(OrderText(s.Plan))}}
+func shareOrder(s *State, m Message) []Effect {
+	s.finished()
+	return []Effect{{Kind: Share, Key: "Order list", Text: s.Local(OrderText(s.Plan))}}
 }
 
-func orderCSV(s State, m Message) (State, []Effect) {
-	s = s.finished()
-	return s, []Effect{{Kind: Download, Key: "order-list.csv", Text: OrderCSV(s.Plan)}}
+func orderCSV(s *State, m Message) []Effect {
+	s.finished()
+	return []Effect{{Kind: Download, Key: "order-list.csv", Text: OrderCSV(s.Plan)}}
 }

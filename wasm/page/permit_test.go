@@ -14,7 +14,7 @@ import (
 )
 
 // weighedCup is a page and its store with a cup weighed and its dose shown.
-func weighedCup(t *testing.T, kept map[string]string) page.State {
+func weighedCup(t *testing.T, kept map[string]string) *page.State {
 	t.Helper()
 	s, _ := start(t, kept)
 	at := page.Moment{Unix: 1000, Day: 36000, Date: "2026-06-01"}

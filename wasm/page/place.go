@@ -52,7 +52,7 @@ func kindOf(list string) itemKind {
 const ScheduleList = "schedule.all"
 
 // PlaceOf finds where the text at a path is typed.
-func (s State) PlaceOf(path string) Place {
+func (s *State) PlaceOf(path string) Place {
 	parts := strings.Split(path, ".")
 	p := Place{Screen: screenOf[parts[0]]}
 	if p.Screen == "" {
@@ -83,9 +83,9 @@ func (s State) PlaceOf(path string) Place {
 
 // itemName is an item's own name, or what it is and which of its list; nothing
 // of what there is one of.
-func (s State) itemName(item string) string {
+func (s *State) itemName(item string) string {
 	list, id := job.Split(item)
-	if c := s.Fresh.Job.CardByKey(id); list == "card" && c != nil {
+	if c := s.Plan.Job.CardByKey(id); list == "card" && c != nil {
 		return c.Name
 	}
 	if name := s.Doc().Get(item + ".name"); name != "" {
@@ -104,11 +104,11 @@ func (s *State) IsShown(p Place) bool {
 }
 
 // find goes to where the text at a path is typed.
-func find(s State, m Message) (State, []Effect) {
+func find(s *State, m Message) []Effect {
 	p := s.PlaceOf(m.Path)
 	s.Screen = p.Screen
 	for _, item := range p.Items {
-		s = s.opened(item)
+		s.opened(item)
 	}
-	return s, []Effect{s.keepView(), {Kind: Focus, Key: "f-" + m.Path}}
+	return []Effect{s.keepView(), {Kind: Focus, Key: "f-" + m.Path}}
 }

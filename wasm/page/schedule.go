@@ -10,12 +10,12 @@ import (
 )
 
 // Schedule puts what is left to do on a calendar, every day like today.
-func (s State) Schedule() plan.Schedule {
+func (s *State) Schedule() plan.Schedule {
 	return plan.MakeSchedule(&s.Plan, &s.Bench().Air, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date}, float64(s.Now.Unix))
 }
 
 // DayWords names a day so many days from today: "Tomorrow, 29 May".
-func (s State) DayWords(ahead int) string {
+func (s *State) DayWords(ahead int) string {
 	date := dateAfter(s.Now.Date, ahead)
 	switch ahead {
 	case 0:
@@ -42,7 +42,7 @@ func dateParts(date string) (year, month, day int, isDate bool) {
 
 // DateWords writes a day of the log, "29 May", with its year where that isn't
 // this one.
-func (s State) DateWords(date string) string {
+func (s *State) DateWords(date string) string {
 	year, month, day, isDate := dateParts(date)
 	if !isDate {
 		return date
@@ -89,7 +89,7 @@ func Hour(at unit.Time) string {
 }
 
 // WorkName says what is to be done.
-func (s State) WorkName(w *plan.Work) string {
+func (s *State) WorkName(w *plan.Work) string {
 	of := ""
 	if w.Of > 1 {
 		of = " " + strconv.Itoa(w.Which) + " of " + strconv.Itoa(w.Of)
@@ -117,7 +117,7 @@ func (s State) WorkName(w *plan.Work) string {
 }
 
 // WorkNotes says what there is to heed of a work.
-func (s State) WorkNotes(w *plan.Work) []string {
+func (s *State) WorkNotes(w *plan.Work) []string {
 	var notes []string
 	if w.NeedsKey {
 		text := "Sand a key first: this ground is always sanded before the next layer."
@@ -135,7 +135,7 @@ func (s State) WorkNotes(w *plan.Work) []string {
 	return notes
 }
 
-func (s State) moment(at unit.Time) string {
+func (s *State) moment(at unit.Time) string {
 	day := 0
 	for ; at >= unit.Day; at -= unit.Day {
 		day++

@@ -16,7 +16,7 @@ import (
 // Days are counted over the ends of months and years, leap years too.
 // Source: any calendar.
 func TestDaysAsPeopleWriteThem(t *testing.T) {
-	s := page.State{Now: page.Moment{Date: "2028-02-27"}}
+	s := &page.State{Now: page.Moment{Date: "2028-02-27"}}
 	for ahead, want := range map[int]string{0: "Today, 27 February", 1: "Tomorrow, 28 February", 2: "In 2 days, 29 February", 3: "In 3 days, 1 March", 400: "In 400 days, 2 April"} {
 		assert.Equal(t, want, s.DayWords(ahead))
 	}
@@ -34,7 +34,7 @@ func TestDaysAsPeopleWriteThem(t *testing.T) {
 // What falls outside its window says that it is sanded first, and since when;
 // what must be done before the evening says until when, and why.
 func TestWhatToHeedOfAWork(t *testing.T) {
-	s := page.State{Now: page.Moment{Date: "2026-05-09"}}
+	s := &page.State{Now: page.Moment{Date: "2026-05-09"}}
 	const hour = unit.Hour
 	at := func(w plan.Work) []string { return s.WorkNotes(&w) }
 	assert.Empty(t, at(plan.Work{Kind: plan.SandIt, From: 9 * hour, To: 10 * hour}))

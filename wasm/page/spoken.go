@@ -14,26 +14,26 @@ const Settled = "settled"
 // spoken has the dose that is shown read out where it changed: one line, once
 // what is typed has settled. It is taken back at once when the dose goes. What
 // happened to a cup says more than that its dose is gone.
-func (s State) spoken(effects []Effect) (State, []Effect) {
+func (s *State) spoken(effects []Effect) []Effect {
 	text := ""
 	if s.Screen == "cup" {
 		text = s.doseText()
 	}
 	if text == s.Spoken {
-		return s, effects
+		return effects
 	}
 	s.Spoken = text
 	if slices.ContainsFunc(effects, func(e Effect) bool { return e.Kind == Say }) {
-		return s, effects
+		return effects
 	}
 	if text == "" && s.Screen == "cup" {
 		text = "No dose."
 	}
-	return s, append(effects, Effect{Kind: Say, Key: Settled, Text: s.Local(text)})
+	return append(effects, Effect{Kind: Say, Key: Settled, Text: s.Local(text)})
 }
 
 // doseText is the dose that is shown, in one line; empty where there is none.
-func (s State) doseText() string {
+func (s *State) doseText() string {
 	cup, may := s.DoseFor()
 	if !may || cup == "" && s.NextWaits() {
 		return ""

@@ -20,7 +20,8 @@ var Screens = []Screen{
 // MainScreens is how many of Screens stand in the bar.
 const MainScreens = 5
 
-// State is all that the page knows. It is a value: an update makes a new one.
+// State is all that the page knows. An update works on a copy: what it points to
+// is never changed in place.
 type State struct {
 	Own, Demo Slot
 	InDemo    bool // the made-up job is shown; the builder's own waits untouched
@@ -33,9 +34,7 @@ type State struct {
 	Version string            // of the page, as it was packed
 	Look    string            // "", "light" or "dark": the system's setting, or the builder's
 
-	Plan  plan.Plan // of the shown job, or the last good one
-	Older bool      // the plan is older than what is typed
-	Fresh plan.Plan // what the latest reading found: its problems stand beside the fields
+	Plan plan.Plan // of the shown job as it is typed: its problems stand beside the fields
 
 	Sure    Sureness // of the plan's order
 	Working bool     // a slice of work was asked for and hasn't come yet

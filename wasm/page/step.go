@@ -64,11 +64,11 @@ func stepOf(f *job.Field, scale unit.Scale) (decimal.Decimal, bool) {
 // step moves what is typed by a step, never out of what the field takes. A count
 // begins at one. In any other empty field there is nothing to move, and no
 // figure is guessed for it: the cursor goes there instead.
-func step(s State, m Message) (State, []Effect) {
+func step(s *State, m Message) []Effect {
 	f := job.FieldAt(m.Path)
-	units := s.Fresh.Job.Units
+	units := s.Plan.Job.Units
 	if f == nil || !HasSteps(m.Path, f, units) {
-		return s, nil
+		return nil
 	}
 	by := func(scale unit.Scale) (decimal.Decimal, bool) {
 		step, known := stepOf(f, scale)
@@ -90,10 +90,10 @@ func step(s State, m Message) (State, []Effect) {
 		next, ok = unit.Step(was, unit.InMillilitre, by)
 	}
 	if !ok {
-		return s, []Effect{{Kind: Focus, Key: "f-" + m.Path}}
+		return []Effect{{Kind: Focus, Key: "f-" + m.Path}}
 	}
 	if _, err := f.Read(next, units); err != nil {
-		return s, nil
+		return nil
 	}
 	return set(s, Message{Path: m.Path, Text: next})
 }

@@ -12,18 +12,19 @@ import (
 // until the builder says which of the two goes on. From a permit that is gone
 // on no dose is shown for that cup: the save that tells of its catalyst may
 // never come.
-func elsewhere(s State, m Message) (State, []Effect) {
+func elsewhere(s *State, m Message) []Effect {
 	for _, demo := range []bool{false, true} {
 		slot := s.slot(demo)
 		switch {
 		case m.Path == permitKey(demo):
 			slot.Doc = permitted(slot.Doc, m.Text)
-			return s.replanned(), nil
+			s.planned()
+			return nil
 		case slices.Contains(copiesOf(demo), m.Path):
 			slot.hear(m.Text)
 		}
 	}
-	return s, nil
+	return nil
 }
 
 // hear holds what another tab has kept against what is here.
@@ -40,26 +41,26 @@ func (slot *Slot) hear(text string) {
 }
 
 // takeTheirs shows the job as the other tab kept it. Cups that run here go on.
-func takeTheirs(s State, m Message) (State, []Effect) {
+func takeTheirs(s *State, m Message) []Effect {
 	slot := s.Slot()
 	theirs, revision, err := job.Load(slot.Elsewhere)
 	slot.Elsewhere = ""
 	if err != nil {
-		return s, nil
+		return nil
 	}
 	doc := withRunning(theirs, slot.Doc)
 	*slot = Slot{Doc: theirs, Revision: max(revision, slot.Revision), Swapped: slot.Swapped, Stuck: slot.Stuck}
 	var effects []Effect
 	if len(job.Changes(theirs, doc)) > 0 {
-		s, effects = s.put(doc)
+		effects = s.put(doc)
 	}
-	s = s.replanned()
-	return s, append(effects, s.clocks()...)
+	s.planned()
+	return append(effects, s.clocks()...)
 }
 
 // keepMine keeps the job as it is here, over the other tab's. Cups that run
 // there go on here too.
-func keepMine(s State, m Message) (State, []Effect) {
+func keepMine(s *State, m Message) []Effect {
 	slot := s.Slot()
 	doc := slot.Doc
 	if theirs, revision, err := job.Load(slot.Elsewhere); err == nil {
@@ -67,8 +68,8 @@ func keepMine(s State, m Message) (State, []Effect) {
 		doc = withRunning(besideOther(doc, theirs), theirs)
 	}
 	slot.Elsewhere = ""
-	s, effects := s.put(doc)
-	return s, append(effects, s.clocks()...)
+	effects := s.put(doc)
+	return append(effects, s.clocks()...)
 }
 
 // withRunning is a document with every cup that runs in the other: its pot goes
@@ -101,7 +102,7 @@ func sameCup(a, b job.Document, cup string) bool {
 }
 
 // clocks is what running cups want of the phone.
-func (s State) clocks() []Effect {
+func (s *State) clocks() []Effect {
 	if len(OpenCups(s.Doc(), Running)) == 0 {
 		return nil
 	}
@@ -109,16 +110,16 @@ func (s State) clocks() []Effect {
 }
 
 // newer hears that a newer version of the page is kept and waits.
-func newer(s State, m Message) (State, []Effect) {
+func newer(s *State, m Message) []Effect {
 	s.Newer = true
-	return s, nil
+	return nil
 }
 
 // switchVersion goes to the newer version, but never under an open cup.
-func switchVersion(s State, m Message) (State, []Effect) {
+func switchVersion(s *State, m Message) []Effect {
 	if hasOpenCup(s.Own.Doc) || hasOpenCup(s.Demo.Doc) {
 		s.Notice = "A cup is open. End it first: the page reloads for the newer version."
-		return s, nil
+		return nil
 	}
-	return s, []Effect{{Kind: Switch}}
+	return []Effect{{Kind: Switch}}
 }

@@ -12,7 +12,7 @@ import (
 	"shedreckoner/wasm/view"
 )
 
-func step(t *testing.T, s page.State, kept map[string]string, messages ...page.Message) page.State {
+func step(t *testing.T, s *page.State, kept map[string]string, messages ...page.Message) *page.State {
 	t.Helper()
 	for _, m := range messages {
 		var effects []page.Effect
@@ -100,7 +100,7 @@ func TestAJobThatCantBeShownIsSetAside(t *testing.T) {
 
 // saveOf is what a page keeps of its shown job by a message, as the other tab
 // hears of it.
-func saveOf(t *testing.T, s page.State, m page.Message) (page.State, page.Message) {
+func saveOf(t *testing.T, s *page.State, m page.Message) (*page.State, page.Message) {
 	t.Helper()
 	s, effects := page.Update(s, m)
 	for _, e := range effects {

@@ -10,9 +10,15 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Update takes a message to the next state and to what is to be done. A verb
-// that isn't known changes nothing.
-func Update(s State, m Message) (State, []Effect) {
+// Update takes a message to the next state and to what is to be done. It works
+// on a copy: the state before stands as it was, whatever goes wrong on the way.
+// A verb that isn't known changes nothing.
+func Update(before *State, m Message) (*State, []Effect) {
+	next := *before
+	return &next, next.update(m)
+}
+
+func (s *State) update(m Message) []Effect {
 	if !slices.Contains(unasked, m.Verb) {
 		s.Notice = ""
 	}
@@ -20,16 +26,14 @@ func Update(s State, m Message) (State, []Effect) {
 		s.Now = m.At
 	}
 	if s.Now.minute() != s.Minute { // readings grow old, an evening comes: no step is taken on an older bench
-		s = s.benched()
+		s.benched()
 	}
 	for _, verb := range verbs {
 		if verb.name == m.Verb {
-			s, effects := verb.act(s, m)
-			s, effects = s.spoken(effects)
-			return s.confident(effects)
+			return s.confident(s.spoken(verb.act(s, m)))
 		}
 	}
-	return s, nil
+	return nil
 }
 
 // unasked are the messages that no builder sends: what is being told stays
@@ -39,7 +43,7 @@ var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", 
 // verbs is everything that can be asked of the page.
 var verbs = []struct {
 	name string
-	act  func(State, Message) (State, []Effect)
+	act  func(*State, Message) []Effect
 }{
 	{"set", set},
 	{"step", step},
@@ -62,7 +66,7 @@ var verbs = []struct {
 	{"real", confirm},
 	{"look", look},
 	{"find", find},
-	{"print", func(s State, m Message) (State, []Effect) { return s.finished(), []Effect{{Kind: Print, Key: m.Text}} }},
+	{"print", printed},
 	{"text", orderText},
 	{"csv", orderCSV},
 	{"share", shareOrder},
@@ -78,18 +82,18 @@ var verbs = []struct {
 	{"theirs", takeTheirs},
 	{"mine", keepMine},
 	{"newer", newer},
-	{"audible", func(s State, m Message) (State, []Effect) { s.Audible = true; return s, nil }},
-	{"mute", func(s State, m Message) (State, []Effect) { s.Audible = false; return s, nil }},
+	{"audible", func(s *State, m Message) []Effect { s.Audible = true; return nil }},
+	{"mute", func(s *State, m Message) []Effect { s.Audible = false; return nil }},
 	{"switch", switchVersion},
 	{"aside", offerAside},
-	{"copy-failed", func(s State, m Message) (State, []Effect) {
+	{"copy-failed", func(s *State, m Message) []Effect {
 		s.Notice = "This browser didn't let the page copy. Save the CSV, or print."
-		return s, nil
+		return nil
 	}},
 	{"kept", kept},
 	{"refused", refused},
 	{"export", export},
-	{"pick", func(s State, m Message) (State, []Effect) { return s, []Effect{{Kind: PickFile}} }},
+	{"pick", func(s *State, m Message) []Effect { return []Effect{{Kind: PickFile}} }},
 	{"import", importFile},
 	{"weighed", weighed},
 	{"in", catalystIn},
@@ -101,64 +105,66 @@ var verbs = []struct {
 	{"sign", flipSign},
 	{"paste", pasteCells},
 	{"fill", fillGrid},
-	{"did-copy", func(s State, m Message) (State, []Effect) { s.Notice = "Copied."; return s, nil }},
+	{"did-copy", func(s *State, m Message) []Effect { s.Notice = "Copied."; return nil }},
 }
 
-func set(s State, m Message) (State, []Effect) {
+func set(s *State, m Message) []Effect {
 	if row, column, ok := cellAt(m.Path); ok {
 		return setCell(s, row, column, m.Text)
 	}
 	f := job.FieldAt(m.Path)
 	if f == nil || f.Kind == job.Moment || isCupPath(m.Path) && CupPhase(s.Doc(), cupOf(m.Path)) != Ended {
-		return s, nil
+		return nil
 	}
 	return s.edit(s.noted(s.Doc().Set(m.Path, m.Text), m.Path), m.Path)
 }
 
-func add(s State, m Message) (State, []Effect) {
+func add(s *State, m Message) []Effect {
 	list := job.ListAt(m.Path)
 	if list == nil || isCupPath(m.Path) {
-		return s, nil
+		return nil
 	}
 	if len(s.Doc().Items(m.Path)) >= list.Max {
 		s.Notice = limitSentence(list)
-		return s, nil
+		return nil
 	}
 	doc, item := s.Doc().Add(m.Path)
 	doc = fresh(doc, m.Path, item, m.Text)
-	return s.opened(item).edit(doc, "", Effect{Kind: Focus, Key: item})
+	s.opened(item)
+	return s.edit(doc, "", Effect{Kind: Focus, Key: item})
 }
 
-func copyItem(s State, m Message) (State, []Effect) {
+func copyItem(s *State, m Message) []Effect {
 	under, _ := job.Split(m.Path)
 	list := job.ListAt(under)
 	if list == nil || isCupPath(m.Path) {
-		return s, nil
+		return nil
 	}
 	if len(s.Doc().Items(under)) >= list.Max {
 		s.Notice = limitSentence(list)
-		return s, nil
+		return nil
 	}
 	doc, item := s.Doc().Copy(m.Path)
 	if name := doc.Get(item + ".name"); name != "" {
 		doc = doc.Set(item+".name", name+" (copy)")
 	}
-	return s.opened(item).edit(doc, "", Effect{Kind: Focus, Key: item})
+	s.opened(item)
+	return s.edit(doc, "", Effect{Kind: Focus, Key: item})
 }
 
-func remove(s State, m Message) (State, []Effect) {
+func remove(s *State, m Message) []Effect {
 	list, _ := job.Split(m.Path)
 	if job.ListAt(list) == nil || isCupPath(m.Path) && CupPhase(s.Doc(), m.Path) != Ended {
-		return s, nil
+		return nil
 	}
-	s, effects := s.edit(s.Doc().Remove(m.Path), "", Effect{Kind: Focus, Key: "list-" + list})
+	effects := s.edit(s.Doc().Remove(m.Path), "", Effect{Kind: Focus, Key: "list-" + list})
 	s.Notice = "Removed. Undo brings it back."
-	return s, effects
+	return effects
 }
 
-func move(s State, m Message) (State, []Effect) {
+func move(s *State, m Message) []Effect {
 	if list, _ := job.Split(m.Path); job.ListAt(list) == nil {
-		return s, nil
+		return nil
 	}
 	by := 1
 	if m.Text == "up" {
@@ -168,69 +174,69 @@ func move(s State, m Message) (State, []Effect) {
 }
 
 // opened gives the state with the item open in its list, and shut if it was.
-func (s State) opened(item string) State {
+func (s *State) opened(item string) {
 	list, _ := job.Split(item)
 	s.Open = maps.Clone(s.Open)
 	if s.Open == nil {
 		s.Open = map[string]string{}
 	}
 	s.Open[list] = item
-	return s
 }
 
-func open(s State, m Message) (State, []Effect) {
+func open(s *State, m Message) []Effect {
 	if s.IsOpen(m.Path) {
 		list, _ := job.Split(m.Path)
 		s.Open = maps.Clone(s.Open)
 		delete(s.Open, list)
-		return s, nil
+		return nil
 	}
-	return s.opened(m.Path), nil
+	s.opened(m.Path)
+	return nil
 }
 
-func why(s State, m Message) (State, []Effect) {
+func why(s *State, m Message) []Effect {
 	if s.Why == m.Path {
 		s.Why = ""
-		return s, nil
+		return nil
 	}
 	s.Why = m.Path
-	return s, nil
+	return nil
 }
 
-func goTo(s State, m Message) (State, []Effect) {
+func goTo(s *State, m Message) []Effect {
 	for _, screen := range Screens {
 		if screen.Key == m.Path {
 			s.Screen = m.Path
 		}
 	}
 	if m.Text != "" {
-		s = s.opened(m.Text)
+		s.opened(m.Text)
 	}
-	return s, []Effect{s.keepView(), {Kind: Focus, Key: "heading"}}
+	return []Effect{s.keepView(), {Kind: Focus, Key: "heading"}}
 }
 
-func look(s State, m Message) (State, []Effect) {
+func look(s *State, m Message) []Effect {
 	s.Look = m.Text
-	return s, []Effect{s.keepView(), {Kind: Theme, Key: m.Text}}
+	return []Effect{s.keepView(), {Kind: Theme, Key: m.Text}}
 }
 
-func setUnit(s State, m Message) (State, []Effect) {
+func setUnit(s *State, m Message) []Effect {
 	for _, measure := range unit.Chosen {
 		if scale := measure.Scale(m.Text); measure.Key() == m.Path && scale != unit.NoScale {
 			return s.edit(job.SetUnit(s.Doc(), measure, scale), "")
 		}
 	}
-	return s, nil
+	return nil
 }
 
-func setSystem(s State, m Message) (State, []Effect) {
+func setSystem(s *State, m Message) []Effect {
 	return s.edit(job.SetSystem(s.Doc(), m.Text == "us"), "")
 }
 
 // confirm notes that a figure that was asked about is real as it stands.
-func confirm(s State, m Message) (State, []Effect) {
-	if s.Fresh.AskAt(m.Path) == nil {
-		return s, nil
+func confirm(s *State, m Message) []Effect {
+	if s.Plan.AskAt(m.Path) == nil {
+		return nil
 	}
 	return s.edit(s.Doc().Set(job.Real(m.Path), m.Text), "")
 }
@@ -245,10 +251,10 @@ const maxUndo = 200
 // edit puts a changed document in place: into the history, the plan and the
 // store. Keys typed in one field, one after another, are one change. A job that
 // came in larger than an edit may make one can still be made smaller.
-func (s State) edit(doc job.Document, path string, more ...Effect) (State, []Effect) {
+func (s *State) edit(doc job.Document, path string, more ...Effect) []Effect {
 	if size := s.size(doc); size > maxKept && size > s.size(s.Doc()) {
 		s.Notice = tooMuch
-		return s, nil
+		return nil
 	}
 	return s.change(doc, path, more...)
 }
@@ -256,15 +262,15 @@ func (s State) edit(doc job.Document, path string, more ...Effect) (State, []Eff
 const tooMuch = "That is more than a job can hold. It was not taken."
 
 // size is how much a document takes once it is kept.
-func (s State) size(doc job.Document) int { return job.SavedSize(doc, s.Slot().Revision+1) }
+func (s *State) size(doc job.Document) int { return job.SavedSize(doc, s.Slot().Revision+1) }
 
 // change is edit for what is known to have room.
-func (s State) change(doc job.Document, path string, more ...Effect) (State, []Effect) {
+func (s *State) change(doc job.Document, path string, more ...Effect) []Effect {
 	slot := s.Slot()
 	doc = s.begun(doc)
 	changes := job.Changes(slot.Doc, doc)
 	if len(changes) == 0 {
-		return s, nil
+		return nil
 	}
 	undo := slot.Undo[:len(slot.Undo):len(slot.Undo)]
 	if n := len(undo); path != "" && path == slot.LastPath && n > 0 && len(undo[n-1]) == 1 && len(changes) == 1 {
@@ -279,55 +285,49 @@ func (s State) change(doc job.Document, path string, more ...Effect) (State, []E
 }
 
 // put shows a document: plans it and keeps it.
-func (s State) put(doc job.Document, more ...Effect) (State, []Effect) {
+func (s *State) put(doc job.Document, more ...Effect) []Effect {
 	slot := s.Slot()
 	slot.Doc = doc
-	s = s.planned()
+	s.planned()
 	switch {
 	case slot.Elsewhere != "": // another tab has kept this job: neither overwrites the other unasked
-		return s, more
+		return more
 	case len(slot.Stuck) > 0: // perhaps there is room by now
-		return s, append(slices.Clone(slot.Stuck), more...)
+		return append(slices.Clone(slot.Stuck), more...)
 	}
-	s, effects := s.saved(s.InDemo)
+	effects := s.saved(s.InDemo)
 	if !s.Persistent {
 		s.Persistent = true
 		effects = append(effects, Effect{Kind: Persist})
 	}
-	return s, append(effects, more...)
+	return append(effects, more...)
 }
 
-// planned makes the plan of the shown job. While something that is typed can't
-// be read the last good plan stays, marked as older.
-func (s State) planned() State {
-	s.Fresh = s.Fresh.Next(s.Doc())
-	s = s.benched()
-	if len(s.Fresh.Refused) > 0 && !s.Plan.IsEmpty() {
-		s.Older = true
-		return s
-	}
-	s.Plan, s.Older = s.Fresh, len(s.Fresh.Refused) > 0
+// planned makes the plan of what is typed, as far as it goes: no figure is older
+// than its text. What hangs on a text that can't be read isn't known.
+func (s *State) planned() {
+	s.Plan = s.Plan.Next(s.Doc())
+	s.benched()
 	s.Sure = Sureness{}
-	return s
 }
 
 // benched has the next cup planned anew. It takes what is typed now, never an
 // older plan: a dose must not rest on what was replaced.
-func (s State) benched() State {
+func (s *State) benched() {
 	s.Minute = s.Now.minute()
-	typed, now := s.Fresh, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date}
+	typed, now := s.Plan, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date}
 	s.bench = sync.OnceValue(func() *plan.Bench {
 		b := plan.MakeBench(&typed, now)
 		return &b
 	})
-	return s
 }
 
-func undo(s State, m Message) (State, []Effect) {
+func undo(s *State, m Message) []Effect {
 	slot := s.Slot()
 	n := len(slot.Undo)
 	if n == 0 || slot.cupsInTheWay(slot.Undo[n-1]) {
-		return s.cupFirst(n), nil
+		s.cupFirst(n)
+		return nil
 	}
 	changes := slot.Undo[n-1]
 	slot.Undo = slot.Undo[:n-1]
@@ -336,15 +336,22 @@ func undo(s State, m Message) (State, []Effect) {
 	return s.put(slot.rewound(changes, slot.Doc.Undo(changes)))
 }
 
-func redo(s State, m Message) (State, []Effect) {
+func redo(s *State, m Message) []Effect {
 	slot := s.Slot()
 	n := len(slot.Redo)
 	if n == 0 || slot.cupsInTheWay(slot.Redo[n-1]) {
-		return s.cupFirst(n), nil
+		s.cupFirst(n)
+		return nil
 	}
 	changes := slot.Redo[n-1]
 	slot.Redo = slot.Redo[:n-1]
 	slot.Undo = append(slot.Undo[:len(slot.Undo):len(slot.Undo)], changes)
 	slot.LastPath = ""
 	return s.put(slot.rewound(changes, slot.Doc.Redo(changes)))
+}
+
+// printed prints what is meant for the paper of the message's text.
+func printed(s *State, m Message) []Effect {
+	s.finished()
+	return []Effect{{Kind: Print, Key: m.Text}}
 }

@@ -16,19 +16,19 @@ import (
 
 var noon = page.Moment{Unix: 1_780_000_000, Day: 12 * 3600, Date: "2026-05-28"}
 
-func start(t *testing.T, kept map[string]string) (page.State, []page.Effect) {
+func start(t *testing.T, kept map[string]string) (*page.State, []page.Effect) {
 	t.Helper()
 	return page.Start(kept, noon)
 }
 
-func do(s page.State, verb, path, text string) page.State {
+func do(s *page.State, verb, path, text string) *page.State {
 	s, _ = page.Update(s, page.Message{Verb: verb, Path: path, Text: text, At: noon})
 	return s
 }
 
 // message draws a message: mostly one that a page could send, sometimes one
 // that no page sends.
-func message(random *rand.Rand, s page.State, texts *jobtest.Random) page.Message {
+func message(random *rand.Rand, s *page.State, texts *jobtest.Random) page.Message {
 	verbs := page.Verbs()
 	m := page.Message{Verb: verbs[random.IntN(len(verbs))], At: noon}
 	lines := s.Doc().Lines()
@@ -135,16 +135,14 @@ func TestTypingInOneFieldIsOneChange(t *testing.T) {
 	assert.Empty(t, s.Doc().Get("surface.1.length"))
 }
 
-func TestTheLastGoodPlanStaysWhileSomethingIsRefused(t *testing.T) {
+func TestNoFigureIsOlderThanWhatIsTyped(t *testing.T) {
 	good := demo(t)
 	bad := do(good, "set", "surface.1.height", "1,500")
-	assert.True(t, bad.Older)
 	assert.Equal(t, "1,500", bad.Doc().Get("surface.1.height"), "what was typed stays")
-	assert.Error(t, bad.Fresh.RefusedAt("surface.1.height"))
-	assert.Equal(t, good.Plan.Order.Cost, bad.Plan.Order.Cost)
-	assert.Equal(t, good.Plan.Area.Value, bad.Plan.Area.Value)
+	assert.Error(t, bad.Plan.RefusedAt("surface.1.height"))
+	assert.False(t, bad.Plan.Surfaces[0].Known, "the size before isn't reckoned with")
+	assert.Equal(t, good.Plan.Surfaces[1].Area.Value, bad.Plan.Surfaces[1].Area.Value, "the rest goes on")
 	again := do(bad, "set", "surface.1.height", "1.5 m")
-	assert.False(t, again.Older)
 	assert.NotEqual(t, good.Plan.Area.Value, again.Plan.Area.Value)
 	assert.Equal(t, good.Plan.Area.Value, do(do(again, "undo", "", ""), "undo", "", "").Plan.Area.Value)
 }
@@ -241,16 +239,16 @@ func TestRefusalsSayWhatToType(t *testing.T) {
 	} {
 		bad := do(s, "set", c.path, c.text)
 		if c.says == "" {
-			assert.Empty(t, bad.Fresh.Refused, "%s = %q", c.path, c.text)
+			assert.Empty(t, bad.Plan.Refused, "%s = %q", c.path, c.text)
 			continue
 		}
 		found := false
-		for _, p := range bad.Fresh.Refused {
-			says := strings.ReplaceAll(page.Sentence(p.Err, job.FieldAt(p.Path), bad.Fresh.Job.Units), "\u00a0", " ")
+		for _, p := range bad.Plan.Refused {
+			says := strings.ReplaceAll(page.Sentence(p.Err, job.FieldAt(p.Path), bad.Plan.Job.Units), "\u00a0", " ")
 			found = found || strings.Contains(says, c.says)
 			assert.NotContains(t, says, "This can't be used here", "%s = %q", c.path, c.text)
 		}
-		assert.True(t, found, "%s = %q: %v", c.path, c.text, bad.Fresh.Refused)
+		assert.True(t, found, "%s = %q: %v", c.path, c.text, bad.Plan.Refused)
 	}
 }
 
@@ -262,8 +260,8 @@ func TestWhatIsRefusedIsFound(t *testing.T) {
 		row := "surface.1.corners." + strconv.Itoa(i+1)
 		s = do(do(do(s, "add", "surface.1.corners", ""), "set", row+".x", corner[0]), "set", row+".y", corner[1])
 	}
-	require.Len(t, s.Fresh.Refused, 1)
-	path := s.Fresh.Refused[0].Path
+	require.Len(t, s.Plan.Refused, 1)
+	path := s.Plan.Refused[0].Path
 	assert.Equal(t, page.Place{Screen: "surfaces", Items: []string{"surface.1"}, Name: "Foredeck, corner 1, along"}, s.PlaceOf(path))
 	s = do(s, "go", "order", "")
 	assert.False(t, s.IsShown(s.PlaceOf(path)))
@@ -279,11 +277,11 @@ func TestACardIsCopiedAsItStands(t *testing.T) {
 	s = do(s, "add", "card", "gelcoat")
 	s = do(do(s, "set", "card.1.name", "White"), "add", "card", "1")
 	for _, key := range []string{"1", "2"} {
-		c := s.Fresh.Job.CardByKey(key)
+		c := s.Plan.Job.CardByKey(key)
 		require.NotNil(t, c, key)
 		assert.InDelta(t, 1300, float64(c.Density.Value), 1e-9, key)
 		assert.Equal(t, "gelcoat", c.Base, key)
 		assert.True(t, c.Stock.Amount.IsZero(), key)
 	}
-	assert.Equal(t, "White (copy)", s.Fresh.Job.CardByKey("2").Name)
+	assert.Equal(t, "White (copy)", s.Plan.Job.CardByKey("2").Name)
 }

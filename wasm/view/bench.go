@@ -13,7 +13,7 @@ import (
 
 // bench is what is read and typed for the next cup. Its regions change with
 // choices, never with what is typed.
-func bench(s page.State) html {
+func bench(s *page.State) html {
 	at := func(key string) string { return job.BenchPath + "." + key }
 	today := func(key string) string { return job.DayPath + "." + key }
 	return region("bench", "section", a("class", "form bench"),
@@ -38,25 +38,25 @@ func bench(s page.State) html {
 	)
 }
 
-func benchCards(s page.State) []job.Option {
+func benchCards(s *page.State) []job.Option {
 	var options []job.Option
-	for i := range s.Fresh.Job.Cards {
-		if c := &s.Fresh.Job.Cards[i]; plan.Fits("coat", c) || plan.Fits("fill", c) {
+	for i := range s.Plan.Job.Cards {
+		if c := &s.Plan.Job.Cards[i]; plan.Fits("coat", c) || plan.Fits("fill", c) {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}
 	return options
 }
 
-func firstCard(s page.State) string {
-	if c := s.Fresh.Job.CardByKey(plan.BenchCard(&s.Fresh.Job)); c != nil {
+func firstCard(s *page.State) string {
+	if c := s.Plan.Job.CardByKey(plan.BenchCard(&s.Plan.Job)); c != nil {
 		return c.Name
 	}
 	return ""
 }
 
 // amountFields is how much: an amount, or a coat of a build-up.
-func amountFields(s page.State) html {
+func amountFields(s *page.State) html {
 	at := job.BenchPath
 	if s.Doc().Get(at+".for") != job.ForStep {
 		return join(field(s, at+".for"), fieldWith(s, at+".amount", fieldExtras{Hint: "In g, kg, oz, mL or fl oz."}))
@@ -65,7 +65,7 @@ func amountFields(s page.State) html {
 }
 
 // stepOptions is every coat of every build-up that has an area.
-func stepOptions(s page.State) []job.Option {
+func stepOptions(s *page.State) []job.Option {
 	options := []job.Option{}
 	for _, b := range s.Plan.Buildups {
 		for i, step := range b.Steps {
@@ -78,7 +78,7 @@ func stepOptions(s page.State) []job.Option {
 }
 
 // catalystFields is the peroxide and the tool; a fixed ratio has neither.
-func catalystFields(s page.State) html {
+func catalystFields(s *page.State) html {
 	if s.Bench().IsRatio {
 		return nothing
 	}
@@ -94,21 +94,21 @@ func catalystFields(s page.State) html {
 		field(s, at+".tool"), fieldWith(s, at+"."+key, fieldExtras{Hint: hint}))
 }
 
-func catalystOptions(s page.State) []job.Option {
+func catalystOptions(s *page.State) []job.Option {
 	var options []job.Option
-	for i := range s.Fresh.Job.Cards {
-		if c := &s.Fresh.Job.Cards[i]; c.Kind == material.Catalyst {
+	for i := range s.Plan.Job.Cards {
+		if c := &s.Plan.Job.Cards[i]; c.Kind == material.Catalyst {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}
 	return options
 }
 
-func firstCatalyst(s page.State) string {
+func firstCatalyst(s *page.State) string {
 	if s.Bench().Card == nil {
 		return ""
 	}
-	if c := s.Fresh.Job.CardByKey(s.Bench().Card.Hardener); c != nil {
+	if c := s.Plan.Job.CardByKey(s.Bench().Card.Hardener); c != nil {
 		return c.Name
 	}
 	return ""
@@ -116,7 +116,7 @@ func firstCatalyst(s page.State) string {
 
 // benchFilm says whose film holds while none is typed. It is no figure: a
 // control's own markup must not change as it is typed in.
-func benchFilm(s page.State) string {
+func benchFilm(s *page.State) string {
 	if s.Doc().Get(job.BenchPath+".for") == job.ForStep {
 		return "coat's own"
 	}
@@ -125,7 +125,7 @@ func benchFilm(s page.State) string {
 
 // vapourSection is the styrene of this cup. Its choice of limit stands outside
 // of what changes.
-func vapourSection(s page.State) html {
+func vapourSection(s *page.State) html {
 	options := []job.Option{}
 	for _, e := range air.Exposures {
 		options = append(options, job.Option{Key: e.Agency, Name: e.Agency + ": " + unit.Number(float64(e.EightHours)*1e6, 4) + " ppm over 8 h (" + e.Dated + ")"})
@@ -136,7 +136,7 @@ func vapourSection(s page.State) html {
 		region("vapourfigures", "div", a("class", "figures"), vapourFigures(s)))
 }
 
-func vapourFigures(s page.State) html {
+func vapourFigures(s *page.State) html {
 	v := &s.Bench().Vapour
 	if !v.Known {
 		return el("p", a("class", "hint"), txt("Told once the cup and the surface's temperature are typed."))
@@ -159,7 +159,7 @@ func vapourFigures(s page.State) html {
 }
 
 // coatVapour is all the cups of a coat, which leave within one hour.
-func coatVapour(s page.State) html {
+func coatVapour(s *page.State) html {
 	coat := s.Bench().Vapour.Coat
 	if coat.Step == nil {
 		return nothing
@@ -168,7 +168,7 @@ func coatVapour(s page.State) html {
 }
 
 // dayVapour is what the day gives off by method, and the air for it.
-func dayVapour(s page.State) html {
+func dayVapour(s *page.State) html {
 	v := &s.Bench().Vapour
 	parts := []html{el("h3", nil, txt("Today, with what is still to come"))}
 	for i, g := range v.Day {
@@ -188,7 +188,7 @@ var dangerWords = map[air.Danger]string{
 }
 
 // flowSection is thinner towards a flow time.
-func flowSection(s page.State) html {
+func flowSection(s *page.State) html {
 	at := func(key string) html { return field(s, job.BenchPath+"."+key) }
 	return region("flow", "section", a("class", "form"), el("h2", nil, txt("Thinner for a flow time")),
 		el("p", a("class", "hint"), txt("Two timed cups at one temperature, with different thinner, by volume.")),
@@ -196,11 +196,11 @@ func flowSection(s page.State) html {
 		region("flowfigures", "div", a("class", "figures"), flowFigures(s)))
 }
 
-func flowFigures(s page.State) html {
+func flowFigures(s *page.State) html {
 	f := &s.Bench().Flow
 	parts := []html{}
 	if f.Err != nil {
-		parts = append(parts, el("p", a("class", "bad"), txt(page.DoseSentence(f.Err, s.Fresh.Job.Units))))
+		parts = append(parts, el("p", a("class", "bad"), txt(page.DoseSentence(f.Err, s.Plan.Job.Units))))
 	} else if f.Thinner.Step != nil {
 		parts = append(parts, figure(s, "flow.thinner", "Thinner, by volume of product", unit.Write(float64(f.Thinner.Value), unit.InPercent, 3), f.Thinner.Step))
 	}

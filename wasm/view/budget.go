@@ -11,7 +11,7 @@ import (
 
 // budgetItem is the film through the steps: what is left in the end, what is
 // expected to go through, and what has to be put on.
-func budgetItem(s page.State, path string, b plan.Buildup) html {
+func budgetItem(s *page.State, path string, b plan.Buildup) html {
 	item := path + ".budget"
 	open := s.IsOpen(item)
 	parts := []html{itemLine(item, open, "Film budget", budgetSum(s, &b))}
@@ -27,7 +27,7 @@ func budgetItem(s page.State, path string, b plan.Buildup) html {
 	return region("item-"+item, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }
 
-func budgetSum(s page.State, b *plan.Buildup) string {
+func budgetSum(s *page.State, b *plan.Buildup) string {
 	if len(b.Budgets) == 0 {
 		return ""
 	}
@@ -43,7 +43,7 @@ func budgetSum(s page.State, b *plan.Buildup) string {
 	return "thin side " + of(s, last.Thin, unit.Films)
 }
 
-func budgets(s page.State, b *plan.Buildup) html {
+func budgets(s *page.State, b *plan.Buildup) html {
 	var parts []html
 	for i := range b.Budgets {
 		w := &b.Budgets[i]
@@ -70,7 +70,7 @@ func budgets(s page.State, b *plan.Buildup) html {
 }
 
 // budgetEnd is what is left once all is done, and what is through by then.
-func budgetEnd(s page.State, b *plan.Buildup, w *plan.Budget, id string) html {
+func budgetEnd(s *page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 	last, _ := w.Last()
 	parts := []html{
 		figure(s, id+".mean", "Left in the end, mean", of(s, last.Mean, unit.Films), last.Mean.Step),
@@ -114,7 +114,7 @@ func stepName(b *plan.Buildup, step int) string {
 }
 
 // affordableLines say with which grade a run can still be begun.
-func affordableLines(s page.State, b *plan.Buildup, w *plan.Budget) html {
+func affordableLines(s *page.State, b *plan.Buildup, w *plan.Budget) html {
 	var lines []html
 	for _, g := range w.Grades() {
 		text := "Step " + stepName(b, g.Step) + ": with " + of(s, g.Left, unit.Films) + " on the thin side none of its grades is still affordable. Put on more first."
@@ -135,7 +135,7 @@ func affordableLines(s page.State, b *plan.Buildup, w *plan.Budget) html {
 }
 
 // needLines say what each coat has to add.
-func needLines(s page.State, b *plan.Buildup, w *plan.Budget) html {
+func needLines(s *page.State, b *plan.Buildup, w *plan.Budget) html {
 	if w.Surface != "" {
 		return nothing
 	}
@@ -164,7 +164,7 @@ func needLines(s page.State, b *plan.Buildup, w *plan.Budget) html {
 }
 
 // budgetPoints is the film after each thing that adds or takes some.
-func budgetPoints(s page.State, b *plan.Buildup, w *plan.Budget, id string) html {
+func budgetPoints(s *page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 	var parts []html
 	for i, p := range w.Flat {
 		at := id + ".point." + strconv.Itoa(i)

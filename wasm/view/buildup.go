@@ -12,7 +12,7 @@ import (
 )
 
 // buildups is the screen of the ordered steps that surfaces get.
-func buildups(s page.State) html {
+func buildups(s *page.State) html {
 	ids := s.Doc().Items("buildup")
 	if len(ids) == 0 {
 		return el("div", a("class", "empty"),
@@ -29,14 +29,14 @@ func buildups(s page.State) html {
 		removals(s), putties(s))
 }
 
-func buildupName(s page.State, path string) string {
+func buildupName(s *page.State, path string) string {
 	if name := s.Doc().Get(path + ".name"); name != "" {
 		return name
 	}
 	return "Build-up without a name"
 }
 
-func plannedBuildup(s page.State, path string) plan.Buildup {
+func plannedBuildup(s *page.State, path string) plan.Buildup {
 	for _, b := range s.Plan.Buildups {
 		if b.Path == path {
 			return b
@@ -45,7 +45,7 @@ func plannedBuildup(s page.State, path string) plan.Buildup {
 	return plan.Buildup{}
 }
 
-func buildupItem(s page.State, path string, at, count int) html {
+func buildupItem(s *page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	b := plannedBuildup(s, path)
 	parts := []html{itemLine(path, open, buildupName(s, path), of(s, b.Area, unit.Areas))}
@@ -55,7 +55,7 @@ func buildupItem(s page.State, path string, at, count int) html {
 	return region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
 }
 
-func buildupForm(s page.State, path string, b plan.Buildup) html {
+func buildupForm(s *page.State, path string, b plan.Buildup) html {
 	return el("div", a("class", "form"),
 		field(s, path+".name"), saidOfItem(s, path),
 		region("stack-"+path, "div", a("class", "stack"), stack(s, b)),
@@ -75,7 +75,7 @@ func getsIt(b plan.Buildup) string {
 	return "On: " + strings.Join(b.Surfaces, ", ") + "."
 }
 
-func stepList(s page.State, path string) html {
+func stepList(s *page.State, path string) html {
 	list := path + ".step"
 	ids := s.Doc().Items(list)
 	var items []html
@@ -91,7 +91,7 @@ func stepList(s page.State, path string) html {
 		el("div", a("class", "adds"), append([]html{el("span", a("class", "label"), txt("Add a step:"))}, adds...)...))
 }
 
-func plannedStep(s page.State, path string) plan.Step {
+func plannedStep(s *page.State, path string) plan.Step {
 	for _, b := range s.Plan.Buildups {
 		for _, step := range b.Steps {
 			if step.Path == path {
@@ -102,7 +102,7 @@ func plannedStep(s page.State, path string) plan.Step {
 	return plan.Step{}
 }
 
-func stepItem(s page.State, path string, at, count int) html {
+func stepItem(s *page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	kind := job.FindStepKind(s.Doc().Get(path + ".kind"))
 	step := plannedStep(s, path)
@@ -118,14 +118,14 @@ func stepItem(s page.State, path string, at, count int) html {
 	return region("item-"+path, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }
 
-func stepCard(s page.State, path string) string {
-	if card := s.Fresh.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
+func stepCard(s *page.State, path string) string {
+	if card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
 		return ": " + card.Name
 	}
 	return ""
 }
 
-func stepSum(s page.State, step plan.Step) string {
+func stepSum(s *page.State, step plan.Step) string {
 	switch {
 	case !step.Known:
 		return "not planned yet"
@@ -141,9 +141,9 @@ func stepSum(s page.State, step plan.Step) string {
 	return "− " + of(s, step.Taken, unit.Films)
 }
 
-func stepField(s page.State, path, key string) html {
+func stepField(s *page.State, path, key string) html {
 	at := path + "." + key
-	card := s.Fresh.Job.CardByKey(s.Doc().Get(path + ".card"))
+	card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card"))
 	switch key {
 	case "card":
 		return fieldWith(s, at, fieldExtras{Options: cardOptions(s, job.FindStepKind(s.Doc().Get(path+".kind")).Key)})
@@ -197,17 +197,17 @@ func stepExtras(key string) fieldExtras {
 	return fieldExtras{}
 }
 
-func cardOptions(s page.State, kind string) []job.Option {
+func cardOptions(s *page.State, kind string) []job.Option {
 	var options []job.Option
-	for i := range s.Fresh.Job.Cards {
-		if c := &s.Fresh.Job.Cards[i]; plan.Fits(kind, c) {
+	for i := range s.Plan.Job.Cards {
+		if c := &s.Plan.Job.Cards[i]; plan.Fits(kind, c) {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}
 	return options
 }
 
-func stepFigures(s page.State, path string, step plan.Step) html {
+func stepFigures(s *page.State, path string, step plan.Step) html {
 	var parts []html
 	if c := step.Coat; c != nil {
 		parts = append(parts,
@@ -240,7 +240,7 @@ func stepFigures(s page.State, path string, step plan.Step) html {
 }
 
 // stack is the film to scale, the ground at the bottom.
-func stack(s page.State, b plan.Buildup) html {
+func stack(s *page.State, b plan.Buildup) html {
 	var layers []draw.Layer
 	for _, step := range b.Steps {
 		if !step.Known {

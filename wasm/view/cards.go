@@ -13,17 +13,17 @@ import (
 )
 
 // cards is every material that is known, a maker's sheet in figures each.
-func cards(s page.State) html {
+func cards(s *page.State) html {
 	var items []html
-	for i := range s.Fresh.Job.Cards {
-		items = append(items, cardItem(s, &s.Fresh.Job.Cards[i]))
+	for i := range s.Plan.Job.Cards {
+		items = append(items, cardItem(s, &s.Plan.Job.Cards[i]))
 	}
 	return join(
 		el("p", a("class", "lead"), txt("What ships here is general: none of it was tried in a cup. Check your tin, and type what its sheet says: your figure takes over.")),
 		region("list-card", "div", a("class", "list", "tabindex", "-1"), items...))
 }
 
-func cardItem(s page.State, c *job.Card) html {
+func cardItem(s *page.State, c *job.Card) html {
 	open := s.IsOpen(c.Path)
 	sum := ""
 	if c.Own {
@@ -44,7 +44,7 @@ func cardTools(c *job.Card) html {
 	return el("div", a("class", "itemtools"), tools...)
 }
 
-func cardForm(s page.State, c *job.Card) html {
+func cardForm(s *page.State, c *job.Card) html {
 	base := c.Base
 	if !c.Own {
 		base = c.Key
@@ -65,8 +65,8 @@ func cardForm(s page.State, c *job.Card) html {
 
 // cardField shows what ships as a hint in the empty field, with its usual
 // range and mark below.
-func cardField(s page.State, c *job.Card, f *material.Field, shipped *material.Card) html {
-	v, scale := f.Of(shipped), s.Fresh.Job.Units.Scale(f.Measure)
+func cardField(s *page.State, c *job.Card, f *material.Field, shipped *material.Card) html {
+	v, scale := f.Of(shipped), s.Plan.Job.Units.Scale(f.Measure)
 	extra := fieldExtras{}
 	if v.Known {
 		extra.Default = unit.Number(scale.From(v.Value), 4)
@@ -95,7 +95,7 @@ func markWords(m source.Mark) string {
 }
 
 // packForm is the sizes that are sold, with their prices.
-func packForm(s page.State, c *job.Card, shipped *material.Card) html {
+func packForm(s *page.State, c *job.Card, shipped *material.Card) html {
 	var rows []html
 	for i := range material.MaxPacks {
 		path := c.Path + ".pack." + strconv.Itoa(i+1)
@@ -121,12 +121,12 @@ var basisWords = map[material.Basis]string{
 
 // doseTable is the catalyst table: the one that ships, and the builder's own
 // from the maker's sheet, which takes over whole.
-func doseTable(s page.State, c *job.Card) html {
+func doseTable(s *page.State, c *job.Card) html {
 	if len(c.Families) == 0 {
 		return nothing
 	}
 	list := c.Path + ".dose"
-	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
+	scale := s.Plan.Job.Units.Scale(unit.Temperatures)
 	var shipped []html
 	for _, r := range c.DoseTable {
 		shipped = append(shipped, el("li", nil, txt(unit.Write(float64(r.Surface), scale, 3)+": "+unit.Write(float64(r.Catalyst), unit.InPercent, 3)+" by mass")))
@@ -145,14 +145,14 @@ func doseTable(s page.State, c *job.Card) html {
 }
 
 // tableSays tells what is wrong or odd about the builder's own table.
-func tableSays(s page.State, c *job.Card) html {
-	fresh := s.Fresh.Job.CardByKey(c.Key)
+func tableSays(s *page.State, c *job.Card) html {
+	fresh := s.Plan.Job.CardByKey(c.Key)
 	if fresh == nil || fresh.DoseRows == 0 {
 		return nothing
 	}
 	table, err := plan.Table(fresh)
 	if err != nil {
-		return el("p", a("class", "bad"), txt(page.DoseSentence(err, s.Fresh.Job.Units)))
+		return el("p", a("class", "bad"), txt(page.DoseSentence(err, s.Plan.Job.Units)))
 	}
 	var lines []html
 	for _, ask := range table.Asks() {

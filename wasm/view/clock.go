@@ -8,7 +8,7 @@ import (
 
 // runningCups is a clock for each cup with catalyst in it: from there to the
 // end of its usable time. Its dose is not here.
-func runningCups(s page.State) html {
+func runningCups(s *page.State) html {
 	var list []html
 	for _, cup := range page.OpenCups(s.Doc(), page.Running) {
 		list = append(list, runningCup(s, cup))
@@ -16,7 +16,7 @@ func runningCups(s page.State) html {
 	return join(list...)
 }
 
-func runningCup(s page.State, cup string) html {
+func runningCup(s *page.State, cup string) html {
 	left := page.Left(s.Doc(), cup, s.Now)
 	class, words := "clock", "Spread now"
 	switch {
@@ -57,7 +57,7 @@ func countdown(left float64) string {
 	return sign + strconv.Itoa(n/60) + ":" + seconds
 }
 
-func untilClock(s page.State, left float64) string {
+func untilClock(s *page.State, left float64) string {
 	at := (s.Now.Day + int(left) + 2*86400) % 86400
 	return page.ClockText(at)
 }

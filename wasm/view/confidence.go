@@ -8,7 +8,7 @@ import (
 )
 
 // sureness says how far the page is with finding out how sure the order is.
-func sureness(s page.State) html {
+func sureness(s *page.State) html {
 	switch {
 	case s.Sure.Err != nil:
 		return el("p", a("class", "bad"), txt("This job is too large to say how sure the order is. The list is as planned, with nothing for what goes otherwise: add your own."))
@@ -20,7 +20,7 @@ func sureness(s page.State) html {
 }
 
 // sureFigures is what a line may take, and what it is bought for.
-func sureFigures(s page.State, l *plan.Line, id string) []html {
+func sureFigures(s *page.State, l *plan.Line, id string) []html {
 	m := unit.Weights
 	if l.Scale == unit.InLitre {
 		m = unit.Volumes
@@ -38,7 +38,7 @@ func sureFigures(s page.State, l *plan.Line, id string) []html {
 
 // howSure is the part of a line that opens: what else could be bought, and what
 // moves the need most.
-func howSure(s page.State, l *plan.Line, id string) html {
+func howSure(s *page.State, l *plan.Line, id string) html {
 	open := s.IsOpen(id)
 	button := el("button", a("class", "quiet", "type", "button", "id", "do-open-"+id, "data-do", "open", "data-path", id, "aria-expanded", yesNo(open)), txt("How sure is this?"))
 	if !open {
@@ -60,7 +60,7 @@ func chosen(l *plan.Line) plan.Choice {
 	return plan.Choice{}
 }
 
-func choices(s page.State, l *plan.Line) []draw.Choice {
+func choices(s *page.State, l *plan.Line) []draw.Choice {
 	var list []draw.Choice
 	for _, c := range l.Sure.Choices {
 		price := ""
@@ -82,7 +82,7 @@ func choiceWords(l *plan.Line, c plan.Choice) string {
 }
 
 // leftovers tells of each choice what is likely left on the shelf.
-func leftovers(s page.State, l *plan.Line) []html {
+func leftovers(s *page.State, l *plan.Line) []html {
 	var list []html
 	for _, c := range l.Sure.Choices {
 		text := choiceWords(l, c) + ": " + lineAmount(s, l, c.Left) + " likely left over"
@@ -101,7 +101,7 @@ func leftovers(s page.State, l *plan.Line) []html {
 // shownEffects is how many bars are worth a look.
 const shownEffects = 5
 
-func bars(s page.State, l *plan.Line) []draw.Bar {
+func bars(s *page.State, l *plan.Line) []draw.Bar {
 	ofKind := map[plan.CauseKind]int{}
 	for _, e := range l.Sure.Effects {
 		ofKind[e.Cause.Kind]++
@@ -114,7 +114,7 @@ func bars(s page.State, l *plan.Line) []draw.Bar {
 	return list
 }
 
-func change(sign string, amount float64, s page.State, l *plan.Line) string {
+func change(sign string, amount float64, s *page.State, l *plan.Line) string {
 	return sign + page.AmountOf(amount, l.Scale, s.Plan.Job.Units)
 }
 

@@ -13,7 +13,7 @@ import (
 
 // cup is the screen at the bench: what goes into this cup, how long it lasts,
 // how far it goes; or that nothing is mixed now.
-func cup(s page.State) html {
+func cup(s *page.State) html {
 	return join(
 		region("running", "div", a("class", "running"), runningCups(s)),
 		region("justended", "div", a("class", "running"), justEnded(s)),
@@ -28,7 +28,7 @@ func cup(s page.State) html {
 }
 
 // answer is the weighed cup with its dose, or the next cup.
-func answer(s page.State) html {
+func answer(s *page.State) html {
 	if s.Slot().Elsewhere != "" {
 		return join(el("h2", a("class", "bad"), txt("No dose in this tab")),
 			el("p", nil, txt("This job was changed in another tab, and a cup may have its catalyst there. Choose above which of the two goes on.")))
@@ -50,7 +50,7 @@ func answer(s page.State) html {
 }
 
 // mayBeIn is said of a weighed cup of which nobody knows how far it came.
-func mayBeIn(s page.State) html {
+func mayBeIn(s *page.State) html {
 	if !s.LastMayHaveCatalyst() {
 		return nothing
 	}
@@ -59,7 +59,7 @@ func mayBeIn(s page.State) html {
 
 // doseFigures is the catalyst, or the parts of a fixed ratio, in large figures,
 // and what the cup is good for.
-func doseFigures(s page.State) html {
+func doseFigures(s *page.State) html {
 	b := s.Bench()
 	parts := []html{}
 	if b.HasDose {
@@ -77,7 +77,7 @@ func doseFigures(s page.State) html {
 	return el("div", a("class", "figures"), append(parts, goodFor(s))...)
 }
 
-func ratioPart(s page.State, name string, p cure.Amount) html {
+func ratioPart(s *page.State, name string, p cure.Amount) html {
 	if p.Mass.Step != nil {
 		return bigFigure(s, "part."+name, "Part "+name+" by weight", unit.Write(float64(p.Mass.Value), unit.InGram, 4), p.Mass.Step)
 	}
@@ -85,7 +85,7 @@ func ratioPart(s page.State, name string, p cure.Amount) html {
 }
 
 // goodFor is the minutes and the area of the cup.
-func goodFor(s page.State) html {
+func goodFor(s *page.State) html {
 	b := s.Bench()
 	if !b.HasHand {
 		return nothing
@@ -110,7 +110,7 @@ var boundWords = map[cure.Bound]string{
 func minutes(t unit.Time) string { return unit.Write(float64(t), unit.InMinute, 2) }
 
 // testCupSteps tells how a cup test is made, where one is needed.
-func testCupSteps(s page.State) html {
+func testCupSteps(s *page.State) html {
 	if b := s.Bench().Hand.Bound; b != cure.Untested && b != cure.TooShort {
 		return nothing
 	}
@@ -124,7 +124,7 @@ func testCupSteps(s page.State) html {
 	return el("div", a("class", "hint"), el("p", nil, txt("A cup test, always the same way:")), el("ol", nil, steps...))
 }
 
-func cupsOfDay(s page.State) html {
+func cupsOfDay(s *page.State) html {
 	b := s.Bench()
 	if !b.HasCups {
 		return nothing
@@ -136,7 +136,7 @@ func cupsOfDay(s page.State) html {
 }
 
 // toWeigh is what goes into the cup before the catalyst.
-func toWeigh(s page.State) html {
+func toWeigh(s *page.State) html {
 	m := s.Bench().Mix
 	line := func(id, name string, f working.Figure[unit.Mass]) html {
 		if f.Step == nil {
@@ -154,7 +154,7 @@ func toWeigh(s page.State) html {
 }
 
 // weighedCup is the one place and time at which a cup's dose is given.
-func weighedCup(s page.State, cup string, may bool) html {
+func weighedCup(s *page.State, cup string, may bool) html {
 	name := s.Doc().Get(cup + ".mixed")
 	parts := []html{el("h2", nil, txt("Resin weighed: "+name))}
 	if may {
@@ -167,7 +167,7 @@ func weighedCup(s page.State, cup string, may bool) html {
 }
 
 // noDose is where the dose would stand, and why it doesn't.
-func noDose(s page.State) html {
+func noDose(s *page.State) html {
 	b := s.Bench()
 	if len(b.Reasons) == 0 {
 		return join(el("h2", nil, txt("No dose yet")), stillWaiting(s), goodForOnly(s))
@@ -177,7 +177,7 @@ func noDose(s page.State) html {
 
 // goodForOnly is the minutes of a test cup, where a smaller cup is all that it takes: whatever else speaks against
 // a dose speaks against a test cup too.
-func goodForOnly(s page.State) html {
+func goodForOnly(s *page.State) html {
 	if !s.Bench().HasHand || !s.Bench().Hand.IsTestOnly || slices.ContainsFunc(s.Bench().Reasons, isMoreThanSize) {
 		return nothing
 	}
@@ -189,11 +189,11 @@ func isMoreThanSize(err error) bool {
 	return !errors.As(err, &large)
 }
 
-func reasons(s page.State) html {
+func reasons(s *page.State) html {
 	var lines []html
 	seen := map[string]bool{}
 	for _, err := range s.Bench().Reasons {
-		text := page.DoseSentence(err, s.Fresh.Job.Units)
+		text := page.DoseSentence(err, s.Plan.Job.Units)
 		if !seen[text] {
 			seen[text] = true
 			lines = append(lines, el("li", nil, txt(text)))
@@ -202,7 +202,7 @@ func reasons(s page.State) html {
 	return el("ul", a("class", "reasons"), lines...)
 }
 
-func stillWaiting(s page.State) html {
+func stillWaiting(s *page.State) html {
 	var lines []html
 	for _, path := range s.Bench().Waiting {
 		if f := job.FieldAt(path); f != nil {
@@ -213,12 +213,12 @@ func stillWaiting(s page.State) html {
 }
 
 // cautions stand where the hand is about to act.
-func cautions(s page.State) html {
+func cautions(s *page.State) html {
 	lines := []string{"Goggles and gloves on, eyewash in reach.", "Warm to the hand: spread it now or put it outside, on something that can't burn."}
 	if s.Bench().IsRatio {
 		lines[0] = "Gloves and goggles on. Two-pack isocyanate is never sprayed without an air-fed mask; with asthma, don't."
 	}
-	if t := s.Bench().Hand; s.Bench().HasHand && t.Largest.Value > 0 && s.Fresh.Job.Bench.Surface.Value >= unit.Of[unit.Temperature](30, unit.InCelsius) {
+	if t := s.Bench().Hand; s.Bench().HasHand && t.Largest.Value > 0 && s.Plan.Job.Bench.Surface.Value >= unit.Of[unit.Temperature](30, unit.InCelsius) {
 		lines = append(lines, "From 30 °C styrene gives a vapour that burns: no flame, no spark, no unvented heater.")
 	}
 	if s.Bench().HasDose && s.Bench().Dose.Share.Value > 0.02 {
@@ -235,6 +235,6 @@ func cautions(s page.State) html {
 }
 
 // bigFigure is a figure to be read at arm's length.
-func bigFigure(s page.State, id, label, value string, step *working.Step) html {
+func bigFigure(s *page.State, id, label, value string, step *working.Step) html {
 	return el("div", a("class", "big"), figure(s, id, label, value, step))
 }

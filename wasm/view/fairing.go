@@ -16,7 +16,7 @@ import (
 
 // hollows is the readings or places of a fill step that isn't measured by a
 // mean thickness.
-func hollows(s page.State, path string) html {
+func hollows(s *page.State, path string) html {
 	switch s.Doc().Get(path + ".fill-by") {
 	case job.FillGrid:
 		return gridForm(s, path)
@@ -27,7 +27,7 @@ func hollows(s page.State, path string) html {
 }
 
 // gridForm is the readings row by row, the open one to type in.
-func gridForm(s page.State, path string) html {
+func gridForm(s *page.State, path string) html {
 	list := path + ".grid"
 	columns := page.Columns(s.Doc(), path)
 	var rows []html
@@ -42,7 +42,7 @@ func gridForm(s page.State, path string) html {
 		action("fill", path, "", "Fill the grid with the rows from elsewhere", "quiet"))
 }
 
-func gridRow(s page.State, item string, at, columns int) html {
+func gridRow(s *page.State, item string, at, columns int) html {
 	open := s.IsOpen(item)
 	row := item + ".z"
 	parts := []html{itemLine(item, open, "Row "+strconv.Itoa(at+1)+": "+strings.ReplaceAll(s.Doc().Get(row), ";", " "), "")}
@@ -60,9 +60,9 @@ func gridRow(s page.State, item string, at, columns int) html {
 	return region("item-"+item, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }
 
-func gridCells(s page.State, row string, at, columns int) []html {
+func gridCells(s *page.State, row string, at, columns int) []html {
 	cells := job.Cells(s.Doc().Get(row))
-	bad := badCells(s.Fresh.RefusedAt(row))
+	bad := badCells(s.Plan.RefusedAt(row))
 	var list []html
 	for c := range max(columns, len(cells)) {
 		text := ""
@@ -87,19 +87,19 @@ func badCells(err error) map[int]bool {
 }
 
 // saidOfRow is what is wrong with a row, or what it still waits for.
-func saidOfRow(s page.State, row string) html {
-	units := s.Fresh.Job.Units
-	if err := s.Fresh.RefusedAt(row); err != nil {
+func saidOfRow(s *page.State, row string) html {
+	units := s.Plan.Job.Units
+	if err := s.Plan.RefusedAt(row); err != nil {
 		return el("p", a("class", "bad"), txt(page.Sentence(err, nil, units)))
 	}
-	if err := s.Fresh.WaitingAt(row); err != nil {
+	if err := s.Plan.WaitingAt(row); err != nil {
 		return el("p", a("class", "ask"), txt(page.Sentence(err, nil, units)))
 	}
 	return nothing
 }
 
 // spotList is the hollows, troughs and fillets of a step.
-func spotList(s page.State, path string) html {
+func spotList(s *page.State, path string) html {
 	list := path + ".spot"
 	ids := s.Doc().Items(list)
 	var items []html
@@ -116,7 +116,7 @@ var spotHints = map[string]string{
 	job.Fillet:       "The radius of the rounded corner, and the angle inside it: 90 degrees for a square corner.",
 }
 
-func spotItem(s page.State, path string, at, count int) html {
+func spotItem(s *page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	kind := s.Doc().Get(path + ".is")
 	if kind == "" {
@@ -140,7 +140,7 @@ func spotItem(s page.State, path string, at, count int) html {
 }
 
 // fillFigures is what a fill step comes to.
-func fillFigures(s page.State, path string, step plan.Step) html {
+func fillFigures(s *page.State, path string, step plan.Step) html {
 	f := step.Fill
 	var parts []html
 	if f.Grid != nil {
@@ -156,7 +156,7 @@ func fillFigures(s page.State, path string, step plan.Step) html {
 	return join(parts...)
 }
 
-func gridFigures(s page.State, path string, g *plan.Grid) html {
+func gridFigures(s *page.State, path string, g *plan.Grid) html {
 	parts := []html{hollowMap(s, g),
 		el("p", a("class", "hint"), txt(cellWords(s, g))),
 		figure(s, path+".cut", "Cut off proud spots", of(s, g.Cut, unit.Volumes), g.Cut.Step)}
@@ -171,7 +171,7 @@ func gridFigures(s page.State, path string, g *plan.Grid) html {
 }
 
 // cellWords says the deepest and the proudest place in words.
-func cellWords(s page.State, g *plan.Grid) string {
+func cellWords(s *page.State, g *plan.Grid) string {
 	scale := s.Plan.Job.Units.Scale(unit.Fills)
 	place := func(c fairing.Cell) string {
 		return "row " + strconv.Itoa(c.Row+1) + ", reading " + strconv.Itoa(c.Column+1)
@@ -186,7 +186,7 @@ func cellWords(s page.State, g *plan.Grid) string {
 	return text + " Nothing is proud."
 }
 
-func hollowMap(s page.State, g *plan.Grid) html {
+func hollowMap(s *page.State, g *plan.Grid) html {
 	scale := s.Plan.Job.Units.Scale(unit.Fills)
 	depths := make([][]float64, len(g.Depths))
 	for r, row := range g.Depths {
@@ -205,7 +205,7 @@ func hollowMap(s page.State, g *plan.Grid) html {
 }
 
 // tradePlot is filler and cutting over the height of the datum.
-func tradePlot(s page.State, g *plan.Grid) html {
+func tradePlot(s *page.State, g *plan.Grid) html {
 	height, litres := s.Plan.Job.Units.Scale(unit.Fills), s.Plan.Job.Units.Scale(unit.Volumes)
 	var fill []draw.Point
 	var cut []draw.Span

@@ -72,7 +72,7 @@ putty.1.part.2.by = volume
 putty.1.part.2.volume = 900
 `
 
-func fairState(t *testing.T) page.State {
+func fairState(t *testing.T) *page.State {
 	t.Helper()
 	var d job.Document
 	for _, line := range strings.Split(fairJob, "\n") {
@@ -81,7 +81,7 @@ func fairState(t *testing.T) page.State {
 		}
 	}
 	s := do(of(t, d), "go", "buildup", "")
-	require.Empty(t, s.Fresh.Refused)
+	require.Empty(t, s.Plan.Refused)
 	return s
 }
 

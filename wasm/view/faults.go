@@ -11,13 +11,13 @@ import (
 // faultAnswer is what a fault of a cup may come from: what the log bears out
 // first, with the sign that was found, then the rest, in no order, and what the
 // log speaks against in short.
-func faultAnswer(s page.State, cup string) html {
-	c := s.Fresh.Job.CupByPath(cup)
+func faultAnswer(s *page.State, cup string) html {
+	c := s.Plan.Job.CupByPath(cup)
 	if c == nil || c.Fault == "" {
 		return nothing
 	}
 	var borne, others, against []html
-	found := s.Fresh.FaultsOf(c)
+	found := s.Plan.FaultsOf(c)
 	if len(found) == 0 {
 		return nothing // of a material that is gone
 	}
@@ -26,7 +26,7 @@ func faultAnswer(s page.State, cup string) html {
 		case f.IsBorne():
 			borne = append(borne, faultItem(s, f))
 		case f.IsAgainst():
-			against = append(against, el("li", nil, el("p", nil, txt(page.FaultText(f).Cause)), hint(page.SignText(f, s.Fresh.Job.Units))))
+			against = append(against, el("li", nil, el("p", nil, txt(page.FaultText(f).Cause)), hint(page.SignText(f, s.Plan.Job.Units))))
 		default:
 			others = append(others, faultItem(s, f))
 		}
@@ -59,8 +59,8 @@ func sourcesOf(found []plan.FaultFound) string {
 	return strings.Join(list, "; ")
 }
 
-func faultItem(s page.State, f *plan.FaultFound) html {
-	words, units := page.FaultText(f), s.Fresh.Job.Units
+func faultItem(s *page.State, f *plan.FaultFound) html {
+	words, units := page.FaultText(f), s.Plan.Job.Units
 	parts := []html{el("p", a("class", "what"), txt(words.Cause))}
 	switch {
 	case f.IsBorne():

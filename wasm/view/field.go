@@ -13,7 +13,7 @@ import (
 // field is a form's line for the field at the path: label, control, unit, and
 // below it a region for what is wrong with what was typed. The control's own
 // markup never changes while it is typed in.
-func field(s page.State, path string) html { return fieldWith(s, path, fieldExtras{}) }
+func field(s *page.State, path string) html { return fieldWith(s, path, fieldExtras{}) }
 
 // fieldExtras is what a line may have besides.
 type fieldExtras struct {
@@ -25,13 +25,13 @@ type fieldExtras struct {
 	Label   string       // instead of the field's own name
 }
 
-func fieldWith(s page.State, path string, extra fieldExtras) html {
+func fieldWith(s *page.State, path string, extra fieldExtras) html {
 	f := job.FieldAt(path)
 	label := f.Name
 	if extra.Label != "" {
 		label = extra.Label
 	}
-	id, say, units := "f-"+path, "say-"+path, s.Fresh.Job.Units
+	id, say, units := "f-"+path, "say-"+path, s.Plan.Job.Units
 	name := []html{txt(strings.ReplaceAll(capital(label), " °", "\u00a0°"))}
 	if extra.Letter != "" {
 		name = append(name, el("b", a("class", "letter"), txt(extra.Letter)))
@@ -47,9 +47,9 @@ func fieldWith(s page.State, path string, extra fieldExtras) html {
 	return el("div", a("class", "field"), parts...)
 }
 
-func control(s page.State, path string, f *job.Field, extra fieldExtras) html {
+func control(s *page.State, path string, f *job.Field, extra fieldExtras) html {
 	attrs := a("id", "f-"+path, "aria-describedby", "say-"+path, "autocomplete", "off")
-	state := markup.Control{Value: s.Doc().Get(path), Invalid: s.Fresh.RefusedAt(path) != nil}
+	state := markup.Control{Value: s.Doc().Get(path), Invalid: s.Plan.RefusedAt(path) != nil}
 	options := f.Options
 	if extra.Options != nil {
 		options = extra.Options
@@ -87,7 +87,7 @@ func control(s page.State, path string, f *job.Field, extra fieldExtras) html {
 }
 
 // holds writes what holds while nothing is typed: an attribute is no text.
-func holds(s page.State, text string) string {
+func holds(s *page.State, text string) string {
 	if job.HasComma(s.Doc()) {
 		return unit.Commas(text)
 	}
@@ -95,7 +95,7 @@ func holds(s page.State, text string) string {
 }
 
 // inputMode is the number pad, but for feet and inches: their marks aren't on it.
-func inputMode(s page.State, f *job.Field) string {
+func inputMode(s *page.State, f *job.Field) string {
 	if f.Measure == unit.Sizes {
 		if scale := s.Plan.Job.Units.Scale(f.Measure); scale == unit.InInch || scale == unit.InFoot {
 			return "text"
@@ -130,27 +130,27 @@ func stepper(units job.Units, path, label string, f *job.Field) html {
 
 // said is what stands below a control: why its text is refused, or a question
 // about it.
-func said(s page.State, path string, f *job.Field) html {
-	units := s.Fresh.Job.Units
-	if err := s.Fresh.RefusedAt(path); err != nil {
+func said(s *page.State, path string, f *job.Field) html {
+	units := s.Plan.Job.Units
+	if err := s.Plan.RefusedAt(path); err != nil {
 		return el("p", a("class", "bad"), txt(page.Sentence(err, f, units)))
 	}
-	if ask := s.Fresh.AskAt(path); ask != nil {
+	if ask := s.Plan.AskAt(path); ask != nil {
 		return question(ask, units)
 	}
 	return nothing
 }
 
 // saidOfItem is what is wrong with an item as a whole, and not with one field of it.
-func saidOfItem(s page.State, item string) html {
+func saidOfItem(s *page.State, item string) html {
 	return region("say-"+item, "div", a("class", "say"), said(s, item, nil))
 }
 
 // saidOfHidden is what is wrong with the fields of an item that have no control
 // on it, as a file may bring them.
-func saidOfHidden(s page.State, item string, shown []string) html {
+func saidOfHidden(s *page.State, item string, shown []string) html {
 	var parts []html
-	for _, r := range s.Fresh.Refused {
+	for _, r := range s.Plan.Refused {
 		if of, key := job.Split(r.Path); of == item && !slices.Contains(shown, key) {
 			parts = append(parts, region("say-"+r.Path, "div", a("class", "say"), said(s, r.Path, job.FieldAt(r.Path))))
 		}

@@ -14,7 +14,7 @@ import (
 
 // figure is a number on the screen that opens to its working: a region of its
 // own, since it changes as something is typed.
-func figure(s page.State, id, label, value string, step *working.Step) html {
+func figure(s *page.State, id, label, value string, step *working.Step) html {
 	open := s.Why == id
 	parts := []html{el("button", a("class", "figure", "type", "button", "id", "why-"+id, "data-do", "why", "data-path", id, "aria-expanded", yesNo(open)),
 		el("span", a("class", "label"), txt(label)), el("span", a("class", "value"), txt(value)))}
@@ -25,7 +25,7 @@ func figure(s page.State, id, label, value string, step *working.Step) html {
 }
 
 // of writes a figure's value in the job's unit for the measure.
-func of[Q unit.Quantity](s page.State, f working.Figure[Q], m unit.Measure) string {
+func of[Q unit.Quantity](s *page.State, f working.Figure[Q], m unit.Measure) string {
 	if f.Step == nil {
 		return "–"
 	}

@@ -9,7 +9,7 @@ import (
 // findingLines is what the checks have to say, the red first. In short only
 // what is to be mended or looked at is said, and not what it rests on; away from
 // its step a finding names it.
-func findingLines(s page.State, b *plan.Buildup, list []plan.Finding, inShort, away bool) html {
+func findingLines(s *page.State, b *plan.Buildup, list []plan.Finding, inShort, away bool) html {
 	var lines []html
 	for _, severity := range []buildup.Severity{buildup.Refuse, buildup.Ask, buildup.Note} {
 		for i := range list {
@@ -28,7 +28,7 @@ var severities = map[buildup.Severity]struct{ class, word string }{
 }
 
 // findingLine is one finding; away from its step it names it.
-func findingLine(s page.State, b *plan.Buildup, f *plan.Finding, inShort, away bool) html {
+func findingLine(s *page.State, b *plan.Buildup, f *plan.Finding, inShort, away bool) html {
 	layer := "This layer"
 	if f.Step < len(b.Steps) && b.Steps[f.Step].Card != nil {
 		layer = b.Steps[f.Step].Card.Name
@@ -51,7 +51,7 @@ func findingLine(s page.State, b *plan.Buildup, f *plan.Finding, inShort, away b
 
 // onlyOn names the surfaces that a finding holds for, where it isn't all of the
 // build-up's.
-func onlyOn(s page.State, b *plan.Buildup, f *plan.Finding) string {
+func onlyOn(s *page.State, b *plan.Buildup, f *plan.Finding) string {
 	all := 0
 	for i := range s.Plan.Job.Surfaces {
 		if s.Plan.Job.Surfaces[i].Buildup == b.Path {
@@ -72,7 +72,7 @@ func onlyOn(s page.State, b *plan.Buildup, f *plan.Finding) string {
 }
 
 // stepFindings stands below a step's line: in short while the step is shut.
-func stepFindings(s page.State, path string, open bool) html {
+func stepFindings(s *page.State, path string, open bool) html {
 	for i := range s.Plan.Buildups {
 		b := &s.Plan.Buildups[i]
 		var list []plan.Finding
@@ -99,7 +99,7 @@ func plannedBudget(b *plan.Buildup) plan.Budget {
 }
 
 // surfaceFindings sums up on a surface what stops its build-up.
-func surfaceFindings(s page.State, path string) html {
+func surfaceFindings(s *page.State, path string) html {
 	b := plannedBuildup(s, s.Doc().Get(path+".buildup"))
 	if b.Path == "" {
 		return nothing

@@ -17,13 +17,13 @@ import (
 
 // fitSection says if it is fit to coat: now, through the cure, and in which
 // hours of today.
-func fitSection(s page.State) html {
+func fitSection(s *page.State) html {
 	out := &s.Bench().Air
 	head := el("h2", nil, txt("Fit to coat"))
 	if !out.Known {
 		return join(head, el("p", a("class", "hint"), txt("Told once today's air is typed: temperature and humidity now, lowest and highest of the day.")))
 	}
-	units := s.Fresh.Job.Units
+	units := s.Plan.Job.Units
 	dew := unit.Write(float64(air.RoundUp(out.DewPoint.Value, units.Scale(unit.Temperatures))), units.Scale(unit.Temperatures), 3)
 	return join(head, verdict(s),
 		el("div", a("class", "figures"),
@@ -33,18 +33,18 @@ func fitSection(s page.State) html {
 }
 
 // readingOff asks about a reading that the day's curve doesn't bear out.
-func readingOff(s page.State) html {
+func readingOff(s *page.State) html {
 	off := s.Bench().Air.Day.ReadingOff()
 	if off >= -air.MostOff && off <= air.MostOff {
 		return nothing
 	}
-	text := unit.Write(math.Abs(float64(off)), s.Fresh.Job.Units.Scale(unit.Differences), 2)
+	text := unit.Write(math.Abs(float64(off)), s.Plan.Job.Units.Scale(unit.Differences), 2)
 	return el("p", a("class", "ask"), txt("The air that was read lies "+text+" from the curve between the day's low and high. Look at all three, and at the hour."))
 }
 
-func verdict(s page.State) html {
+func verdict(s *page.State) html {
 	out := &s.Bench().Air
-	units := s.Fresh.Job.Units
+	units := s.Plan.Job.Units
 	if len(out.Now)+len(out.Through) == 0 {
 		return el("p", a("class", "good"), txt("Nothing speaks against it now, nor through the cure by today's curve."))
 	}
@@ -70,7 +70,7 @@ func hour(t unit.Time) string {
 	return text
 }
 
-func hoursOfToday(s page.State) html {
+func hoursOfToday(s *page.State) html {
 	out := &s.Bench().Air
 	lines := []html{el("p", nil, txt("Hours of today for "+s.Bench().Card.Name+": "+hours(out.Windows)+"."))}
 	for _, w := range out.Windows {
@@ -104,12 +104,12 @@ func hours(windows []air.Window) string {
 	return strings.Join(spans, ", ")
 }
 
-func cardsToday(s page.State) html {
+func cardsToday(s *page.State) html {
 	var lines []html
 	for _, c := range s.Bench().Air.Cards {
 		text := hours(c.Windows)
 		if c.Err != nil {
-			text = page.DoseSentence(c.Err, s.Fresh.Job.Units)
+			text = page.DoseSentence(c.Err, s.Plan.Job.Units)
 		}
 		lines = append(lines, el("li", nil, el("span", a("class", "label"), txt(c.Card.Name)), txt(" "), el("span", a("class", "value"), txt(text))))
 	}
@@ -117,9 +117,9 @@ func cardsToday(s page.State) html {
 }
 
 // dayCurve is today's air and dew point with the hours that are fit to work in.
-func dayCurve(s page.State) html {
+func dayCurve(s *page.State) html {
 	out := &s.Bench().Air
-	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
+	scale := s.Plan.Job.Units.Scale(unit.Temperatures)
 	var airLine, dewLine []draw.Point
 	low, high := out.Day.Dew(0), out.Day.Air(0)
 	for i := range 49 {
@@ -163,13 +163,13 @@ func benchTable(b *plan.Bench) (cure.Table, bool) {
 }
 
 // gelSection is the gel time over temperature, with today's point.
-func gelSection(s page.State) html {
+func gelSection(s *page.State) html {
 	b := s.Bench()
 	table, ok := benchTable(b)
 	if !ok {
 		return nothing
 	}
-	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
+	scale := s.Plan.Job.Units.Scale(unit.Temperatures)
 	coldest, warmest := table.Ends()
 	var line []draw.Point
 	var band []draw.Span
@@ -196,7 +196,7 @@ func gelSection(s page.State) html {
 	return join(el("h2", nil, txt("Gel time over temperature")), gelCurve(s, scale, line, band, most), fitWords(b))
 }
 
-func gelCurve(s page.State, scale unit.Scale, line []draw.Point, band []draw.Span, most float64) html {
+func gelCurve(s *page.State, scale unit.Scale, line []draw.Point, band []draw.Span, most float64) html {
 	plot := draw.CurvePlot{
 		Title: "Gel time over the temperature of the surface, with the table's catalyst",
 		X:     draw.Axis{Label: "surface, " + scale.Symbol(), Ticks: draw.NiceTicks(line[0].X, line[len(line)-1].X, 5, tickText)},
@@ -206,7 +206,7 @@ func gelCurve(s page.State, scale unit.Scale, line []draw.Point, band []draw.Spa
 	}
 	if h := &s.Bench().Hand; s.Bench().HasHand {
 		mid := h.Film.Mid.Value
-		plot.Mark = &draw.Mark{Point: draw.Point{X: scale.From(float64(s.Fresh.Job.Bench.Surface.Value)), Y: unit.InMinute.From(float64(mid))}, Text: "now " + minutes(mid)}
+		plot.Mark = &draw.Mark{Point: draw.Point{X: scale.From(float64(s.Plan.Job.Bench.Surface.Value)), Y: unit.InMinute.From(float64(mid))}, Text: "now " + minutes(mid)}
 	}
 	return draw.Curve(plot)
 }
@@ -220,7 +220,7 @@ func fitWords(b *plan.Bench) html {
 }
 
 // remedies sets side by side what can be done about heat and cold.
-func remedies(s page.State) html {
+func remedies(s *page.State) html {
 	if len(s.Bench().Offers) == 0 {
 		return nothing
 	}
@@ -229,7 +229,7 @@ func remedies(s page.State) html {
 		gain := "depends on the maker's sheet"
 		switch {
 		case o.Err != nil:
-			gain = "not now: " + page.DoseSentence(o.Err, s.Fresh.Job.Units)
+			gain = "not now: " + page.DoseSentence(o.Err, s.Plan.Job.Units)
 		case o.Missing.Step != nil:
 			gain = "still missing: " + of(s, o.Missing, unit.Differences)
 		case o.Minutes.Step != nil:
@@ -244,7 +244,7 @@ func remedies(s page.State) html {
 }
 
 // shedCardSection is the card for the wall: doses by temperature and cup size.
-func shedCardSection(s page.State) html {
+func shedCardSection(s *page.State) html {
 	b := s.Bench()
 	table, ok := benchTable(b)
 	if !ok {
@@ -253,7 +253,7 @@ func shedCardSection(s page.State) html {
 	if len(b.Reasons) > 0 || len(page.OpenCups(s.Doc(), page.Running)) > 0 || s.NextWaits() || s.Slot().Elsewhere != "" { // no dose stands beside a reason against it, nor beside a running cup
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed while a cup could be mixed, and none runs."))
 	}
-	rows := plan.ShedCard(&s.Fresh, b, table)
+	rows := plan.ShedCard(&s.Plan, b, table)
 	if len(rows) == 0 {
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed once scale or syringe is typed."))
 	}
@@ -263,7 +263,7 @@ func shedCardSection(s page.State) html {
 	}
 	var lines []html
 	for _, r := range rows {
-		cells := []html{el("th", a("scope", "row"), txt(unit.Write(float64(r.Surface), s.Fresh.Job.Units.Scale(unit.Temperatures), 3)))}
+		cells := []html{el("th", a("scope", "row"), txt(unit.Write(float64(r.Surface), s.Plan.Job.Units.Scale(unit.Temperatures), 3)))}
 		for _, d := range r.Doses {
 			cells = append(cells, el("td", nil, txt(d)))
 		}
@@ -279,8 +279,8 @@ func shedCardSection(s page.State) html {
 		el("div", a("class", "itemtools"), action("print", "", "shed", "Print the shed card", "quiet")))
 }
 
-func shedLimits(s page.State, table cure.Table) string {
-	scale := s.Fresh.Job.Units.Scale(unit.Temperatures)
+func shedLimits(s *page.State, table cure.Table) string {
+	scale := s.Plan.Job.Units.Scale(unit.Temperatures)
 	c := s.Bench().Card
 	return "Surface and product " + unit.Write(float64(c.SurfaceLeast.Value), scale, 3) + " to " + unit.Write(float64(c.SurfaceMost.Value), scale, 3) +
 		". At least " + unit.Write(float64(c.Floor.Value), unit.InPercent, 3) + " by mass of all that cures, at most " + unit.Write(float64(c.Ceiling.Value), unit.InPercent, 3) +

@@ -34,7 +34,7 @@ func TestAPageThatKeepsRegionsIsTheSameAsOneFromNothing(t *testing.T) {
 
 // something sends one message that a builder could: mostly about surfaces, whose
 // lines are kept.
-func something(r *jobtest.Random, s page.State) page.State {
+func something(r *jobtest.Random, s *page.State) *page.State {
 	lines := s.Doc().Lines()
 	path := lines[r.IntN(len(lines))].Path
 	if ids := s.Doc().Items("surface"); len(ids) > 0 && r.IntN(2) == 0 {

@@ -8,7 +8,7 @@ import (
 
 // lessons is what the log teaches, before and after, for the builder to take
 // over or not.
-func lessons(s page.State) html {
+func lessons(s *page.State) html {
 	if len(s.Plan.Lessons) == 0 {
 		return nothing
 	}
@@ -19,7 +19,7 @@ func lessons(s page.State) html {
 	return join(parts...)
 }
 
-func lesson(s page.State, l *plan.Lesson) html {
+func lesson(s *page.State, l *plan.Lesson) html {
 	id, path := "lesson."+l.Method.Key+"."+l.Card.Key, page.LessonPath(l)
 	parts := []html{el("h3", nil, txt(l.Card.Name+", "+l.Method.Name))}
 	if l.Count > 0 {

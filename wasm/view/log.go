@@ -11,7 +11,7 @@ import (
 
 // logScreen is what became of each cup, what is done, what both teach, when the
 // rest can be done, and the builder's own cup tests.
-func logScreen(s page.State) html {
+func logScreen(s *page.State) html {
 	return join(
 		region("list-cup", "section", a("class", "list", "tabindex", "-1"), loggedCups(s)),
 		region("progress", "section", a("class", "list", "tabindex", "-1"), progress(s)),
@@ -24,13 +24,13 @@ func logScreen(s page.State) html {
 
 // justEnded asks of a cup that has just ended what was left over: the second
 // tap from the clock.
-func justEnded(s page.State) html {
+func justEnded(s *page.State) html {
 	cup := s.Open["cup"]
 	d := s.Doc()
 	if cup == "" || page.CupPhase(d, cup) != page.Ended || d.Get(cup+".left") != "" || d.Get(cup+".end") == job.EndScrapped || d.Get(cup+".end") == job.EndInFile {
 		return nothing
 	}
-	c := s.Fresh.Job.CupByPath(cup)
+	c := s.Plan.Job.CupByPath(cup)
 	if c == nil || c.Mixed.Step == nil {
 		return nothing
 	}
@@ -47,7 +47,7 @@ func justEnded(s page.State) html {
 		el("div", a("class", "itemtools"), join(buttons...), action("go", "log", "", "Weigh it, note more", "quiet")))
 }
 
-func loggedCups(s page.State) html {
+func loggedCups(s *page.State) html {
 	cups := page.OpenCups(s.Doc(), page.Ended)
 	if len(cups) == 0 {
 		return el("div", a("class", "empty"), el("p", nil, txt("Nothing logged yet. A cup lands here when it ends, with what was left over.")),
@@ -60,7 +60,7 @@ func loggedCups(s page.State) html {
 	return join(items...)
 }
 
-func cupName(s page.State, cup string) string {
+func cupName(s *page.State, cup string) string {
 	name := strings.ReplaceAll(s.Doc().Get(cup+".mixed"), " ", "\u00a0")
 	if c := s.Plan.Job.CardByKey(s.Doc().Get(cup + ".card")); c != nil {
 		name = c.Name + ", " + name
@@ -68,7 +68,7 @@ func cupName(s page.State, cup string) string {
 	return name
 }
 
-func loggedCup(s page.State, cup string) html {
+func loggedCup(s *page.State, cup string) html {
 	d := s.Doc()
 	open := s.IsOpen(cup)
 	parts := []html{itemLine(cup, open, cupName(s, cup)+": "+d.Get(cup+".end"), s.DateWords(d.Get(cup+".day")))}
@@ -87,16 +87,16 @@ func loggedCup(s page.State, cup string) html {
 
 // coveredField asks how far a cup went: measured, it teaches by itself, until a
 // finished surface counts for it.
-func coveredField(s page.State, cup string) html {
+func coveredField(s *page.State, cup string) html {
 	hint := "Measured, this cup counts by itself until its surface is done."
-	if c := s.Fresh.Job.CupByPath(cup); c != nil && c.PerArea.Step != nil {
+	if c := s.Plan.Job.CupByPath(cup); c != nil && c.PerArea.Step != nil {
 		hint = "By plan it takes " + of(s, c.PerArea, unit.AreaWeights) + ". " + hint
 	}
 	return fieldWith(s, cup+".covered", fieldExtras{Hint: hint})
 }
 
 // stepsOf is every step that puts a material on.
-func stepsOf(s page.State, card string) []job.Option {
+func stepsOf(s *page.State, card string) []job.Option {
 	options := []job.Option{}
 	for _, b := range s.Plan.Buildups {
 		for i := range b.Steps {
@@ -120,7 +120,7 @@ func noCure(d job.Document, cup string) html {
 }
 
 // takenDown is what the page noted of a cup by itself.
-func takenDown(s page.State, cup string) html {
+func takenDown(s *page.State, cup string) html {
 	d := s.Doc()
 	var lines []html
 	add := func(name, text string) {
@@ -130,7 +130,7 @@ func takenDown(s page.State, cup string) html {
 	}
 	add("Weighed at", s.HourOf(cup+".weighed"))
 	add("Catalyst that went in", d.Get(cup+".dose"))
-	c := s.Fresh.Job.CupByPath(cup)
+	c := s.Plan.Job.CupByPath(cup)
 	if c == nil {
 		return join(aheadOf(s, cup+".weighed"), el("ul", a("class", "taken"), lines...))
 	}
@@ -155,10 +155,10 @@ func takenDown(s page.State, cup string) html {
 
 // cupsThatWentOn names the cups of a finished piece of work, and when those
 // gelled that were timed.
-func cupsThatWentOn(s page.State, path string) html {
+func cupsThatWentOn(s *page.State, path string) html {
 	var lines []html
 	for _, cup := range strings.Fields(s.Doc().Get(path + ".cups")) {
-		c := s.Fresh.Job.CupByPath(cup)
+		c := s.Plan.Job.CupByPath(cup)
 		if c == nil {
 			continue
 		}
@@ -186,7 +186,7 @@ func written[Q unit.Quantity](f working.Figure[Q], scale unit.Scale) string {
 }
 
 // aheadOf asks about a moment that lies in the future.
-func aheadOf(s page.State, path string) html {
+func aheadOf(s *page.State, path string) html {
 	if !s.IsAhead(path) {
 		return nothing
 	}
@@ -201,7 +201,7 @@ func testOf(d job.Document, cup string) html {
 }
 
 // cupTests is the builder's own timed cups: they move the minutes of a card.
-func cupTests(s page.State) html {
+func cupTests(s *page.State) html {
 	var items []html
 	for i, id := range s.Doc().Items("test") {
 		path := "test." + id
@@ -220,7 +220,7 @@ func cupTests(s page.State) html {
 }
 
 // pending asks about a job that came in by a link or a file.
-func pending(s page.State) html {
+func pending(s *page.State) html {
 	var parts []html
 	for _, text := range s.Pending.Asks {
 		parts = append(parts, el("p", nil, txt(text)))

@@ -12,7 +12,7 @@ import (
 )
 
 // orderScreen is what to buy.
-func orderScreen(s page.State) html {
+func orderScreen(s *page.State) html {
 	if len(s.Plan.Order.Lines) == 0 {
 		return el("div", a("class", "empty"),
 			el("p", nil, txt("Nothing to order yet. The list follows from measured surfaces that have a build-up.")),
@@ -34,7 +34,7 @@ func orderScreen(s page.State) html {
 		region("paper", "div", a("class", "paper"), orderPaper(s)))
 }
 
-func totals(s page.State) html {
+func totals(s *page.State) html {
 	o := &s.Plan.Order
 	return join(
 		el("p", a("class", "total"), el("span", a("class", "label"), txt("To pay")), el("span", a("class", "value"), txt(page.OrderMoney(s.Plan)))),
@@ -45,7 +45,7 @@ func totals(s page.State) html {
 }
 
 // orderCautions is what can't be put right by buying.
-func orderCautions(s page.State) html {
+func orderCautions(s *page.State) html {
 	for _, b := range s.Plan.Buildups {
 		for _, step := range b.Steps {
 			if step.Coat != nil && step.Card.Chemistry == material.TwoPack && step.Job.Method.IsSpray {
@@ -56,7 +56,7 @@ func orderCautions(s page.State) html {
 	return nothing
 }
 
-func orderLine(s page.State, l *plan.Line) html {
+func orderLine(s *page.State, l *plan.Line) html {
 	id := "order." + l.Card.Key
 	parts := []html{
 		el("h2", nil, txt(l.Card.Name)),
@@ -92,7 +92,7 @@ func hintIf(text string) html {
 }
 
 // takenWords says how much of what was counted has gone into logged cups.
-func takenWords(s page.State, l *plan.Line) string {
+func takenWords(s *page.State, l *plan.Line) string {
 	if l.Taken.IsZero() {
 		return ""
 	}
@@ -100,7 +100,7 @@ func takenWords(s page.State, l *plan.Line) string {
 }
 
 // needFigures is the need in every measure that is known of it.
-func needFigures(s page.State, l *plan.Line, id string) []html {
+func needFigures(s *page.State, l *plan.Line, id string) []html {
 	var parts []html
 	if l.Mass.Value > 0 {
 		parts = append(parts, figure(s, id+".mass", "Need as planned", of(s, l.Mass, unit.Weights), l.Mass.Step))
@@ -114,7 +114,7 @@ func needFigures(s page.State, l *plan.Line, id string) []html {
 	return parts
 }
 
-func bought(s page.State, l *plan.Line, id string) []html {
+func bought(s *page.State, l *plan.Line, id string) []html {
 	left := "Left over: " + lineAmount(s, l, l.Bought.Left) + "."
 	if l.Sure != nil {
 		left = "Likely left over: " + lineAmount(s, l, chosen(l).Left) + "."
@@ -130,12 +130,12 @@ func bought(s page.State, l *plan.Line, id string) []html {
 }
 
 // lineAmount writes an amount of a line in the job's units.
-func lineAmount(s page.State, l *plan.Line, amount decimal.Decimal) string {
+func lineAmount(s *page.State, l *plan.Line, amount decimal.Decimal) string {
 	return page.Amount(amount, l.Scale, s.Plan.Job.Units)
 }
 
 // orderPaper is the list as it is printed: all of it, and nothing to press.
-func orderPaper(s page.State) html {
+func orderPaper(s *page.State) html {
 	cell := func(text string) html { return el("td", nil, txt(text)) }
 	rows := []html{el("tr", nil, el("th", nil, txt("Material")), el("th", nil, txt("Need")), el("th", nil, txt("In stock")), el("th", nil, txt("Buy")), el("th", nil, txt("Cost")))}
 	for i := range s.Plan.Order.Lines {

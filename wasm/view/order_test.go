@@ -13,7 +13,7 @@ import (
 )
 
 // sureOrder is the made-up job's order, finished, in one of the unit systems.
-func sureOrder(t *testing.T, system string) page.State {
+func sureOrder(t *testing.T, system string) *page.State {
 	t.Helper()
 	s, _ := page.Start(nil, page.Moment{Date: "2026-05-28", Day: 12 * 3600})
 	s = do(do(do(s, "demo", "", ""), "system", "", system), "go", "order", "")
@@ -28,7 +28,7 @@ func sureOrder(t *testing.T, system string) page.State {
 }
 
 // paper is the part that is printed.
-func paper(t *testing.T, s page.State) string {
+func paper(t *testing.T, s *page.State) string {
 	t.Helper()
 	_, after, found := strings.Cut(markup.Cut(view.Page(s)).HTML(), `id="paper"`)
 	require.True(t, found)

@@ -11,7 +11,7 @@ import (
 
 // progress is every step of every build-up that has surfaces: where it is done,
 // and what of it is left.
-func progress(s page.State) html {
+func progress(s *page.State) html {
 	var items []html
 	for i := range s.Plan.Buildups {
 		b := &s.Plan.Buildups[i]
@@ -29,7 +29,7 @@ func progress(s page.State) html {
 	return join(el("h2", nil, txt("What is done")), join(items...), toBuyAgain(s))
 }
 
-func progressStep(s page.State, step *plan.Step, place int) html {
+func progressStep(s *page.State, step *plan.Step, place int) html {
 	path := "progress." + strings.ReplaceAll(step.Path, ".", "-")
 	p, open := &step.Progress, s.IsOpen(path)
 	parts := []html{itemLine(path, open, strconv.Itoa(place)+". "+s.WorkOf(step.Path), progressWords(step))}
@@ -55,7 +55,7 @@ func progressWords(step *plan.Step) string {
 	return "to do"
 }
 
-func progressFigures(s page.State, step *plan.Step) html {
+func progressFigures(s *page.State, step *plan.Step) html {
 	id := "progress." + step.Path
 	parts := []html{}
 	if step.Leaves.Step != nil {
@@ -71,7 +71,7 @@ func progressFigures(s page.State, step *plan.Step) html {
 }
 
 // doneButtons logs the step as done: on one surface, or on all that are open.
-func doneButtons(s page.State, step *plan.Step) html {
+func doneButtons(s *page.State, step *plan.Step) html {
 	open := step.Progress.Open
 	var buttons []html
 	for _, surface := range open[:min(len(open), 12)] {
@@ -84,7 +84,7 @@ func doneButtons(s page.State, step *plan.Step) html {
 }
 
 // toBuyAgain is what the rest still takes beyond what is in stock.
-func toBuyAgain(s page.State) html {
+func toBuyAgain(s *page.State) html {
 	var lines []html
 	for i := range s.Plan.Order.Lines {
 		if l := &s.Plan.Order.Lines[i]; (l.Scale == unit.InKilogram || l.Scale == unit.InLitre) && l.ToBuy.IsPositive() {
@@ -103,7 +103,7 @@ func toBuyAgain(s page.State) html {
 }
 
 // finishedWork is the log of what is done.
-func finishedWork(s page.State) html {
+func finishedWork(s *page.State) html {
 	ids := s.Doc().Items("done")
 	if len(ids) == 0 {
 		return nothing
@@ -115,7 +115,7 @@ func finishedWork(s page.State) html {
 	return join(items...)
 }
 
-func finishedItem(s page.State, path string) html {
+func finishedItem(s *page.State, path string) html {
 	d := s.Doc()
 	open := s.IsOpen(path)
 	step := d.Get(path + ".step")
@@ -129,14 +129,14 @@ func finishedItem(s page.State, path string) html {
 	return region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
 }
 
-func entryFigures(s page.State, path string) html {
+func entryFigures(s *page.State, path string) html {
 	weights := unit.Weights
 	if strings.HasPrefix(path, "cup.") {
 		weights = unit.CupWeights
 	}
 	parts := []html{aheadOf(s, path+".at"), cupsThatWentOn(s, path)}
-	for i := range s.Fresh.Lessons {
-		for _, e := range s.Fresh.Lessons[i].Log {
+	for i := range s.Plan.Lessons {
+		for _, e := range s.Plan.Lessons[i].Log {
 			if e.Path != path {
 				continue
 			}

@@ -11,7 +11,7 @@ import (
 )
 
 // putties is the fillers mixed by hand.
-func putties(s page.State) html {
+func putties(s *page.State) html {
 	ids := s.Doc().Items("putty")
 	var items []html
 	for i, id := range ids {
@@ -22,7 +22,7 @@ func putties(s page.State) html {
 		action("add", "putty", "", "Add a putty", "quiet"))
 }
 
-func puttyOptions(s page.State) []job.Option {
+func puttyOptions(s *page.State) []job.Option {
 	options := []job.Option{}
 	for _, id := range s.Doc().Items("putty") {
 		path := "putty." + id
@@ -31,14 +31,14 @@ func puttyOptions(s page.State) []job.Option {
 	return options
 }
 
-func puttyName(s page.State, path string) string {
+func puttyName(s *page.State, path string) string {
 	if name := s.Doc().Get(path + ".name"); name != "" {
 		return name
 	}
 	return "Putty without a name"
 }
 
-func plannedPutty(s page.State, path string) plan.Putty {
+func plannedPutty(s *page.State, path string) plan.Putty {
 	for _, p := range s.Plan.Putties {
 		if p.Path == path {
 			return p
@@ -47,7 +47,7 @@ func plannedPutty(s page.State, path string) plan.Putty {
 	return plan.Putty{}
 }
 
-func puttyItem(s page.State, path string, at, count int) html {
+func puttyItem(s *page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	p := plannedPutty(s, path)
 	parts := []html{itemLine(path, open, puttyName(s, path), of(s, p.Made.Density, unit.Densities))}
@@ -64,7 +64,7 @@ func puttyItem(s page.State, path string, at, count int) html {
 }
 
 // puttyParts is what goes into the bucket.
-func puttyParts(s page.State, path string) html {
+func puttyParts(s *page.State, path string) html {
 	list := path + ".part"
 	var rows []html
 	for i, id := range s.Doc().Items(list) {
@@ -82,8 +82,8 @@ func puttyParts(s page.State, path string) html {
 		el("p", a("class", "hint"), txt("True density: of the liquid, or of the particles. As it lies: weigh a full cup. What stands in an empty field is usual: check your tin.")), sayRegion(list, saidOf(s, list)), join(rows...), action("add", list, "", "Add a part", "quiet"))
 }
 
-func puttyField(s page.State, row, key string, kind *material.PuttyPart) html {
-	scale := s.Fresh.Job.Units.Scale(unit.Densities)
+func puttyField(s *page.State, row, key string, kind *material.PuttyPart) html {
+	scale := s.Plan.Job.Units.Scale(unit.Densities)
 	switch key {
 	case "true":
 		return fieldWith(s, row+".true", fieldExtras{Default: unit.Number(scale.From(float64(kind.True.Value)), 3)})
@@ -95,7 +95,7 @@ func puttyField(s page.State, row, key string, kind *material.PuttyPart) html {
 	return field(s, row+"."+key)
 }
 
-func puttyFigures(s page.State, path string, p plan.Putty) html {
+func puttyFigures(s *page.State, path string, p plan.Putty) html {
 	if !p.Known {
 		return waits(s, path)
 	}
@@ -120,7 +120,7 @@ func puttyFigures(s page.State, path string, p plan.Putty) html {
 }
 
 // puttyAgainst compares the putty with a bought filler.
-func puttyAgainst(s page.State, p plan.Putty) html {
+func puttyAgainst(s *page.State, p plan.Putty) html {
 	scale := s.Plan.Job.Units.Scale(unit.Densities)
 	bought := float64(p.Against.Density.Value)
 	weight := "Density " + unit.Write(float64(p.Made.Density.Value), scale, 3) + "; " + p.Against.Name + ": " + unit.Write(bought, scale, 3) + "."

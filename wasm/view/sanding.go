@@ -12,7 +12,7 @@ import (
 )
 
 // runFigures is what a run of grades comes to, grade by grade.
-func runFigures(s page.State, path string, step plan.Step) html {
+func runFigures(s *page.State, path string, step plan.Step) html {
 	r := step.Sand
 	parts := []html{
 		el("p", a("class", "hint"), txt("Grades: "+gradeWords(r.Grades)+".")),
@@ -35,7 +35,7 @@ func runFigures(s page.State, path string, step plan.Step) html {
 	return join(parts...)
 }
 
-func stageFigures(s page.State, id string, stage plan.Stage) html {
+func stageFigures(s *page.State, id string, stage plan.Stage) html {
 	label := stage.Grade.String()
 	if stage.IsWet {
 		label += ", wet"
@@ -50,7 +50,7 @@ func stageFigures(s page.State, id string, stage plan.Stage) html {
 	return join(parts...)
 }
 
-func fewest(s page.State, path string, r *plan.Sanding) html {
+func fewest(s *page.State, path string, r *plan.Sanding) html {
 	return join(
 		figure(s, path+".fewest", "The fewest grades, "+gradeWords(r.Fewest)+", take", of(s, r.FewTake, unit.Films), r.FewTake.Step),
 		action("set", path+".grades", strings.ReplaceAll(gradeWords(r.Fewest), ", ", " "), "Use these", "quiet"))
@@ -65,7 +65,7 @@ func gradeWords(grades []sanding.Grade) string {
 }
 
 // removals is the builder's own film taken by each grade.
-func removals(s page.State) html {
+func removals(s *page.State) html {
 	var items []html
 	ids := s.Doc().Items("removal")
 	for i, id := range ids {
@@ -77,7 +77,7 @@ func removals(s page.State) html {
 		action("add", "removal", "", "Add a figure of my own", "quiet"))
 }
 
-func removalItem(s page.State, path string, at, count int) html {
+func removalItem(s *page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	grade := s.Doc().Get(path + ".grade")
 	if grade == "" {
@@ -107,7 +107,7 @@ func removalItem(s page.State, path string, at, count int) html {
 
 // readings is the films that were read on a step: combs on a coat, the film of
 // the whole layer on any.
-func readings(s page.State, path string, kind *job.StepKind) html {
+func readings(s *page.State, path string, kind *job.StepKind) html {
 	var parts []html
 	if kind.IsCoat() {
 		parts = append(parts, readingList(s, path+".comb", "Comb readings, each of one coat", "Add a comb reading", "last-wet", "first-dry"))
@@ -118,7 +118,7 @@ func readings(s page.State, path string, kind *job.StepKind) html {
 	return join(parts...)
 }
 
-func readingList(s page.State, list, name, add string, keys ...string) html {
+func readingList(s *page.State, list, name, add string, keys ...string) html {
 	var lines []html
 	for _, id := range s.Doc().Items(list) {
 		row := list + "." + id
@@ -135,14 +135,14 @@ func readingList(s page.State, list, name, add string, keys ...string) html {
 }
 
 // saidOf is what is wrong with a list as a whole.
-func saidOf(s page.State, list string) html {
-	if err := s.Fresh.RefusedAt(list); err != nil {
+func saidOf(s *page.State, list string) html {
+	if err := s.Plan.RefusedAt(list); err != nil {
 		return el("p", a("class", "bad"), txt(page.Sentence(err, nil, s.Plan.Job.Units)))
 	}
 	return nothing
 }
 
-func surfaceOptions(s page.State) []job.Option {
+func surfaceOptions(s *page.State) []job.Option {
 	options := []job.Option{}
 	for _, id := range s.Doc().Items("surface") {
 		options = append(options, job.Option{Key: "surface." + id, Name: surfaceName(s, "surface."+id)})

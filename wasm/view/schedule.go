@@ -10,7 +10,7 @@ import (
 )
 
 // scheduleSection is a calendar of what is left to do.
-func scheduleSection(s page.State) html {
+func scheduleSection(s *page.State) html {
 	open := s.IsOpen(page.ScheduleList)
 	button := el("button", a("class", "quiet", "type", "button", "id", "do-open-"+page.ScheduleList, "data-do", "open", "data-path", page.ScheduleList, "aria-expanded", yesNo(open)), txt("When can the rest be done?"))
 	if !open {
@@ -22,7 +22,7 @@ func scheduleSection(s page.State) html {
 		region("calendar", "div", a("class", "calendar"), calendar(s)))
 }
 
-func calendar(s page.State) html {
+func calendar(s *page.State) html {
 	plan := s.Schedule()
 	if len(plan.Waiting) > 0 {
 		return hint("Told once today's air is typed on Cup: low, high, a reading of temperature and humidity.")
@@ -48,7 +48,7 @@ func calendar(s page.State) html {
 		"Common practice: the maker's sheet and a thumbnail stand above it."))...)
 }
 
-func worksOf(s page.State, works []plan.Work, day int) []html {
+func worksOf(s *page.State, works []plan.Work, day int) []html {
 	var list []html
 	for i := range works {
 		w := &works[i]
@@ -69,7 +69,7 @@ func worksOf(s page.State, works []plan.Work, day int) []html {
 }
 
 // span is the hours of a work; the end names its day where that is another.
-func span(s page.State, w *plan.Work) string {
+func span(s *page.State, w *plan.Work) string {
 	if w.Kind == plan.LaunchIt {
 		return "From " + page.Hour(w.From)
 	}
@@ -80,7 +80,7 @@ func span(s page.State, w *plan.Work) string {
 	return page.Hour(w.From) + "–" + to
 }
 
-func buildupOf(s page.State, step string) string {
+func buildupOf(s *page.State, step string) string {
 	steps, _ := job.Split(step)
 	path, _ := job.Split(steps)
 	return buildupName(s, path)

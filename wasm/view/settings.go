@@ -6,7 +6,7 @@ import (
 )
 
 // settings is the job's name and units, the look, and the job as a file.
-func settings(s page.State) html {
+func settings(s *page.State) html {
 	return join(
 		el("div", a("class", "form"), field(s, "name"), fieldWith(s, "currency", fieldExtras{Default: "none"})),
 		region("units", "section", a("class", "units"),
@@ -28,8 +28,8 @@ func settings(s page.State) html {
 	)
 }
 
-func unitChoices(s page.State) html {
-	units := s.Fresh.Job.Units
+func unitChoices(s *page.State) html {
+	units := s.Plan.Job.Units
 	var rows []html
 	for _, m := range unit.Chosen {
 		var buttons []html
@@ -51,7 +51,7 @@ func decimalMark(isComma bool) html {
 		hint("Either is read. What could be taken for thousands is asked about."))
 }
 
-func looks(s page.State) html {
+func looks(s *page.State) html {
 	var buttons []html
 	for _, l := range []struct{ key, name string }{{"", "As the phone"}, {"light", "Sun"}, {"dark", "Dark"}} {
 		buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "look-"+l.key, "data-do", "look", "data-text", l.key,

@@ -10,7 +10,7 @@ import (
 
 // sourcesScreen lists every rule with its formula, source, mark and checks, then
 // the documents, all as the sums declare them.
-func sourcesScreen(page.State) html {
+func sourcesScreen(*page.State) html {
 	parts := []html{el("p", a("class", "lead"), txt("Every sum of this page. What is marked as an assumption, common practice or from memory: trust your own tests and the maker's sheet more."))}
 	for i, topic := range plan.Topics {
 		var rules []html
@@ -36,7 +36,7 @@ func sourcesScreen(page.State) html {
 }
 
 // about is which version this is, and where its sums come from.
-func about(s page.State) html {
+func about(s *page.State) html {
 	return join(el("h2", nil, txt("About this page")),
 		el("p", a("class", "hint"), txt("Version "), el("span", a("id", "version"), txt(s.Version))),
 		action("go", "sources", "", "Sources of the sums", "quiet"))

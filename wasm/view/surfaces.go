@@ -11,8 +11,8 @@ import (
 )
 
 // surfaces is the screen where everything begins: what is to be coated, measured.
-func surfaces(s page.State) html {
-	typed := s.Fresh.Job.Surfaces
+func surfaces(s *page.State) html {
+	typed := s.Plan.Job.Surfaces
 	if len(typed) == 0 {
 		return emptySurfaces(s)
 	}
@@ -27,7 +27,7 @@ func surfaces(s page.State) html {
 	)
 }
 
-func emptySurfaces(s page.State) html {
+func emptySurfaces(s *page.State) html {
 	demo := nothing
 	if !s.InDemo {
 		demo = el("p", nil, action("demo", "", "", "Look at a made-up job first", "quiet"))
@@ -40,8 +40,8 @@ func emptySurfaces(s page.State) html {
 
 // surfaceItem is one line of the list; the open one has its form below it. There
 // may be hundreds, all the others shut: these are kept.
-func surfaceItem(s page.State, at int) html {
-	typed := &s.Fresh.Job.Surfaces[at]
+func surfaceItem(s *page.State, at int) html {
+	typed := &s.Plan.Job.Surfaces[at]
 	line := surfaceLine{path: typed.Path, name: nameOf(typed), scale: s.Plan.Job.Units.Scale(unit.Areas)}
 	if p := plannedSurface(s, typed.Path, at); p != nil && p.Known {
 		line.isKnown, line.area = true, p.Area.Value
@@ -51,7 +51,7 @@ func surfaceItem(s page.State, at int) html {
 		return markup.Kept(id, line, shutSurface)
 	}
 	return region(id, "article", a("class", "item", "data-open", "true"),
-		itemLine(typed.Path, true, line.name, line.sum()), surfaceForm(s, typed.Path, at), itemTools(typed.Path, at, len(s.Fresh.Job.Surfaces)))
+		itemLine(typed.Path, true, line.name, line.sum()), surfaceForm(s, typed.Path, at), itemTools(typed.Path, at, len(s.Plan.Job.Surfaces)))
 }
 
 // surfaceLine is all that the line of a surface shows.
@@ -93,7 +93,7 @@ func itemTools(path string, at, count int) html {
 	return el("div", a("class", "itemtools"), tools...)
 }
 
-func surfaceName(s page.State, path string) string {
+func surfaceName(s *page.State, path string) string {
 	return nameOf(&job.Surface{Name: s.Doc().Get(path + ".name")})
 }
 
@@ -106,7 +106,7 @@ func nameOf(s *job.Surface) string {
 
 // plannedSurface finds a surface in the plan, which may be older than the list;
 // nil: it isn't there. Mostly it has the same place.
-func plannedSurface(s page.State, path string, at int) *plan.Surface {
+func plannedSurface(s *page.State, path string, at int) *plan.Surface {
 	if list := s.Plan.Surfaces; at < len(list) && list[at].Path == path {
 		return &list[at]
 	}
@@ -118,7 +118,7 @@ func plannedSurface(s page.State, path string, at int) *plan.Surface {
 	return nil
 }
 
-func surfaceForm(s page.State, path string, at int) html {
+func surfaceForm(s *page.State, path string, at int) html {
 	return el("div", a("class", "form"),
 		field(s, path+".name"),
 		partForm(s, path),
@@ -134,7 +134,7 @@ func surfaceForm(s page.State, path string, at int) html {
 	)
 }
 
-func shapeAt(s page.State, path string) *surface.Shape {
+func shapeAt(s *page.State, path string) *surface.Shape {
 	if shape := surface.Find(s.Doc().Get(path + ".shape")); shape != nil {
 		return shape
 	}
@@ -142,7 +142,7 @@ func shapeAt(s page.State, path string) *surface.Shape {
 }
 
 // partForm is the measures of anything that has a shape, beside its sketch.
-func partForm(s page.State, path string) html {
+func partForm(s *page.State, path string) html {
 	shape := shapeAt(s, path)
 	parts := []html{field(s, path+".shape"), draw.Sketch(shape.Sketch(), "Sketch of the shape: "+shape.Name)}
 	for _, d := range shape.Dims {
@@ -159,7 +159,7 @@ func partForm(s page.State, path string) html {
 }
 
 // faces is a row of switches, one for each face.
-func faces(s page.State, path string, shape *surface.Shape) html {
+func faces(s *page.State, path string, shape *surface.Shape) html {
 	at := path + "." + surface.FacesKey
 	chosen := s.Doc().Get(at)
 	var buttons []html
@@ -173,7 +173,7 @@ func faces(s page.State, path string, shape *surface.Shape) html {
 }
 
 // rows is the list of a shape's stations or corners.
-func rows(s page.State, path string, r *surface.Rows) html {
+func rows(s *page.State, path string, r *surface.Rows) html {
 	list := path + "." + r.Key
 	var lines []html
 	for i, id := range s.Doc().Items(list) {
@@ -190,7 +190,7 @@ func rows(s page.State, path string, r *surface.Rows) html {
 		el("p", a("class", "rowsname"), txt(capital(r.Name))), join(lines...), action("add", list, "", "Add a "+r.Row, "quiet"))
 }
 
-func cutouts(s page.State, path string) html {
+func cutouts(s *page.State, path string) html {
 	list := path + ".cutout"
 	var items []html
 	ids := s.Doc().Items(list)
@@ -207,7 +207,7 @@ func cutouts(s page.State, path string) html {
 		join(items...), action("add", list, "", "Add a cut-out", "quiet"))
 }
 
-func surfaceFigures(s page.State, path string, at int) html {
+func surfaceFigures(s *page.State, path string, at int) html {
 	p := plannedSurface(s, path, at)
 	if p == nil {
 		p = new(plan.Surface)
@@ -220,8 +220,8 @@ func surfaceFigures(s page.State, path string, at int) html {
 }
 
 // waits says which field is still to be typed, if the figures wait for one.
-func waits(s page.State, path string) html {
-	for _, w := range s.Fresh.Waiting {
+func waits(s *page.State, path string) html {
+	for _, w := range s.Plan.Waiting {
 		if hasPrefix(w.Path, path+".") {
 			if f := job.FieldAt(w.Path); f != nil {
 				return el("p", a("class", "hint"), txt("Still to be typed: "+f.Name+"."))
@@ -232,8 +232,8 @@ func waits(s page.State, path string) html {
 	return nothing
 }
 
-func askAt(s page.State, path string) html {
-	if ask := s.Fresh.AskAt(path); ask != nil {
+func askAt(s *page.State, path string) html {
+	if ask := s.Plan.AskAt(path); ask != nil {
 		return question(ask, s.Plan.Job.Units)
 	}
 	return nothing
@@ -257,7 +257,7 @@ func surfaceNotes(p *plan.Surface) html {
 	return join(lines...)
 }
 
-func buildupOptions(s page.State) []job.Option {
+func buildupOptions(s *page.State) []job.Option {
 	options := []job.Option{}
 	for _, id := range s.Doc().Items("buildup") {
 		path := "buildup." + id

@@ -16,7 +16,7 @@ import (
 )
 
 // controls is the paths of the controls on the page, in their order.
-func controls(t *testing.T, s page.State) []string {
+func controls(t *testing.T, s *page.State) []string {
 	t.Helper()
 	var list []string
 	for _, e := range elements(t, "", view.Page(s).String()) {
@@ -38,7 +38,7 @@ func TestTypingNeverReplacesTheControl(t *testing.T) {
 	random := jobtest.New(11)
 	random.Junk = 0
 	replaced := map[string]bool{}
-	for _, start := range []page.State{do(demo, "system", "", "us"), drawn} {
+	for _, start := range []*page.State{do(demo, "system", "", "us"), drawn} {
 		for _, screen := range page.Screens {
 			s := do(start, "go", screen.Key, "")
 			items := append(openable(s, screen.Key), "")
@@ -105,7 +105,7 @@ func TestControlsCarryWhatWasTyped(t *testing.T) {
 	assert.Equal(t, markup.Control{Value: "1,500", Invalid: true}, p.Controls["surface.1.height"])
 	assert.Equal(t, "trapezium", p.Controls["surface.1.shape"].Value)
 	assert.Contains(t, p.HTML(), "can be read two ways")
-	assert.Contains(t, p.HTML(), "older than what is typed")
+	assert.Contains(t, p.HTML(), "shows a dash until it is put right")
 }
 
 // What was just added is on the page, even while something else is refused.

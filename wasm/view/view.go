@@ -25,7 +25,7 @@ func region(id, tag string, attrs []markup.Attr, kids ...html) html {
 var nothing html
 
 // screens is what each screen shows below its heading.
-var screens = map[string]func(page.State) html{
+var screens = map[string]func(*page.State) html{
 	"surfaces": surfaces,
 	"buildup":  buildups,
 	"cup":      cup,
@@ -37,7 +37,7 @@ var screens = map[string]func(page.State) html{
 }
 
 // Page is the whole page.
-func Page(s page.State) html {
+func Page(s *page.State) html {
 	whole := region("page", "main", a("class", "page"),
 		region("top", "header", a("class", "top"), top(s)),
 		region("notice", "div", a("class", "notice"), notice(s)),
@@ -53,7 +53,7 @@ func Page(s page.State) html {
 }
 
 // bar is the five screens, in reach of the thumb.
-func bar(s page.State) html {
+func bar(s *page.State) html {
 	var items []html
 	for _, screen := range page.Screens[:page.MainScreens] {
 		attrs := a("class", "tab", "id", "tab-"+screen.Key, "data-do", "go", "data-path", screen.Key, "type", "button")
@@ -65,7 +65,7 @@ func bar(s page.State) html {
 	return join(items...)
 }
 
-func top(s page.State) html {
+func top(s *page.State) html {
 	name := s.Doc().Get("name")
 	if name == "" {
 		name = "My job"
@@ -90,7 +90,7 @@ func tool(do, path, name string, usable bool) html {
 }
 
 // notice is what the whole page has to say.
-func notice(s page.State) html {
+func notice(s *page.State) html {
 	var lines []html
 	if s.Notice != "" {
 		lines = append(lines, el("p", a("class", "note"), txt(s.Notice)))
@@ -123,17 +123,17 @@ func notice(s page.State) html {
 			el("p", nil, el("strong", nil, txt("Made-up job.")), txt(" Nobody measured this boat, and its log is invented. Your own job is untouched.")),
 			action("own", "", "", "Back to my job", "quiet"), action("clear", "", "", "Clear it", "quiet")))
 	}
-	if s.Older {
-		lines = append(lines, el("div", a("class", "older"), el("p", nil, txt("Something typed can't be read. The figures shown are older than what is typed.")), outOfSight(s)))
+	if len(s.Plan.Refused) > 0 {
+		lines = append(lines, el("div", a("class", "refused"), el("p", nil, txt("Something typed can't be read. What follows from it shows a dash until it is put right.")), outOfSight(s)))
 	}
 	return join(lines...)
 }
 
 // outOfSight leads to what is refused where it can't be seen from here.
-func outOfSight(s page.State) html {
+func outOfSight(s *page.State) html {
 	const most = 3
 	var ways []html
-	for _, r := range s.Fresh.Refused {
+	for _, r := range s.Plan.Refused {
 		if p := s.PlaceOf(r.Path); !s.IsShown(p) && len(ways) < most {
 			ways = append(ways, action("find", r.Path, "", capital(p.Name), "quiet"))
 		}
@@ -141,7 +141,7 @@ func outOfSight(s page.State) html {
 	if len(ways) == 0 {
 		return nothing
 	}
-	return join(el("p", nil, txt("To be mended:")), el("div", a("class", "itemtools"), ways...))
+	return join(el("p", nil, txt("To be put right:")), el("div", a("class", "itemtools"), ways...))
 }
 
 // action is a button that asks for something.

@@ -19,13 +19,13 @@ import (
 
 var noon = page.Moment{Unix: 1_780_000_000, Day: 12 * 3600, Date: "2026-05-28"}
 
-func do(s page.State, verb, path, text string) page.State {
+func do(s *page.State, verb, path, text string) *page.State {
 	s, _ = page.Update(s, page.Message{Verb: verb, Path: path, Text: text, At: noon})
 	return s
 }
 
 // of gives the page with a job of one's own.
-func of(t *testing.T, d job.Document) page.State {
+func of(t *testing.T, d job.Document) *page.State {
 	t.Helper()
 	s, _ := page.Start(map[string]string{page.Prefix + "job.a": job.Save(d, 1)}, noon)
 	return s
@@ -35,7 +35,7 @@ func of(t *testing.T, d job.Document) page.State {
 const evil = `<script>alert("1")</script>&'"><b onclick=x>`
 
 // states are the states that every screen must stand in.
-func states(t *testing.T) map[string]page.State {
+func states(t *testing.T) map[string]*page.State {
 	t.Helper()
 	empty, _ := page.Start(nil, noon)
 	demo := do(empty, "demo", "", "")
@@ -44,12 +44,12 @@ func states(t *testing.T) map[string]page.State {
 		"buildup.2.step.2.taken": "5 mm", "card.gelcoat.pack.1.size": "0", "surface.1.cutout.1.diameter": "3 m", "name": evil} {
 		failing = do(failing, "set", path, text)
 	}
-	require.True(t, failing.Older)
+	require.NotEmpty(t, failing.Plan.Refused)
 	named := demo
 	for _, path := range []string{"name", "currency", "surface.1.name", "buildup.1.name", "card.gelcoat.name", "card.gelcoat.note"} {
 		named = do(named, "set", path, evil)
 	}
-	all := map[string]page.State{"empty": empty, "made up": demo, "failing": failing, "named": named, "asked": do(demo, "set", "surface.1.height", "20 mm"),
+	all := map[string]*page.State{"empty": empty, "made up": demo, "failing": failing, "named": named, "asked": do(demo, "set", "surface.1.height", "20 mm"),
 		"refused save": do(demo, "refused", "", ""), "dark": do(demo, "look", "", "dark")}
 	for seed := range uint64(3) {
 		r := jobtest.New(seed)
@@ -76,7 +76,7 @@ func printable(d job.Document) job.Document {
 }
 
 // opened gives the state with the items at the paths open.
-func opened(s page.State, paths ...string) page.State {
+func opened(s *page.State, paths ...string) *page.State {
 	for _, path := range paths {
 		if !s.IsOpen(path) {
 			s = do(s, "open", path, "")
@@ -87,7 +87,7 @@ func opened(s page.State, paths ...string) page.State {
 
 // everyView calls f with every screen of every state, with every item open in
 // turn.
-func everyView(t *testing.T, f func(t *testing.T, name string, s page.State)) {
+func everyView(t *testing.T, f func(t *testing.T, name string, s *page.State)) {
 	t.Helper()
 	for name, s := range states(t) {
 		for _, screen := range page.Screens {
@@ -101,7 +101,7 @@ func everyView(t *testing.T, f func(t *testing.T, name string, s page.State)) {
 }
 
 // openable is every item that a screen can open.
-func openable(s page.State, screen string) []string {
+func openable(s *page.State, screen string) []string {
 	d := s.Doc()
 	var list []string
 	inner := func(list, item string) (paths []string) {
@@ -132,7 +132,7 @@ func openable(s page.State, screen string) []string {
 			}
 		}
 	case "cards":
-		for _, c := range s.Fresh.Job.Cards {
+		for _, c := range s.Plan.Job.Cards {
 			if c.Own || c.Kind == material.GelCoat || c.Kind == material.Filler || c.Kind == material.Sundry { // one of each kind of form
 				list = append(list, c.Path)
 			}
@@ -190,7 +190,7 @@ func elements(t *testing.T, name, html string) []element {
 
 func TestEveryScreenStands(t *testing.T) {
 	views := 0
-	everyView(t, func(t *testing.T, name string, s page.State) {
+	everyView(t, func(t *testing.T, name string, s *page.State) {
 		views++
 		p := markup.Cut(view.Page(s))
 		require.Empty(t, p.Repeats, "%s: regions that stand twice", name)
@@ -244,7 +244,7 @@ var verbs = []string{"set", "add", "copy", "remove", "move", "step", "open", "wh
 	"print", "text", "csv", "share", "export", "pick", "weighed", "in", "end", "take", "done", "learn", "unlearn", "log-csv", "link", "take-job", "drop-job", "fill", "find"}
 
 func TestWhatWasTypedStaysText(t *testing.T) {
-	everyView(t, func(t *testing.T, name string, s page.State) {
+	everyView(t, func(t *testing.T, name string, s *page.State) {
 		html := view.Page(s).String()
 		require.NotContains(t, html, "<script", name)
 		require.NotContains(t, html, "<b onclick", name)
