@@ -21,7 +21,7 @@ func TestMadeUpEntriesAreFoundEverywhere(t *testing.T) {
 	s = do(s, "add", "buildup", "")
 	s = do(s, "add", "buildup.1.step", "oil")
 	s = do(s, "set", "surface.1.buildup", "buildup.1")
-	show := func(s page.State, screen string, open ...string) string {
+	show := func(s *page.State, screen string, open ...string) string {
 		return strings.ReplaceAll(view.Page(opened(do(s, "go", screen, ""), open...)).String(), "\u00a0", " ")
 	}
 
@@ -38,14 +38,14 @@ func TestMadeUpEntriesAreFoundEverywhere(t *testing.T) {
 
 	for path, text := range map[string]string{"surface.1.sprit": "2 km", "card.compound.thirst": "5 kg/m²"} {
 		wrong := do(s, "set", path, text)
-		require.Error(t, wrong.Fresh.RefusedAt(path), "check: %s", path)
+		require.Error(t, wrong.Plan.RefusedAt(path), "check: %s", path)
 	}
-	assert.NotEmpty(t, s.Fresh.WaitingAt("surface.1.sprit"), "check: what isn't typed is waited for")
+	assert.NotEmpty(t, s.Plan.WaitingAt("surface.1.sprit"), "check: what isn't typed is waited for")
 
 	for path, text := range map[string]string{"surface.1.sprit": "2 m", "surface.1.girth": "1.5 m", "buildup.1.step.1.card": "compound", "card.compound.thirst": "30 g/m²"} {
 		s = do(s, "set", path, text)
 	}
-	require.Empty(t, s.Fresh.Refused)
+	require.Empty(t, s.Plan.Refused)
 	saved := job.Save(s.Doc(), 1)
 	for _, line := range []string{"surface.1.shape = made-up\n", "surface.1.sprit = 2 m\n", "buildup.1.step.1.kind = oil\n", "card.compound.thirst = 30 g/m²\n"} {
 		assert.Contains(t, saved, line, "saved text")
