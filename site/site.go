@@ -4,6 +4,7 @@ package site
 
 import (
 	"embed"
+	"io/fs"
 	"net/http"
 	"os"
 	"path"
@@ -12,8 +13,31 @@ import (
 
 // Files holds the page's own files. index.html and sw.js are templates that package pack fills.
 //
-//go:embed index.html style.css asks.js boot.js sw.js manifest.webmanifest
+//go:embed index.html asks.js boot.js sw.js manifest.webmanifest
 var Files embed.FS
+
+// styles are the parts of the style sheet, a subject each. Later ones stand above earlier ones, so their names begin with
+// their place.
+//
+//go:embed style/*.css
+var styles embed.FS
+
+// Style is the page's one style sheet: its parts in the order of their names.
+func Style() []byte {
+	var whole []byte
+	names, err := fs.Glob(styles, "style/*.css")
+	for _, name := range names {
+		var part []byte
+		if part, err = styles.ReadFile(name); err != nil {
+			break
+		}
+		whole = append(append(whole, part...), '\n')
+	}
+	if err != nil {
+		panic(err) // what is embedded can be read
+	}
+	return whole
+}
 
 // Policy is the content security policy of the served page, without what only a header may say. It is also written into
 // the page, because a plain static host sends no headers of ours.

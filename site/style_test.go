@@ -2,7 +2,6 @@ package site_test
 
 import (
 	"math"
-	"os"
 	"regexp"
 	"slices"
 	"strconv"
@@ -11,6 +10,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"shedreckoner/site"
 )
 
 // rule is a rule of the style sheet, with the at-rule about it.
@@ -30,13 +31,11 @@ var (
 // rules reads the style sheet. It knows no nesting beyond an at-rule.
 func rules(t *testing.T) []rule {
 	t.Helper()
-	text, err := os.ReadFile("style.css")
-	require.NoError(t, err)
 	var (
 		list  []rule
 		about string
 	)
-	rest := comment.ReplaceAllString(string(text), "")
+	rest := comment.ReplaceAllString(string(site.Style()), "")
 	for {
 		end := strings.IndexAny(rest, "{}")
 		if end < 0 {

@@ -85,6 +85,7 @@ func Build(ctx context.Context, o Options) (Result, error) {
 // collect gathers everything that the page is made of, by name, before stamping.
 func collect(ctx context.Context, o Options) (map[string][]byte, error) {
 	parts := icons()
+	parts["style.css"] = site.Style()
 	names, err := fs.Glob(site.Files, "*")
 	if err != nil {
 		return nil, err

@@ -87,10 +87,9 @@ func TestManifestIcons(t *testing.T) {
 	}
 	require.NoError(t, json.Unmarshal([]byte(files["site/manifest.webmanifest"]), &manifest))
 	require.NotEmpty(t, manifest.Icons)
-	style, err := site.Files.ReadFile("style.css")
-	require.NoError(t, err)
-	assert.Contains(t, string(style), "--paper: "+manifest.Background, "the page's own ground")
-	assert.Contains(t, string(style), "--lead: "+manifest.Theme, "and its own colour")
+	style := string(site.Style())
+	assert.Contains(t, style, "--paper: "+manifest.Background, "the page's own ground")
+	assert.Contains(t, style, "--lead: "+manifest.Theme, "and its own colour")
 	for _, icon := range manifest.Icons {
 		require.Contains(t, files, "site/"+icon.Src)
 		if icon.Type == "image/png" {
