@@ -47,10 +47,11 @@ var arrows = map[string][]string{
 	"calc/job/jobtest": slices.Concat(sum, sums, []string{"calc/material", "calc/job"}),
 	"calc/chain":       slices.Concat(sum, []string{"calc/material", "calc/job"}),
 	"calc/plan":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/chain"}),
+	"calc/bench":       slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/chain", "calc/plan"}),
 	"wasm/markup":      {},
 	"wasm/draw":        slices.Concat(sum, sums, []string{"wasm/markup"}),
-	"wasm/page":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan"}),
-	"wasm/view":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan", "wasm/page", "wasm/draw", "wasm/markup"}),
+	"wasm/page":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan", "calc/bench"}),
+	"wasm/view":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan", "calc/bench", "wasm/page", "wasm/draw", "wasm/markup"}),
 	"wasm":             {"wasm/page", "wasm/view", "wasm/markup"},
 }
 
