@@ -3,7 +3,8 @@
 // Package calc holds the sums of the page, a package a topic. These are its
 // contents: the topics with the documents that they rest on, then every rule as
 // it is shown on the page, with its source, its mark, and by how many rows of
-// testdata/published it is checked.
+// testdata/published it is checked, of which kind: what is from outside the
+// project first.
 //
 //   - areas and edges: package surface. elementary geometry; Modular equations and approximations to π; NIST Digital Library of Mathematical Functions; our own method; Ship Stability for Masters and Mates.
 //   - filler and putty: package fairing. elementary geometry; our own method; common practice of the trade; TM 55-1905-223, technical manual.
@@ -17,272 +18,272 @@
 //
 // # Areas and edges: package surface
 //
-//	A = l × w | elementary geometry | exact | published example × 1, exact × 1
-//	E = 2 × (l + w) | elementary geometry | exact | exact × 1
-//	A = b × h ÷ 2 | elementary geometry | exact | exact × 1
-//	E = b + 2 × √(h² + b² ÷ 4) | elementary geometry, equal sides are the shortest | exact | exact × 1
-//	E = a + b + c | elementary geometry | exact | exact × 1, from memory × 2
-//	s = E ÷ 2 | elementary geometry | exact | exact × 1, from memory × 2
-//	r = s − x | elementary geometry | exact | exact × 1, from memory × 2
-//	A = √(s × r_a × r_b × r_c) | elementary geometry, Heron | exact | exact × 1, from memory × 2
-//	A = (a + b) ÷ 2 × h | elementary geometry | exact | exact × 1
-//	E = a + b + 2 × √(h² + (a − b)² ÷ 4) | elementary geometry, equal slants are the shortest | exact | exact × 1
-//	A = π × d² ÷ 4 | elementary geometry | exact | exact × 1
-//	E = π × d | elementary geometry | exact | exact × 1
-//	A = π × l × w ÷ 4 | elementary geometry | exact | exact × 1
-//	q = ((l − w) ÷ (l + w))² | elementary geometry | exact | exact × 1
-//	E = π × (l + w) ÷ 2 × (1 + 3 × q ÷ (10 + √(4 − 3 × q))) | Modular equations and approximations to π, the approximation for the ellipse's perimeter | from memory | reference library × 1
-//	A = π × (D² − d²) ÷ 4 | elementary geometry | exact | exact × 1
-//	E = π × (D + d) | elementary geometry | exact | exact × 1
-//	half the sum, round the corners, of x × next y − next x × y, without its sign | elementary geometry, shoelace formula | exact | exact × 2
-//	the ways from corner to corner, and back to the first, added up | elementary geometry | exact | exact × 2
-//	A = π × d × l | elementary geometry | exact | exact × 1
-//	E = 2 × π × d | elementary geometry | exact | exact × 1
-//	s = √(h² + (D − d)² ÷ 4) | elementary geometry | exact | exact × 1
-//	A = π × (D + d) ÷ 2 × s | elementary geometry | exact | exact × 1
-//	E = π × (D + d) | elementary geometry | exact | exact × 1
-//	A = π × (d² ÷ 4 + h²) | elementary geometry | exact | exact × 1
-//	4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication | NIST Digital Library of Mathematical Functions, 19.33.1, 19.36 | from memory | exact × 1, reference library × 2
-//	A = W ÷ 2 | elementary geometry | exact | exact × 1
-//	A = l × h | elementary geometry | exact | published example × 1
-//	A = w × h | elementary geometry | exact | published example × 1
-//	sum of the parts | elementary geometry | exact | published example × 1
-//	the edges at which a chosen face ends, added up; outside, the corners between two chosen faces too | our own method | exact | exact × 3
-//	A = l × g | elementary geometry | exact | exact × 1
-//	E = 2 × (l + g) | elementary geometry | exact | exact × 1
-//	A = N × n × l × w | elementary geometry | exact | exact × 1
-//	E = N × 2 × (l + w) | elementary geometry | exact | exact × 1
-//	s = L ÷ n | elementary geometry | exact | exact × 1
-//	L = s × n | elementary geometry | exact | exact × 1
-//	L = z − x | elementary geometry | exact | exact × 1
-//	Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1 | Ship Stability for Masters and Mates, p. 74 | published | published example × 1, exact × 1, reference library × 3, from memory × 1
-//	Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1 | Ship Stability for Masters and Mates, p. 75 | from memory | published example × 1, from memory × 1
-//	trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1 | elementary geometry | exact | exact × 1
-//	sum of the parts | elementary geometry | exact | published example × 1, exact × 2, reference library × 3, from memory × 1
-//	E = 2 × L + p + q | elementary geometry, a straight line is the shortest | exact | exact × 1
-//	T = N × n × (A − C) | elementary geometry | exact | exact × 1
-//	T = N × (E + F) | elementary geometry | exact | exact × 1
-//	sum of the parts | elementary geometry | exact | exact × 1
-//	sum of the parts | elementary geometry | exact | exact × 1
+//	A = l × w | elementary geometry | exact | from outside: published example × 1; besides: worked here × 1
+//	E = 2 × (l + w) | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	A = b × h ÷ 2 | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	E = b + 2 × √(h² + b² ÷ 4) | elementary geometry, equal sides are the shortest | exact | nothing from outside; besides: worked here × 1
+//	E = a + b + c | elementary geometry | exact | nothing from outside; besides: worked here × 1, from memory × 2
+//	s = E ÷ 2 | elementary geometry | exact | nothing from outside; besides: worked here × 1, from memory × 2
+//	r = s − x | elementary geometry | exact | nothing from outside; besides: worked here × 1, from memory × 2
+//	A = √(s × r_a × r_b × r_c) | elementary geometry, Heron | exact | nothing from outside; besides: worked here × 1, from memory × 2
+//	A = (a + b) ÷ 2 × h | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	E = a + b + 2 × √(h² + (a − b)² ÷ 4) | elementary geometry, equal slants are the shortest | exact | nothing from outside; besides: worked here × 1
+//	A = π × d² ÷ 4 | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	E = π × d | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	A = π × l × w ÷ 4 | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	q = ((l − w) ÷ (l + w))² | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	E = π × (l + w) ÷ 2 × (1 + 3 × q ÷ (10 + √(4 − 3 × q))) | Modular equations and approximations to π, the approximation for the ellipse's perimeter | from memory | nothing from outside; besides: worked here × 1
+//	A = π × (D² − d²) ÷ 4 | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	E = π × (D + d) | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	half the sum, round the corners, of x × next y − next x × y, without its sign | elementary geometry, shoelace formula | exact | nothing from outside; besides: exact geometry × 2
+//	the ways from corner to corner, and back to the first, added up | elementary geometry | exact | nothing from outside; besides: exact geometry × 2
+//	A = π × d × l | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	E = 2 × π × d | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	s = √(h² + (D − d)² ÷ 4) | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	A = π × (D + d) ÷ 2 × s | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	E = π × (D + d) | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	A = π × (d² ÷ 4 + h²) | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
+//	4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication | NIST Digital Library of Mathematical Functions, 19.33.1, 19.36 | from memory | nothing from outside; besides: exact geometry × 1, worked here × 2
+//	A = W ÷ 2 | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	A = l × h | elementary geometry | exact | from outside: published example × 1
+//	A = w × h | elementary geometry | exact | from outside: published example × 1
+//	sum of the parts | elementary geometry | exact | from outside: published example × 1
+//	the edges at which a chosen face ends, added up; outside, the corners between two chosen faces too | our own method | exact | nothing from outside; besides: worked here × 3
+//	A = l × g | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	E = 2 × (l + g) | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	A = N × n × l × w | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	E = N × 2 × (l + w) | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	s = L ÷ n | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	L = s × n | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	L = z − x | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1 | Ship Stability for Masters and Mates, p. 74 | published | from outside: published example × 1; besides: worked here × 4, from memory × 1
+//	Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1 | Ship Stability for Masters and Mates, p. 75 | from memory | from outside: published example × 1; besides: from memory × 1
+//	trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1 | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	sum of the parts | elementary geometry | exact | from outside: published example × 1; besides: worked here × 5, from memory × 1
+//	E = 2 × L + p + q | elementary geometry, a straight line is the shortest | exact | nothing from outside; besides: worked here × 1
+//	T = N × n × (A − C) | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	T = N × (E + F) | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 1
 //
 // # Filler and putty: package fairing
 //
-//	V = A × t | elementary geometry, prism | exact | published table × 3, exact × 1
-//	V = π ÷ 8 × L × W × d | elementary geometry, elliptic paraboloid | exact | exact × 1
-//	V = 2 ÷ 3 × c × d × l | elementary geometry, segment of a parabola | exact | exact × 1
-//	V = r² × (cot(θ ÷ 2) − (π − θ) ÷ 2) × l | elementary geometry, kite less sector | exact | exact × 3
-//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; hollows only | elementary geometry, Newton–Cotes | exact | exact × 3
-//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; proud spots only | elementary geometry, Newton–Cotes | exact | exact × 3
-//	height of the datum at which filler and cutting together cost least | our own method, best datum | exact | exact × 2
-//	a = v ÷ (1 − s) | common practice of the trade, share sanded off | common practice | exact × 1, common practice × 1
-//	a = d ÷ (1 − s) | common practice of the trade, share sanded off | common practice | exact × 1
-//	o = a × s | common practice of the trade, share sanded off | common practice | exact × 1
-//	n = ceil((a − 0.001) ÷ p) | common practice of the trade, largest pass | common practice | exact × 2
-//	m = V × ρ | elementary geometry, mass by density | exact | exact × 3
-//	h = m × x | TM 55-1905-223, technical manual, 8-24 | published | published example × 1
-//	h = m ÷ ρ × x × η | elementary geometry, mass by density | exact | exact × 1
-//	v = m ÷ ρ | elementary geometry, rule of mixtures | exact | exact × 6
-//	V = v ÷ (1 − a) | elementary geometry, rule of mixtures | exact | exact × 3
-//	ρ = m ÷ V | elementary geometry, rule of mixtures | exact | exact × 3
-//	b = w ÷ v | elementary geometry, rule of mixtures | exact | exact × 1
-//	w = m × W ÷ V | elementary geometry, rule of mixtures | exact | exact × 1
+//	V = A × t | elementary geometry, prism | exact | from outside: published table × 3; besides: exact identity × 1
+//	V = π ÷ 8 × L × W × d | elementary geometry, elliptic paraboloid | exact | nothing from outside; besides: exact geometry × 1
+//	V = 2 ÷ 3 × c × d × l | elementary geometry, segment of a parabola | exact | nothing from outside; besides: exact geometry × 1
+//	V = r² × (cot(θ ÷ 2) − (π − θ) ÷ 2) × l | elementary geometry, kite less sector | exact | nothing from outside; besides: exact geometry × 3
+//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; hollows only | elementary geometry, Newton–Cotes | exact | nothing from outside; besides: worked here × 3
+//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; proud spots only | elementary geometry, Newton–Cotes | exact | nothing from outside; besides: worked here × 3
+//	height of the datum at which filler and cutting together cost least | our own method, best datum | exact | nothing from outside; besides: worked here × 2
+//	a = v ÷ (1 − s) | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1, common practice × 1
+//	a = d ÷ (1 − s) | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1
+//	o = a × s | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1
+//	n = ceil((a − 0.001) ÷ p) | common practice of the trade, largest pass | common practice | nothing from outside; besides: worked here × 2
+//	m = V × ρ | elementary geometry, mass by density | exact | nothing from outside; besides: worked here × 3
+//	h = m × x | TM 55-1905-223, technical manual, 8-24 | published | from outside: published example × 1
+//	h = m ÷ ρ × x × η | elementary geometry, mass by density | exact | nothing from outside; besides: worked here × 1
+//	v = m ÷ ρ | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 6
+//	V = v ÷ (1 − a) | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 3
+//	ρ = m ÷ V | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 3
+//	b = w ÷ v | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 1
+//	w = m × W ÷ V | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 1
 //
 // # Films and coverage: package film
 //
-//	VS' = (VS + f × t × (1 − s)) ÷ (1 + t) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5, with the thinner that stays added | calculated | published example × 3, exact × 2
-//	WFT = DFT ÷ VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | published example × 5, published table × 13, common practice × 2
-//	DFT = WFT × VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | published example × 1
-//	DFT = P − T ÷ 2 | our own method, texture even about its mean | assumption | exact × 1
-//	R' = 1000 ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | published example × 3
-//	R = 1000 × (1 + t) ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | published example × 3, published table × 13
-//	R_p = R × (1 − loss) | coating inspection notes, film and coverage, practical coverage | published | published example × 4
-//	V = A × (WFT + S) ÷ 1000 ÷ (1 − loss) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | exact × 2
-//	V_s = V ÷ (1 + t) | our own method, volumes add up | calculated | exact × 1
-//	V_t = V_s × t | our own method, definition of t | exact | exact × 1
-//	m = V × ρ | our own method, definition of density | exact | exact × 2
-//	g = WFT × ρ | our own method, definition of density | exact | exact × 2, common practice × 1
-//	WFT = g ÷ ρ | our own method, definition of density | exact | exact × 1
-//	ρ_c = ρ × SM ÷ VS | our own method, definition of solids | calculated | exact × 1
-//	m_c = A × DFT × ρ_c ÷ 1000 | our own method, definition of density | exact | exact × 1
-//	t = w × ρ ÷ ρ_t | our own method, definition of density | exact | exact × 1
-//	w = t × ρ_t ÷ ρ | our own method, definition of density | exact | exact × 1, common practice × 1
-//	ρ' = (ρ + t × ρ_t) ÷ (1 + t) | our own method, rule of mixtures | calculated | exact × 1
-//	sum of the parts | elementary geometry | exact | exact × 1
-//	n = max(1, ceil((WFT − 1) ÷ W)) | our own method, no coat thicker than its card allows | calculated | exact × 2
-//	WFT_n = WFT ÷ n | our own method, equal coats | exact | exact × 1
-//	WFT = (L + F) ÷ 2 | common practice of the trade, reading a wet-film comb | common practice | exact × 1
-//	M = P − WFT | our own method, definition | exact | exact × 1
-//	film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm | note on the dead volume of a blast profile, dead volume | published | published table × 6
-//	straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them | our own method, two timed readings | assumption | exact × 2
-//	ν = 0.443 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | exact × 1, from memory × 8
-//	ν = 1.37 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | exact × 1, from memory × 8
-//	ν = 3.28 × t − 220 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | exact × 1, from memory × 8
-//	ν = 6.90 × t − 570 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | exact × 1, from memory × 8
+//	VS' = (VS + f × t × (1 − s)) ÷ (1 + t) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5, with the thinner that stays added | calculated | from outside: published example × 3; besides: worked here × 2
+//	WFT = DFT ÷ VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 5, published table × 13; besides: common practice × 2
+//	DFT = WFT × VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 1
+//	DFT = P − T ÷ 2 | our own method, texture even about its mean | assumption | nothing from outside; besides: worked here × 1
+//	R' = 1000 ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 3
+//	R = 1000 × (1 + t) ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 3, published table × 13
+//	R_p = R × (1 − loss) | coating inspection notes, film and coverage, practical coverage | published | from outside: published example × 4
+//	V = A × (WFT + S) ÷ 1000 ÷ (1 − loss) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | nothing from outside; besides: worked here × 2
+//	V_s = V ÷ (1 + t) | our own method, volumes add up | calculated | nothing from outside; besides: worked here × 1
+//	V_t = V_s × t | our own method, definition of t | exact | nothing from outside; besides: worked here × 1
+//	m = V × ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 2
+//	g = WFT × ρ | our own method, definition of density | exact | nothing from outside; besides: exact identity × 2, common practice × 1
+//	WFT = g ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	ρ_c = ρ × SM ÷ VS | our own method, definition of solids | calculated | nothing from outside; besides: worked here × 1
+//	m_c = A × DFT × ρ_c ÷ 1000 | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	t = w × ρ ÷ ρ_t | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
+//	w = t × ρ_t ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 1, common practice × 1
+//	ρ' = (ρ + t × ρ_t) ÷ (1 + t) | our own method, rule of mixtures | calculated | nothing from outside; besides: worked here × 1
+//	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	n = max(1, ceil((WFT − 1) ÷ W)) | our own method, no coat thicker than its card allows | calculated | nothing from outside; besides: worked here × 2
+//	WFT_n = WFT ÷ n | our own method, equal coats | exact | nothing from outside; besides: worked here × 1
+//	WFT = (L + F) ÷ 2 | common practice of the trade, reading a wet-film comb | common practice | nothing from outside; besides: worked here × 1
+//	M = P − WFT | our own method, definition | exact | nothing from outside; besides: worked here × 1
+//	film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm | note on the dead volume of a blast profile, dead volume | published | from outside: published table × 6
+//	straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them | our own method, two timed readings | assumption | nothing from outside; besides: worked here × 2
+//	ν = 0.443 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
+//	ν = 1.37 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
+//	ν = 3.28 × t − 220 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
+//	ν = 6.90 × t − 570 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
 //
 // # Catalyst, gel time and cups: package cure
 //
-//	p = (T − T_1) ÷ (T_2 − T_1) | our own method, straight line between the rows | assumption | exact × 1
-//	c = c_1 + (c_2 − c_1) × p | our own method, straight line between the rows | assumption | exact × 1
-//	sum of the parts | elementary geometry | exact | exact × 2
-//	y = P ÷ W | our own method, definition | exact | exact × 1
-//	g = c × W ÷ 100 | our own method, definition of a share by mass | exact | exact × 1, common practice × 8
-//	V_c = g ÷ ρ_c | our own method, definition of density | exact | exact × 1, common practice × 8
-//	c = 100 × g ÷ W | our own method, definition of a share by mass | exact | exact × 1
-//	c_max = C × y | our own method, the ceiling holds for the product alone | calculated | exact × 1
-//	W_min = 100 × e ÷ min(c − c_min, c_max − c) | our own method, the error must stay inside the limits | calculated | exact × 4, common practice × 16
-//	the tool's mark nearest to the dose, inside floor and ceiling | our own method, rounded once, at the end, to what the tool can show | calculated | exact × 4
-//	c_e = 100 × e ÷ W | our own method, definition of a share by mass | exact | exact × 1, common practice × 4
-//	e = s ÷ 2 × ρ_c | our own method, half a step of a syringe | assumption | exact × 1
-//	e = ρ_c ÷ N | our own method, one whole drop | assumption | exact × 1
-//	V_c = c_v × V ÷ 100 | our own method, definition of a share by volume | exact | published table × 5, exact × 1
-//	c = c_v × ρ_c ÷ ρ | our own method, definition of density | exact | exact × 1
-//	f_c = (c_ref ÷ c) ^ n | our own method, a power of the catalyst | assumption | exact × 2, common practice × 8
-//	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | published table × 1, exact × 8, common practice × 8
-//	t = t_ref × f_c × f_T | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | published table × 2, exact × 2, common practice × 24
-//	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | published table × 1, exact × 6
-//	m_t = 5 × m_0 | ASTM D2471, Gel time and peak exothermic temperature, gel time depends on the volume mixed | assumption | exact × 1
-//	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, own cup tests | calculated | exact × 2
-//	the tested time less and more twice the tests' scatter; at least their farthest, at least 10 %, and with under three tests at least the card's own range | our own method, own cup tests | assumption | exact × 6
-//	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | our own method, own cup tests over 8 °C or more | calculated | published table × 4, exact × 1
-//	the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol | our own method, own cup tests | assumption | exact × 1
-//	mean temperature of the tests, as 1 ÷ T | our own method, own cup tests | calculated | exact × 2
-//	geometric mean of the tests' catalyst | our own method, own cup tests | calculated | exact × 1
-//	the lightest of the tests | our own method, own cup tests | calculated | exact × 2
-//	u = k − τ ÷ t_f | our own method, times in cup and film add up | assumption | exact × 1, common practice × 13
-//	S = t_c × u − m_x | our own method, times in cup and film add up | assumption | exact × 1, common practice × 13
-//	w = WFT × ρ ÷ (1 − loss) | our own method, definition of density and loss | exact | exact × 1, common practice × 5
-//	m = v × S × w + L | our own method, what can be spread in time, and what stays behind | calculated | exact × 1, common practice × 5
-//	m_b = m_1 × min(1, t ÷ t_1) | our own method, the batch falls with gel time | assumption | exact × 2
-//	n = ceil(N ÷ (M − L) − 0.000000001) | our own method, whole cups; the last digits of a sum don't make a cup | calculated | exact × 2
-//	L_n = n × m − N | our own method, what is mixed and not spread | exact | exact × 1
-//	the need shared out evenly, with what stays behind in a cup, up to a whole gram; no smaller than the tool can dose | our own method, equal cups | calculated | exact × 3
-//	down to a whole gram | our own method, weighed out | exact | exact × 2
-//	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | published example × 1
-//	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | exact × 1
-//	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | exact × 1
-//	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | exact × 1
-//	r = r_v × ρ_A ÷ ρ_B | our own method, definition of density | exact | exact × 1
-//	r_v = r × ρ_B ÷ ρ_A | our own method, definition of density | exact | exact × 1
-//	V = m ÷ ρ | our own method, definition of density | exact | exact × 1
-//	m = V × ρ | our own method, definition of density | exact | exact × 1
-//	G = S_2 − S_1 | our own method, spreading minutes after and before | calculated | exact × 1
-//	G = (m_1 − m_2) ÷ (v × w) | our own method, a smaller cup is spread sooner | calculated | exact × 1
-//	t_c = t × k_t | common practice of the trade, 170 g spread over 0.19 m² doubled the time | common practice | exact × 1
-//	c = c_min + 100 × e ÷ W | our own method, the tool's error over the floor | calculated | exact × 1
-//	d = T_2 − T_1 | our own method, definition | exact | exact × 1
+//	p = (T − T_1) ÷ (T_2 − T_1) | our own method, straight line between the rows | assumption | nothing from outside; besides: worked here × 1
+//	c = c_1 + (c_2 − c_1) × p | our own method, straight line between the rows | assumption | nothing from outside; besides: worked here × 1
+//	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 2
+//	y = P ÷ W | our own method, definition | exact | nothing from outside; besides: worked here × 1
+//	g = c × W ÷ 100 | our own method, definition of a share by mass | exact | nothing from outside; besides: exact identity × 1, common practice × 8
+//	V_c = g ÷ ρ_c | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1, worked here × 8
+//	c = 100 × g ÷ W | our own method, definition of a share by mass | exact | nothing from outside; besides: worked here × 1
+//	c_max = C × y | our own method, the ceiling holds for the product alone | calculated | nothing from outside; besides: worked here × 1
+//	W_min = 100 × e ÷ min(c − c_min, c_max − c) | our own method, the error must stay inside the limits | calculated | nothing from outside; besides: worked here × 20
+//	the tool's mark nearest to the dose, inside floor and ceiling | our own method, rounded once, at the end, to what the tool can show | calculated | nothing from outside; besides: worked here × 4
+//	c_e = 100 × e ÷ W | our own method, definition of a share by mass | exact | nothing from outside; besides: worked here × 5
+//	e = s ÷ 2 × ρ_c | our own method, half a step of a syringe | assumption | nothing from outside; besides: worked here × 1
+//	e = ρ_c ÷ N | our own method, one whole drop | assumption | nothing from outside; besides: worked here × 1
+//	V_c = c_v × V ÷ 100 | our own method, definition of a share by volume | exact | from outside: published table × 5; besides: exact identity × 1
+//	c = c_v × ρ_c ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
+//	f_c = (c_ref ÷ c) ^ n | our own method, a power of the catalyst | assumption | nothing from outside; besides: worked here × 10
+//	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | from outside: published table × 1; besides: worked here × 16
+//	t = t_ref × f_c × f_T | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | nothing from outside; besides: worked here × 26
+//	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published table × 1; besides: worked here × 6
+//	m_t = 5 × m_0 | ASTM D2471, Gel time and peak exothermic temperature, gel time depends on the volume mixed | assumption | nothing from outside; besides: worked here × 1
+//	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 2
+//	the tested time less and more twice the tests' scatter; at least their farthest, at least 10 %, and with under three tests at least the card's own range | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 6
+//	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | our own method, own cup tests over 8 °C or more | calculated | nothing from outside; besides: worked here × 5
+//	the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 1
+//	mean temperature of the tests, as 1 ÷ T | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 2
+//	geometric mean of the tests' catalyst | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 1
+//	the lightest of the tests | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 2
+//	u = k − τ ÷ t_f | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
+//	S = t_c × u − m_x | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
+//	w = WFT × ρ ÷ (1 − loss) | our own method, definition of density and loss | exact | nothing from outside; besides: worked here × 6
+//	m = v × S × w + L | our own method, what can be spread in time, and what stays behind | calculated | nothing from outside; besides: worked here × 6
+//	m_b = m_1 × min(1, t ÷ t_1) | our own method, the batch falls with gel time | assumption | nothing from outside; besides: worked here × 2
+//	n = ceil(N ÷ (M − L) − 0.000000001) | our own method, whole cups; the last digits of a sum don't make a cup | calculated | nothing from outside; besides: worked here × 2
+//	L_n = n × m − N | our own method, what is mixed and not spread | exact | nothing from outside; besides: worked here × 1
+//	the need shared out evenly, with what stays behind in a cup, up to a whole gram; no smaller than the tool can dose | our own method, equal cups | calculated | nothing from outside; besides: worked here × 3
+//	down to a whole gram | our own method, weighed out | exact | nothing from outside; besides: worked here × 2
+//	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | from outside: published example × 1
+//	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
+//	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
+//	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
+//	r = r_v × ρ_A ÷ ρ_B | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	r_v = r × ρ_B ÷ ρ_A | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	V = m ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	m = V × ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	G = S_2 − S_1 | our own method, spreading minutes after and before | calculated | nothing from outside; besides: worked here × 1
+//	G = (m_1 − m_2) ÷ (v × w) | our own method, a smaller cup is spread sooner | calculated | nothing from outside; besides: worked here × 1
+//	t_c = t × k_t | common practice of the trade, 170 g spread over 0.19 m² doubled the time | common practice | nothing from outside; besides: worked here × 1
+//	c = c_min + 100 × e ÷ W | our own method, the tool's error over the floor | calculated | nothing from outside; besides: worked here × 1
+//	d = T_2 − T_1 | our own method, definition | exact | nothing from outside; besides: worked here × 1
 //
 // # Sanding and polishing: package sanding
 //
-//	s = k × d | common practice of the trade, scratch depth as a share of the grain | assumption | exact × 3
-//	r = x × h | elementary geometry, mean of a profile | exact | exact × 1
-//	c = max(s, m) | common practice of the trade, polish below the last grade's scratches | assumption | exact × 2
-//	r = (b − a) ÷ (A × ρ) | elementary geometry, volume by weight | exact | exact × 2
-//	r = b − a | elementary geometry, difference | exact | exact × 1
-//	a = A × n | elementary geometry, repeated area | exact | exact × 1, common practice × 1
-//	n = A × q | common practice of the trade, abrasives by area | common practice | exact × 1, common practice × 1
-//	t = A ÷ v | common practice of the trade, sanding speeds | common practice | exact × 1, common practice × 1
-//	m = A × r × ρ | elementary geometry, volume by density | exact | exact × 1
-//	m = A × q | common practice of the trade, compound by area | common practice | exact × 1
+//	s = k × d | common practice of the trade, scratch depth as a share of the grain | assumption | nothing from outside; besides: worked here × 3
+//	r = x × h | elementary geometry, mean of a profile | exact | nothing from outside; besides: worked here × 1
+//	c = max(s, m) | common practice of the trade, polish below the last grade's scratches | assumption | nothing from outside; besides: worked here × 2
+//	r = (b − a) ÷ (A × ρ) | elementary geometry, volume by weight | exact | nothing from outside; besides: exact identity × 2
+//	r = b − a | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1
+//	a = A × n | elementary geometry, repeated area | exact | nothing from outside; besides: worked here × 1, common practice × 1
+//	n = A × q | common practice of the trade, abrasives by area | common practice | nothing from outside; besides: worked here × 1, common practice × 1
+//	t = A ÷ v | common practice of the trade, sanding speeds | common practice | nothing from outside; besides: worked here × 1, common practice × 1
+//	m = A × r × ρ | elementary geometry, volume by density | exact | nothing from outside; besides: worked here × 1
+//	m = A × q | common practice of the trade, compound by area | common practice | nothing from outside; besides: worked here × 1
 //
 // # The film budget: package buildup
 //
-//	F = n × f | elementary geometry, equal goes | exact | exact × 1
-//	s = c × F | our own method, film from point to point | exact | exact × 1
-//	σ = √(a² + b² + u²) | our own method, film budget | assumption | exact × 1
-//	m = F − R | elementary geometry, difference | exact | exact × 1, common practice × 5
-//	t = m − z × σ | our own method, film budget | assumption | reference library × 3
-//	p = Φ((R + l − F) ÷ σ) | our own method, film budget | assumption | exact × 1
-//	standard normal deviate that the chosen share lies beyond | elementary geometry, normal distribution | exact | reference library × 3
-//	least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest | our own method, film budget, backwards | calculated | exact × 1, common practice × 2
-//	e = l × w | common practice of the trade, coarse paper off the last 20–25 mm | common practice | exact × 1
-//	f = A − e | elementary geometry, difference | exact | exact × 1
-//	g = f × x | our own method, edge strips | assumption | exact × 1
-//	mean of the readings | elementary geometry, sample mean | exact | exact × 1
-//	sample standard deviation of the readings ÷ their mean | elementary geometry, sample standard deviation | exact | exact × 1
+//	F = n × f | elementary geometry, equal goes | exact | nothing from outside; besides: worked here × 1
+//	s = c × F | our own method, film from point to point | exact | nothing from outside; besides: worked here × 1
+//	σ = √(a² + b² + u²) | our own method, film budget | assumption | nothing from outside; besides: worked here × 1
+//	m = F − R | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1, common practice × 5
+//	t = m − z × σ | our own method, film budget | assumption | nothing from outside; besides: from memory × 3
+//	p = Φ((R + l − F) ÷ σ) | our own method, film budget | assumption | nothing from outside; besides: worked here × 1
+//	standard normal deviate that the chosen share lies beyond | elementary geometry, normal distribution | exact | nothing from outside; besides: from memory × 3
+//	least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest | our own method, film budget, backwards | calculated | nothing from outside; besides: worked here × 1, common practice × 2
+//	e = l × w | common practice of the trade, coarse paper off the last 20–25 mm | common practice | nothing from outside; besides: worked here × 1
+//	f = A − e | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1
+//	g = f × x | our own method, edge strips | assumption | nothing from outside; besides: worked here × 1
+//	mean of the readings | elementary geometry, sample mean | exact | nothing from outside; besides: worked here × 1
+//	sample standard deviation of the readings ÷ their mean | elementary geometry, sample standard deviation | exact | nothing from outside; besides: worked here × 1
 //
 // # Dew, the day and vapour: package air
 //
-//	e = RH ÷ 100 × 6.112 × exp(17.62 × t ÷ (243.12 + t)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | published table × 19, reference library × 12
-//	td = 243.12 × ln(e ÷ 6.112) ÷ (17.62 − ln(e ÷ 6.112)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | published table × 18, reference library × 12
-//	RH = min(100, 100 × exp(17.62 × td ÷ (243.12 + td) − 17.62 × t ÷ (243.12 + t))) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | published table × 5
-//	w = 18.015 × 100 × e ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | published table × 1
-//	t = low + (high − low) × (1 − cos(π × (h − s) ÷ (15 − s))) ÷ 2 | our own method, the day's curve | assumption | exact × 4
-//	t = high − (high − low) × (1 − cos(π × (h − 15) ÷ (9 + s))) ÷ 2 | our own method, the day's curve | assumption | exact × 3
-//	td = min(tr, t) | our own method, the day's curve | assumption | exact × 2
-//	Δ = ts − ta | our own method, surface against air | exact | exact × 1
-//	Δn = min(Δ, 0) | our own method, surface against air | assumption | exact × 2
-//	ts = ta + Δ | our own method, surface against air | exact | exact × 1
-//	m = ts − td | ISO 8502-4, Guidance on the estimation of the probability of condensation | published | exact × 1
-//	h' = (h + s) ÷ (1 + s) | our own method, balance of masses | exact | exact × 1
-//	B = 0.445 × h^1.675 | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | published | published table × 2
-//	U = 2000 × max(0.445 × h, 1.03646 × h − 0.195) | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | published table × 3
-//	U = 2000 × max(0.185 × h, 0.4506 × h − 0.0505) | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | exact × 1, from memory × 1
-//	E = max(B, U) | our own method, the larger of two published rules | calculated | exact × 1
-//	m = E × M | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | exact | exact × 1
-//	G = m ÷ τ | our own method, one coat, one hour | assumption | exact × 1
-//	c = X × M × p ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | published example × 2, published table × 1, exact × 1
-//	Q = K × 1000 × G ÷ c | Dilution ventilation notes | published | published example × 1, exact × 1
-//	x = m × 1000 ÷ (V × c) | our own method, closed space, no fresh air | exact | exact × 1
+//	e = RH ÷ 100 × 6.112 × exp(17.62 × t ÷ (243.12 + t)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published table × 19, reference library × 10; besides: worked here × 2
+//	td = 243.12 × ln(e ÷ 6.112) ÷ (17.62 − ln(e ÷ 6.112)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published table × 18, reference library × 10; besides: worked here × 2
+//	RH = min(100, 100 × exp(17.62 × td ÷ (243.12 + td) − 17.62 × t ÷ (243.12 + t))) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published table × 5
+//	w = 18.015 × 100 × e ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published table × 1
+//	t = low + (high − low) × (1 − cos(π × (h − s) ÷ (15 − s))) ÷ 2 | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 4
+//	t = high − (high − low) × (1 − cos(π × (h − 15) ÷ (9 + s))) ÷ 2 | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 3
+//	td = min(tr, t) | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 2
+//	Δ = ts − ta | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
+//	Δn = min(Δ, 0) | our own method, surface against air | assumption | nothing from outside; besides: worked here × 2
+//	ts = ta + Δ | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
+//	m = ts − td | ISO 8502-4, Guidance on the estimation of the probability of condensation | published | nothing from outside; besides: worked here × 1
+//	h' = (h + s) ÷ (1 + s) | our own method, balance of masses | exact | nothing from outside; besides: worked here × 1
+//	B = 0.445 × h^1.675 | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | published | nothing from outside; besides: worked here × 2
+//	U = 2000 × max(0.445 × h, 1.03646 × h − 0.195) | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | from outside: published table × 3
+//	U = 2000 × max(0.185 × h, 0.4506 × h − 0.0505) | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | nothing from outside; besides: worked here × 2
+//	E = max(B, U) | our own method, the larger of two published rules | calculated | nothing from outside; besides: worked here × 1
+//	m = E × M | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | exact | nothing from outside; besides: worked here × 1
+//	G = m ÷ τ | our own method, one coat, one hour | assumption | nothing from outside; besides: worked here × 1
+//	c = X × M × p ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 2, published table × 1; besides: worked here × 1
+//	Q = K × 1000 × G ÷ c | Dilution ventilation notes | published | from outside: published example × 1; besides: worked here × 1
+//	x = m × 1000 ÷ (V × c) | our own method, closed space, no fresh air | exact | nothing from outside; besides: worked here × 1
 //
 // # Packs, confidence and learning: package order
 //
-//	r = max(p × N, r_min) | common practice of the trade, repair reserve of one batch | common practice | exact × 2
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | exact × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | exact × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | exact × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | exact × 6
-//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | exact × 2
-//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | exact × 2
-//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + Σx ÷ σ²), x = ln(used ÷ planned), each logged work weighing by its planned mass; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | exact × 2, from memory × 8
+//	r = max(p × N, r_min) | common practice of the trade, repair reserve of one batch | common practice | nothing from outside; besides: worked here × 2
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | nothing from outside; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | nothing from outside; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | nothing from outside; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | nothing from outside; besides: worked here × 6
+//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | nothing from outside; besides: worked here × 2
+//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | nothing from outside; besides: worked here × 2
+//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + Σx ÷ σ²), x = ln(used ÷ planned), each logged work weighing by its planned mass; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | nothing from outside; besides: worked here × 2, from memory × 8
 //
 // # The job as a whole: package plan
 //
-//	WFT = n × WFT_n | elementary geometry, equal coats | exact | exact × 1
-//	t = t_s + t_w | common practice of the trade, styrene and wax solution count together | common practice | exact × 1
-//	m_a = m × a ÷ 100 | elementary geometry, definition of a share | exact | exact × 1
-//	V = m ÷ ρ | elementary geometry, definition of density | exact | exact × 1
-//	m = V × ρ | elementary geometry, definition of density | exact | exact × 1
-//	P = m ÷ (1 + t + x + p) | elementary geometry, parts of a whole | exact | exact × 1
-//	films added by the coats, less what sanding and polishing take | our own method, film budget | calculated | no check from outside
-//	film of the coat, less what later sanding and polishing take of it, the uppermost film first | our own method, film budget | calculated | no check from outside
-//	A = max(0, m − L) ÷ w | our own method, what leaves the cup | calculated | exact × 2
-//	V = M ÷ n | elementary geometry, equal coats | exact | exact × 1
-//	s = n × d | our own method, one coat or pass at a time | calculated | exact × 1
-//	N = M ÷ s | our own method, equal shares | calculated | exact × 1
-//	C = s × n | elementary geometry, equal shares | exact | exact × 1
-//	L = C × L_c | elementary geometry, equal shares | exact | exact × 1
-//	N = m ÷ (1 − loss) | common practice of the trade, what falls off the knife | common practice | exact × 1
-//	G = A × p | elementary geometry, share of an area | exact | exact × 1
-//	F = n × f | elementary geometry, equal coats | exact | exact × 1
-//	V = n × v | elementary geometry, equal places | exact | exact × 1
-//	d = r × (1 ÷ sin(θ ÷ 2) − 1) | elementary geometry, circle in a corner | exact | exact × 1
-//	largest of the readings, the datum raised | elementary geometry, maximum | exact | no check from outside
-//	largest of the depths | elementary geometry, maximum | exact | no check from outside
-//	a = A × g | elementary geometry, repeated area | exact | exact × 1
-//	N = n × g | elementary geometry, equal goes | exact | exact × 1
-//	F = g × (f − r) | elementary geometry, equal goes | exact | exact × 1
-//	r = max(0, (A − D) ÷ A) | our own method, what is left to do | calculated | exact × 2
-//	r = max(0, (A − D) ÷ A − U ÷ N) | our own method, what is left to do | calculated | exact × 2
-//	N = n × f | our own method, used ÷ planned | calculated | exact × 1
-//	N = n × r × f | our own method, what is left to do | calculated | exact × 1
-//	N = n × r × f | our own method, what is left to do | calculated | exact × 1
-//	N = n × r | our own method, what is left to do | calculated | exact × 1
-//	N = n × r | our own method, what is left to do | calculated | exact × 1
-//	N = n × r | our own method, what is left to do | calculated | exact × 1
-//	U = max(0, m − L) | our own method, what leaves the cup | calculated | exact × 2
-//	N = n × c ÷ w | our own method, film as read with a comb | assumption | exact × 1
-//	n = A × w | our own method, what leaves the cup | calculated | exact × 1
-//	mean of the combs read on these surfaces | common practice of the trade, reading a wet-film comb | common practice | no check from outside
-//	k = 2 ^ ((20 − T) ÷ 10) | common practice of the trade, times double at 10 °C | common practice | exact × 2
-//	k = 0.6 ^ ((T − 20) ÷ 10) | common practice of the trade, 0.6 of the time at 30 °C | common practice | exact × 2
-//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | exact × 2
-//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | exact × 2
-//	P = n × p | common practice of the trade, sundries | common practice | exact × 1
-//	P = t × p | common practice of the trade, sundries | common practice | exact × 1
-//	P = ceil(t ÷ d − 0.000000001) | common practice of the trade, sundries | common practice | exact × 2
-//	T = E × k | common practice of the trade, edge taped afresh for every coat step | common practice | exact × 1
-//	m_b = m × k | common practice of the trade, test cups and what stays in the bottle | common practice | exact × 1
-//	V = n × w | common practice of the trade, cleaning solvent | common practice | exact × 1
-//	t = A × n ÷ v | elementary geometry, definition of speed | exact | exact × 1
-//	m_n = n × m | elementary geometry, equal cups | exact | exact × 1
+//	WFT = n × WFT_n | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
+//	t = t_s + t_w | common practice of the trade, styrene and wax solution count together | common practice | nothing from outside; besides: worked here × 1
+//	m_a = m × a ÷ 100 | elementary geometry, definition of a share | exact | nothing from outside; besides: worked here × 1
+//	V = m ÷ ρ | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
+//	m = V × ρ | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
+//	P = m ÷ (1 + t + x + p) | elementary geometry, parts of a whole | exact | nothing from outside; besides: worked here × 1
+//	films added by the coats, less what sanding and polishing take | our own method, film budget | calculated | nothing from outside
+//	film of the coat, less what later sanding and polishing take of it, the uppermost film first | our own method, film budget | calculated | nothing from outside
+//	A = max(0, m − L) ÷ w | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
+//	V = M ÷ n | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
+//	s = n × d | our own method, one coat or pass at a time | calculated | nothing from outside; besides: worked here × 1
+//	N = M ÷ s | our own method, equal shares | calculated | nothing from outside; besides: worked here × 1
+//	C = s × n | elementary geometry, equal shares | exact | nothing from outside; besides: worked here × 1
+//	L = C × L_c | elementary geometry, equal shares | exact | nothing from outside; besides: worked here × 1
+//	N = m ÷ (1 − loss) | common practice of the trade, what falls off the knife | common practice | nothing from outside; besides: worked here × 1
+//	G = A × p | elementary geometry, share of an area | exact | nothing from outside; besides: worked here × 1
+//	F = n × f | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
+//	V = n × v | elementary geometry, equal places | exact | nothing from outside; besides: worked here × 1
+//	d = r × (1 ÷ sin(θ ÷ 2) − 1) | elementary geometry, circle in a corner | exact | nothing from outside; besides: worked here × 1
+//	largest of the readings, the datum raised | elementary geometry, maximum | exact | nothing from outside
+//	largest of the depths | elementary geometry, maximum | exact | nothing from outside
+//	a = A × g | elementary geometry, repeated area | exact | nothing from outside; besides: worked here × 1
+//	N = n × g | elementary geometry, equal goes | exact | nothing from outside; besides: worked here × 1
+//	F = g × (f − r) | elementary geometry, equal goes | exact | nothing from outside; besides: worked here × 1
+//	r = max(0, (A − D) ÷ A) | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 2
+//	r = max(0, (A − D) ÷ A − U ÷ N) | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 2
+//	N = n × f | our own method, used ÷ planned | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r × f | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r × f | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	U = max(0, m − L) | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
+//	N = n × c ÷ w | our own method, film as read with a comb | assumption | nothing from outside; besides: worked here × 1
+//	n = A × w | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 1
+//	mean of the combs read on these surfaces | common practice of the trade, reading a wet-film comb | common practice | nothing from outside
+//	k = 2 ^ ((20 − T) ÷ 10) | common practice of the trade, times double at 10 °C | common practice | nothing from outside; besides: worked here × 2
+//	k = 0.6 ^ ((T − 20) ÷ 10) | common practice of the trade, 0.6 of the time at 30 °C | common practice | nothing from outside; besides: worked here × 2
+//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
+//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
+//	P = n × p | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 1
+//	P = t × p | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 1
+//	P = ceil(t ÷ d − 0.000000001) | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 2
+//	T = E × k | common practice of the trade, edge taped afresh for every coat step | common practice | nothing from outside; besides: worked here × 1
+//	m_b = m × k | common practice of the trade, test cups and what stays in the bottle | common practice | nothing from outside; besides: worked here × 1
+//	V = n × w | common practice of the trade, cleaning solvent | common practice | nothing from outside; besides: worked here × 1
+//	t = A × n ÷ v | elementary geometry, definition of speed | exact | nothing from outside; besides: worked here × 1
+//	m_n = n × m | elementary geometry, equal cups | exact | nothing from outside; besides: worked here × 1
 package calc

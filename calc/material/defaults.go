@@ -94,7 +94,7 @@ func gelCoat() *Card {
 		GelAt:         exactly(celsius(25), p),
 		GelWith:       exactly[unit.ByMass](0.018, p),
 		GelOrder:      spec[unit.Factor](0.8, 0.5, 1, x),
-		GelEnergy:     spec[unit.MolarEnergy](55e3, 40e3, 85e3, p),
+		GelEnergy:     spec[unit.MolarEnergy](55e3, 40e3, 85e3, c), // 40–60 in print; charts and cooling go further
 		GelMass:       exactly[unit.Mass](0.1, c),
 		CureHours:     spec(4*unit.Hour, 2*unit.Hour, 8*unit.Hour, x),
 		PigmentAsk:    exactly[unit.ByMass](0.05, c),
@@ -174,7 +174,7 @@ func primer() *Card {
 		Ordering:      plain,
 		GelTime:       spec(4*unit.Hour, 2*unit.Hour, 8*unit.Hour, c),
 		GelAt:         exactly(celsius(20), c),
-		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, p),
+		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, c), // 55–60 in print
 		GelMass:       exactly[unit.Mass](0.5, x),
 		CureHours:     spec(8*unit.Hour, 6*unit.Hour, 16*unit.Hour, x),
 		Packs:         packs("0.75", "2.5", "4", "20"),
@@ -259,7 +259,7 @@ func epoxyFiller() *Card {
 		Ordering:      easily,
 		GelTime:       spec(40*unit.Minute, 20*unit.Minute, 60*unit.Minute, c),
 		GelAt:         exactly(celsius(20), c),
-		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, p),
+		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, c), // 55–60 in print
 		GelMass:       exactly[unit.Mass](0.5, c),
 		CureHours:     spec(12*unit.Hour, 8*unit.Hour, 24*unit.Hour, x),
 		Packs:         packs("0.75", "1", "5"),

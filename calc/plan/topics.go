@@ -35,27 +35,49 @@ var Topics = []Topic{
 	{"plan", "the job as a whole", Rules},
 }
 
-// Counts is how often each rule is checked: a line a topic, a word a rule, in
-// the order of Topics, with numbers in the order of source.Checks.
+// Counts is how often each rule is checked: a line a topic, a word a rule, in the
+// order of Topics. A word has a letter for each kind of check, a for the first of
+// source.Checks, with the number of rows behind it: "a1b18"; "-" is by none.
 type Counts string
 
-// Of says how often a topic's rule is checked, by kind: "published table × 16,
-// reference library × 10"; empty: by nothing.
+// NoneOutside stands where no check of a rule is from outside the project.
+const NoneOutside = "nothing from outside"
+
+// Of says how often a topic's rule is checked, by kind, what is from outside the
+// project first: "from outside: published table × 16; besides: worked here × 2".
 // Source: testdata/published, counted into Checked.
 func (c Counts) Of(topic, rule int) string {
+	outside, besides := c.kinds(topic, rule)
+	text := NoneOutside
+	if len(outside) > 0 {
+		text = "from outside: " + strings.Join(outside, ", ")
+	}
+	if len(besides) > 0 {
+		text += "; besides: " + strings.Join(besides, ", ")
+	}
+	return text
+}
+
+func (c Counts) kinds(topic, rule int) (outside, besides []string) {
 	lines := strings.Split(string(c), "\n")
 	if topic >= len(lines) {
-		return ""
+		return nil, nil
 	}
 	rules := strings.Fields(lines[topic])
 	if rule >= len(rules) {
-		return ""
+		return nil, nil
 	}
-	var words []string
-	for i, count := range strings.Split(rules[rule], ",") {
-		if count != "0" {
-			words = append(words, source.Checks[i]+" × "+count)
+	for i, kind := range source.Checks {
+		_, number, found := strings.Cut(rules[rule], string(rune('a'+i)))
+		if !found {
+			continue
+		}
+		said := kind + " × " + number[:len(number)-len(strings.TrimLeft(number, "0123456789"))]
+		if i < source.OutsideChecks {
+			outside = append(outside, said)
+		} else {
+			besides = append(besides, said)
 		}
 	}
-	return strings.Join(words, ", ")
+	return outside, besides
 }

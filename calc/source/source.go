@@ -54,9 +54,15 @@ func (m Mark) String() string {
 	return markNames[m]
 }
 
-// Checks is what a rule can be checked against, from outside the project down to
-// what is remembered and what the trade does.
-var Checks = []string{"published example", "published table", "exact", "reference library", "from memory", "common practice"}
+// Checks is the kinds of check that a row of testdata/published can be. The first
+// OutsideChecks stand outside the project: somebody else printed, computed or
+// measured the result. The others don't, however true they are: an identity (a
+// definition, a conversion), a closed form of geometry, an example worked here
+// from the inputs on, what the trade does, and what is remembered.
+var Checks = []string{
+	"published example", "published table", "reference library", "measured by somebody else",
+	"exact identity", "exact geometry", "worked here", "common practice", "from memory",
+}
 
 // OutsideChecks is how many of Checks stand outside the project.
 const OutsideChecks = 4

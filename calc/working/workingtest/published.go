@@ -151,6 +151,9 @@ func (b *block) validate(t *testing.T) {
 	if !slices.Contains(source.Checks, b.settings["kind"]) {
 		t.Fatalf("unknown kind %q", b.settings["kind"])
 	}
+	if b.settings["kind"] == "reference library" && b.settings["place"] == "" {
+		t.Fatalf("%s: a reference library stands with its version and call", b.settings["rule"])
+	}
 	if !slices.ContainsFunc(source.Documents, func(d *source.Document) bool { return d.ID == b.settings["source"] }) {
 		t.Fatalf("unknown source %q", b.settings["source"])
 	}

@@ -83,16 +83,8 @@ func arguments(rule *working.Rule, given string) ([]float64, error) {
 // and by their kind.
 func Checks(t *testing.T) map[string]map[string]int {
 	t.Helper()
-	files, err := filepath.Glob(filepath.Join(root(t), "testdata", "published", "*.txt"))
-	if err != nil {
-		t.Fatal(err)
-	}
 	counts := map[string]map[string]int{}
-	for _, path := range files {
-		file := filepath.Base(path)
-		if file == NoneFile {
-			continue
-		}
+	for _, file := range files(t) {
 		for _, b := range readBlocks(t, file) {
 			for _, name := range b.checked() {
 				if counts[name] == nil {
@@ -103,6 +95,33 @@ func Checks(t *testing.T) map[string]map[string]int {
 		}
 	}
 	return counts
+}
+
+// Rows counts the rows of all published tables by their kind.
+func Rows(t *testing.T) map[string]int {
+	t.Helper()
+	counts := map[string]int{}
+	for _, file := range files(t) {
+		for _, b := range readBlocks(t, file) {
+			counts[b.settings["kind"]] += len(b.rows)
+		}
+	}
+	return counts
+}
+
+// files names the published tables; NoneFile isn't one.
+func files(t *testing.T) (list []string) {
+	t.Helper()
+	paths, err := filepath.Glob(filepath.Join(root(t), "testdata", "published", "*.txt"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, path := range paths {
+		if file := filepath.Base(path); file != NoneFile {
+			list = append(list, file)
+		}
+	}
+	return list
 }
 
 // checked names the rule that each row checks; a row of several rules counts for
