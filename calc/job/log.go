@@ -20,6 +20,12 @@ const (
 	EndInFile   = "left open in a file"
 )
 
+// What a cup is mixed for.
+const (
+	WorkingCup = "work"
+	TestCup    = "test" // for timing its gel: none of it is put on
+)
+
 // Faults is what can be seen to have gone wrong, by key and name.
 var Faults = []Option{
 	{"tacky", "still tacky"}, {"soft", "dry but soft"}, {"wrinkled", "wrinkled"}, {"pinholes", "pinholes"}, {"sag", "runs and sags"},
@@ -54,6 +60,9 @@ var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
 	{Key: "in", Name: "catalyst in at", Kind: Moment, Max: 1e11, Optional: true},
 	{Key: "usable", Name: "usable minutes", Kind: Quantity, Measure: unit.Minutes, Max: 24 * 3600, Optional: true},
 	{Key: "early", Name: "early gel", Kind: Quantity, Measure: unit.Minutes, Max: 1e6, Optional: true},
+	{Key: "late", Name: "late gel", Kind: Quantity, Measure: unit.Minutes, Max: 1e6, Optional: true},
+	{Key: "kind", Name: "kind of cup", Kind: Choice, Options: []Option{{WorkingCup, "to be put on"}, {TestCup, "to time its gel"}}, Optional: true},
+	{Key: "amount-was", Name: "how much was typed before it was weighed", Kind: Words, Optional: true},
 	{Key: "ended", Name: "ended at", Kind: Moment, Max: 1e11, Optional: true},
 	{Key: "end", Name: "how it ended", Kind: Words, Optional: true},
 	{Key: "gel", Name: "minutes until it gelled, timed", Kind: Quantity, Measure: unit.Minutes, Max: 24 * 3600, Optional: true},
@@ -97,9 +106,9 @@ type Cup struct {
 	Covered                                working.Figure[unit.Area]
 	ProductTemp, SurfaceTemp, AirTemp      working.Figure[unit.Temperature]
 	Humidity                               working.Figure[unit.Share]
-	Usable, Early, Gel                     working.Figure[unit.Time]
+	Usable, Early, Late, Gel               working.Figure[unit.Time]
 	Weighed, In, Ended                     float64 // seconds since 1970; 0: not yet, or not known
-	IsInSun, IsDark                        bool
+	IsInSun, IsDark, IsTest                bool
 }
 
 // Finished is a step that is done on some surfaces. Figures without a Step
@@ -152,9 +161,10 @@ func (r *reader) cup(taken *reader, path string) Cup {
 		Covered:     typed[unit.Area](r, at, "covered"),
 		ProductTemp: typed[unit.Temperature](taken, at, "product-temp"), SurfaceTemp: typed[unit.Temperature](taken, at, "surface-temp"),
 		AirTemp: typed[unit.Temperature](taken, at, "air-temp"), Humidity: typed[unit.Share](taken, at, "humidity"),
-		Usable: typed[unit.Time](taken, at, "usable"), Early: typed[unit.Time](taken, at, "early"), Gel: typed[unit.Time](r, at, "gel"),
+		Usable: typed[unit.Time](taken, at, "usable"), Early: typed[unit.Time](taken, at, "early"), Late: typed[unit.Time](taken, at, "late"), Gel: typed[unit.Time](r, at, "gel"),
 		Weighed: moment("weighed"), In: moment("in"), Ended: moment("ended"),
 		IsInSun: strings.HasPrefix(words("sun"), "sun"), IsDark: strings.HasSuffix(words("sun"), "dark"),
+		IsTest: words("kind") == TestCup,
 	}
 }
 
