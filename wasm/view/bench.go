@@ -35,7 +35,19 @@ func bench(s *page.State) html {
 		fieldWith(s, at("pigment"), fieldExtras{Default: "none"}),
 		fieldWith(s, at("mixing"), fieldExtras{Default: "2"}), fieldWith(s, at("stretch"), fieldExtras{Default: "1"}),
 		fieldWith(s, at("tin"), fieldExtras{Hint: "A new tin, a new name: it wants its own cup test."}),
+		lastCups(s),
 	)
+}
+
+// lastCups is what is wrong with the temperatures of the last cup, which only a
+// file can make wrong: nobody types them.
+func lastCups(s *page.State) html {
+	var parts []html
+	for _, key := range []string{"product-was", "surface-was"} {
+		path := job.BenchPath + "." + key
+		parts = append(parts, region("say-"+path, "div", a("class", "say"), said(s, path, job.FieldAt(path))))
+	}
+	return join(parts...)
 }
 
 func benchCards(s *page.State) []job.Option {
