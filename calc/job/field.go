@@ -149,7 +149,11 @@ func (f *Field) readNumber(text string, units Units) (float64, error) {
 	if f.Measure != unit.NoMeasure {
 		scale = units.Scale(f.Measure)
 	}
-	si, err := unit.Read(text, scale)
+	read := unit.Read
+	if f.Measure == unit.Numbers {
+		read = func(text string, _ unit.Scale) (float64, error) { return unit.ReadRatio(text) }
+	}
+	si, err := read(text, scale)
 	if f.Kind == MassOrVolume && isOtherUnit(err) {
 		return readVolume(text, units)
 	}

@@ -176,6 +176,22 @@ func TestUnitsBackAndForthKeepEveryValue(t *testing.T) {
 	}
 }
 
+// A fixed ratio is typed as the tin prints it.
+func TestRatiosAreReadAsTheTinPrintsThem(t *testing.T) {
+	f := job.FieldAt("card.primer.ratio-mass")
+	for text, want := range map[string]float64{"100:33": 100. / 33, "2.2 : 1": 2.2, "2,2:1": 2.2, "100/33": 100. / 33, "5": 5, "1½:1": 1.5} {
+		got, err := f.Read(text, job.Units{})
+		require.NoError(t, err, text)
+		assert.InEpsilon(t, want, got, 1e-12, text)
+	}
+	for _, text := range []string{"100:", ":33", "2:0", "2:1:1", "2:-1", "1000:1", "2:1 kg"} {
+		_, err := f.Read(text, job.Units{})
+		assert.Error(t, err, text)
+	}
+	_, err := job.FieldAt("surface.1.count").Read("4:2", job.Units{})
+	assert.Error(t, err, "a count is no ratio")
+}
+
 func TestPackSizesAreExact(t *testing.T) {
 	for text, want := range map[string]struct {
 		amount string
@@ -184,7 +200,7 @@ func TestPackSizesAreExact(t *testing.T) {
 		"5": {"5", unit.NoScale}, "0.1": {"0.1", unit.NoScale}, "2.5 kg": {"2.5", unit.InKilogram}, "750g": {"750", unit.InGram}, "1 US gal": {"1", unit.InUSGallon},
 		"1 us gallon": {"1", unit.InUSGallon}, "4 imp gal": {"4", unit.InImperialGallon}, "0,75 L": {"0.75", unit.InLitre}, "16 oz": {"16", unit.InOunce},
 		"16 US fl oz": {"16", unit.InUSFluidOunce}, "500 mL": {"500", unit.InMillilitre}, " 50 m ": {"50", unit.InMetre}, "12 500 g": {"12500", unit.InGram},
-		"100000.000001": {"100000.000001", unit.NoScale}, "164 ft": {"164", unit.InFoot},
+		"2 imp qt": {"2", unit.InImperialQuart}, "100000.000001": {"100000.000001", unit.NoScale}, "164 ft": {"164", unit.InFoot},
 	} {
 		size, err := job.ReadSize(text)
 		require.NoError(t, err, text)

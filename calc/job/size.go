@@ -19,7 +19,7 @@ type PackSize struct {
 var sizeScales = []unit.Scale{
 	unit.InKilogram, unit.InGram, unit.InPound, unit.InOunce,
 	unit.InLitre, unit.InMillilitre, unit.InUSGallon, unit.InUSQuart, unit.InUSPint, unit.InUSFluidOunce,
-	unit.InImperialGallon, unit.InImperialPint, unit.InImperialFluidOunce, unit.InMetre, unit.InFoot, unit.InYard,
+	unit.InImperialGallon, unit.InImperialQuart, unit.InImperialPint, unit.InImperialFluidOunce, unit.InMetre, unit.InFoot, unit.InYard,
 }
 
 // ReadSize reads the size of a pack: "5", "2.5 kg", "1 US gal". The number is

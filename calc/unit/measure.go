@@ -47,7 +47,7 @@ var measures = [...]measureRow{
 	Fills:         {"fill", "depths of filler", []Scale{InMillimetre, InInch}, InInch},
 	Weights:       {"weight", "weights", []Scale{InKilogram, InGram, InPound, InOunce}, InPound},
 	CupWeights:    {"cup", "weights of a cup", []Scale{InGram, InOunce}, InGram},
-	Volumes:       {"volume", "volumes", []Scale{InLitre, InUSGallon, InUSQuart, InUSPint, InImperialGallon, InImperialPint}, InUSGallon},
+	Volumes:       {"volume", "volumes", []Scale{InLitre, InUSGallon, InUSQuart, InUSPint, InImperialGallon, InImperialQuart, InImperialPint}, InUSGallon},
 	SmallVolumes:  {"small-volume", "small volumes", []Scale{InMillilitre, InUSFluidOunce, InImperialFluidOunce}, InUSFluidOunce},
 	Densities:     {"density", "densities", []Scale{InKilogramPerLitre, InPoundPerUSGallon}, InPoundPerUSGallon},
 	Temperatures:  {"temperature", "temperatures", []Scale{InCelsius, InFahrenheit}, InFahrenheit},

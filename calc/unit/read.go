@@ -34,8 +34,8 @@ func (e *ReadError) Error() string {
 }
 
 // Read reads what people write for a quantity and gives it in SI base units:
-// "450", "450 mm", "1.2 m", "2 ft 6 in", "2' 6 1/2\"", "3/4 in", "1,5 m",
-// "95 F". A number without a unit is in the bare scale; a unit must be of the
+// "450", "450 mm", "1.2 m", "2 ft 6 in", "2' 6 1/2\"", "3/4 in", "2½ in",
+// "1,5 m", "95 F". A number without a unit is in the bare scale; a unit must be of the
 // bare scale's dimension. No range is checked here.
 // Errors: *ReadError.
 func Read(text string, bare Scale) (float64, error) {
@@ -57,6 +57,25 @@ func Read(text string, bare Scale) (float64, error) {
 		rest = strings.TrimLeft(after, " ")
 	}
 	return join(text, parts, bare)
+}
+
+// ReadRatio reads a pure number, or the ratio of two as a tin prints it:
+// "100:33", "2.2 : 1", "100/33".
+// Errors: *ReadError.
+func ReadRatio(text string) (float64, error) {
+	first, second, isRatio := strings.Cut(text, ":")
+	a, err := Read(first, InPure)
+	if err != nil || !isRatio {
+		return a, err
+	}
+	b, err := Read(second, InPure)
+	if err != nil {
+		return 0, err
+	}
+	if b == 0 {
+		return 0, &ReadError{Text: text, Cause: NotANumber}
+	}
+	return a / b, nil
 }
 
 // IsBare says if text is a number with no unit behind it, so that it changes
@@ -104,7 +123,7 @@ var ambiguous = []struct {
 	{[]string{"gal", "gallon", "gallons"}, []Scale{InUSGallon, InImperialGallon}},
 	{[]string{"pt", "pint", "pints"}, []Scale{InUSPint, InImperialPint}},
 	{[]string{"fl oz", "floz", "fluid ounce", "fluid ounces"}, []Scale{InUSFluidOunce, InImperialFluidOunce}},
-	{[]string{"qt", "quart", "quarts"}, []Scale{InUSQuart}},
+	{[]string{"qt", "quart", "quarts"}, []Scale{InUSQuart, InImperialQuart}},
 }
 
 // scanUnit reads the unit that text starts with: the longest spelling of a
@@ -181,5 +200,18 @@ func symbols(scales []Scale) []string {
 	return list
 }
 
-// tidy turns every kind of space into one space and trims both ends.
-func tidy(text string) string { return strings.Join(strings.Fields(text), " ") }
+// tidy turns every kind of space into one space, trims both ends, and spells
+// out fractions that are a single character: "2½" becomes "2 1/2".
+func tidy(text string) string {
+	for _, f := range fractions {
+		text = strings.ReplaceAll(text, f.character, f.spelt)
+	}
+	return strings.Join(strings.Fields(text), " ")
+}
+
+// fractions are the characters that keyboards offer for a fraction of a tape.
+var fractions = []struct{ character, spelt string }{
+	{"½", " 1/2"}, {"¼", " 1/4"}, {"¾", " 3/4"}, {"⅛", " 1/8"}, {"⅜", " 3/8"}, {"⅝", " 5/8"}, {"⅞", " 7/8"},
+	{"⅓", " 1/3"}, {"⅔", " 2/3"}, {"⅕", " 1/5"}, {"⅖", " 2/5"}, {"⅗", " 3/5"}, {"⅘", " 4/5"}, {"⅙", " 1/6"}, {"⅚", " 5/6"},
+	{"⅒", " 1/10"}, {"⁄", "/"},
+}

@@ -49,6 +49,15 @@ func TestReadTakesWhatPeopleWrite(t *testing.T) {
 		{"10 min", unit.InSecond, 600},
 		{"1 h 30 min", unit.InMinute, 5400},
 		{".5", unit.InMetre, 0.5},
+		{"½", unit.InInch, 0.0127},
+		{"2½ in", unit.InMillimetre, 0.0635},
+		{"2' 6½\"", unit.InMillimetre, 0.7747},
+		{"-¾", unit.InInch, -0.01905},
+		{"12 500½", unit.InMillimetre, 12.5005},
+		{"7⅜", unit.InInch, 7.375 * 0.0254},
+		{"3⁄4 in", unit.InMillimetre, 0.01905},
+		{"3 imp qt", unit.InLitre, 3 * 4.54609e-3 / 4},
+		{"1 imperial quart", unit.InLitre, 4.54609e-3 / 4},
 	} {
 		got, err := unit.Read(c.text, c.bare)
 		require.NoError(t, err, c.text)
@@ -72,6 +81,9 @@ func TestReadRefusesWithTheReason(t *testing.T) {
 		{"3 kg", unit.InMillimetre, unit.OtherUnit, nil},
 		{"3 cubits", unit.InMillimetre, unit.UnknownUnit, nil},
 		{"2 gal", unit.InLitre, unit.WhichUnit, []string{"US gal", "imp gal"}},
+		{"2 qt", unit.InLitre, unit.WhichUnit, []string{"US qt", "imp qt"}},
+		{"1.5½ in", unit.InMillimetre, unit.MixedCompound, nil},
+		{"½½", unit.InInch, unit.MixedCompound, nil},
 		{"6 in 2 ft", unit.InMillimetre, unit.MixedCompound, nil},
 		{"2 ft 6", unit.InMillimetre, unit.MixedCompound, nil},
 		{"2 3 m", unit.InMillimetre, unit.MixedCompound, nil},

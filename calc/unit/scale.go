@@ -25,6 +25,7 @@ const (
 	USPint                    = USGallon / 8
 	USFluidOunce              = USGallon / 128
 	ImperialGallon            = 4.54609 * Litre // by definition
+	ImperialQuart             = ImperialGallon / 4
 	ImperialPint              = ImperialGallon / 8
 	ImperialFluidOunce        = ImperialGallon / 160
 
@@ -72,6 +73,7 @@ const (
 	InUSPint
 	InUSFluidOunce
 	InImperialGallon
+	InImperialQuart
 	InImperialPint
 	InImperialFluidOunce
 
@@ -156,6 +158,7 @@ var scales = [...]scaleRow{
 	InUSPint:             {"US pt", []string{"us pint", "us pints"}, VolumeDim, float64(USPint), 0},
 	InUSFluidOunce:       {"US fl oz", []string{"us fluid ounce", "us fluid ounces"}, VolumeDim, float64(USFluidOunce), 0},
 	InImperialGallon:     {"imp gal", []string{"imperial gal", "imperial gallon", "imperial gallons"}, VolumeDim, float64(ImperialGallon), 0},
+	InImperialQuart:      {"imp qt", []string{"imperial qt", "imperial quart", "imperial quarts"}, VolumeDim, float64(ImperialQuart), 0},
 	InImperialPint:       {"imp pt", []string{"imperial pt", "imperial pint", "imperial pints"}, VolumeDim, float64(ImperialPint), 0},
 	InImperialFluidOunce: {"imp fl oz", []string{"imperial fl oz"}, VolumeDim, float64(ImperialFluidOunce), 0},
 
@@ -237,7 +240,7 @@ var Scales = []Scale{
 	InMetre, InCentimetre, InMillimetre, InMicrometre, InFoot, InInch, InYard, InMil,
 	InSquareMetre, InSquareCentimetre, InSquareFoot, InSquareYard,
 	InCubicMetre, InLitre, InMillilitre, InUSGallon, InUSQuart, InUSPint, InUSFluidOunce,
-	InImperialGallon, InImperialPint, InImperialFluidOunce,
+	InImperialGallon, InImperialQuart, InImperialPint, InImperialFluidOunce,
 	InKilogram, InGram, InPound, InOunce,
 	InKilogramPerLitre, InKilogramPerCubicMetre, InPoundPerUSGallon,
 	InCelsius, InFahrenheit, InCelsiusDifference, InFahrenheitDifference,
