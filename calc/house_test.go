@@ -44,6 +44,7 @@ var arrows = map[string][]string{
 	"calc/buildup": sum, "calc/air": sum, "calc/order": sum,
 	"calc/material":    {"calc/source", "calc/unit"},
 	"calc/job":         slices.Concat(sum, sums, []string{"calc/material"}),
+	"calc/ready":       {"calc/job"},
 	"calc/job/jobtest": slices.Concat(sum, sums, []string{"calc/material", "calc/job"}),
 	"calc/chain":       slices.Concat(sum, []string{"calc/material", "calc/job"}),
 	"calc/plan":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/chain"}),

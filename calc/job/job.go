@@ -63,6 +63,7 @@ func (p *Part) FieldPath(dim string, row int) string {
 // Buildup is the ordered steps that surfaces get.
 type Buildup struct {
 	Path, Name string
+	Ground     string // key of Grounds that it is meant for; empty: not said
 	Steps      []Step
 	Budget     Budget
 }

@@ -225,7 +225,7 @@ func (r *reader) rows(path string, ids []string, list *List) []surface.Row {
 }
 
 func (r *reader) buildup(path string) Buildup {
-	b := Buildup{Path: path, Name: r.words(path+".name", buildups.field("name"))}
+	b := Buildup{Path: path, Name: r.words(path+".name", buildups.field("name")), Ground: r.choice(path+".ground", buildups.field("ground"))}
 	steps := buildups.list("step")
 	for _, id := range r.doc.Items(path + ".step") {
 		b.Steps = append(b.Steps, r.step(path+".step."+id, steps))

@@ -36,8 +36,11 @@ const (
 )
 
 var buildups = &List{Key: "buildup", Max: MaxBuildups,
-	Fields: append([]*Field{{Key: "name", Name: "name", Kind: Words, Optional: true}}, budgetFields...),
-	Lists:  []*List{{Key: "step", Max: MaxSteps, Fields: stepFields(), Lists: []*List{combs, witnesses, gridRows, spots}}},
+	Fields: append([]*Field{
+		{Key: "name", Name: "name", Kind: Words, Optional: true},
+		{Key: "ground", Name: "usual ground", Kind: Choice, Options: Grounds, Optional: true},
+	}, budgetFields...),
+	Lists: []*List{{Key: "step", Max: MaxSteps, Fields: stepFields(), Lists: []*List{combs, witnesses, gridRows, spots}}},
 }
 
 var cards = &List{Key: "card", Max: MaxCards,

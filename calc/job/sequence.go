@@ -1,6 +1,8 @@
 package job
 
 import (
+	"slices"
+
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -71,7 +73,7 @@ var budgetFields = []*Field{
 func IsBudget(path string) bool {
 	item, key := Split(path)
 	list, _ := Split(item)
-	return list == buildups.Key && key != "name" && buildups.field(key) != nil
+	return list == buildups.Key && slices.ContainsFunc(budgetFields, func(f *Field) bool { return f.Key == key })
 }
 
 // Budget is what a build-up's film is reckoned with; figures without a Step

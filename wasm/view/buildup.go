@@ -57,7 +57,7 @@ func buildupItem(s *page.State, path string, at, count int) html {
 
 func buildupForm(s *page.State, path string, b plan.Buildup) html {
 	return el("div", a("class", "form"),
-		field(s, path+".name"), saidOfItem(s, path),
+		field(s, path+".name"), field(s, path+".ground"), saidOfItem(s, path),
 		region("stack-"+path, "div", a("class", "stack"), stack(s, b)),
 		stepList(s, path),
 		budgetItem(s, path, b),
