@@ -13,7 +13,8 @@ type Layer struct {
 	IsUnderFilm  bool // cured under release film
 	HasTestPatch bool // a patch of it on this ground was tried and logged
 
-	Wet, WetLeast, WetMost            unit.WetFilm // in one coat
+	Wet, WetLeast, WetAsk, WetMost    unit.WetFilm // in one coat
+	Coats                             int          // of such a wet film, in one go
 	CuredMost                         unit.DryFilm // left in the end, against cracks
 	Thinner, ThinnerAsk, ThinnerMost  unit.Share   // wax solution counted in, one basis
 	Wax                               unit.ByMass  // wax solution per product; 0: not said
@@ -64,6 +65,7 @@ type Finding struct {
 	Got, Limit float64    // SI
 	Scale      unit.Scale // of both; nil: the finding has no figure
 	IsUnknown  bool       // Got was never said
+	Near       Near       // of WetFilm
 	Source     source.Ref
 	Mark       source.Mark
 }

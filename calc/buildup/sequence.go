@@ -142,11 +142,19 @@ func wetFilm(s sight) []Finding {
 	switch {
 	case l.Wet == 0:
 	case l.WetMost > 0 && l.Wet > l.WetMost+slack:
-		return []Finding{finding(Refuse, MoreCoats, float64(l.Wet), float64(l.WetMost), unit.InMillimetre)}
+		return l.beside(finding(Refuse, MoreCoats, float64(l.Wet), float64(l.WetMost), unit.InMicrometre))
 	case l.Wet < l.WetLeast-slack:
-		return []Finding{finding(Refuse, FewerCoats, float64(l.Wet), float64(l.WetLeast), unit.InMillimetre)}
+		return l.beside(finding(Refuse, FewerCoats, float64(l.Wet), float64(l.WetLeast), unit.InMicrometre))
+	case l.Wet < l.WetAsk-slack:
+		return []Finding{finding(Ask, FewerCoats, float64(l.Wet), float64(l.WetAsk), unit.InMicrometre)}
 	}
 	return nil
+}
+
+// beside says with a finding about one coat what would hold in its place.
+func (l Layer) beside(f Finding) []Finding {
+	f.Near = near(l.Wet*unit.WetFilm(max(l.Coats, 1)), l.WetLeast, l.WetMost)
+	return []Finding{f}
 }
 
 func thinning(s sight) []Finding {

@@ -11,13 +11,20 @@ var surfaces = &List{Key: "surface", Max: MaxSurfaces,
 	Fields: append(append([]*Field{
 		{Key: "name", Name: "name", Kind: Words, Optional: true},
 		{Key: "buildup", Name: "build-up", Kind: Words, Optional: true},
-		{Key: "lies", Name: "how it lies", Kind: Choice, Options: []Option{{"flat", "flat, facing up"}, {"wall", "a wall"}, {"overhead", "overhead"}}},
+		{Key: "lies", Name: "how it lies", Kind: Choice, Options: []Option{{LiesFlat, "flat, facing up"}, {OnWall, "a wall"}, {Overhead, "overhead"}}},
 		{Key: "inside", Name: "where it is", Kind: Choice, Options: []Option{{"open", "in the open"}, {"locker", "inside a locker or hull"}}},
 		{Key: "by", Name: "how it was measured", Kind: Choice, Options: MeasuredBy},
 		{Key: "sides", Name: "sides", Kind: Choice, Options: []Option{{"one", "one side"}, {"both", "both sides"}}},
 	}, preparedFields...), partFields...),
 	Lists: append([]*List{{Key: "cutout", Max: MaxCutouts, Fields: partFields, Lists: rowLists}}, rowLists...),
 }
+
+// How a surface lies.
+const (
+	LiesFlat = "flat"
+	OnWall   = "wall"
+	Overhead = "overhead"
+)
 
 // MeasuredBy is how well an area is known.
 var MeasuredBy = []Option{

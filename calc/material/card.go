@@ -66,13 +66,12 @@ type Card struct {
 	Chemistry Chemistry
 	SoldBy    Basis
 
-	Density       Spec[unit.Density]
-	CuredRolled   Spec[unit.SolidsByVolume] // cured share of the wet film, rolled or brushed
-	CuredSprayed  Spec[unit.SolidsByVolume] // the same, sprayed
-	CuredDensity  Spec[unit.Density]
-	Styrene       Spec[unit.ByMass] // styrene in the product
-	CoatLeast     Spec[unit.WetFilm]
-	CoatMost      Spec[unit.WetFilm]
+	Density      Spec[unit.Density]
+	CuredRolled  Spec[unit.SolidsByVolume] // cured share of the wet film, rolled or brushed
+	CuredSprayed Spec[unit.SolidsByVolume] // the same, sprayed
+	CuredDensity Spec[unit.Density]
+	Styrene      Spec[unit.ByMass] // styrene in the product
+	CoatLimits
 	PassMost      Spec[unit.WetFilm] // a filler's largest pass
 	LeftLeast     Spec[unit.DryFilm] // mean film that must be left
 	LeftThinnest  Spec[unit.DryFilm] // thinnest film that may be left anywhere
@@ -118,6 +117,18 @@ type Card struct {
 	PigmentMost Spec[unit.ByMass]
 
 	Packs []Pack // what ships on the card; none has a price
+}
+
+// CoatLimits is what the wet film of one coat may be. A film from the least up
+// must have a number of coats, so the least is at most half of every most.
+type CoatLimits struct {
+	CoatLeast        Spec[unit.WetFilm]
+	CoatAsk          Spec[unit.WetFilm] // asked about under
+	CoatMost         Spec[unit.WetFilm] // sprayed, lying flat
+	CoatMostRolled   Spec[unit.WetFilm] // rolled or brushed
+	CoatMostWall     Spec[unit.WetFilm]
+	CoatMostOverhead Spec[unit.WetFilm]
+	Pass             Spec[unit.WetFilm] // one pass of the gun: passes go wet on wet
 }
 
 // Pack is a size that a material is sold in: kilograms, litres, metres or

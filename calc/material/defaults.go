@@ -67,8 +67,7 @@ func gelCoat() *Card {
 		CuredSprayed:  spec[unit.SolidsByVolume](0.78, 0.68, 0.88, x),
 		CuredDensity:  spec(1.30*kgPerL, 1.25*kgPerL, 1.35*kgPerL, c),
 		Styrene:       spec[unit.ByMass](0.35, 0.28, 0.45, c),
-		CoatLeast:     exactly(300*um, c),
-		CoatMost:      exactly(410*um, c),
+		CoatLimits:    gelCoatLimits,
 		LeftLeast:     spec(400*umDry, 300*umDry, 500*umDry, x),
 		Timing:        gelCoatTiming,
 		LeftThinnest:  exactly(250*umDry, x),
@@ -103,6 +102,18 @@ func gelCoat() *Card {
 	}
 }
 
+// The wet film of one coat. Source: common practice for the films; that a wall
+// takes less than a floor, and overhead less still, too.
+var (
+	gelCoatLimits = CoatLimits{
+		CoatLeast: exactly(200*um, x), CoatAsk: exactly(300*um, c), CoatMost: exactly(600*um, c),
+		CoatMostRolled: exactly(500*um, c), CoatMostWall: exactly(500*um, c), CoatMostOverhead: exactly(400*um, c),
+		Pass: spec(130*um, 100*um, 200*um, c),
+	}
+	primerLimits  = CoatLimits{CoatLeast: exactly(100*um, x), CoatAsk: exactly(120*um, c), CoatMost: exactly(200*um, c)}
+	topcoatLimits = CoatLimits{CoatLeast: exactly(60*um, x), CoatAsk: exactly(70*um, c), CoatMost: exactly(120*um, c)}
+)
+
 // gelCoatDoses is catalyst over the temperature of the surface for a generic
 // promoted polyester gel coat. No public body's table was found: common
 // practice, inside the published 1.0–2.5 %.
@@ -122,7 +133,8 @@ func flowCoat() *Card {
 	card.Key, card.Name, card.Kind = "flowcoat", "Flow coat (gel coat with wax)", FlowCoat
 	card.CuredSprayed = Spec[unit.SolidsByVolume]{}
 	card.Styrene = spec[unit.ByMass](0.36, 0.28, 0.45, c)
-	card.CoatLeast, card.CoatMost = exactly(350*um, c), exactly(500*um, c)
+	card.CoatMost, card.CoatMostRolled, card.Pass = exactly(500*um, c), Spec[unit.WetFilm]{}, Spec[unit.WetFilm]{}
+	card.LeftLeast, card.LeftThinnest = spec(300*umDry, 250*umDry, 400*umDry, x), exactly(200*umDry, x)
 	card.Wax = spec[unit.ByMass](0.02, 0.01, 0.03, c)
 	card.SurfaceMost = exactly(celsius(30), c)
 	card.DoseTable = doses(15, 2.20, 18, 2.00, 20, 1.85, 22, 1.70, 25, 1.50, 28, 1.35, 30, 1.25)
@@ -156,8 +168,7 @@ func primer() *Card {
 		Density:       spec(1.40*kgPerL, 1.25*kgPerL, 1.55*kgPerL, c),
 		CuredRolled:   spec[unit.SolidsByVolume](0.50, 0.42, 0.65, c),
 		CuredSprayed:  spec[unit.SolidsByVolume](0.50, 0.42, 0.65, c),
-		CoatLeast:     exactly(120*um, c),
-		CoatMost:      exactly(200*um, c),
+		CoatLimits:    primerLimits,
 		Timing:        primerTiming,
 		LeftLeast:     spec(100*umDry, 80*umDry, 150*umDry, x),
 		ThinnerAsk:    exactly[unit.Share](0.10, c),
@@ -187,7 +198,7 @@ func topcoat() *Card {
 	card.Density = spec(1.20*kgPerL, 1.05*kgPerL, 1.35*kgPerL, c)
 	card.CuredRolled = spec[unit.SolidsByVolume](0.47, 0.40, 0.55, c)
 	card.CuredSprayed = card.CuredRolled
-	card.CoatLeast, card.CoatMost = exactly(70*um, c), exactly(120*um, c)
+	card.CoatLimits = topcoatLimits
 	card.Timing = topcoatTiming
 	card.LeftLeast = spec(70*umDry, 50*umDry, 100*umDry, x)
 	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.25, c), exactly[unit.Share](0.35, c)

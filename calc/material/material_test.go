@@ -106,7 +106,13 @@ func refers(t *testing.T, c *material.Card, key string, kind material.Kind) {
 // the temperature, humidity and film ranges.
 func TestLowerLimitsLieBelowUpperOnes(t *testing.T) {
 	for _, c := range material.Cards {
-		below(t, c, "coat", c.CoatLeast, c.CoatMost)
+		below(t, c, "coat", c.CoatLeast, c.CoatAsk)
+		for _, most := range []material.Spec[unit.WetFilm]{c.CoatMost, c.CoatMostRolled, c.CoatMostWall, c.CoatMostOverhead} {
+			below(t, c, "coat", c.CoatAsk, most)
+			if most.Known {
+				assert.LessOrEqual(t, 2*c.CoatLeast.Value, most.Value, "%s: two coats of the least are never more than one may be", c.Key)
+			}
+		}
 		below(t, c, "left", c.LeftLeast, c.LeftMost)
 		below(t, c, "left", c.LeftThinnest, c.LeftLeast)
 		below(t, c, "surface", c.SurfaceLeast, c.SurfaceMost)

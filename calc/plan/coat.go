@@ -43,7 +43,8 @@ func (e *ThinnerError) Error() string {
 // CoatTooThickError says that a coat goes past the card's largest wet film.
 type CoatTooThickError struct {
 	Each, Most unit.WetFilm
-	Coats      int // how many would do; 0: the film is given for each coat
+	Coats      int       // how many would do; 0: the film is given for each coat
+	Limit      CoatLimit // that it goes past
 }
 
 // Error names the films.
@@ -127,7 +128,8 @@ var allCoats = working.Of2("WFT = n × WFT_n", source.Geometry.At("equal coats")
 // coats settles how many coats of what film: typed as each or as all, with a
 // number of coats or as many as the card's largest film asks for.
 func (m *maker) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (field string, err error) {
-	most := chain.OnCard(s.Card, s.Card.CoatMost, "largest wet film in one coat", unit.InMicrometre)
+	limits := m.oneCoat(s)
+	most := limits.mostOn(s.Card)
 	count, hasCount := s.Job.Coats, s.Job.Coats.Step != nil
 	var q chain.Run
 	if s.Job.FilmIsEach {
@@ -136,7 +138,7 @@ func (m *maker) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (fie
 		}
 		c.Coats, c.WetEach = count, typed
 		c.Wet = chain.Do2(&q, allCoats, count, typed)
-		return "film", firstError(q.Err, tooThick(c.WetEach.Value, s.Card, 0))
+		return "film", firstError(q.Err, limits.tooThick(c.WetEach.Value, 0))
 	}
 	c.Wet = typed
 	fewest := chain.Do2(&q, film.CoatCount, typed, most)
@@ -147,7 +149,7 @@ func (m *maker) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (fie
 	if !hasCount {
 		return "film", q.Err
 	}
-	return "coats", firstError(q.Err, tooThick(c.WetEach.Value, s.Card, int(fewest.Value)))
+	return "coats", firstError(q.Err, limits.tooThick(c.WetEach.Value, int(fewest.Value)))
 }
 
 func firstError(errs ...error) error {
@@ -155,16 +157,6 @@ func firstError(errs ...error) error {
 		if err != nil {
 			return err
 		}
-	}
-	return nil
-}
-
-// filmSlack is a film that no comb shows.
-const filmSlack = unit.WetFilm(unit.Micrometre)
-
-func tooThick(each unit.WetFilm, card *job.Card, coats int) error {
-	if card.CoatMost.Known && each > card.CoatMost.Value+filmSlack {
-		return &CoatTooThickError{each, card.CoatMost.Value, coats}
 	}
 	return nil
 }

@@ -245,14 +245,15 @@ func (e *evidence) film() (least, most unit.WetFilm, isPlanned, known bool) {
 
 func thin(e *evidence) (Sign, bool) {
 	least, _, isPlanned, known := e.film()
-	s, known := floor(least, e.card.CoatLeast.Value, unit.InMicrometre, known && e.card.CoatLeast.Known)
+	s, known := floor(least, e.card.CoatAsk.Value, unit.InMicrometre, known && e.card.CoatAsk.Known)
 	s.IsPlanned = isPlanned
 	return s, known
 }
 
 func thick(e *evidence) (Sign, bool) {
 	_, most, isPlanned, known := e.film()
-	limit := e.card.CoatMost
+	method, isKnown := material.FindMethod(e.cup.Method)
+	limit := limitsOn(e.card, isKnown && !method.IsSpray, false, false).most
 	if canFill(e.card) {
 		limit = e.card.PassMost
 	}

@@ -176,16 +176,17 @@ func (m *maker) layer(s *Step) buildup.Layer {
 	l.Material = materialOf(c)
 	l.IsWaxed, l.Wax = c.Wax.Value > 0, c.Wax.Value
 	l.RecoatFrom, l.RecoatTo, l.SandingFrom = c.RecoatFrom.Value, c.RecoatTo.Value, c.SandFrom.Value
-	l.CuredMost, l.WetMost = c.LeftMost.Value, c.CoatMost.Value
+	limits := m.oneCoat(s)
+	l.CuredMost, l.WetMost = c.LeftMost.Value, limits.most.Value
 	l.ThinnerAsk, l.ThinnerMost = c.ThinnerAsk.Value, c.ThinnerRefuse.Value
 	if share, err := m.thinnerShare(s.Job, c); err == nil {
 		l.Thinner = share
 	}
 	if s.Job.Kind.Key == "coat" { // pinholes and pores are filled with less
-		l.WetLeast = c.CoatLeast.Value
+		l.WetLeast, l.WetAsk = limits.least.Value, limits.ask.Value
 	}
 	if s.Coat != nil {
-		l.Wet = s.Coat.WetEach.Value
+		l.Wet, l.Coats = s.Coat.WetEach.Value, int(s.Coat.Coats.Value)
 	}
 	return l
 }

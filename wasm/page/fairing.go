@@ -131,6 +131,9 @@ func splitSentence(e *fairing.SplitError) string {
 func Finding(f *plan.Finding, layer string, units job.Units) (what, mend, rests string) {
 	what = findingWords(f, layer, units)
 	mend = mendWords[f.Mend]
+	if f.Rule == buildup.WetFilm && f.IsRed() {
+		mend = nearWords(f.Near, units)
+	}
 	if f.Mend == buildup.OtherGrade {
 		mend = "Sand with P" + unit.Number(f.Limit, 5) + "."
 	}
@@ -153,6 +156,9 @@ func findingWords(f *plan.Finding, layer string, units job.Units) string {
 	case buildup.WetFilm:
 		if f.Got > f.Limit {
 			return "A coat of " + got + " wet is over the card's largest, " + limit + ": it sags and traps air."
+		}
+		if f.Severity == buildup.Ask {
+			return "A coat of " + got + " wet is thin: under " + limit + " it may wrinkle or stay soft."
 		}
 		return "A coat of " + got + " wet is under the card's least, " + limit + ": it wrinkles or stays soft."
 	case buildup.Thinning:
@@ -177,6 +183,27 @@ func findingWords(f *plan.Finding, layer string, units job.Units) string {
 		return "Film left " + got + " is over " + limit + ": it may crack."
 	}
 	return "This step needs a look."
+}
+
+// nearWords name what would hold in the place of a wet film: another number of
+// coats, or the nearest films on both sides.
+func nearWords(n buildup.Near, units job.Units) string {
+	coats := func(n int) string {
+		if n == 1 {
+			return "in one coat"
+		}
+		return "in " + unit.Number(float64(n), 3) + " coats"
+	}
+	above := filmText(n.Above, units) + " " + coats(n.AboveCoats)
+	switch {
+	case n.Coats > 0:
+		return "Put it on " + coats(n.Coats) + "."
+	case n.Above == 0:
+		return "No film holds: the card's least is over its largest. Change one of the two on the card."
+	case n.Below == 0:
+		return "The least that holds is " + above + "."
+	}
+	return "The nearest wet films that hold are " + filmText(n.Below, units) + " " + coats(n.BelowCoats) + " and " + above + "."
 }
 
 func inUnit(f *plan.Finding, si float64, units job.Units) string {

@@ -202,12 +202,15 @@ func shapeSentence(e *surface.Error, field *job.Field, units job.Units) string {
 }
 
 func thickSentence(e *plan.CoatTooThickError, units job.Units) string {
-	text := "A coat of " + filmText(e.Each, units) + " wet is over the card's largest, " + filmText(e.Most, units) + ". "
+	text := "A coat of " + filmText(e.Each, units) + " wet is over the card's largest" + limitWords[e.Limit] + ", " + filmText(e.Most, units) + ". "
 	if e.Coats > 0 {
 		return text + "Type at least " + unit.Number(float64(e.Coats), 3) + " coats, or leave the field empty."
 	}
 	return text + "Type a thinner film for each coat, and more coats." + slipWords(unit.Films, float64(e.Each))
 }
+
+// limitWords say for what a card's largest wet film in one coat holds.
+var limitWords = [...]string{plan.MostFlat: "", plan.MostRolled: " for a roller or brush", plan.MostWall: " on a wall", plan.MostOverhead: " overhead"}
 
 func thinnerSentence(e *plan.ThinnerError) string {
 	base := " by volume"

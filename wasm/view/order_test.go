@@ -88,6 +88,7 @@ func TestNoCartridgeForASprayedTopcoat(t *testing.T) {
 	s = do(s, "set", "buildup.2.step.1.card", "topcoat")
 	s = do(s, "set", "buildup.2.step.1.method", "hv-spray")
 	s = do(s, "set", "buildup.2.step.1.thinner", "")
+	s = do(s, "set", "buildup.2.step.1.coats", "")
 	s = do(s, "set", "buildup.2.step.2.taken", "5 µm")
 	assert.Contains(t, view.Page(s).String(), "air-fed")
 }

@@ -1,0 +1,80 @@
+package plan
+
+import (
+	"shedreckoner/calc/chain"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// CoatLimit is which of a card's limits on one coat's wet film holds.
+type CoatLimit int
+
+// The limits, from the one that holds for all that is sprayed and lies flat.
+const (
+	MostFlat CoatLimit = iota
+	MostRolled
+	MostWall
+	MostOverhead
+)
+
+// String names the limit as the card does.
+func (l CoatLimit) String() string {
+	return [...]string{"largest wet film in one coat", "largest wet film in one coat, rolled or brushed",
+		"largest wet film in one coat, on a wall", "largest wet film in one coat, overhead"}[l]
+}
+
+// coatLimits is what the card allows the wet film of one coat to be, as the
+// step puts it on and as the surfaces lie that get it.
+type coatLimits struct {
+	least, ask, most material.Spec[unit.WetFilm]
+	limit            CoatLimit // that the most comes from
+}
+
+// filmSlack is a film that no comb shows.
+const filmSlack = unit.WetFilm(unit.Micrometre)
+
+// oneCoat gives the limits of a step's coats.
+func (m *maker) oneCoat(s *Step) coatLimits {
+	isWall, isOverhead := m.lies(s.Path)
+	return limitsOn(s.Card, !s.Job.Method.IsSpray, isWall, isOverhead)
+}
+
+// limitsOn gives a card's limits on one coat: of several that hold, the tightest.
+func limitsOn(card *job.Card, isRolled, isWall, isOverhead bool) coatLimits {
+	c := &card.CoatLimits
+	l := coatLimits{least: c.CoatLeast, ask: c.CoatAsk, most: c.CoatMost}
+	tighter := func(holds bool, most material.Spec[unit.WetFilm], limit CoatLimit) {
+		if holds && most.Known && (!l.most.Known || most.Value < l.most.Value) {
+			l.most, l.limit = most, limit
+		}
+	}
+	tighter(isRolled, c.CoatMostRolled, MostRolled)
+	tighter(isWall, c.CoatMostWall, MostWall)
+	tighter(isOverhead, c.CoatMostOverhead, MostOverhead)
+	return l
+}
+
+// lies says if a surface that gets the step is a wall, and if one lies overhead.
+func (m *maker) lies(step string) (isWall, isOverhead bool) {
+	steps, _ := job.Split(step)
+	b, _ := job.Split(steps)
+	for i := range m.plan.Job.Surfaces {
+		if s := &m.plan.Job.Surfaces[i]; s.Buildup == b {
+			isWall, isOverhead = isWall || s.Lies == job.OnWall, isOverhead || s.Lies == job.Overhead
+		}
+	}
+	return isWall, isOverhead
+}
+
+func (l *coatLimits) mostOn(c *job.Card) working.Figure[unit.WetFilm] {
+	return chain.OnCard(c, l.most, l.limit.String(), unit.InMicrometre)
+}
+
+func (l *coatLimits) tooThick(each unit.WetFilm, coats int) error {
+	if l.most.Known && each > l.most.Value+filmSlack {
+		return &CoatTooThickError{each, l.most.Value, coats, l.limit}
+	}
+	return nil
+}
