@@ -67,6 +67,8 @@ func TestComb(t *testing.T) {
 	require.NoError(t, err)
 	assert.InDelta(t, 375e-6, float64(r.Mid.Value), 1e-12)
 	assert.InDelta(t, 300e-6, float64(r.CuresTo.Value), 1e-12)
+	assert.InDelta(t, float64(r.CuresTo.Value), float64(r.CuresLeast+r.CuresMost)/2, 1e-12, "the middle of what it lies between")
+	assert.Less(t, r.CuresLeast, r.CuresMost)
 	assert.InDelta(t, 75e-6, float64(r.Missing.Value), 1e-12)
 	assert.True(t, r.IsSurelyShort)
 	assert.Equal(t, film.Peak, r.Basis)

@@ -41,6 +41,8 @@ type CombReading struct {
 	Least, Most   unit.WetFilm // the film lies between
 	Mid           working.Figure[unit.WetFilm]
 	CuresTo       working.Figure[unit.DryFilm] // the mid, once cured
+	CuresLeast    unit.DryFilm                 // the ends of what the film lies between, once cured
+	CuresMost     unit.DryFilm
 	Missing       working.Figure[unit.WetFilm] // to the planned film, from the mid
 	IsSurelyShort bool                         // even at its most, the film is under the plan
 	Basis         Basis                        // of all the films above
@@ -54,6 +56,10 @@ type CombError struct{ LastWet, FirstDry unit.WetFilm }
 func (e *CombError) Error() string {
 	return fmt.Sprintf("film: first dry tooth %.0f µm isn't over the last wet tooth %.0f µm",
 		unit.InMicrometre.From(float64(e.FirstDry)), unit.InMicrometre.From(float64(e.LastWet)))
+}
+
+func curedFrom(wet unit.WetFilm, share unit.SolidsByVolume) unit.DryFilm {
+	return unit.DryFilm(float64(wet) * float64(share))
 }
 
 // Read holds a comb against the planned wet film, both of the same basis, and
@@ -76,7 +82,8 @@ func (c Comb) Read(planned working.Figure[unit.WetFilm], curedShare working.Figu
 		return CombReading{}, err
 	}
 	return CombReading{
-		Least: c.LastWet.Value, Most: c.FirstDry.Value, Mid: mid, CuresTo: curesTo, Missing: missing,
+		Least: c.LastWet.Value, Most: c.FirstDry.Value,
+		CuresLeast: curedFrom(c.LastWet.Value, curedShare.Value), CuresMost: curedFrom(c.FirstDry.Value, curedShare.Value), Mid: mid, CuresTo: curesTo, Missing: missing,
 		IsSurelyShort: c.FirstDry.Value <= planned.Value, Basis: c.Basis,
 	}, nil
 }

@@ -72,6 +72,8 @@ type Card struct {
 	CuredDensity Spec[unit.Density]
 	Styrene      Spec[unit.ByMass] // styrene in the product
 	CoatLimits
+	UsualFilm     Spec[unit.WetFilm] // of all coats, where nothing else was said
+	Methods       []string           // keys of the methods that put it on, the usual one first
 	PassMost      Spec[unit.WetFilm] // a filler's largest pass
 	LeftLeast     Spec[unit.DryFilm] // mean film that must be left
 	LeftThinnest  Spec[unit.DryFilm] // thinnest film that may be left anywhere

@@ -68,6 +68,8 @@ func gelCoat() *Card {
 		CuredDensity:  spec(1.30*kgPerL, 1.25*kgPerL, 1.35*kgPerL, c),
 		Styrene:       spec[unit.ByMass](0.35, 0.28, 0.45, c),
 		CoatLimits:    gelCoatLimits,
+		UsualFilm:     spec(750*um, 600*um, 1000*um, c),
+		Methods:       []string{"gravity-gun", "cup-gun", "nap-roller", "brush"},
 		LeftLeast:     spec(400*umDry, 300*umDry, 500*umDry, x),
 		Timing:        gelCoatTiming,
 		LeftThinnest:  exactly(250*umDry, x),
@@ -134,6 +136,7 @@ func flowCoat() *Card {
 	card.CuredSprayed = Spec[unit.SolidsByVolume]{}
 	card.Styrene = spec[unit.ByMass](0.36, 0.28, 0.45, c)
 	card.CoatMost, card.CoatMostRolled, card.Pass = exactly(500*um, c), Spec[unit.WetFilm]{}, Spec[unit.WetFilm]{}
+	card.UsualFilm, card.Methods = spec(400*um, 350*um, 500*um, c), []string{"nap-roller", "brush", "knife"}
 	card.LeftLeast, card.LeftThinnest = spec(300*umDry, 250*umDry, 400*umDry, x), exactly(200*umDry, x)
 	card.Wax = spec[unit.ByMass](0.02, 0.01, 0.03, c)
 	card.SurfaceMost = exactly(celsius(30), c)
@@ -169,6 +172,8 @@ func primer() *Card {
 		CuredRolled:   spec[unit.SolidsByVolume](0.50, 0.42, 0.65, c),
 		CuredSprayed:  spec[unit.SolidsByVolume](0.50, 0.42, 0.65, c),
 		CoatLimits:    primerLimits,
+		UsualFilm:     spec(450*um, 300*um, 600*um, c),
+		Methods:       []string{"foam-roller", "nap-roller", "brush", "hv-spray"},
 		Timing:        primerTiming,
 		LeftLeast:     spec(100*umDry, 80*umDry, 150*umDry, x),
 		ThinnerAsk:    exactly[unit.Share](0.10, c),
@@ -199,6 +204,7 @@ func topcoat() *Card {
 	card.CuredRolled = spec[unit.SolidsByVolume](0.47, 0.40, 0.55, c)
 	card.CuredSprayed = card.CuredRolled
 	card.CoatLimits = topcoatLimits
+	card.UsualFilm, card.Methods = spec(300*um, 200*um, 360*um, c), []string{"roll-and-tip", "foam-roller", "brush", "hv-spray"}
 	card.Timing = topcoatTiming
 	card.LeftLeast = spec(70*umDry, 50*umDry, 100*umDry, x)
 	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.25, c), exactly[unit.Share](0.35, c)

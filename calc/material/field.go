@@ -58,6 +58,7 @@ var Fields = []*Field{
 	{"coat-most-rolled", "the same, rolled or brushed", unit.Films, 1e-6, 5e-3, func(c *Card) handle { return &c.CoatMostRolled }},
 	{"coat-most-wall", "the same, on a wall", unit.Films, 1e-6, 5e-3, func(c *Card) handle { return &c.CoatMostWall }},
 	{"coat-most-overhead", "the same, overhead", unit.Films, 1e-6, 5e-3, func(c *Card) handle { return &c.CoatMostOverhead }},
+	{"usual-film", "usual wet film, all coats together", unit.Films, 1e-6, 5e-3, func(c *Card) handle { return &c.UsualFilm }},
 	{"pass", "wet film of one pass of the gun", unit.Films, 1e-6, 1e-3, func(c *Card) handle { return &c.Pass }},
 	{"pass-most", "largest pass of filler", unit.Fills, 1e-4, 0.05, func(c *Card) handle { return &c.PassMost }},
 	{"left-least", "least mean film left", unit.Films, 0, 5e-3, func(c *Card) handle { return &c.LeftLeast }},

@@ -55,6 +55,34 @@ func TestFieldsAreWritableAndUnique(t *testing.T) {
 	}
 }
 
+// What a card is put on with as a rule can put it on, and its usual film is
+// one that may stay.
+func TestUsualMethodsAndFilms(t *testing.T) {
+	for _, c := range material.Cards {
+		if c.Kind > material.Topcoat {
+			assert.Empty(t, c.Methods, c.Key)
+			continue
+		}
+		require.NotEmpty(t, c.Methods, c.Key)
+		for i, key := range c.Methods {
+			method, found := material.FindMethod(key)
+			require.True(t, found, "%s: %s", c.Key, key)
+			cured := c.CuredRolled
+			if method.IsSpray {
+				cured = c.CuredSprayed
+			}
+			require.True(t, cured.Known, "%s: %s", c.Key, key)
+			left := unit.DryFilm(float64(c.UsualFilm.Value) * float64(cured.Value))
+			if i == 0 {
+				assert.GreaterOrEqual(t, left, c.LeftLeast.Value, c.Key)
+				assert.True(t, !c.LeftMost.Known || left <= c.LeftMost.Value, c.Key)
+			}
+		}
+	}
+	gelcoat, _ := material.Find("gelcoat")
+	assert.NotContains(t, gelcoat.Methods, "foam-roller", "styrene dissolves the foam of a roller")
+}
+
 func TestACopyLeavesWhatShipsAlone(t *testing.T) {
 	card, found := material.Find("gelcoat")
 	require.True(t, found)

@@ -194,3 +194,48 @@ func puttyOf(t *testing.T, balloons string, more ...string) plan.Putty {
 	require.Len(t, p.Putties, 1)
 	return p.Putties[0]
 }
+
+// A putty mixed by hand is planned and bought by its parts, with no bought
+// filler chosen: the limits are those of the filler it is compared with.
+func TestAPuttyMixedByHandIsPlannedAndBought(t *testing.T) {
+	d := doc(t, `surface = 1
+surface.1.length = 2 m
+surface.1.width = 1 m
+surface.1.buildup = buildup.1
+buildup = 1
+buildup.1.step = 1
+buildup.1.step.1.kind = fill
+buildup.1.step.1.putty = putty.1
+buildup.1.step.1.thickness = 2 mm
+putty = 1
+putty.1.part = 1 2 3
+putty.1.part.1.what = resin
+putty.1.part.1.mass = 100 g
+putty.1.part.2.what = hardener
+putty.1.part.2.mass = 30 g
+putty.1.part.3.what = balloons
+putty.1.part.3.mass = 20 g`)
+	p := plan.Make(d)
+	require.Empty(t, p.Refused)
+	require.Empty(t, p.Waiting)
+	step := p.Buildups[0].Steps[0]
+	require.True(t, step.Known)
+	var bought []string
+	for _, line := range p.Order.Lines {
+		bought = append(bought, line.Card.Key)
+	}
+	assert.Subset(t, bought, []string{"putty-resin", "putty-hardener", "microballoons"})
+	assert.NotContains(t, bought, "epoxy-filler", "none of it goes in")
+	parts := map[string]float64{}
+	for _, use := range step.Used {
+		if use.Mass.Step != nil {
+			parts[use.Card.Key] = float64(use.Mass.Value)
+		}
+	}
+	assert.InEpsilon(t, 100./30, parts["putty-resin"]/parts["putty-hardener"], 1e-9)
+	assert.InEpsilon(t, float64(step.Cups.Mixed.Value), parts["putty-resin"]+parts["putty-hardener"]+parts["microballoons"], 1e-9)
+	p = plan.Make(d.Set("buildup.1.step.1.putty", ""))
+	assert.Equal(t, plan.ErrNoCard, p.WaitingAt("buildup.1.step.1.card"), "with neither, one is asked for")
+	p = plan.Make(d.Set("buildup.1.step.1.putty", "putty.7"))
+	assert.Error(t, p.WaitingAt("buildup.1.step.1.card"))
+}

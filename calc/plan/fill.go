@@ -29,7 +29,10 @@ var knife, _ = material.FindMethod("knife")
 func canFill(c *job.Card) bool { return c.Kind == material.Filler }
 
 func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
-	if !m.needsCard(s, canFill) {
+	if s.Job.Card == "" {
+		s.Card = m.fillerLike(s.Job.Putty)
+	}
+	if (s.Job.Card != "" || s.Card == nil) && !m.needsCard(s, canFill) {
 		return
 	}
 	var q chain.Run

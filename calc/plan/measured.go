@@ -80,20 +80,28 @@ func (m *maker) combs(s *Step, surface string) (list []working.Figure[unit.DryFi
 	if s.Coat == nil {
 		return nil, true
 	}
-	for _, c := range s.Job.Combs {
+	for i, c := range s.Job.Combs {
 		if c.Surface != "" && c.Surface != surface {
 			continue
 		}
 		if !m.typedOnce(c.Path, "last-wet", c.LastWet.Step) || !m.typedOnce(c.Path, "first-dry", c.FirstDry.Step) {
 			continue
 		}
-		read, err := film.Comb{LastWet: c.LastWet, FirstDry: c.FirstDry}.Read(s.Coat.WetEach, s.Coat.CuredShare)
+		read, err := s.Comb(i)
 		if !m.held(c.Path+".first-dry", err) {
 			return nil, false
 		}
 		list = append(list, read.CuresTo)
 	}
 	return list, true
+}
+
+// Comb is what a coat's comb reading says: what it lies between, wet and once
+// cured, and what is missing of the planned film. Both teeth must have been
+// typed and the coat be known. Errors: *film.CombError, *working.RangeError.
+func (s *Step) Comb(at int) (film.CombReading, error) {
+	c := s.Job.Combs[at]
+	return film.Comb{LastWet: c.LastWet, FirstDry: c.FirstDry}.Read(s.Coat.WetEach, s.Coat.CuredShare)
 }
 
 // typedOnce waits for a figure that may be asked for by several surfaces.

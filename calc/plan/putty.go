@@ -184,3 +184,14 @@ func litreOf(c *job.Card) (best decimal.NullDecimal) {
 	}
 	return best
 }
+
+// fillerLike is the bought filler whose limits hold for a putty mixed by hand,
+// where the step names none; nil: no such putty.
+func (m *maker) fillerLike(putty string) *job.Card {
+	for i := range m.plan.Putties {
+		if m.plan.Putties[i].Path == putty {
+			return m.plan.Putties[i].Against
+		}
+	}
+	return nil
+}

@@ -105,7 +105,7 @@ func (r *Random) count(l *job.List) int {
 
 // junk is what nobody can read, or can read two ways.
 var junk = []string{"abc", "1,500", "-1", "0", "1e400", "NaN", "∞", "40 km", "4 m", "5 gal", "\\n\n", " = ", strings.Repeat("9", 30),
-	"=1+1", "<script>", "3/0", "2 ft 3 kg", "'", strings.Repeat("x", 500), "\x00\xff", "½", "--5", "1.2.3"}
+	"=1+1", "<script>", "3/0", "2 ft 3 kg", "'", strings.Repeat("x", 500), "\x00\xff", "½½", "--5", "1.2.3"}
 
 // Text draws a text for a field.
 func (r *Random) Text(f *job.Field) string {
