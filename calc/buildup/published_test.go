@@ -28,6 +28,22 @@ func TestPublished(t *testing.T) {
 			return float64(m.CV.Value), err
 		}},
 		"film for a share": {Result: unit.InMicrometre, Got: filmForShare},
+		"normal distribution": {Result: unit.InPercent, Got: func(r workingtest.Row) (float64, error) {
+			p, err := buildup.Through.Of(micrometres(500+100*r.Number("z")).Value, 0, micrometres(500).Value, micrometres(100).Value)
+			return float64(p), err
+		}},
+		"spread of a sum": {Result: unit.InMicrometre, Got: func(r workingtest.Row) (float64, error) {
+			s, err := buildup.Spread.Of(film(r, "one"), film(r, "other"), 0)
+			return float64(s), err
+		}},
+		"spread of a multiple": {Result: unit.InMicrometre, Got: func(r workingtest.Row) (float64, error) {
+			s, err := buildup.StepSpread.Of(unit.Share(r.Number("share")), film(r, "film"))
+			return float64(s), err
+		}},
+		"thin side": {Result: unit.InMicrometre, Got: func(r workingtest.Row) (float64, error) {
+			thin, err := buildup.ThinSide.Of(film(r, "mean"), unit.Factor(r.Number("z")), film(r, "spread"))
+			return float64(thin), err
+		}},
 	}, buildup.Rules...)
 }
 
@@ -48,6 +64,10 @@ func filmForShare(r workingtest.Row) (float64, error) {
 		coat(1, r.Number("film cv")), sand(inMicrometres(r, "removal"), r.Number("removal cv")),
 	}, 0, terms(r.Quantity("share", unit.InPercent), 0))
 	return float64(need.Film.Value), err
+}
+
+func film(r workingtest.Row, column string) unit.DryFilm {
+	return unit.DryFilm(r.Quantity(column, unit.InMicrometre))
 }
 
 func inMicrometres(r workingtest.Row, column string) float64 {

@@ -1,7 +1,6 @@
 package order_test
 
 import (
-	"errors"
 	"strconv"
 	"strings"
 	"testing"
@@ -32,6 +31,14 @@ func TestPublishedOrder(t *testing.T) {
 			return factor(r, func(int) string { return "one hand" })
 		}},
 		"packs without prices": {Result: unit.InPure, Got: bought},
+		"number of packs": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
+			p, err := purchase(r, false)
+			return float64(p.Packs), err
+		}},
+		"cost of packs": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
+			p, err := purchase(r, true)
+			return p.Cost.InexactFloat64(), err
+		}},
 		"packs by price":       {Result: unit.InPure, Got: boughtByPrice},
 	}, order.Rules...)
 }
@@ -47,33 +54,36 @@ func packsOf(r workingtest.Row) (list []order.Pack, err error) {
 	return list, nil
 }
 
-func choose(r workingtest.Row, packs []order.Pack) (float64, error) {
+// purchase is what a row's need takes, with the row's prices or without.
+func purchase(r workingtest.Row, byPrice bool) (order.Purchase, error) {
+	packs, err := packsOf(r)
+	if err != nil {
+		return order.Purchase{}, err
+	}
+	if byPrice {
+		for i, word := range strings.Fields(r.Text("prices")) {
+			price, err := decimal.NewFromString(word)
+			if err != nil {
+				return order.Purchase{}, err
+			}
+			packs[i].Price = decimal.NewNullDecimal(price)
+		}
+	}
 	need, err := decimal.NewFromString(r.Text("need"))
 	if err != nil {
-		return 0, err
+		return order.Purchase{}, err
 	}
-	p, err := order.Choose(need, packs)
-	return p.Bought.InexactFloat64(), err
+	return order.Choose(need, packs)
 }
 
 func bought(r workingtest.Row) (float64, error) {
-	packs, err := packsOf(r)
-	if err != nil {
-		return 0, err
-	}
-	return choose(r, packs)
+	p, err := purchase(r, false)
+	return p.Bought.InexactFloat64(), err
 }
 
 func boughtByPrice(r workingtest.Row) (float64, error) {
-	packs, err := packsOf(r)
-	for i, word := range strings.Fields(r.Text("prices")) {
-		price, bad := decimal.NewFromString(word)
-		if err != nil || bad != nil {
-			return 0, errors.Join(err, bad)
-		}
-		packs[i].Price = decimal.NewNullDecimal(price)
-	}
-	return choose(r, packs)
+	p, err := purchase(r, true)
+	return p.Bought.InexactFloat64(), err
 }
 
 func learned(r workingtest.Row) (order.Belief, error) {

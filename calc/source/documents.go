@@ -115,4 +115,9 @@ var Documents = []*Document{
 	DewTable, Psychrolib, CoatingChart, CoatingGlossary, CODATA, AbulenciaTheodore, OSHAZ2, OSHAConfined, EH40, SafeWorkAustralia, ACGIH, TRGS900,
 	Ramanujan, DLMF, Nicholls, StabilityNotes, ITTC,
 	GelCoatSheet, BoardBook, ResinGuide, TM1_1500,
+	ThreeJS, Gonum, Orb, GolangGeo, LPSolver, D3Ease, Basak, Sastry, Ghoshal,
+	Balagurusamy, NCERTMaths, Philoid, NCERTChem, Maharashtra, EngelReid, CureChart, Cengel, Rajput,
+	Arora, Nag, ASHRAE, EPA749, OSHAMethod09, Kuo, DeNevers, XyleneSpill, PaintsCenter,
+	SurveyorNotes, Reliability, RMQSI, MillerFreund, Sawhney, CachonTerw, BayesRules, BuyingHay, CoinChange,
+	OReillyAlgo,
 }
