@@ -18,62 +18,62 @@
 //
 // # Areas and edges: package surface
 //
-//	A = l × w | elementary geometry | exact | from outside: published example × 1; besides: worked here × 1
-//	E = 2 × (l + w) | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	A = b × h ÷ 2 | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	E = b + 2 × √(h² + b² ÷ 4) | elementary geometry, equal sides are the shortest | exact | nothing from outside; besides: worked here × 1
-//	E = a + b + c | elementary geometry | exact | nothing from outside; besides: worked here × 1, from memory × 2
-//	s = E ÷ 2 | elementary geometry | exact | nothing from outside; besides: worked here × 1, from memory × 2
-//	r = s − x | elementary geometry | exact | nothing from outside; besides: worked here × 1, from memory × 2
-//	A = √(s × r_a × r_b × r_c) | elementary geometry, Heron | exact | nothing from outside; besides: worked here × 1, from memory × 2
-//	A = (a + b) ÷ 2 × h | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	E = a + b + 2 × √(h² + (a − b)² ÷ 4) | elementary geometry, equal slants are the shortest | exact | nothing from outside; besides: worked here × 1
-//	A = π × d² ÷ 4 | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	E = π × d | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	A = π × l × w ÷ 4 | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	q = ((l − w) ÷ (l + w))² | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	E = π × (l + w) ÷ 2 × (1 + 3 × q ÷ (10 + √(4 − 3 × q))) | Modular equations and approximations to π, the approximation for the ellipse's perimeter | from memory | nothing from outside; besides: worked here × 1
-//	A = π × (D² − d²) ÷ 4 | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	E = π × (D + d) | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	half the sum, round the corners, of x × next y − next x × y, without its sign | elementary geometry, shoelace formula | exact | nothing from outside; besides: exact geometry × 2
-//	the ways from corner to corner, and back to the first, added up | elementary geometry | exact | nothing from outside; besides: exact geometry × 2
-//	A = π × d × l | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	E = 2 × π × d | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	s = √(h² + (D − d)² ÷ 4) | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	A = π × (D + d) ÷ 2 × s | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	E = π × (D + d) | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	A = π × (d² ÷ 4 + h²) | elementary geometry | exact | nothing from outside; besides: exact geometry × 1
-//	4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication | NIST Digital Library of Mathematical Functions, 19.33.1, 19.36 | from memory | nothing from outside; besides: exact geometry × 1, worked here × 2
-//	A = W ÷ 2 | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	A = l × h | elementary geometry | exact | from outside: published example × 1
-//	A = w × h | elementary geometry | exact | from outside: published example × 1
-//	sum of the parts | elementary geometry | exact | from outside: published example × 1
-//	the edges at which a chosen face ends, added up; outside, the corners between two chosen faces too | our own method | exact | nothing from outside; besides: worked here × 3
-//	A = l × g | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	E = 2 × (l + g) | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	A = N × n × l × w | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	E = N × 2 × (l + w) | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	s = L ÷ n | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	A = l × w | elementary geometry | exact | from outside: published example × 1, reference library × 2; besides: worked here × 1
+//	E = 2 × (l + w) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = b × h ÷ 2 | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = b + 2 × √(h² + b² ÷ 4) | elementary geometry, equal sides are the shortest | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = a + b + c | elementary geometry | exact | from outside: reference library × 2; besides: worked here × 1, from memory × 2
+//	s = E ÷ 2 | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
+//	r = s − x | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
+//	A = √(s × r_a × r_b × r_c) | elementary geometry, Heron | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
+//	A = (a + b) ÷ 2 × h | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = a + b + 2 × √(h² + (a − b)² ÷ 4) | elementary geometry, equal slants are the shortest | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = π × d² ÷ 4 | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	E = π × d | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	A = π × l × w ÷ 4 | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	q = ((l − w) ÷ (l + w))² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = π × (l + w) ÷ 2 × (1 + 3 × q ÷ (10 + √(4 − 3 × q))) | Modular equations and approximations to π, the approximation for the ellipse's perimeter | from memory | from outside: reference library × 1; besides: worked here × 1
+//	A = π × (D² − d²) ÷ 4 | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	E = π × (D + d) | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	half the sum, round the corners, of x × next y − next x × y, without its sign | elementary geometry, shoelace formula | exact | from outside: published example × 2, reference library × 1; besides: exact geometry × 2
+//	the ways from corner to corner, and back to the first, added up | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 2
+//	A = π × d × l | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	E = 2 × π × d | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	s = √(h² + (D − d)² ÷ 4) | elementary geometry | exact | from outside: published example × 1, reference library × 1; besides: exact geometry × 1
+//	A = π × (D + d) ÷ 2 × s | elementary geometry | exact | from outside: published example × 2, reference library × 1; besides: exact geometry × 1
+//	E = π × (D + d) | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	A = π × (d² ÷ 4 + h²) | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication | NIST Digital Library of Mathematical Functions, 19.33.1, 19.36 | from memory | from outside: reference library × 3; besides: exact geometry × 1, worked here × 2
+//	A = W ÷ 2 | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = l × h | elementary geometry | exact | from outside: published example × 1, reference library × 1
+//	A = w × h | elementary geometry | exact | from outside: published example × 1, reference library × 1
+//	sum of the parts | elementary geometry | exact | from outside: published example × 1, reference library × 1
+//	the edges at which a chosen face ends, added up; outside, the corners between two chosen faces too | our own method | exact | from outside: reference library × 1; besides: worked here × 3
+//	A = l × g | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = 2 × (l + g) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = N × n × l × w | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = N × 2 × (l + w) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	s = L ÷ n | elementary geometry | exact | from outside: published example × 1; besides: worked here × 1
 //	L = s × n | elementary geometry | exact | nothing from outside; besides: worked here × 1
 //	L = z − x | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1 | Ship Stability for Masters and Mates, p. 74 | published | from outside: published example × 1; besides: worked here × 4, from memory × 1
-//	Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1 | Ship Stability for Masters and Mates, p. 75 | from memory | from outside: published example × 1; besides: from memory × 1
-//	trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1 | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1 | Ship Stability for Masters and Mates, p. 74 | published | from outside: published example × 8; besides: worked here × 4, from memory × 1
+//	Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1 | Ship Stability for Masters and Mates, p. 75 | from memory | from outside: published example × 2; besides: from memory × 1
+//	trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1 | elementary geometry | exact | from outside: published example × 6; besides: worked here × 1
 //	sum of the parts | elementary geometry | exact | from outside: published example × 1; besides: worked here × 5, from memory × 1
 //	E = 2 × L + p + q | elementary geometry, a straight line is the shortest | exact | nothing from outside; besides: worked here × 1
-//	T = N × n × (A − C) | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	T = N × (E + F) | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	T = N × n × (A − C) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	T = N × (E + F) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	sum of the parts | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	sum of the parts | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
 //
 // # Filler and putty: package fairing
 //
 //	V = A × t | elementary geometry, prism | exact | from outside: published table × 3; besides: exact identity × 1
-//	V = π ÷ 8 × L × W × d | elementary geometry, elliptic paraboloid | exact | nothing from outside; besides: exact geometry × 1
-//	V = 2 ÷ 3 × c × d × l | elementary geometry, segment of a parabola | exact | nothing from outside; besides: exact geometry × 1
-//	V = r² × (cot(θ ÷ 2) − (π − θ) ÷ 2) × l | elementary geometry, kite less sector | exact | nothing from outside; besides: exact geometry × 3
-//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; hollows only | elementary geometry, Newton–Cotes | exact | nothing from outside; besides: worked here × 3
-//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; proud spots only | elementary geometry, Newton–Cotes | exact | nothing from outside; besides: worked here × 3
+//	V = π ÷ 8 × L × W × d | elementary geometry, elliptic paraboloid | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	V = 2 ÷ 3 × c × d × l | elementary geometry, segment of a parabola | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	V = r² × (cot(θ ÷ 2) − (π − θ) ÷ 2) × l | elementary geometry, kite less sector | exact | from outside: reference library × 3; besides: exact geometry × 3
+//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; hollows only | elementary geometry, Newton–Cotes | exact | from outside: published example × 1; besides: worked here × 3
+//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; proud spots only | elementary geometry, Newton–Cotes | exact | from outside: published example × 1; besides: worked here × 3
 //	height of the datum at which filler and cutting together cost least | our own method, best datum | exact | nothing from outside; besides: worked here × 2
 //	a = v ÷ (1 − s) | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1, common practice × 1
 //	a = d ÷ (1 − s) | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1
@@ -91,13 +91,13 @@
 // # Films and coverage: package film
 //
 //	VS' = (VS + f × t × (1 − s)) ÷ (1 + t) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5, with the thinner that stays added | calculated | from outside: published example × 3; besides: worked here × 2
-//	WFT = DFT ÷ VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 5, published table × 13; besides: common practice × 2
+//	WFT = DFT ÷ VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 6, published table × 13; besides: common practice × 2
 //	DFT = WFT × VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 1
 //	DFT = P − T ÷ 2 | our own method, texture even about its mean | assumption | nothing from outside; besides: worked here × 1
 //	R' = 1000 ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 3
-//	R = 1000 × (1 + t) ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 3, published table × 13
-//	R_p = R × (1 − loss) | coating inspection notes, film and coverage, practical coverage | published | from outside: published example × 4
-//	V = A × (WFT + S) ÷ 1000 ÷ (1 − loss) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | nothing from outside; besides: worked here × 2
+//	R = 1000 × (1 + t) ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 4, published table × 13
+//	R_p = R × (1 − loss) | coating inspection notes, film and coverage, practical coverage | published | from outside: published example × 5
+//	V = A × (WFT + S) ÷ 1000 ÷ (1 − loss) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 1; besides: worked here × 2
 //	V_s = V ÷ (1 + t) | our own method, volumes add up | calculated | nothing from outside; besides: worked here × 1
 //	V_t = V_s × t | our own method, definition of t | exact | nothing from outside; besides: worked here × 1
 //	m = V × ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 2
@@ -114,7 +114,7 @@
 //	WFT = (L + F) ÷ 2 | common practice of the trade, reading a wet-film comb | common practice | nothing from outside; besides: worked here × 1
 //	M = P − WFT | our own method, definition | exact | nothing from outside; besides: worked here × 1
 //	film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm | note on the dead volume of a blast profile, dead volume | published | from outside: published table × 6
-//	straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them | our own method, two timed readings | assumption | nothing from outside; besides: worked here × 2
+//	straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them | our own method, two timed readings | assumption | from outside: reference library × 1; besides: worked here × 2
 //	ν = 0.443 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
 //	ν = 1.37 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
 //	ν = 3.28 × t − 220 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
@@ -122,8 +122,8 @@
 //
 // # Catalyst, gel time and cups: package cure
 //
-//	p = (T − T_1) ÷ (T_2 − T_1) | our own method, straight line between the rows | assumption | nothing from outside; besides: worked here × 1
-//	c = c_1 + (c_2 − c_1) × p | our own method, straight line between the rows | assumption | nothing from outside; besides: worked here × 1
+//	p = (T − T_1) ÷ (T_2 − T_1) | our own method, straight line between the rows | assumption | from outside: reference library × 6; besides: worked here × 1
+//	c = c_1 + (c_2 − c_1) × p | our own method, straight line between the rows | assumption | from outside: reference library × 6; besides: worked here × 1
 //	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 2
 //	y = P ÷ W | our own method, definition | exact | nothing from outside; besides: worked here × 1
 //	g = c × W ÷ 100 | our own method, definition of a share by mass | exact | nothing from outside; besides: exact identity × 1, common practice × 8
@@ -138,16 +138,16 @@
 //	V_c = c_v × V ÷ 100 | our own method, definition of a share by volume | exact | from outside: published table × 5; besides: exact identity × 1
 //	c = c_v × ρ_c ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
 //	f_c = (c_ref ÷ c) ^ n | our own method, a power of the catalyst | assumption | nothing from outside; besides: worked here × 10
-//	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | from outside: published table × 1; besides: worked here × 16
+//	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | from outside: published example × 1, published table × 1; besides: worked here × 16
 //	t = t_ref × f_c × f_T | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | nothing from outside; besides: worked here × 26
-//	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published table × 1; besides: worked here × 6
+//	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published example × 1, published table × 1; besides: worked here × 6
 //	m_t = 5 × m_0 | ASTM D2471, Gel time and peak exothermic temperature, gel time depends on the volume mixed | assumption | nothing from outside; besides: worked here × 1
-//	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 2
+//	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, own cup tests | calculated | from outside: reference library × 1; besides: worked here × 2
 //	the tested time less and more twice the tests' scatter; at least their farthest, at least 10 %, and with under three tests at least the card's own range | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 6
-//	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | our own method, own cup tests over 8 °C or more | calculated | nothing from outside; besides: worked here × 5
+//	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | our own method, own cup tests over 8 °C or more | calculated | from outside: published example × 3, reference library × 1; besides: worked here × 5
 //	the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 1
-//	mean temperature of the tests, as 1 ÷ T | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 2
-//	geometric mean of the tests' catalyst | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 1
+//	mean temperature of the tests, as 1 ÷ T | our own method, own cup tests | calculated | from outside: reference library × 2; besides: worked here × 2
+//	geometric mean of the tests' catalyst | our own method, own cup tests | calculated | from outside: reference library × 1; besides: worked here × 1
 //	the lightest of the tests | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 2
 //	u = k − τ ÷ t_f | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
 //	S = t_c × u − m_x | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
@@ -188,27 +188,27 @@
 // # The film budget: package buildup
 //
 //	F = n × f | elementary geometry, equal goes | exact | nothing from outside; besides: worked here × 1
-//	s = c × F | our own method, film from point to point | exact | nothing from outside; besides: worked here × 1
-//	σ = √(a² + b² + u²) | our own method, film budget | assumption | nothing from outside; besides: worked here × 1
+//	s = c × F | our own method, film from point to point | exact | from outside: published example × 2, reference library × 1; besides: worked here × 1
+//	σ = √(a² + b² + u²) | our own method, film budget | assumption | from outside: published example × 2, reference library × 1; besides: worked here × 1
 //	m = F − R | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1, common practice × 5
-//	t = m − z × σ | our own method, film budget | assumption | nothing from outside; besides: from memory × 3
-//	p = Φ((R + l − F) ÷ σ) | our own method, film budget | assumption | nothing from outside; besides: worked here × 1
-//	standard normal deviate that the chosen share lies beyond | elementary geometry, normal distribution | exact | nothing from outside; besides: from memory × 3
-//	least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest | our own method, film budget, backwards | calculated | nothing from outside; besides: worked here × 1, common practice × 2
+//	t = m − z × σ | our own method, film budget | assumption | from outside: published example × 1, reference library × 3; besides: from memory × 3
+//	p = Φ((R + l − F) ÷ σ) | our own method, film budget | assumption | from outside: published example × 3, reference library × 1; besides: worked here × 1
+//	standard normal deviate that the chosen share lies beyond | elementary geometry, normal distribution | exact | from outside: reference library × 3; besides: from memory × 3
+//	least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest | our own method, film budget, backwards | calculated | from outside: published example × 1; besides: worked here × 1, common practice × 2
 //	e = l × w | common practice of the trade, coarse paper off the last 20–25 mm | common practice | nothing from outside; besides: worked here × 1
 //	f = A − e | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1
 //	g = f × x | our own method, edge strips | assumption | nothing from outside; besides: worked here × 1
-//	mean of the readings | elementary geometry, sample mean | exact | nothing from outside; besides: worked here × 1
-//	sample standard deviation of the readings ÷ their mean | elementary geometry, sample standard deviation | exact | nothing from outside; besides: worked here × 1
+//	mean of the readings | elementary geometry, sample mean | exact | from outside: published example × 1; besides: worked here × 1
+//	sample standard deviation of the readings ÷ their mean | elementary geometry, sample standard deviation | exact | from outside: published example × 2; besides: worked here × 1
 //
 // # Dew, the day and vapour: package air
 //
-//	e = RH ÷ 100 × 6.112 × exp(17.62 × t ÷ (243.12 + t)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published table × 19, reference library × 10; besides: worked here × 2
-//	td = 243.12 × ln(e ÷ 6.112) ÷ (17.62 − ln(e ÷ 6.112)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published table × 18, reference library × 10; besides: worked here × 2
-//	RH = min(100, 100 × exp(17.62 × td ÷ (243.12 + td) − 17.62 × t ÷ (243.12 + t))) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published table × 5
-//	w = 18.015 × 100 × e ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published table × 1
-//	t = low + (high − low) × (1 − cos(π × (h − s) ÷ (15 − s))) ÷ 2 | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 4
-//	t = high − (high − low) × (1 − cos(π × (h − 15) ÷ (9 + s))) ÷ 2 | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 3
+//	e = RH ÷ 100 × 6.112 × exp(17.62 × t ÷ (243.12 + t)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 8, published table × 28, reference library × 13; besides: worked here × 2
+//	td = 243.12 × ln(e ÷ 6.112) ÷ (17.62 − ln(e ÷ 6.112)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 6, published table × 18, reference library × 13; besides: worked here × 2
+//	RH = min(100, 100 × exp(17.62 × td ÷ (243.12 + td) − 17.62 × t ÷ (243.12 + t))) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 1, published table × 5, reference library × 5
+//	w = 18.015 × 100 × e ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 2, published table × 1
+//	t = low + (high − low) × (1 − cos(π × (h − s) ÷ (15 − s))) ÷ 2 | our own method, the day's curve | assumption | from outside: reference library × 4; besides: worked here × 4
+//	t = high − (high − low) × (1 − cos(π × (h − 15) ÷ (9 + s))) ÷ 2 | our own method, the day's curve | assumption | from outside: reference library × 4; besides: worked here × 3
 //	td = min(tr, t) | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 2
 //	Δ = ts − ta | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
 //	Δn = min(Δ, 0) | our own method, surface against air | assumption | nothing from outside; besides: worked here × 2
@@ -221,20 +221,20 @@
 //	E = max(B, U) | our own method, the larger of two published rules | calculated | nothing from outside; besides: worked here × 1
 //	m = E × M | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | exact | nothing from outside; besides: worked here × 1
 //	G = m ÷ τ | our own method, one coat, one hour | assumption | nothing from outside; besides: worked here × 1
-//	c = X × M × p ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 2, published table × 1; besides: worked here × 1
-//	Q = K × 1000 × G ÷ c | Dilution ventilation notes | published | from outside: published example × 1; besides: worked here × 1
-//	x = m × 1000 ÷ (V × c) | our own method, closed space, no fresh air | exact | nothing from outside; besides: worked here × 1
+//	c = X × M × p ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 5, published table × 5; besides: worked here × 1
+//	Q = K × 1000 × G ÷ c | Dilution ventilation notes | published | from outside: published example × 3; besides: worked here × 1
+//	x = m × 1000 ÷ (V × c) | our own method, closed space, no fresh air | exact | from outside: published example × 1; besides: worked here × 1
 //
 // # Packs, confidence and learning: package order
 //
 //	r = max(p × N, r_min) | common practice of the trade, repair reserve of one batch | common practice | nothing from outside; besides: worked here × 2
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | nothing from outside; besides: worked here × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | nothing from outside; besides: worked here × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | nothing from outside; besides: worked here × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | nothing from outside; besides: worked here × 6
-//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | nothing from outside; besides: worked here × 2
-//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | nothing from outside; besides: worked here × 2
-//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + Σx ÷ σ²), x = ln(used ÷ planned), each logged work weighing by its planned mass; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | nothing from outside; besides: worked here × 2, from memory × 8
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
+//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
+//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
+//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + Σx ÷ σ²), x = ln(used ÷ planned), each logged work weighing by its planned mass; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | from outside: published example × 1; besides: worked here × 2, from memory × 8
 //
 // # The job as a whole: package plan
 //

@@ -54,7 +54,25 @@ func frostPoint(r row) (float64, error) {
 
 func TestPublishedDewPoints(t *testing.T) {
 	workingtest.Published(t, "dew.txt", map[string]workingtest.Case{
-		"dew point":               {Result: unit.InCelsius, Got: dewCase},
+		"dew point": {Result: unit.InCelsius, Got: dewCase},
+		"saturated vapour": {Result: unit.InHectopascal, Got: func(r row) (float64, error) {
+			e, err := air.Vapour.Of(unit.Temperature(r.Quantity("t", unit.InCelsius)), 1)
+			return float64(e), err
+		}},
+		"humidity after heating": {Result: unit.InPercent, Got: func(r row) (float64, error) {
+			td, err := dewOf(r)
+			if err != nil {
+				return 0, err
+			}
+			rh, err := air.HumidityAt.Of(td, unit.Temperature(r.Quantity("warmer", unit.InCelsius)))
+			return float64(rh), err
+		}},
+		"water in a room": {Result: unit.InKilogram, Got: func(r row) (float64, error) {
+			w, err := waterOf(r)
+			return w * r.Quantity("volume", unit.InCubicMetre), err
+		}},
+		"rise of the day":         {Result: unit.InCelsius, Got: onCurve(air.Rise)},
+		"fall of the day":         {Result: unit.InCelsius, Got: onCurve(air.Fall)},
 		"dew point in Fahrenheit": {Result: unit.InFahrenheit, Got: dewCase},
 		"least surface temperature": {Result: unit.InFahrenheit, Got: func(r row) (float64, error) {
 			td, err := dewOf(r)
@@ -72,15 +90,26 @@ func TestPublishedDewPoints(t *testing.T) {
 			rh, err := air.HumidityAt.Of(unit.Temperature(r.Quantity("td", unit.InCelsius)), unit.Temperature(r.Quantity("t", unit.InCelsius)))
 			return float64(rh), err
 		}},
-		"water in the air": {Result: unit.InGramPerCubicMetre, Got: func(r row) (float64, error) {
-			e, err := vapourOf(r)
-			if err != nil {
-				return 0, err
-			}
-			w, err := air.WaterInAir.Of(e, unit.Temperature(r.Quantity("t", unit.InCelsius)))
-			return float64(w), err
-		}},
+		"water in the air": {Result: unit.InGramPerCubicMetre, Got: waterOf},
 	}, air.Rules...)
+}
+
+func waterOf(r row) (float64, error) {
+	e, err := vapourOf(r)
+	if err != nil {
+		return 0, err
+	}
+	w, err := air.WaterInAir.Of(e, unit.Temperature(r.Quantity("t", unit.InCelsius)))
+	return float64(w), err
+}
+
+// onCurve is the air temperature of a row's day at its hour.
+func onCurve(rule working.Rule4[unit.Temperature, unit.Temperature, unit.Time, unit.Time, unit.Temperature]) func(row) (float64, error) {
+	return func(r row) (float64, error) {
+		hour := func(column string) unit.Time { return unit.Time(r.Number(column)) * unit.Hour }
+		t, err := rule.Of(unit.Temperature(r.Quantity("low", unit.InCelsius)), unit.Temperature(r.Quantity("high", unit.InCelsius)), hour("sunrise"), hour("hour"))
+		return float64(t), err
+	}
 }
 
 func emission(rule working.Rule1[unit.ByMass, unit.Emission], result unit.Scale) workingtest.Case {
@@ -150,6 +179,25 @@ func TestPublishedVentilation(t *testing.T) {
 			q, err := air.AirFor.Of(unit.Factor(r.Number("K")), hourly(r), limit)
 			return float64(q), err
 		}},
+		"vapour in air": {Result: unit.InMilligramPerCubicMetre, Got: func(r row) (float64, error) {
+			c, err := concentration(r, unit.Share(r.Quantity("ppm", unit.InPartsPerMillion)))
+			return float64(c), err
+		}},
+		"air for a gas": {Result: unit.InCubicMetrePerHour, Got: func(r row) (float64, error) {
+			limit, err := concentration(r, unit.Share(r.Quantity("limit", unit.InPartsPerMillion)))
+			if err != nil {
+				return 0, err
+			}
+			return airFor(r, limit)
+		}},
+		"air for a limit": {Result: unit.InCubicMetrePerHour, Got: func(r row) (float64, error) {
+			return airFor(r, unit.Density(r.Quantity("limit", unit.InMilligramPerCubicMetre)))
+		}},
+		"share of a limit in a closed room": {Result: unit.InPure, Got: func(r row) (float64, error) {
+			x, err := air.ShareOfLimit.Of(unit.Mass(r.Quantity("m", unit.InGram)), unit.Volume(r.Quantity("V", unit.InCubicMetre)),
+				unit.Density(r.Quantity("limit", unit.InMilligramPerCubicMetre)))
+			return float64(x), err
+		}},
 		"air for styrene": {Result: unit.InCubicMetrePerHour, Got: func(r row) (float64, error) {
 			q, err := air.StyreneAir(
 				given(unit.MassFlow(r.Quantity("G", unit.InGramPerHour)), unit.InGramPerHour),
@@ -159,4 +207,9 @@ func TestPublishedVentilation(t *testing.T) {
 			return float64(q.Value), err
 		}},
 	}, air.Rules...)
+}
+
+func airFor(r row, limit unit.Density) (float64, error) {
+	q, err := air.AirFor.Of(unit.Factor(r.Number("K")), unit.MassFlow(r.Quantity("G", unit.InGramPerHour)), limit)
+	return float64(q), err
 }

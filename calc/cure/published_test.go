@@ -1,6 +1,7 @@
 package cure_test
 
 import (
+	"errors"
 	"strconv"
 	"strings"
 	"testing"
@@ -51,6 +52,7 @@ func TestPublishedGelTimes(t *testing.T) {
 		"speed-up":                  {Result: unit.InPure, Got: speedUp},
 		"energy of own tests":       {Result: unit.InKilojoulePerMole, Got: energyOfTests},
 		"energy between two points": {Result: unit.InKilojoulePerMole, Got: energyOfLine},
+		"energy of a line":          {Result: unit.InKilojoulePerMole, Got: energyOfTable},
 		"pot life":                  {Result: unit.InPure, Got: potLifeShare},
 		"gel time, middle":          band(func(b cure.Band) working.Figure[unit.Time] { return b.Mid }),
 		"gel time, early":           band(func(b cure.Band) working.Figure[unit.Time] { return b.Early }),
@@ -157,6 +159,23 @@ func energyOfLine(r workingtest.Row) (float64, error) {
 	return float64(cure.EnergyOfLine(gel(), twoTests(r)...)), nil
 }
 
+// energyOfTable is that of the line through a row's temperatures and times.
+func energyOfTable(r workingtest.Row) (float64, error) {
+	var tests []cure.CupTest
+	times := strings.Fields(r.Text("minutes"))
+	for i, word := range strings.Fields(r.Text("celsius")) {
+		at, bad := strconv.ParseFloat(word, 64)
+		n, worse := strconv.ParseFloat(times[i], 64)
+		if err := errors.Join(bad, worse); err != nil {
+			return 0, err
+		}
+		test := usualTest()
+		test.Temperature, test.Gel = celsius(at), minutes(n)
+		tests = append(tests, test)
+	}
+	return float64(cure.EnergyOfLine(gel(), tests...)), nil
+}
+
 var toolKinds = map[string]cure.ToolKind{"scale": cure.Scale, "syringe": cure.Syringe, "drops": cure.Drops}
 
 func TestPublishedDoses(t *testing.T) {
@@ -197,6 +216,10 @@ func TestPublishedDoses(t *testing.T) {
 				tool(t, toolKinds[r.Text("tool")], r.Text("step")), cure.Peroxide{Density: density(1.15)}))
 		}},
 		"table": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
+			d, err := dosed(r)
+			return float64(d.Wanted.Value), err
+		}},
+		"between the rows of a table": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
 			d, err := dosed(r)
 			return float64(d.Wanted.Value), err
 		}},

@@ -56,6 +56,11 @@ func TestPublishedFilms(t *testing.T) {
 			}
 			return si(film.Weight.Of(v, density(r, "density")))
 		}},
+		// A film of a millimetre on as many square metres as there are litres.
+		"mix with loss": {Result: unit.InLitre, Got: func(r workingtest.Row) (float64, error) {
+			kept := unit.Area(r.Quantity("kept", unit.InLitre) / 1e-3)
+			return si(film.Mix.Of(kept, 1e-3, 0, unit.Share(r.Number("loss"))))
+		}},
 		"area of a kilogram": {Result: unit.InSquareMetre, Got: func(r workingtest.Row) (float64, error) {
 			g, err := film.MassPerArea.Of(wet(r), density(r, "density"))
 			return 1 / float64(g), err
@@ -121,6 +126,13 @@ func TestPublishedCoverage(t *testing.T) {
 				return 0, err
 			}
 			return si(film.Practical.Of(thinned, unit.Share(r.Number("loss"))))
+		}},
+		"area of a gallon": {Result: unit.InSquareFootPerUSGallon, Got: func(r workingtest.Row) (float64, error) {
+			sold, err := rate(share(r), 0, dry(r))
+			if err != nil {
+				return 0, err
+			}
+			return si(film.Practical.Of(unit.SpreadingRate(sold), unit.Share(1-r.Number("efficiency"))))
 		}},
 		"transfer efficiency": {Result: unit.InSquareFootPerUSGallon, Got: func(r workingtest.Row) (float64, error) {
 			return si(film.Practical.Of(unit.SpreadingRate(r.Quantity("rated", unit.InSquareFootPerUSGallon)), unit.Share(1-r.Number("efficiency"))))

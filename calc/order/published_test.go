@@ -39,7 +39,7 @@ func TestPublishedOrder(t *testing.T) {
 			p, err := purchase(r, true)
 			return p.Cost.InexactFloat64(), err
 		}},
-		"packs by price":       {Result: unit.InPure, Got: boughtByPrice},
+		"packs by price": {Result: unit.InPure, Got: boughtByPrice},
 	}, order.Rules...)
 }
 
