@@ -29,7 +29,7 @@ var box = &Shape{
 
 var boxFaces = []Option{{"top", "top"}, {"bottom", "bottom"}, {"front", "front"}, {"back", "back"}, {"left", "left"}, {"right", "right"}}
 
-var boxSide = choice("side", "coated", Option{"outside", "outside"}, Option{"inside", "inside"})
+var boxSide = choice(SideKey, "coated", Option{"outside", "outside"}, Option{"inside", "inside"})
 
 var (
 	lengthTimesHeight = working.Of2("A = l × h", source.Geometry.At(""), source.Exact, areaResult("area of a face"),
@@ -89,4 +89,16 @@ func faceArea(face string, l, w, h working.Figure[unit.Length]) (working.Figure[
 		return lengthTimesHeight.Figure(l, h)
 	}
 	return widthTimesHeight.Figure(w, h)
+}
+
+// SideKey is the choice of which side of a box is coated.
+const SideKey = "side"
+
+// UsualFaces gives the faces of a box that are coated as a rule, by the answer
+// to SideKey: outside all but the one it stands on, inside all but the open top.
+func UsualFaces(side string) string {
+	if side == "inside" {
+		return "bottom front back left right"
+	}
+	return "top front back left right"
 }

@@ -11,7 +11,7 @@ var girths = &Shape{
 	Dims: []Dim{
 		optional(length("spacing", "station spacing", "s")),
 		optional(length("length", "length over all stations", "L")),
-		halfEnds, measuredAlong,
+		girthIs, halfEnds, measuredAlong,
 	},
 	Rows: &Rows{
 		Key: stationsKey, Name: "stations, from one end to the other", Row: "station",
@@ -23,19 +23,36 @@ var girths = &Shape{
 	},
 	measure: measureGirths,
 	sketch: func() Sketch {
-		return Sketch{
-			Strokes: []Stroke{
-				path(2, 4.5, 18, 4.5), path(2, 4.5, 3, 7, 4.5, 8.8, 6, 9.8, 8, 10.4, 10, 10.6, 14, 10.5, 18, 10),
-				path(6, 4.5, 6, 9.8), path(10, 4.5, 10, 10.6), path(14, 4.5, 14, 10.5), path(18, 4.5, 18, 10),
-				arc(21, 4.5, 6, 7.5, 0, 90), path(21, 4.5, 27, 4.5), hidden(path(21, 3, 21, 14)),
-			},
-			Marks: []Mark{
-				beside("spacing", 6, 4.5, 2, 4.5), across("position", 2, 12, 10, 12), across("length", 2, 15, 18, 15),
-				along("girth", arc(21, 4.5, 5, 6.5, 0, 90), 22.6, 7),
-			},
-		}
+		return stationsAlong([]Stroke{arc(21, 4.5, 6, 7.5, 0, 90), path(21, 4.5, 27, 4.5), hidden(path(21, 3, 21, 14))},
+			along("girth", arc(21, 4.5, 5, 6.5, 0, 90), 22.6, 7))
+	},
+	round: func() Sketch {
+		return stationsAlong([]Stroke{arc(23.5, 4.5, 4, 7, 0, 180), path(19.5, 4.5, 27.5, 4.5)},
+			along("girth", arc(23.5, 4.5, 3, 6, 0, 180), 23.5, 7))
 	},
 }
+
+// stationsAlong is a hull from the side with its stations, and beside it a
+// section with the girth.
+func stationsAlong(section []Stroke, girth Mark) Sketch {
+	return Sketch{
+		Strokes: append([]Stroke{
+			path(2, 4.5, 18, 4.5), path(2, 4.5, 3, 7, 4.5, 8.8, 6, 9.8, 8, 10.4, 10, 10.6, 14, 10.5, 18, 10),
+			path(6, 4.5, 6, 9.8), path(10, 4.5, 10, 10.6), path(14, 4.5, 14, 10.5), path(18, 4.5, 18, 10),
+		}, section...),
+		Marks: []Mark{beside("spacing", 6, 4.5, 2, 4.5), across("position", 2, 12, 10, 12), across("length", 2, 15, 18, 15), girth},
+	}
+}
+
+// girthIs says how far a girth goes. It doubles nothing: a girth of one side is
+// counted twice by the builder, as two alike.
+var girthIs = choice(GirthKey, "a girth goes", Option{"side", "over one side, keel to sheer"}, Option{Round, "the whole way round"})
+
+// How far a girth goes, and its answer for both sides at once.
+const (
+	GirthKey = "girth-is"
+	Round    = "round"
+)
 
 const stationsKey = "stations"
 

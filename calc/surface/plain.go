@@ -8,7 +8,7 @@ import (
 
 var strip = &Shape{
 	Key: "strip", Name: "strip, length × girth",
-	Dims:    []Dim{length("length", "length", "l"), length("girth", "girth, along the skin", "g")},
+	Dims:    []Dim{length("length", "length", "l"), length("girth", "girth, along the skin", "g"), girthIs},
 	measure: of2(stripArea, stripEdge, "length", "girth"),
 	sketch: func() Sketch {
 		return Sketch{
@@ -16,6 +16,14 @@ var strip = &Shape{
 				arc(10, 4.5, 5, 8.5, 90, 180), arc(24, 4.5, 5, 8.5, 90, 180), path(5, 4.5, 19, 4.5), path(10, 13, 24, 13),
 			},
 			Marks: []Mark{beside("length", 19, 4.5, 5, 4.5), along("girth", arc(10, 4.5, 6.2, 9.7, 90, 180), 3.9, 12.8)},
+		}
+	},
+	round: func() Sketch {
+		return Sketch{
+			Strokes: []Stroke{
+				arc(8, 6, 4, 7.5, 0, 180), arc(20, 4, 4, 7.5, 0, 180), path(4, 6, 16, 4), path(12, 6, 24, 4), path(8, 13.5, 20, 11.5),
+			},
+			Marks: []Mark{beside("length", 16, 4, 4, 6), along("girth", arc(8, 6, 5.2, 8.7, 0, 180), 8, 16.3)},
 		}
 	},
 }

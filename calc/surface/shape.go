@@ -34,6 +34,7 @@ type Shape struct {
 
 	measure func(Input) (Measured, error)
 	sketch  func() Sketch // made when it is shown
+	round   func() Sketch // the same with girths the whole way round; nil: there are none
 }
 
 // Find gives the shape of that key, or nil.

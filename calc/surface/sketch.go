@@ -54,8 +54,18 @@ type Mark struct {
 }
 
 // Sketch gives the shape's sketch, with every letter in its place.
-func (s *Shape) Sketch() Sketch {
-	sketch := s.sketch()
+func (s *Shape) Sketch() Sketch { return s.lettered(s.sketch) }
+
+// SketchWith gives the sketch as the answer about girths has it, GirthKey's.
+func (s *Shape) SketchWith(girth string) Sketch {
+	if girth == Round && s.round != nil {
+		return s.lettered(s.round)
+	}
+	return s.Sketch()
+}
+
+func (s *Shape) lettered(make func() Sketch) Sketch {
+	sketch := make()
 	for i, m := range sketch.Marks {
 		sketch.Marks[i].Text = s.letter(m.Key)
 	}

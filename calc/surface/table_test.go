@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"regexp"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -197,11 +198,15 @@ func TestKeysAreFitToBeSaved(t *testing.T) {
 // shapes side by side.
 func TestAKeyHasOneKind(t *testing.T) {
 	kinds := map[string]Kind{CountDim.Key: Count, SidesDim.Key: Count}
+	answers := map[string][]Option{}
 	for _, s := range Shapes {
 		for _, d := range s.Dims {
 			kind, known := kinds[d.Key]
-			assert.True(t, !known || kind == d.Kind && kind != Choice, "%s %s", s.Key, d.Key)
-			kinds[d.Key] = d.Kind
+			assert.True(t, !known || kind == d.Kind, "%s %s", s.Key, d.Key)
+			if known {
+				assert.Equal(t, answers[d.Key], d.Options, "%s %s: one choice has the same answers everywhere", s.Key, d.Key)
+			}
+			kinds[d.Key], answers[d.Key] = d.Kind, d.Options
 		}
 	}
 }
@@ -319,4 +324,15 @@ func checkSound(t *testing.T, s *Shape, in Input) {
 	area, edge := float64(m.Area.Value), float64(m.Edge.Value)
 	assert.True(t, area >= minArea && area <= maxArea, "%s: area %v of %v", s.Key, area, in)
 	assert.True(t, edge >= 0 && edge <= maxEdge, "%s: edge %v of %v", s.Key, edge, in)
+}
+
+func TestUsualFacesAreTheBoxs(t *testing.T) {
+	for _, o := range boxSide.Options {
+		faces := strings.Fields(UsualFaces(o.Key))
+		assert.Len(t, faces, len(boxFaces)-1)
+		for _, face := range faces {
+			assert.True(t, hasOption(boxFaces, face), face)
+		}
+	}
+	assert.NotEqual(t, UsualFaces("inside"), UsualFaces("outside"))
 }
