@@ -51,14 +51,16 @@ var arrows = map[string][]string{
 	"calc/bench":       slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/chain", "calc/plan"}),
 	"wasm/markup":      {},
 	"wasm/draw":        slices.Concat(sum, sums, []string{"wasm/markup"}),
-	"wasm/page":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan", "calc/bench"}),
-	"wasm/view":        slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan", "calc/bench", "wasm/page", "wasm/draw", "wasm/markup"}),
+	"wasm/words":       rooms,
+	"wasm/page":        slices.Concat(rooms, []string{"wasm/words"}),
+	"wasm/view":        slices.Concat(rooms, []string{"wasm/words", "wasm/page", "wasm/draw", "wasm/markup"}),
 	"wasm":             {"wasm/page", "wasm/view", "wasm/markup"},
 }
 
 var (
-	sum  = []string{"calc/source", "calc/unit", "calc/working"}
-	sums = []string{"calc/surface", "calc/film", "calc/cure", "calc/fairing", "calc/sanding", "calc/buildup", "calc/air", "calc/order"}
+	sum   = []string{"calc/source", "calc/unit", "calc/working"}
+	rooms = slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/plan", "calc/bench", "calc/chance", "calc/schedule", "calc/fault"})
+	sums  = []string{"calc/surface", "calc/film", "calc/cure", "calc/fairing", "calc/sanding", "calc/buildup", "calc/air", "calc/order"}
 )
 
 // imports gives what each package imports, by its path; its tests aside.

@@ -106,9 +106,9 @@ func themes(t *testing.T) map[string]map[string]string {
 }
 
 var (
-	typeSizes = []string{"t1", "t2", "t3", "t4", "t5"}
+	typeSizes = []string{"t0", "t1", "t2", "t3", "t4", "t5", "t6"}
 	spaces    = []string{"s1", "s2", "s3", "s4", "s5", "s6"}
-	colours   = []string{"paper", "sheet", "putty", "line", "ink", "pencil", "lead", "tape", "stop"}
+	colours   = []string{"paper", "sheet", "putty", "line", "ink", "pencil", "lead", "tape", "stop", "fit"}
 )
 
 func TestOneTableOfTokens(t *testing.T) {
@@ -154,7 +154,7 @@ func TestNoOtherValueInTheStyle(t *testing.T) {
 			assert.Empty(t, colourWord.FindString(value), "%s: %s in %s", name, value, r.selector)
 			switch name {
 			case "font-size":
-				assert.Regexp(t, `^(var\(--t[1-5]\)|100%)$`, value, r.selector)
+				assert.Regexp(t, `^(var\(--t[0-6]\)|100%)$`, value, r.selector)
 			case "block-size", "height", "max-block-size", "max-height":
 				assert.Regexp(t, `^(auto|var\(--(s2|thin)\))$`, value, "%s: a height that text may outgrow", r.selector)
 			case "left", "right", "margin-left", "margin-right", "padding-left", "padding-right", "border-left", "border-right", "float":
@@ -252,7 +252,7 @@ func TestContrast(t *testing.T) {
 }
 
 // control says if a selector is that of something to tap or type in.
-var control = regexp.MustCompile(`\b(?:input|select|textarea|button)\b|\.(?:main|quiet|tool|switch|tab|unit|entry|figure)\b|aria-`)
+var control = regexp.MustCompile(`\b(?:input|select|textarea|button)\b|\.(?:main|quiet|tool|switch|tab|unit|entry|figure|chip|nudge)\b|aria-`)
 
 func TestBordersOfControls(t *testing.T) {
 	_, grounds := pairs(t)
@@ -328,7 +328,7 @@ func TestPaperHidesWhatIsOfNoUseOnIt(t *testing.T) {
 			}
 		}
 	}
-	for _, class := range []string{".bar", ".tools", ".main", ".quiet", ".switches", ".itemtools", ".figure::after"} {
+	for _, class := range []string{".bar", ".tool", ".sheet", ".act", ".main", ".quiet", ".switches", ".itemtools", ".figure::after"} {
 		assert.Contains(t, hidden, class)
 	}
 	for _, class := range []string{".paper", ".shedcard"} {

@@ -15,7 +15,7 @@ func (b *border) listen() {
 		b.event(args[0])
 		return nil
 	})
-	for _, kind := range []string{"input", "change", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "hashchange"} {
+	for _, kind := range []string{"input", "change", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "hashchange", "popstate"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -57,6 +57,8 @@ func (b *border) event(e js.Value) {
 			}
 			b.handle(page.Message{Verb: "elsewhere", Path: key.String(), Text: kept, At: b.moment()})
 		}
+	case "popstate":
+		b.wentBack()
 	case "hashchange":
 		b.fragment()
 	case laterEvent:

@@ -26,6 +26,7 @@ func main() {
 	data := b.document.Get("documentElement").Get("dataset")
 	b.version = text(data, "version")
 	b.listen()
+	b.back.stands = b.window.Get("history").Get("state").Equal(js.ValueOf(backMark)) // from before a reload
 	b.start()
 	if mark := b.decimalMark(); mark != "." {
 		b.handle(page.Message{Verb: "locale", Text: mark, At: b.moment()})
@@ -47,6 +48,7 @@ type border struct {
 	shown                    *markup.Page
 	isKept                   bool // the latest that was to be kept
 	tapped                   bool // the event at hand is a tap or a key that acts
+	back                     backEntry
 }
 
 func (b *border) start() {
@@ -75,6 +77,7 @@ func (b *border) take(state *page.State, effects []page.Effect) {
 	for _, e := range effects {
 		b.carryOut(e)
 	}
+	b.keepWayBack()
 }
 
 // guarded runs f and says if it came to its end; a panic is shown, and the page

@@ -191,7 +191,7 @@ func demo(s *State, m Message) []Effect {
 		s.cupFirst(1)
 		return nil
 	}
-	s.InDemo, s.Open, s.Why = true, nil, ""
+	s.InDemo, s.Open, s.Sheets, s.Why = true, nil, nil, ""
 	if s.Demo.Revision > 0 {
 		s.planned()
 		return []Effect{s.keepView()}
@@ -201,7 +201,7 @@ func demo(s *State, m Message) []Effect {
 
 // own shows the builder's own job again.
 func own(s *State, m Message) []Effect {
-	s.InDemo, s.Open, s.Why = false, nil, ""
+	s.InDemo, s.Open, s.Sheets, s.Why = false, nil, nil, ""
 	s.planned()
 	return []Effect{s.keepView()}
 }

@@ -81,6 +81,7 @@ func Start(kept map[string]string, now Moment) (*State, []Effect) {
 		switch key {
 		case "screen":
 			goTo(s, Message{Path: value})
+			s.Trail = nil
 		case "look":
 			s.Look = value
 		case "demo":

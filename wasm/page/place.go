@@ -106,7 +106,10 @@ func (s *State) IsShown(p Place) bool {
 // find goes to where the text at a path is typed.
 func find(s *State, m Message) []Effect {
 	p := s.PlaceOf(m.Path)
-	s.Screen = p.Screen
+	if p.Screen != s.Screen {
+		s.leave(p.Screen)
+	}
+	s.Screen, s.Sheets = p.Screen, nil
 	for _, item := range p.Items {
 		s.opened(item)
 	}

@@ -27,6 +27,8 @@ type State struct {
 	InDemo    bool // the made-up job is shown; the builder's own waits untouched
 
 	Screen  string
+	Trail   []string          // the screens before, the latest last: Back goes there
+	Sheets  []string          // what lies open over the screen, the uppermost last
 	Open    map[string]string // list → the item that is open in it
 	Why     string            // the figure whose working is open
 	Cell    string            // the cell of a grid that was typed in last

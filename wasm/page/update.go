@@ -53,6 +53,8 @@ var verbs = []struct {
 	{"move", move},
 	{"open", open},
 	{"why", why},
+	{"sheet", openSheet},
+	{"back", back},
 	{"go", goTo},
 	{"unit", setUnit},
 	{"decimal", setDecimal},
@@ -205,10 +207,12 @@ func why(s *State, m Message) []Effect {
 
 func goTo(s *State, m Message) []Effect {
 	for _, screen := range Screens {
-		if screen.Key == m.Path {
+		if screen.Key == m.Path && m.Path != s.Screen {
+			s.leave(m.Path)
 			s.Screen = m.Path
 		}
 	}
+	s.Sheets = nil
 	if m.Text != "" {
 		s.opened(m.Text)
 	}
@@ -307,6 +311,7 @@ func (s *State) put(doc job.Document, more ...Effect) []Effect {
 // than its text. What hangs on a text that can't be read isn't known.
 func (s *State) planned() {
 	s.Plan = s.Plan.Next(s.Doc())
+	s.swept()
 	s.benched()
 	s.Sure = Sureness{}
 }

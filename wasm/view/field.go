@@ -74,7 +74,7 @@ func control(s *page.State, path string, f *job.Field, extra fieldExtras) html {
 	if f.Kind == job.Pasted {
 		return markup.ControlFor("textarea", path, state, append(attrs, a("class", "words", "rows", "4", "spellcheck", "false")...))
 	}
-	attrs = append(attrs, a("type", "text", "spellcheck", "false", "enterkeyhint", "next", "placeholder", holds(s, extra.Default))...)
+	attrs = append(attrs, a("type", "text", "spellcheck", "false", "enterkeyhint", "next", "placeholder", placeholder(s, extra.Default))...)
 	switch f.Kind {
 	case job.Quantity, job.Money, job.Size:
 		attrs = append(attrs, a("inputmode", inputMode(s, f))...)
@@ -86,8 +86,8 @@ func control(s *page.State, path string, f *job.Field, extra fieldExtras) html {
 	return markup.ControlFor("input", path, state, attrs)
 }
 
-// holds writes what holds while nothing is typed: an attribute is no text.
-func holds(s *page.State, text string) string {
+// placeholder writes what holds while nothing is typed: an attribute is no text.
+func placeholder(s *page.State, text string) string {
 	if job.HasComma(s.Doc()) {
 		return unit.Commas(text)
 	}

@@ -25,7 +25,7 @@ func fitSection(s *page.State) html {
 	}
 	units := s.Plan.Job.Units
 	dew := unit.Write(float64(air.RoundUp(out.DewPoint.Value, units.Scale(unit.Temperatures))), units.Scale(unit.Temperatures), 3)
-	return join(head, verdict(s),
+	return join(head, fitVerdict(s),
 		el("div", a("class", "figures"),
 			figure(s, "dew", "Dew point", dew, out.DewPoint.Step),
 			figure(s, "overdew", "Surface over the dew point", of(s, out.OverDew, unit.Differences), out.OverDew.Step)),
@@ -42,7 +42,7 @@ func readingOff(s *page.State) html {
 	return el("p", a("class", "ask"), txt("The air that was read lies "+text+" from the curve between the day's low and high. Look at all three, and at the hour."))
 }
 
-func verdict(s *page.State) html {
+func fitVerdict(s *page.State) html {
 	out := &s.Bench().Air
 	units := s.Plan.Job.Units
 	if len(out.Now)+len(out.Through) == 0 {

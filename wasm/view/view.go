@@ -6,6 +6,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 type html = markup.HTML
@@ -24,27 +25,46 @@ func region(id, tag string, attrs []markup.Attr, kids ...html) html {
 // nothing is left out where there is nothing to show.
 var nothing html
 
-// screens is what each screen shows below its heading.
-var screens = map[string]func(*page.State) html{
-	"surfaces": surfaces,
-	"buildup":  buildups,
-	"cup":      cup,
-	"order":    orderScreen,
-	"log":      logScreen,
-	"cards":    cards,
-	"settings": settings,
-	"sources":  sourcesScreen,
+// shown is what a screen or a sheet shows.
+type shown struct {
+	Title string // of a sheet, in its header
+	Body  html
+	Act   html // the one thing to do next, above the tabs
 }
 
-// Page is the whole page.
+// screens is what each screen shows below its heading.
+var screens = map[string]func(*page.State) shown{
+	"surfaces": plain(surfaces),
+	"buildup":  plain(buildups),
+	"cup":      plain(cup),
+	"order":    plain(orderScreen),
+	"log":      plain(logScreen),
+	"cards":    plain(cards),
+	"settings": plain(settings),
+	"sources":  plain(sourcesScreen),
+}
+
+// plain is a screen without an act of its own.
+func plain(body func(*page.State) html) func(*page.State) shown {
+	return func(s *page.State) shown { return shown{Body: body(s)} }
+}
+
+// Page is the whole page. On a phone a sheet covers the screen, by the style.
 func Page(s *page.State) html {
+	screen, sheet := screens[s.Screen](s), sheetOf(s)
+	act := screen.Act
+	if s.Sheet() != "" {
+		act = sheet.Act
+	}
 	whole := region("page", "main", a("class", "page"),
 		region("top", "header", a("class", "top"), top(s)),
 		region("notice", "div", a("class", "notice"), notice(s)),
 		region("screen", "section", a("class", "screen screen-"+s.Screen),
 			el("h1", a("id", "heading", "tabindex", "-1"), txt(s.ScreenName())),
-			screens[s.Screen](s)),
-		region("bar", "nav", a("class", "bar", "aria-label", "Screens"), bar(s)),
+			screen.Body),
+		region("sheet", "section", a("class", "sheet", "aria-labelledby", page.SheetHeading), laid(s, sheet)),
+		region("act", "div", a("class", "act"), act),
+		region("bar", "nav", a("class", "bar", "aria-label", words.Screens), bar(s)),
 	)
 	if !job.HasComma(s.Doc()) {
 		return whole
@@ -65,28 +85,27 @@ func bar(s *page.State) html {
 	return join(items...)
 }
 
+// top is where the builder is, what can be taken back, and the way to everything
+// else.
 func top(s *page.State) html {
 	name := s.Doc().Get("name")
 	if name == "" {
-		name = "My job"
+		name = words.UnnamedJob
 	}
-	undo, redo := len(s.Slot().Undo) > 0, len(s.Slot().Redo) > 0
 	return join(
 		el("p", a("class", "jobname"), txt(name)),
-		el("div", a("class", "tools"),
-			tool("undo", "", "Undo", undo), tool("redo", "", "Redo", redo),
-			tool("go", "cards", "Cards", true), tool("go", "settings", "Settings", true)),
-	)
+		undoTool(s, "undo"),
+		el("button", a("class", "tool", "id", page.OpenerID("menu"), "type", "button", "data-do", "sheet", "data-path", "menu", "aria-label", words.Menu), txt("⋯")))
 }
 
-// tool is a small button of the top line; one that can do nothing is kept in
-// place, so that the others don't jump under the thumb.
-func tool(do, path, name string, usable bool) html {
-	attrs := a("class", "tool", "id", "tool-"+do+path, "type", "button", "data-do", do, "data-path", path)
-	if !usable {
+// undoTool takes the last change back. Where there is none it is kept in place,
+// so that what stands beside it doesn't jump under the thumb.
+func undoTool(s *page.State, id string) html {
+	attrs := a("class", "tool", "id", "tool-"+id, "type", "button", "data-do", "undo", "data-path", "", "aria-label", words.Undo)
+	if len(s.Slot().Undo) == 0 {
 		attrs = append(attrs, a("aria-disabled", "true")...)
 	}
-	return el("button", attrs, txt(name))
+	return el("button", attrs, txt("↶"))
 }
 
 // notice is what the whole page has to say.

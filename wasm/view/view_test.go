@@ -240,7 +240,7 @@ func check(t *testing.T, name string, all []element) {
 }
 
 // verbs is what buttons may ask for.
-var verbs = []string{"set", "add", "copy", "remove", "move", "step", "open", "why", "go", "unit", "decimal", "system", "undo", "redo", "demo", "own", "clear", "real", "look",
+var verbs = []string{"set", "add", "copy", "remove", "move", "step", "open", "why", "sheet", "back", "go", "unit", "decimal", "system", "undo", "redo", "demo", "own", "clear", "real", "look",
 	"print", "text", "csv", "share", "export", "pick", "weighed", "in", "end", "take", "done", "learn", "unlearn", "log-csv", "link", "take-job", "drop-job", "fill", "find"}
 
 func TestWhatWasTypedStaysText(t *testing.T) {

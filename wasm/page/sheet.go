@@ -1,0 +1,104 @@
+package page
+
+import (
+	"slices"
+	"strings"
+
+	"shedreckoner/calc/job"
+)
+
+// A sheet is one thing opened: a surface, a step, a material, today's air. It
+// covers its list on a phone and stands beside it on a wide screen, and goes with
+// ✕ or the phone's Back. Sheets may lie on one another; each is named by a key,
+// of an item or of what it shows ("surface.3", "menu").
+
+// maxTrail is how many screens Back knows the way to.
+const maxTrail = 20
+
+// openSheet lays a sheet on top; one that lies below already comes up instead.
+func openSheet(s *State, m Message) []Effect {
+	if m.Path == "" {
+		return nil
+	}
+	s.raise(m.Path)
+	return []Effect{{Kind: Focus, Key: SheetHeading}}
+}
+
+// SheetHeading is the id of the uppermost sheet's heading.
+const SheetHeading = "sheet-heading"
+
+func (s *State) raise(key string) {
+	below := s.Sheets
+	if i := slices.Index(below, key); i >= 0 {
+		below = below[:i]
+	}
+	s.Sheets = append(below[:len(below):len(below)], key)
+	s.Why = ""
+}
+
+// back takes away the uppermost sheet, or goes to the screen before. Below an
+// open cup there is nothing to go back to: the page must not be left unsaid.
+func back(s *State, m Message) []Effect {
+	if n := len(s.Sheets); n > 0 {
+		key := s.Sheets[n-1]
+		s.Sheets, s.Why = s.Sheets[:n-1:n-1], ""
+		return []Effect{{Kind: Focus, Key: OpenerID(key)}}
+	}
+	if n := len(s.Trail); n > 0 {
+		s.Screen, s.Trail = s.Trail[n-1], s.Trail[:n-1:n-1]
+		return []Effect{s.keepView(), {Kind: Focus, Key: "heading"}}
+	}
+	if hasOpenCup(s.Doc()) {
+		s.cupFirst(1)
+	}
+	return nil
+}
+
+// OpenerID is the id of the control that opens a sheet: the focus goes back to it.
+func OpenerID(key string) string { return "open-" + key }
+
+// Sheet gives the key of the uppermost sheet; "" where none lies open.
+func (s *State) Sheet() string {
+	if n := len(s.Sheets); n > 0 {
+		return s.Sheets[n-1]
+	}
+	return ""
+}
+
+// Depth is how many times Back has something to do before the page is left.
+func (s *State) Depth() int {
+	depth := len(s.Sheets) + len(s.Trail)
+	if hasOpenCup(s.Doc()) {
+		depth++
+	}
+	return depth
+}
+
+// leave notes the screen that is left, so that Back finds it again, each once.
+func (s *State) leave(to string) {
+	trail := slices.DeleteFunc(slices.Clone(s.Trail), func(key string) bool { return key == to || key == s.Screen })
+	s.Trail = append(trail, s.Screen)
+	s.Trail = s.Trail[max(0, len(s.Trail)-maxTrail):]
+}
+
+// swept takes away the sheets of items that are gone.
+func (s *State) swept() {
+	doc := s.Doc()
+	s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool { return !stands(doc, key) })
+}
+
+// stands says if every item that a key names is in its list. What is no item's
+// key stands.
+func stands(doc job.Document, key string) bool {
+	parts := strings.Split(key, ".")
+	for n := 2; n <= len(parts); n += 2 {
+		list := strings.Join(parts[:n-1], ".")
+		if l := job.ListAt(list); l == nil || l.Max == 1 || list == "card" {
+			return true
+		}
+		if !slices.Contains(doc.Items(list), parts[n-1]) {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,170 @@
+package view
+
+import (
+	"shedreckoner/calc/job"
+	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
+)
+
+// The parts that every screen and sheet is put together from. Each is one
+// function here and one block of style/05-parts.css; a screen has no size,
+// colour or space of its own.
+
+// dialLine is a figure between − and +, typed by tapping it.
+type dialLine struct {
+	Name    string // instead of the field's own
+	Letter  string // on the sketch
+	Small   string // what is assumed or meant, under the name; may change with figures
+	Default string // what holds while nothing is typed
+}
+
+// dial is the line for the field at the path. Where the field has no step there
+// is only the figure.
+func dial(s *page.State, path string, line dialLine) html {
+	f := job.FieldAt(path)
+	name := line.Name
+	if name == "" {
+		name = f.Name
+	}
+	label := []html{}
+	if line.Letter != "" {
+		label = append(label, el("b", a("class", "letter"), txt(line.Letter)))
+	}
+	label = append(label, txt(capital(name)), region("small-"+path, "small", nil, txt(line.Small)))
+	less, more := steps(s, path, name, f)
+	return el("div", a("class", "dial"),
+		el("label", a("for", "f-"+path), label...),
+		less,
+		el("span", a("class", "entry"), control(s, path, f, fieldExtras{Default: line.Default}), unitChip(s.Plan.Job.Units, f)),
+		more,
+		region("say-"+path, "div", a("class", "say"), said(s, path, f)))
+}
+
+// steps is − and + of a dial.
+func steps(s *page.State, path, name string, f *job.Field) (less, more html) {
+	if !page.HasSteps(path, f, s.Plan.Job.Units) {
+		return nothing, nothing
+	}
+	button := func(way, sign, does string) html {
+		return el("button", a("class", "nudge", "type", "button", "id", "do-step-"+path+way, "data-do", "step", "data-path", path,
+			"data-text", way, "aria-label", does+": "+name), txt(sign))
+	}
+	return button("down", "−", words.Less), button("up", "+", words.More)
+}
+
+// chips is a choice among few: all are seen, the chosen one is filled.
+func chips(s *page.State, path, name string, options []job.Option) html {
+	f := job.FieldAt(path)
+	if options == nil {
+		options = f.Options
+	}
+	chosen := s.Doc().Get(path)
+	if chosen == "" && f.Kind == job.Choice && !f.Optional {
+		chosen = options[0].Key
+	}
+	var list []html
+	for _, o := range options {
+		list = append(list, el("button", a("class", "chip", "type", "button", "id", "chip-"+path+"-"+o.Key, "data-do", "set", "data-path", path,
+			"data-text", o.Key, "aria-pressed", yesNo(o.Key == chosen)), txt(capital(o.Name))))
+	}
+	return region("chips-"+path, "div", a("class", "chips", "role", "group", "aria-label", capital(name)),
+		append(list, el("div", a("class", "say"), said(s, path, f)))...)
+}
+
+// picker is a choice among many that looks like a chip.
+func picker(s *page.State, path, name string, options []job.Option, first string) html {
+	f := job.FieldAt(path)
+	return el("span", a("class", "picker"),
+		el("label", a("for", "f-"+path, "class", "unseen"), txt(capital(name))),
+		control(s, path, f, fieldExtras{Options: options, First: first}),
+		region("say-"+path, "div", a("class", "say"), said(s, path, f)))
+}
+
+// fact is a figure with what it is.
+type fact struct{ Value, Name string }
+
+// answerBox is one hero figure in the unit of the tool in the hand, its twin in
+// small beside it, a picture, and up to three facts.
+type answerBox struct {
+	Label   string // for those who don't see it
+	Stops   bool   // there is no figure
+	Hero    html
+	Twin    html
+	Picture html
+	Facts   []fact
+	More    html
+}
+
+// answerOf is the answer box: a region of its own, since it changes as something
+// is typed. It holds no control.
+func answerOf(id string, box answerBox) html {
+	attrs := a("class", "answer", "aria-label", box.Label)
+	if box.Stops {
+		attrs = append(attrs, a("data-is", "stops")...)
+	}
+	var facts []html
+	for _, f := range box.Facts {
+		facts = append(facts, el("span", nil, el("b", nil, txt(f.Value)), txt(f.Name)))
+	}
+	kids := []html{el("div", a("class", "hero"), el("strong", nil, box.Hero), el("span", nil, box.Twin)), box.Picture}
+	if len(facts) > 0 {
+		kids = append(kids, el("div", a("class", "facts"), facts...))
+	}
+	return region(id, "section", attrs, append(kids, box.More)...)
+}
+
+// What a verdict says.
+const (
+	holds     = "holds"
+	asks      = "asks"
+	stops     = "stops"
+	unchecked = "unchecked"
+)
+
+// verdict is one sentence under an answer that bears on it. It opens a sheet
+// that says why, where there is one.
+func verdict(is, strong, text, sheet string) html {
+	kids := []html{el("span", nil, el("b", nil, txt(strong)), txt(" "+text))}
+	if sheet == "" {
+		return el("p", a("class", "verdict", "data-is", is), kids...)
+	}
+	return el("button", a("class", "verdict", "data-is", is, "type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet),
+		append(kids, el("u", nil, txt(words.Why)))...)
+}
+
+// setup is what is assumed or remembered, and the way to change it.
+func setup(id, text, sheet string) html {
+	return region("setup-"+id, "p", a("class", "setup"), el("span", nil, txt(text)),
+		el("button", a("type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", capital(words.Change)+": "+text), txt(words.Change)))
+}
+
+// act is the button of an act bar.
+func act(do, path, text, name string) html {
+	return el("button", a("class", "main", "type", "button", "id", "act-"+do, "data-do", do, "data-path", path, "data-text", text), txt(name))
+}
+
+// second is another way to go on beside the main one.
+func second(do, path, text, name string) html {
+	return el("button", a("class", "main second", "type", "button", "id", "act-"+do+"-"+text, "data-do", do, "data-path", path, "data-text", text), txt(name))
+}
+
+// listRow is a line of a list: what is seen of it, its name with a small line
+// below, its figure. Tapping it opens its sheet.
+func listRow(sheet string, seen html, name, small, figure string) html {
+	return el("button", a("class", "listrow", "type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet),
+		el("span", a("class", "seen"), seen), el("span", a("class", "name"), txt(name), el("small", nil, txt(small))), el("b", nil, txt(figure)))
+}
+
+// total is the heading figure of a list.
+func total(id, name, figure string) html {
+	return region(id, "p", a("class", "grand"), el("span", nil, txt(name)), el("span", nil, txt(figure)))
+}
+
+// tape is a caution or a hint where the hand is about to act.
+func tape(id string, lines ...string) html {
+	var kids []html
+	for _, l := range lines {
+		kids = append(kids, el("p", nil, txt(l)))
+	}
+	return region(id, "div", a("class", "caution"), kids...)
+}

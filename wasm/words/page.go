@@ -1,0 +1,18 @@
+package words
+
+// What stands about every screen.
+const (
+	Screens    = "Screens"
+	UnnamedJob = "My job"
+	Menu       = "More"
+	Undo       = "Undo"
+	Redo       = "Redo"
+	Close      = "Close"
+	Change     = "change"
+	Why        = "why"
+	Less       = "Less"
+	More       = "More"
+	Cards      = "Cards"
+	Settings   = "Settings"
+	Sources    = "Sources"
+)

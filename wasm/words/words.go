@@ -1,0 +1,10 @@
+// Package words holds every sentence for people, and nothing else has one: names
+// of screens, buttons and sheets, what is wrong with a text and what to type
+// instead, cautions, what a figure means. It is pure Go, one file a subject, and
+// knows neither state nor markup: what a sentence speaks of is handed to it.
+//
+// The manner: plain words that a native speaker would use, one idea to a line;
+// an error says what is wrong and what to type; a caution stands where the hand
+// is about to act, two at most at a time; percent always with its base; a
+// temperature with its degree.
+package words
