@@ -28,6 +28,15 @@ func Keep[R unit.Quantity](run *Run, f working.Figure[R], err error) working.Fig
 	return f
 }
 
+// Do1 works a rule of one argument out.
+func Do1[A, R unit.Quantity](run *Run, r working.Rule1[A, R], a working.Figure[A]) working.Figure[R] {
+	if run.Err != nil {
+		return working.Figure[R]{}
+	}
+	f, err := r.Figure(a)
+	return Keep(run, f, err)
+}
+
 // Do2 works a rule of two arguments out.
 func Do2[A, B, R unit.Quantity](run *Run, r working.Rule2[A, B, R], a working.Figure[A], b working.Figure[B]) working.Figure[R] {
 	if run.Err != nil {

@@ -81,8 +81,8 @@ func acetone() *Card {
 	return &Card{
 		Key: "acetone", Name: "Acetone, for cleaning only", Kind: Solvent, SoldBy: ByVolume,
 		Density:  exactly(0.79*kgPerL, c),
-		Sundries: Sundries{Wash: exactly(0.15*unit.Litre, c), Flush: exactly(0.4*unit.Litre, c)},
-		Ordering: easily,
+		Sundries: Sundries{Wash: exactly(0.1*unit.Litre, c), Flush: exactly(0.25*unit.Litre, c)},
+		Ordering: plain,
 		Packs:    packs("1", "5"),
 	}
 }

@@ -46,7 +46,8 @@ var Cards = append([]*Card{
 	polyesterFiller(), lightPolyesterFiller(), epoxyFiller(),
 	ketonePeroxide(), ketoneLowPeroxide(), benzoylPaste(), styrene(), waxSolution(), primerThinner(), topcoatThinner(), acetone(),
 	cuttingCompound(), finishingPolish(),
-	roller(), brush(), cup(), tape(), gloves(), mask(), cartridges(), sheeting(), disc(), wetSheet(), strip(),
+	roller(), brush(), filter(), syringe(), cup(), tape(), sheeting(), releaseFilm(), gloves(), mask(), cartridges(),
+	disc(), wetSheet(), strip(), pad(),
 }, ingredients()...)
 
 // Find gives a copy of the card that ships under the key.
@@ -151,7 +152,7 @@ func vinylEster() *Card {
 	card.CuredRolled = spec[unit.SolidsByVolume](0.78, 0.72, 0.88, x)
 	card.CuredSprayed = spec[unit.SolidsByVolume](0.72, 0.62, 0.82, x)
 	card.Styrene = spec[unit.ByMass](0.42, 0.38, 0.48, c)
-	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.03, c), exactly[unit.Share](0.05, c)
+	card.ThinnerAsk, card.ThinnerRefuse = exactly[unit.Share](0.03, x), exactly[unit.Share](0.05, x)
 	card.BatchMost = exactly[unit.Mass](0.4, x)
 	card.SurfaceLeast, card.SurfaceMost = exactly(celsius(18), c), exactly(celsius(30), c)
 	card.ShelfLife = spec(4*month, 3*month, 6*month, c)
@@ -234,7 +235,7 @@ func polyesterFiller() *Card {
 		SurfaceMost:   exactly(celsius(30), c),
 		HumidityMost:  exactly[unit.Share](0.85, c),
 		ShelfLife:     exactly(12*month, c),
-		Ordering:      easily,
+		Ordering:      plain,
 		Promoted:      true,
 		Families:      []string{Benzoyl},
 		DoseTable:     doses(10, 2.0, 30, 2.0),
@@ -273,7 +274,7 @@ func epoxyFiller() *Card {
 		SurfaceMost:   exactly(celsius(32), c),
 		HumidityMost:  exactly[unit.Share](0.80, c),
 		ShelfLife:     exactly(24*month, c),
-		Ordering:      easily,
+		Ordering:      plain,
 		GelTime:       spec(40*unit.Minute, 20*unit.Minute, 60*unit.Minute, c),
 		GelAt:         exactly(celsius(20), c),
 		GelEnergy:     spec[unit.MolarEnergy](57e3, 50e3, 65e3, c), // 55–60 in print

@@ -26,6 +26,14 @@ const (
 // Source: common practice: the runs in use.
 var UsualGrades = []int{40, 60, 80, 120, 180, 220, 320, 400, 600, 800, 1000, 1200, 1500, 2000}
 
+// The grades that sanding is ordered in where no run of grades was typed: on
+// filler, and on film between coats.
+// Source: common practice: 36–80 shapes, P180–P240 keys a waxed coat.
+const (
+	GradeOnFiller = 80
+	GradeOnFilm   = 180
+)
+
 // FinestCoarseSheet is the last grade that wears wet sheets as fast as SheetsCoarse.
 const FinestCoarseSheet = 400
 

@@ -6,20 +6,25 @@ import "shedreckoner/calc/unit"
 // work uses up. A card has those that belong to it.
 // Source: common practice.
 type Sundries struct {
-	Spare    Spec[unit.Factor] // bought for each one needed: 1.1 is a tenth more
-	EachCup  Spec[unit.Factor] // pieces for each cup mixed
-	EachHour Spec[unit.Factor] // pieces for each hour of sanding
-	Lasts    Spec[unit.Time]   // work that one piece lasts
-	OnFiller Spec[unit.Factor] // abrasives for a square metre of filler
-	OnFilm   Spec[unit.Factor] // abrasives for a square metre of film, each sanding
-	Wash     Spec[unit.Volume] // solvent for one wash of a roller, brush or knife
-	Flush    Spec[unit.Volume] // solvent for one flush of a gun
+	Spare      Spec[unit.Factor]  // bought for each one needed: 1.1 is a tenth more
+	EachCup    Spec[unit.Factor]  // pieces for each cup mixed
+	EachSnaps  Spec[unit.Factor]  // the same of polyester: what is left snaps out of the cup
+	EachSpell  Spec[unit.Factor]  // pieces for each spell of work with one wet tool
+	EachHour   Spec[unit.Factor]  // pieces for each hour of wet sanding
+	Lasts      Spec[unit.Time]    // work that one piece lasts
+	OnFiller   Spec[unit.Factor]  // abrasives for a square metre of filler
+	OnFilm     Spec[unit.Factor]  // abrasives or pads for a square metre of film, each time
+	Wash       Spec[unit.Volume]  // solvent for hands, brush or knife, a spell
+	Flush      Spec[unit.Volume]  // solvent for a gun, a spell: first rinse with the last spell's second
+	OverCoat   Spec[unit.WetFilm] // of release film, over a coat left to cure under it: 50 µm is 0.05 L/m²
+	KeptOn     Spec[unit.Time]    // masking: days that it may stay on
+	KeptOnHeat Spec[unit.Time]    // the same where it gets as warm as HotForMasking
 }
 
 // Ordering is how sure an order is to be.
-// Source: common practice.
 type Ordering struct {
-	Chance  Spec[unit.Share] // wanted chance of not running out
+	Chance  Spec[unit.Share] // wanted chance of having enough, bought before the start
+	AtOnce  Spec[unit.Share] // the same where all is bought at once
 	Reserve Spec[unit.Share] // kept for repairs: a later batch never matches
 }
 
@@ -27,34 +32,69 @@ type Ordering struct {
 // Source: common practice.
 var RepairLeast = exactly(0.5*unit.Kilogram, c)
 
+// Chances of having enough. What can be bought again in the same batch waits
+// for what the first cups teach; a colour bought at once has to last.
+// Source: assumption; the reserve of a colour is common practice.
 var (
-	coloured = Ordering{exactly[unit.Share](0.95, c), exactly[unit.Share](0.05, c)}
-	plain    = Ordering{Chance: exactly[unit.Share](0.90, c)}
-	easily   = Ordering{Chance: exactly[unit.Share](0.80, c)} // bought again anywhere
+	plain    = Ordering{Chance: exactly[unit.Share](0.80, x), AtOnce: exactly[unit.Share](0.90, x)}
+	coloured = Ordering{exactly[unit.Share](0.80, x), exactly[unit.Share](0.95, x), exactly[unit.Share](0.05, c)}
 )
 
 func sundry(key, name string, soldBy Basis, figures Sundries, sizes ...string) *Card {
 	return &Card{Key: key, Name: name, Kind: Sundry, SoldBy: soldBy, Sundries: figures, Packs: packs(sizes...)}
 }
 
-// A tool or a cup for each cup mixed, and one in ten that fails.
-var eachCup = Sundries{EachCup: exactly[unit.Factor](1.1, c)}
-
 // tenthMore is what laps, torn ends and waste take of tape and sheet.
-var tenthMore = Sundries{Spare: exactly[unit.Factor](1.1, c)}
+const tenthMore = unit.Factor(1.1)
 
-func roller() *Card { return sundry("roller", "Rollers", ByPiece, eachCup, "1", "10") }
-func brush() *Card  { return sundry("brush", "Brushes", ByPiece, eachCup, "1", "10") }
-func cup() *Card    { return sundry("cup", "Mixing cups and sticks", ByPiece, eachCup, "10", "50") }
-func tape() *Card   { return sundry("tape", "Masking tape", ByLength, tenthMore, "50") }
+func roller() *Card {
+	return sundry("roller", "Rollers", ByPiece, Sundries{EachSpell: exactly(tenthMore, c)}, "1", "10")
+}
+
+func brush() *Card {
+	return sundry("brush", "Brushes", ByPiece, Sundries{EachSpell: exactly(tenthMore, c)}, "1", "10")
+}
+
+func filter() *Card {
+	return sundry("filter", "Strainers for the gun", ByPiece, Sundries{EachSpell: exactly[unit.Factor](1, c)}, "10", "50")
+}
+
+func syringe() *Card {
+	return sundry("syringe", "Syringe 5 mL, one for each catalyst", ByPiece, Sundries{}, "1")
+}
+
+func cup() *Card {
+	return sundry("cup", "Mixing cups and sticks", ByPiece,
+		Sundries{EachCup: exactly[unit.Factor](1, c), EachSnaps: exactly[unit.Factor](1./3, c)}, "10", "50")
+}
+
+// HotForMasking is the temperature from which masking bakes on.
+// Source: common practice: paper tape and film at 40 °C.
+var HotForMasking = exactly(celsius(40), c)
+
+// masking is what tape and sheet have in common. A day in heat and a few in the
+// shade is what paper tape is safe for.
+// Source: common practice: tape makers' sheets say 1 to 14 days by kind.
+var masking = Sundries{
+	Spare:  exactly(tenthMore, c),
+	KeptOn: spec(3*unit.Day, 1*unit.Day, 14*unit.Day, c), KeptOnHeat: spec(1*unit.Day, unit.Day/2, 3*unit.Day, c),
+}
+
+func tape() *Card { return sundry("tape", "Masking tape", ByLength, masking, "50") }
 
 func sheeting() *Card {
-	return sundry("sheeting", "Masking sheet, by the metre of edge", ByLength, tenthMore, "20")
+	return sundry("sheeting", "Masking sheet, by the metre of edge", ByLength, masking, "20")
+}
+
+func releaseFilm() *Card {
+	card := sundry("release-film", "Release film, liquid", ByVolume, Sundries{OverCoat: spec(50*um, 30*um, 100*um, c)}, "1", "5")
+	card.Ordering = plain
+	return card
 }
 
 func gloves() *Card {
 	return sundry("gloves", "Gloves, in pairs", ByPiece,
-		Sundries{EachCup: exactly[unit.Factor](1, c), EachHour: exactly[unit.Factor](1, c)}, "50")
+		Sundries{EachSpell: exactly[unit.Factor](1, c), EachHour: exactly[unit.Factor](0.5, c)}, "10", "50")
 }
 
 func mask() *Card {
@@ -70,6 +110,10 @@ func disc() *Card {
 		Sundries{OnFiller: spec[unit.Factor](2, 0.7, 6, c), OnFilm: spec[unit.Factor](1.7, 0.7, 5, c)}, "10", "50")
 }
 
+func pad() *Card {
+	return sundry("pad", "Polishing pads", ByPiece, Sundries{OnFilm: spec[unit.Factor](0.1, 0.05, 0.2, c)}, "1")
+}
+
 // How much is sanded in an hour.
 // Source: common practice.
 var (
@@ -82,7 +126,7 @@ func perHour(area float64) unit.SpreadingSpeed {
 }
 
 // CupWall is what stays on the wall of the cup that holds a mix, of 250 mL,
-// 500 mL or 1 L, on top of what stays in the tool. Over a litre it stays that of
+// 500 mL or 1 L, once a cup. Over a litre it stays that of
 // a litre: what is known ends there, and the share left behind is small by then.
 // Source: common practice.
 func CupWall(mix unit.Volume) Spec[unit.Mass] {

@@ -20,8 +20,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// The default table's spreading minutes, 0.6 × early gel time − 1 minute for a
-// stretch − 2 minutes of mixing, and the same with the product cooled to 20 °C,
+// The default table's spreading minutes, 0.67 × early gel time − 1 minute for a
+// stretch − 1.5 minutes of mixing, and the same with the product cooled to 20 °C,
 // come out of the bench as they were reckoned when the table was drawn up: gel
 // time from 10–17 min at 25 °C and 1.8 % (published), n = 0.5–1,
 // Ea = 40–85 kJ/mol; short nap roller (common practice). The sums were done apart
@@ -29,7 +29,7 @@ import (
 func TestSpreadingMinutesOfTheDefaultTable(t *testing.T) {
 	const cold = "day.today.low = 15.1\nday.today.high = 32\nday.today.read-temp = 24"
 	for _, row := range []struct{ surface, minutes, cooled float64 }{
-		{15, 5.6, 0}, {18, 5.0, 0}, {20, 4.7, 0}, {22, 4.3, 5.0}, {25, 3.6, 5.3}, {28, 1.9, 5.3}, {30, 1.1, 5.2}, {32, 0.3, 4.8},
+		{15, 7.1, 0}, {18, 6.4, 0}, {20, 6.1, 0}, {22, 5.6, 6.5}, {25, 4.8, 6.8}, {28, 3.0, 6.8}, {30, 2.1, 6.8}, {32, 1.2, 6.4},
 	} {
 		for product, want := range map[float64]float64{row.surface: row.minutes, 20: row.cooled} {
 			if want == 0 || product == 20 && row.surface == 20 && want != row.minutes {

@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -47,6 +48,7 @@ type Step struct {
 type Use struct {
 	Name   string // what it is for: "product", "thinner"
 	Card   *job.Card
+	Grade  sanding.Grade // of an abrasive; else 0
 	Mass   working.Figure[unit.Mass]
 	Volume working.Figure[unit.Volume]
 	Pieces working.Figure[unit.Factor]

@@ -72,14 +72,14 @@ func (m *maker) coat(s *Step, area working.Figure[unit.Area], edge working.Figur
 		m.refuse(s.Path+"."+path, err)
 		return
 	}
-	area, known := m.goes(s, c, area)
+	all, known := m.goes(s, c, area)
 	if !known {
 		return
 	}
 	s.Coat, s.Known = c, true
 	m.askFilm(s)
 	if area.Value > 0 {
-		if err := m.amounts(s, c, area); err != nil {
+		if err := m.amounts(s, c, area, all); err != nil {
 			m.refuse(s.Path+".film", err)
 		}
 	}
@@ -243,8 +243,8 @@ func (m *maker) thinnerShare(s *job.Step, c *job.Card) (unit.Share, error) {
 	return share, nil
 }
 
-// amounts works out what the coats take over the area.
-func (m *maker) amounts(s *Step, c *Coat, area working.Figure[unit.Area]) error {
+// amounts works out what the coats take over the area: once, and over all goes.
+func (m *maker) amounts(s *Step, c *Coat, once, area working.Figure[unit.Area]) error {
 	var q chain.Run
 	swallowed := s.Job.Swallowed
 	if swallowed.Step == nil {
@@ -254,14 +254,30 @@ func (m *maker) amounts(s *Step, c *Coat, area working.Figure[unit.Area]) error 
 	density := m.mixDensity(&q, s.Card, c.Extra)
 	s.Leaves = chain.Do2(&q, film.Weight, c.Mix, density)
 	s.FilmOnly = s.Leaves.Value * unit.Mass(1-s.Job.Method.Loss.Value) * unit.Mass(c.Wet.Value/(c.Wet.Value+swallowed.Value))
-	s.Cups = inCups(&q, s.Card, s.Leaves, c.AllCoats, leftOver(s.Card, s.Job.Method))
+	work := cupWorkOf(s.Card, s.Job.Method, c.WetEach, density)
+	work.need, work.goes, work.area = s.Leaves, c.AllCoats, once
+	s.Cups = work.inCups(&q)
 	c.Product = chain.Do2(&q, film.AsSold, chain.Do2(&q, volumeOfMass, s.Cups.Mixed, density), c.Extra)
 	mass := chain.Do2(&q, film.Weight, c.Product, chain.DensityOf(s.Card))
 	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: c.Product})
 	m.addThinner(&q, s, c)
 	m.addByMass(&q, s, s.Card.Wax, waxCard, "wax solution", mass)
-	m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "catalyst", mass)
+	m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "catalyst", m.cures(s))
 	return q.Err
+}
+
+var sumCures = working.SumRule("all that cures", unit.InKilogram)
+
+// cures is all of a step that catalyst has to cure: the product, and the styrene
+// and wax solution in it.
+func (m *maker) cures(s *Step) working.Figure[unit.Mass] {
+	var masses []working.Figure[unit.Mass]
+	for _, u := range s.Used {
+		if u.Card == s.Card || u.Card.Kind == material.WaxSolution || u.Card.Kind == material.Thinner && u.Card.Stays.Value > 0 {
+			masses = appendKnown(masses, u.Mass)
+		}
+	}
+	return working.Sum(sumCures, masses...)
 }
 
 func (m *maker) addThinner(q *chain.Run, s *Step, c *Coat) {

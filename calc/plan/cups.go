@@ -16,10 +16,11 @@ import (
 // Cups is what a step is mixed in, all coats or passes together. What stays in
 // cup and tool is counted here, once: losses don't hold it.
 type Cups struct {
-	Count working.Figure[unit.Factor]
-	Each  working.Figure[unit.Mass] // of mix, catalyst not counted
-	Left  working.Figure[unit.Mass] // stays behind in all cups and tools
-	Mixed working.Figure[unit.Mass] // with what stays behind
+	Count  working.Figure[unit.Factor]
+	Spells working.Figure[unit.Factor] // stretches of work with one wet tool
+	Each   working.Figure[unit.Mass]   // of mix, catalyst not counted
+	Left   working.Figure[unit.Mass]   // stays behind in all cups and tools
+	Mixed  working.Figure[unit.Mass]   // with what stays behind
 }
 
 var (
@@ -41,12 +42,52 @@ var (
 		[]working.Arg{working.In("s", "times of mixing", unit.InPure, 1, 1e6), working.In("n", "cups each time", unit.InPure, 1, cure.MaxCups)},
 		func(n, cups unit.Factor) unit.Factor { return n * cups })
 
+	roughCups = working.Of3("n = ceil(N ÷ (M − L) − 0.000000001)", source.House.At("cups of one coat or pass, the tool not filled yet"), source.Calculated,
+		working.In("n", "cups", unit.InPure, 0, 1e8),
+		[]working.Arg{
+			working.In("N", "mix that must leave the cups for one coat or pass", unit.InKilogram, 0, 1e6),
+			working.In("M", "largest cup", unit.InKilogram, 1e-3, 20),
+			working.In("L", "left on the wall of a cup", unit.InKilogram, 0, 1),
+		},
+		func(need, most, left unit.Mass) unit.Factor {
+			return unit.Factor(math.Ceil(float64(need/(most-left)) - 1e-9))
+		})
+
+	timeOfCoat = working.Of4("t = A ÷ v + n × m_x", source.House.At("spreading and mixing"), source.Calculated,
+		working.In("t", "minutes of one coat or pass", unit.InMinute, 0, 1e9),
+		[]working.Arg{
+			working.In("A", "area", unit.InSquareMetre, 0, 1e5),
+			working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5),
+			working.In("n", "cups", unit.InPure, 0, 1e8),
+			working.In("m_x", "minutes to mix", unit.InMinute, 0, 30),
+		},
+		func(a unit.Area, v unit.SpreadingSpeed, n unit.Factor, mixing unit.Time) unit.Time {
+			return unit.Time(float64(a)/float64(v)) + unit.Time(n)*mixing
+		})
+
+	spellsOf = working.Of3("s = g × ceil(t ÷ d − 0.000000001)", source.Practice.At("a wet tool lasts so long"), source.Assumption,
+		working.In("s", "spells of work with one wet tool", unit.InPure, 0, 1e9),
+		[]working.Arg{
+			working.In("g", "coats or passes", unit.InPure, 1, 1000),
+			working.In("t", "minutes of one coat or pass", unit.InMinute, 0, 1e9),
+			working.In("d", "minutes of a spell", unit.InMinute, 5, 600),
+		},
+		func(goes unit.Factor, t, spell unit.Time) unit.Factor {
+			return goes * unit.Factor(math.Ceil(float64(t/spell)-1e-9))
+		})
+
+	heldInAll = working.Of2("H = s × h", source.Geometry.At("equal spells"), source.Exact,
+		working.In("H", "held by the tools", unit.InKilogram, 0, 1e9),
+		[]working.Arg{working.In("s", "spells", unit.InPure, 0, 1e9), working.In("h", "held by the wet tool", unit.InKilogram, 0, 1)},
+		func(n unit.Factor, held unit.Mass) unit.Mass { return unit.Mass(n) * held })
+
 	leftInAll = working.Of2("L = C × L_c", source.Geometry.At("equal shares"), source.Exact,
-		working.In("L", "left behind in all cups and tools", unit.InKilogram, 0, 1e6),
-		[]working.Arg{working.In("C", "cups", unit.InPure, 0, 1e8), working.In("L_c", "left behind with each cup", unit.InKilogram, 0, 2)},
+		working.In("L", "left on the walls of all cups", unit.InKilogram, 0, 1e9),
+		[]working.Arg{working.In("C", "cups", unit.InPure, 0, 1e8), working.In("L_c", "left on the wall of each", unit.InKilogram, 0, 1)},
 		func(n unit.Factor, left unit.Mass) unit.Mass { return unit.Mass(n) * left })
 
-	mixedSum = working.SumRule("mixed, with what stays behind", unit.InKilogram)
+	outOfCups = working.SumRule("must leave the cups", unit.InKilogram)
+	mixedSum  = working.SumRule("mixed, with what stays behind", unit.InKilogram)
 
 	withLoss = working.Of2("N = m ÷ (1 − loss)", source.Practice.At("what falls off the knife"), source.CommonPractice,
 		working.In("N", "mix that must leave the board", unit.InKilogram, 0, 1e6),
@@ -59,27 +100,60 @@ var (
 // leastMixed is under which nothing is said to stay behind: it is a dab.
 const leastMixed = unit.Gram
 
+// cupWork is one step's work as its cups are counted: what must leave them in so
+// many coats or passes, how it goes on, and the largest cup.
+type cupWork struct {
+	card   *job.Card
+	method *material.Method
+	need   working.Figure[unit.Mass]
+	goes   working.Figure[unit.Factor] // coats or passes
+	area   working.Figure[unit.Area]   // of one of them
+	most   working.Figure[unit.Mass]
+	takes  working.Figure[unit.Time] // to mix one cup
+}
+
 // inCups shares out what must leave the cups in coats or passes, and each of
-// them in the fewest cups of the card's largest batch.
-func inCups(q *chain.Run, card *job.Card, need working.Figure[unit.Mass], goes working.Figure[unit.Factor], left working.Figure[unit.Mass]) Cups {
-	if q.Err != nil || need.Value/unit.Mass(goes.Value) < leastMixed {
-		return Cups{Mixed: need}
+// them in the fewest cups of at most the largest.
+func (w cupWork) inCups(q *chain.Run) Cups {
+	if q.Err != nil || w.need.Value/unit.Mass(w.goes.Value) < leastMixed {
+		return Cups{Mixed: w.need}
 	}
-	most := chain.OnCard(card, card.BatchMost, "largest batch", unit.InGram)
-	n := chain.Do2(q, sittings, goes, days(need.Value/unit.Mass(goes.Value), most.Value, left.Value))
-	each := chain.Do2(q, mixForOne, need, n)
+	wall := w.wall()
+	each := chain.Do2(q, mixForOne, w.need, w.goes)
+	rough := chain.Do3(q, roughCups, each, w.most, wall)
+	takes := chain.Do4(q, timeOfCoat, w.area, chain.OfMethod(w.method, w.method.Speed, "spreading speed", unit.InSquareMetrePerMinute), rough, w.takes)
+	spell := w.card.Chemistry.Spell()
+	c := Cups{Spells: chain.Do3(q, spellsOf, w.goes, takes, working.Given(spell.Value, "minutes of a spell", unit.InMinute, w.card.Name, spell.Mark))}
+	held := chain.Do2(q, heldInAll, c.Spells, chain.OfMethod(w.method, w.method.Leftover, "held by the wet tool", unit.InGram))
 	if q.Err != nil {
 		return Cups{}
 	}
-	cups, err := cure.CupsFor(each, most, noSmallest, left)
+	out := working.Sum(outOfCups, w.need, held)
+	n := chain.Do2(q, sittings, w.goes, days(out.Value/unit.Mass(w.goes.Value), w.most.Value, wall.Value))
+	each = chain.Do2(q, mixForOne, out, n)
+	if q.Err != nil {
+		return Cups{}
+	}
+	cups, err := cure.CupsFor(each, w.most, noSmallest, wall)
 	if q.Err = err; err != nil {
 		return Cups{}
 	}
-	c := Cups{Count: chain.Do2(q, allCups, n, cups.Count), Each: cups.Each}
-	c.Left = chain.Do2(q, leftInAll, c.Count, left)
-	c.Mixed = working.Sum(mixedSum, need, c.Left)
+	c.Count, c.Each = chain.Do2(q, allCups, n, cups.Count), cups.Each
+	c.Left = working.Sum(leftoverSum, held, chain.Do2(q, leftInAll, c.Count, wall))
+	c.Mixed = working.Sum(mixedSum, w.need, c.Left)
 	return c
 }
+
+// wall is what stays on the wall of each cup. Filler is mixed on a board.
+func (w cupWork) wall() working.Figure[unit.Mass] {
+	if w.method.IsKnife && canFill(w.card) {
+		return noWall
+	}
+	wall := material.CupWall(unit.Volume(float64(w.most.Value) / float64(w.card.Density.Value)))
+	return working.Given(wall.Value, "left on the wall of the cup", unit.InGram, "the largest cup", wall.Mark)
+}
+
+var noWall = working.Given(unit.Mass(0), "left on the wall of the cup", unit.InGram, "mixed on a board", source.Exact)
 
 // days is over how many days a coat is spread so that none takes more cups than
 // a day holds, nor more mix than a day's sum takes.
@@ -89,16 +163,6 @@ func days(coat, largest, left unit.Mass) working.Figure[unit.Factor] {
 		n = math.Ceil(max(float64(coat/(cure.MaxCups*fromCup)), float64(coat/(1000*unit.Kilogram)), 1))
 	}
 	return working.Given(unit.Factor(n), "days for one coat or pass", unit.InPure, "at most 200 cups a day", source.Assumption)
-}
-
-// leftOver is what stays in the tool and, of what is mixed in a cup, on its wall.
-func leftOver(card *job.Card, method *material.Method) working.Figure[unit.Mass] {
-	tool := chain.OfMethod(method, method.Leftover, "left in the tool", unit.InGram)
-	if method.IsKnife && card.Kind == material.Filler { // mixed on a board
-		return tool
-	}
-	wall := material.CupWall(unit.Volume(float64(card.BatchMost.Value) / float64(card.Density.Value)))
-	return working.Sum(leftoverSum, tool, working.Given(wall.Value, "left on the wall of the cup", unit.InGram, "cup of the largest batch", wall.Mark))
 }
 
 // mixDensity is that of the product with what goes in. Styrene and wax solution

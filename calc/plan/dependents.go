@@ -16,13 +16,13 @@ import (
 // one shed uses differs widely.
 var (
 	piecesOf = working.Of2("P = n × p", source.Practice.At("sundries"), source.CommonPractice,
-		working.In("P", "pieces", unit.InPure, 0, 1e9),
-		[]working.Arg{working.In("n", "cups mixed", unit.InPure, 0, 1e8), working.In("p", "pieces for each cup", unit.InPure, 0, 10)},
+		working.In("P", "pieces", unit.InPure, 0, 1e10),
+		[]working.Arg{working.In("n", "cups or spells", unit.InPure, 0, 1e9), working.In("p", "pieces for each", unit.InPure, 0, 10)},
 		func(n, each unit.Factor) unit.Factor { return n * each })
 
 	piecesOfHours = working.Of2("P = t × p", source.Practice.At("sundries"), source.CommonPractice,
 		working.In("P", "pieces", unit.InPure, 0, 1e8),
-		[]working.Arg{working.In("t", "hours of sanding", unit.InHour, 0, 1e6), working.In("p", "pieces for each hour", unit.InPure, 0, 10)},
+		[]working.Arg{working.In("t", "hours of wet sanding", unit.InHour, 0, 1e6), working.In("p", "pieces for each hour", unit.InPure, 0, 10)},
 		func(t unit.Time, each unit.Factor) unit.Factor { return unit.Factor(t/unit.Hour) * each })
 
 	piecesWorn = working.Of2("P = ceil(t ÷ d − 0.000000001)", source.Practice.At("sundries"), source.CommonPractice,
@@ -30,10 +30,20 @@ var (
 		[]working.Arg{working.In("t", "hours of work", unit.InHour, 0, 1e6), working.In("d", "hours that one lasts", unit.InHour, 0.5, 1000)},
 		func(t, lasts unit.Time) unit.Factor { return unit.Factor(math.Ceil(float64(t/lasts) - 1e-9)) })
 
-	alongEdge = working.Of2("T = E × k", source.Practice.At("edge taped afresh for every coat step"), source.CommonPractice,
-		working.In("T", "for one coat step", unit.InMetre, 0, 1e6),
-		[]working.Arg{working.In("E", "edge in all", unit.InMetre, 0, 1e5), working.In("k", "bought for each one needed", unit.InPure, 1, 3)},
-		func(edge unit.Length, spare unit.Factor) unit.Length { return edge * unit.Length(spare) })
+	alongEdge = working.Of3("T = E × k × g", source.Practice.At("edge masked afresh for every session"), source.CommonPractice,
+		working.In("T", "for one coat step", unit.InMetre, 0, 1e8),
+		[]working.Arg{
+			working.In("E", "edge in all", unit.InMetre, 0, 1e5), working.In("k", "bought for each one needed", unit.InPure, 1, 3),
+			working.In("g", "sessions: times coated and sanded back", unit.InPure, 1, 50),
+		},
+		func(edge unit.Length, spare, sessions unit.Factor) unit.Length {
+			return edge * unit.Length(spare) * unit.Length(sessions)
+		})
+
+	overCoat = working.Of2("V = A × f ÷ 1000", source.Geometry.At("film over an area"), source.Exact,
+		working.In("V", "over the coat", unit.InLitre, 0, 1e7),
+		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e6), working.In("f", "wet film", unit.InMicrometre, 1, 1000)},
+		func(a unit.Area, f unit.WetFilm) unit.Volume { return unit.Volume(float64(a) * float64(f)) })
 
 	massWithSpare = working.Of2("m_b = m × k", source.Practice.At("test cups and what stays in the bottle"), source.CommonPractice,
 		working.In("m_b", "in the bottle", unit.InKilogram, 0, 1e6),
@@ -41,8 +51,8 @@ var (
 		func(m unit.Mass, spare unit.Factor) unit.Mass { return m * unit.Mass(spare) })
 
 	forCleaning = working.Of2("V = n × w", source.Practice.At("cleaning solvent"), source.CommonPractice,
-		working.In("V", "for cleaning", unit.InLitre, 0, 1e8),
-		[]working.Arg{working.In("n", "times cleaned", unit.InPure, 0, 1e7), working.In("w", "solvent each time", unit.InLitre, 0, 5)},
+		working.In("V", "for cleaning", unit.InLitre, 0, 1e10),
+		[]working.Arg{working.In("n", "spells", unit.InPure, 0, 1e9), working.In("w", "solvent each time", unit.InLitre, 0, 5)},
 		func(n unit.Factor, each unit.Volume) unit.Volume { return unit.Volume(n) * each })
 
 	sprayTime = working.Of3("t = A × n ÷ v", source.Geometry.At("definition of speed"), source.Exact,
@@ -56,10 +66,10 @@ var (
 			return unit.Time(float64(a) * float64(n) / float64(v))
 		})
 
-	sandingSum  = working.SumRule("hours of sanding", unit.InHour)
+	sandingSum  = working.SumRule("hours of dry sanding", unit.InHour)
 	sprayingSum = working.SumRule("hours of spraying", unit.InHour)
-	oneTool     = working.Given(unit.Factor(1), "tools for the step", unit.InPure, "cleaned after each coat", source.CommonPractice)
 	oneGo       = working.Given(unit.Factor(1), "times sanded", unit.InPure, "", source.Exact)
+	oneEach     = working.Given(unit.Factor(1), "one for each catalyst", unit.InPure, "", source.CommonPractice)
 )
 
 // withSpare adds what the card says is bought beyond the need.
@@ -84,13 +94,16 @@ func (m *maker) sundries(s *Step, area working.Figure[unit.Area], edge working.F
 	case s.Coat != nil:
 		u.coat(area, edge)
 	case s.Fill != nil:
-		u.gloves()
-		u.clean(s.Fill.Passes, false)
+		u.eachSpell("gloves")
+		u.clean(false)
 		u.sand(area, s.Fill.Passes, material.BoardOnFiller, "long board on filler", true)
 	case s.Sand != nil:
 		u.run(s.Sand)
 	case s.Job.Kind.Key == "sand":
 		u.sand(area, oneGo, material.DiscOnFilm, "machine on film", false)
+	case s.Job.Kind.Key == "polish":
+		pad := u.card("pad")
+		u.add(Use{Name: pad.Name, Card: pad, Pieces: chain.Do2(&u.q, sanding.Sheets, area, chain.OnCard(pad, pad.OnFilm, "pads for a square metre", unit.InPure))})
 	}
 	if u.q.Err != nil {
 		m.refuse(s.Path+".card", u.q.Err)
@@ -114,72 +127,73 @@ func (u *user) add(use Use) {
 
 func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Length]) {
 	s := u.step
-	u.eachCup("cup")
-	u.gloves()
-	u.tool()
-	if goes := s.Job.Goes; s.Job.GoTakes.Value > 0 {
-		if goes.Step == nil {
-			goes = inOneGo
-		}
+	u.cups()
+	u.eachSpell("gloves")
+	goes := s.Job.Goes
+	if goes.Step == nil {
+		goes = inOneGo
+	}
+	if s.Job.Method.Tool != "" {
+		u.eachSpell(s.Job.Method.Tool)
+	}
+	if s.Job.Method.IsSpray {
+		u.eachSpell("filter")
+	}
+	u.clean(s.Job.Method.IsSpray)
+	if s.Job.GoTakes.Value > 0 {
 		u.sand(area, goes, material.DiscOnFilm, "machine on film", false)
 	}
-	u.edge("tape", edge)
+	if s.Job.IsUnderFilm {
+		film := u.card("release-film")
+		u.add(Use{Name: film.Name, Card: film, Volume: chain.Do2(&u.q, overCoat, chain.Do2(&u.q, areaOfGoes, area, goes), chain.OnCard(film, film.OverCoat, "over a coat, wet", unit.InMicrometre))})
+	}
+	u.edge("tape", edge, goes)
 	if s.Job.Method.IsSpray {
-		u.edge("sheeting", edge)
+		u.edge("sheeting", edge, goes)
 		u.spray(area)
 	}
 }
 
-func (u *user) eachCup(key string) {
-	card := u.card(key)
-	if !card.EachCup.Known || u.step.Cups.Count.Step == nil {
-		return
+// pieces adds so many of a card for each of so many things.
+func (u *user) pieces(key string, n working.Figure[unit.Factor], each material.Spec[unit.Factor], meaning string) {
+	if card := u.card(key); each.Known && n.Step != nil {
+		u.add(Use{Name: card.Name, Card: card, Pieces: chain.Do2(&u.q, piecesOf, n, chain.OnCard(card, each, meaning, unit.InPure))})
 	}
-	u.add(Use{Name: card.Name, Card: card, Pieces: chain.Do2(&u.q, piecesOf, u.step.Cups.Count, chain.OnCard(card, card.EachCup, "pieces for each cup mixed", unit.InPure))})
 }
 
-func (u *user) gloves() { u.eachCup("gloves") }
+// cups adds what the step is mixed in. What is left of polyester snaps out of
+// the cup once it is hard, and the cup is good again.
+func (u *user) cups() {
+	each := u.card("cup").EachCup
+	if isPolyester(u.step.Card) {
+		each = u.card("cup").EachSnaps
+	}
+	u.pieces("cup", u.step.Cups.Count, each, "cups for each mix")
+}
 
-// gelsInTool says if the material gels in the tool while it is used: a roller
-// is thrown away with each cup, and a gun flushed. Epoxy and two-pack goods
-// leave time to clean the tool after each coat.
-func gelsInTool(c *job.Card) bool {
+func isPolyester(c *job.Card) bool {
 	return c.Chemistry == material.Polyester || c.Chemistry == material.VinylEster
 }
 
-// tool adds rollers or brushes, and solvent for what is cleaned.
-func (u *user) tool() {
-	s, key := u.step, u.step.Job.Method.Tool
-	gels := gelsInTool(s.Card)
-	switch {
-	case key != "" && gels:
-		u.eachCup(key)
-	case key != "":
-		card := u.card(key)
-		u.add(Use{Name: card.Name, Card: card, Pieces: oneTool})
-		u.clean(s.Coat.AllCoats, false)
-	case gels:
-		u.clean(s.Cups.Count, s.Job.Method.IsSpray)
-	default:
-		u.clean(s.Coat.AllCoats, s.Job.Method.IsSpray)
-	}
+func (u *user) eachSpell(key string) {
+	u.pieces(key, u.step.Cups.Spells, u.card(key).EachSpell, "pieces for each spell")
 }
 
-// clean adds solvent for so many washes of a tool, or flushes of a gun.
-func (u *user) clean(times working.Figure[unit.Factor], isGun bool) {
+// clean adds solvent for each spell's hands and tool, or for its gun.
+func (u *user) clean(isGun bool) {
 	card := u.card("acetone")
-	each := chain.OnCard(card, card.Wash, "solvent for one wash", unit.InLitre)
+	each := chain.OnCard(card, card.Wash, "solvent for hands and tool, a spell", unit.InLitre)
 	if isGun {
-		each = chain.OnCard(card, card.Flush, "solvent for one flush", unit.InLitre)
+		each = chain.OnCard(card, card.Flush, "solvent for a gun, a spell", unit.InLitre)
 	}
-	if times.Step != nil {
-		u.add(Use{Name: "cleaning", Card: card, Volume: chain.Do2(&u.q, forCleaning, times, each)})
+	if spells := u.step.Cups.Spells; spells.Step != nil {
+		u.add(Use{Name: "cleaning", Card: card, Volume: chain.Do2(&u.q, forCleaning, spells, each)})
 	}
 }
 
-func (u *user) edge(key string, edge working.Figure[unit.Length]) {
+func (u *user) edge(key string, edge working.Figure[unit.Length], sessions working.Figure[unit.Factor]) {
 	card := u.card(key)
-	u.add(Use{Name: card.Name, Card: card, Length: chain.Do2(&u.q, alongEdge, edge, spareOf(card))})
+	u.add(Use{Name: card.Name, Card: card, Length: chain.Do3(&u.q, alongEdge, edge, spareOf(card), sessions)})
 }
 
 // spray notes the hours at the gun. No cartridge is a protection from a sprayed
@@ -192,26 +206,43 @@ func (u *user) spray(area working.Figure[unit.Area]) {
 	}
 }
 
-// sand adds abrasives and gloves, and notes the hours.
+// sand adds abrasives of one grade, and notes the hours.
 func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Factor], speed material.Spec[unit.SpreadingSpeed], how string, onFiller bool) {
-	disc, gloves := u.card("disc"), u.card("gloves")
+	disc := u.card("disc")
 	sanded := chain.Do2(&u.q, sanding.Gone, area, goes)
 	perArea := chain.OnCard(disc, disc.OnFilm, "discs for a square metre of film", unit.InPure)
 	if onFiller {
 		perArea = chain.OnCard(disc, disc.OnFiller, "discs for a square metre of filler", unit.InPure)
 	}
-	u.add(Use{Name: disc.Name, Card: disc, Pieces: chain.Do2(&u.q, sanding.Sheets, sanded, perArea)})
+	u.add(Use{Name: disc.Name, Card: disc, Grade: u.grade(onFiller), Pieces: chain.Do2(&u.q, sanding.Sheets, sanded, perArea)})
 	t := chain.Do2(&u.q, sanding.Hours, sanded, working.Given(speed.Value, "area sanded in an hour", unit.InSquareMetrePerHour, how, speed.Mark))
-	u.add(Use{Name: gloves.Name, Card: gloves, Pieces: chain.Do2(&u.q, piecesOfHours, t, chain.OnCard(gloves, gloves.EachHour, "pairs for each hour of sanding", unit.InPure))})
 	if u.q.Err == nil {
 		u.m.sanding = append(u.m.sanding, t)
 	}
 }
 
-// wornOut adds what the hours of the whole job wear out, in whole pieces.
-func (m *maker) wornOut() {
+// grade is what a sanding is ordered in where no run of grades was typed.
+func (u *user) grade(onFiller bool) sanding.Grade {
+	switch {
+	case u.step.Job.Sanding.Last > 0:
+		return u.step.Job.Sanding.Last
+	case onFiller:
+		return material.GradeOnFiller
+	}
+	return material.GradeOnFilm
+}
+
+// once adds what the whole job needs whatever its size or wears out by the hour,
+// in whole pieces.
+func (m *maker) once() {
 	m.worn("mask", sandingSum, m.sanding)
 	m.worn("cartridges", sprayingSum, m.spraying)
+	syringe := m.plan.Job.CardByKey("syringe")
+	for _, n := range m.needs.list {
+		if card := n.card; card.Kind == material.Catalyst && card.Family != material.Benzoyl && working.Sum(sumOfMass, n.mass...).Value > 0 {
+			m.needs.add(Use{Name: syringe.Name, Card: syringe, Pieces: oneEach})
+		}
+	}
 }
 
 func (m *maker) worn(key string, sum *working.Rule, hours []working.Figure[unit.Time]) {

@@ -79,7 +79,9 @@ func (m *maker) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bo
 	}
 	loss := chain.OfMethod(knife, knife.Loss, "loss", unit.InPercent)
 	s.Leaves = chain.Do2(q, withLoss, chain.Do2(q, film.Weight, f.Applied, density), loss)
-	s.Cups = inCups(q, s.Card, s.Leaves, f.Passes, leftOver(s.Card, knife))
+	work := cupWorkOf(s.Card, knife, chain.As[unit.WetFilm](chain.Do2(q, onePass, f.Depth, f.Passes)), density)
+	work.need, work.goes, work.area = s.Leaves, f.Passes, chain.Do2(q, areaFilled, f.Applied, f.Depth)
+	s.Cups = work.inCups(q)
 	if mass := s.Cups.Mixed; putty != nil {
 		putty.uses(q, s, &m.plan.Job, mass)
 	} else {
@@ -89,6 +91,18 @@ func (m *maker) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bo
 	s.Kept = chain.Do2(q, film.Weight, f.Left, density)
 	s.FilmOnly = s.Kept.Value
 }
+
+var (
+	onePass = working.Of2("d = D ÷ n", source.Geometry.At("equal passes"), source.Exact,
+		working.In("d", "one pass", unit.InMillimetre, 0, 1000),
+		[]working.Arg{working.In("D", "put on, the mean", unit.InMillimetre, 0, 1000), working.In("n", "passes", unit.InPure, 1, 1000)},
+		func(depth unit.Length, n unit.Factor) unit.Length { return depth / unit.Length(n) })
+
+	areaFilled = working.Of2("A = V ÷ D", source.Geometry.At("volume by depth"), source.Exact,
+		working.In("A", "area that is filled", unit.InSquareMetre, 0, 1e8),
+		[]working.Arg{working.In("V", "put on", unit.InLitre, 0, 1e5), working.In("D", "put on, the mean", unit.InMillimetre, 1e-3, 1000)},
+		func(v unit.Volume, depth unit.Length) unit.Area { return unit.Area(float64(v) / float64(depth)) })
+)
 
 // as2length reads a card's pass, a film, as the depth that a fill is.
 func as2length(s material.Spec[unit.WetFilm]) material.Spec[unit.Length] {

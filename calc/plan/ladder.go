@@ -52,6 +52,7 @@ var ErrNoGrades = errors.New("plan: no grades typed")
 var (
 	runTakes  = working.SumRule("film taken by the run", unit.InMicrometre)
 	runHours  = working.SumRule("hours of the run", unit.InHour)
+	wetHours  = working.SumRule("hours of wet sanding", unit.InHour)
 	scratchOf = working.Given(material.ScratchFactor.Value, "scratch depth ÷ grain", unit.InPure, "not typed", material.ScratchFactor.Mark)
 	noFlatten = working.Given(unit.DryFilm(0), "texture", unit.InMicrometre, "no film before it", source.Exact)
 )
@@ -214,14 +215,22 @@ func (m *maker) work(s *Step, r *Sanding, area working.Figure[unit.Area]) {
 	}
 }
 
-// run adds the abrasives of a run, and gloves for its hours.
+// run adds the abrasives of a run by grade, and gloves for its wet hours.
 func (u *user) run(r *Sanding) {
 	gloves := u.card("gloves")
+	var wet []working.Figure[unit.Time]
 	for _, stage := range r.Stages {
-		u.add(Use{Name: stage.Abrasive.Name, Card: stage.Abrasive, Pieces: stage.Pieces})
+		u.add(Use{Name: stage.Abrasive.Name, Card: stage.Abrasive, Grade: stage.Grade, Pieces: stage.Pieces})
+		if stage.IsWet {
+			wet = append(wet, stage.Hours)
+		} else if u.q.Err == nil {
+			u.m.sanding = append(u.m.sanding, stage.Hours)
+		}
 	}
-	u.add(Use{Name: gloves.Name, Card: gloves, Pieces: chain.Do2(&u.q, piecesOfHours, r.Hours, chain.OnCard(gloves, gloves.EachHour, "pairs for each hour of sanding", unit.InPure))})
-	u.m.sanding = append(u.m.sanding, r.Hours)
+	if len(wet) == 0 {
+		return
+	}
+	u.add(Use{Name: gloves.Name, Card: gloves, Pieces: chain.Do2(&u.q, piecesOfHours, working.Sum(wetHours, wet...), chain.OnCard(gloves, gloves.EachHour, "pairs for each hour of wet sanding", unit.InPure))})
 }
 
 // abrasive settles what a stage is sanded with.

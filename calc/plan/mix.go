@@ -109,8 +109,8 @@ func (b *bencher) mixAndWork() {
 	wall := material.CupWall(unit.Volume(float64(b.nominal()) / float64(density.Value)))
 	b.work = cure.Work{
 		Speed:   chain.OfMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute),
-		Stretch: chain.OrDefault(b.typed.Stretch, unit.Minute, "minutes to lay off a stretch", unit.InMinute),
-		Mixing:  chain.OrDefault(b.typed.Mixing, 2*unit.Minute, "minutes to mix", unit.InMinute),
+		Stretch: typedOr(b.typed.Stretch, method.LayOff, "minutes to lay off a stretch", unit.InMinute),
+		Mixing:  typedOr(b.typed.Mixing, material.Mixing, "minutes to mix", unit.InMinute),
 		Usable:  chain.OfMethod(method, method.Usable, "usable share of the early gel time", unit.InPercent),
 		Film:    b.out.Film,
 		Density: density,

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -12,6 +13,7 @@ type needs struct{ list []*need }
 
 type need struct {
 	card   *job.Card
+	grade  sanding.Grade // of an abrasive, else 0: one is no use for the other
 	mass   []working.Figure[unit.Mass]
 	volume []working.Figure[unit.Volume]
 	pieces []working.Figure[unit.Factor]
@@ -19,7 +21,7 @@ type need struct {
 }
 
 func (n *needs) add(u Use) {
-	entry := n.of(u.Card)
+	entry := n.of(u.Card, u.Grade)
 	entry.mass = appendKnown(entry.mass, u.Mass)
 	entry.volume = appendKnown(entry.volume, u.Volume)
 	entry.pieces = appendKnown(entry.pieces, u.Pieces)
@@ -33,12 +35,12 @@ func appendKnown[Q unit.Quantity](list []working.Figure[Q], f working.Figure[Q])
 	return append(list, f)
 }
 
-func (n *needs) of(card *job.Card) *need {
+func (n *needs) of(card *job.Card, grade sanding.Grade) *need {
 	for _, entry := range n.list {
-		if entry.card == card {
+		if entry.card == card && entry.grade == grade {
 			return entry
 		}
 	}
-	n.list = append(n.list, &need{card: card})
+	n.list = append(n.list, &need{card: card, grade: grade})
 	return n.list[len(n.list)-1]
 }

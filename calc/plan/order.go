@@ -1,7 +1,8 @@
 package plan
 
 import (
-	"sort"
+	"cmp"
+	"slices"
 
 	"github.com/shopspring/decimal"
 
@@ -10,6 +11,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -27,7 +29,8 @@ type Order struct {
 // Line is one material: what the plan needs, what is there, what to buy.
 type Line struct {
 	Card   *job.Card
-	Scale  unit.Scale // of the decimals below: kg, L, m or pieces
+	Grade  sanding.Grade // of an abrasive; else 0
+	Scale  unit.Scale    // of the decimals below: kg, L, m or pieces
 	Mass   working.Figure[unit.Mass]
 	Volume working.Figure[unit.Volume]
 	Length working.Figure[unit.Length]
@@ -44,6 +47,22 @@ type Line struct {
 	Sure       *Sure // nil: as planned, with nothing for what may go otherwise
 }
 
+// Key names a line: its card's key, and of an abrasive the grade.
+func (l *Line) Key() string {
+	if l.Grade == 0 {
+		return l.Card.Key
+	}
+	return l.Card.Key + "-" + l.Grade.String()
+}
+
+// Name is what to ask for.
+func (l *Line) Name() string {
+	if l.Grade == 0 {
+		return l.Card.Name
+	}
+	return l.Card.Name + ", " + l.Grade.String()
+}
+
 // PackCount is so many packs of a size.
 type PackCount struct {
 	Count int
@@ -53,10 +72,16 @@ type PackCount struct {
 
 func (m *maker) order() {
 	o := &m.plan.Order
-	for _, n := range m.needs.list {
+	first := map[*job.Card]int{}
+	for i, n := range m.needs.list {
 		o.Lines = append(o.Lines, m.line(n))
+		if _, known := first[n.card]; !known {
+			first[n.card] = i
+		}
 	}
-	sort.SliceStable(o.Lines, func(i, j int) bool { return place(o.Lines[i].Card) < place(o.Lines[j].Card) })
+	slices.SortStableFunc(o.Lines, func(a, b Line) int { // grades of one abrasive stand together, from coarse to fine
+		return cmp.Or(cmp.Compare(place(a.Card), place(b.Card)), cmp.Compare(first[a.Card], first[b.Card]), cmp.Compare(a.Grade, b.Grade))
+	})
 	o.PutOn = m.putOn()
 	o.total()
 }
@@ -114,6 +139,7 @@ func (m *maker) putOn() working.Figure[unit.Volume] {
 func (m *maker) line(n *need) Line {
 	line := Line{
 		Card:   n.card,
+		Grade:  n.grade,
 		Scale:  basisScale[n.card.SoldBy],
 		Mass:   working.Sum(sumOfMass, n.mass...),
 		Volume: working.Sum(sumOfVolume, n.volume...),

@@ -77,7 +77,7 @@ func (p *Plan) Next(d job.Document) Plan {
 		m.plan.Buildups = append(m.plan.Buildups, m.buildup(&m.plan.Job.Buildups[i]))
 	}
 	m.totals()
-	m.wornOut()
+	m.once()
 	m.order()
 	m.askJumps()
 	m.lessons()

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"slices"
 
 	"shedreckoner/calc/chain"
@@ -89,12 +90,14 @@ type logged struct {
 	cups    map[string]*job.Cup                  // by path
 	of      map[string][]*job.Cup                // by path of the step
 	done    map[string]map[string]bool           // by path of the step, then of the surface
+	opens   map[string]bool                      // cups that open a spell, by path
 }
 
 // readLog reads what each cup put on. Where nothing was typed of what was left
 // over, the method's usual leftover is taken, as the plan takes it.
 func (m *maker) readLog() {
-	m.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string]*job.Cup{}, map[string][]*job.Cup{}, map[string]map[string]bool{}}
+	m.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string]*job.Cup{}, map[string][]*job.Cup{}, map[string]map[string]bool{}, map[string]bool{}}
+	m.openSpells()
 	for i := range m.plan.Job.Finished {
 		f := &m.plan.Job.Finished[i]
 		for _, cup := range f.Cups {
@@ -141,6 +144,8 @@ func (m *maker) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 	return f, q.Err == nil
 }
 
+// usuallyLeft is what stays on a cup's wall, and in the tool where the cup was
+// the first that it was wetted with.
 func (m *maker) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
 	card := m.plan.Job.CardByKey(c.Card)
 	method, known := material.FindMethod(c.Method)
@@ -150,7 +155,35 @@ func (m *maker) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
 	if card == nil || !known {
 		return noneLeft
 	}
-	return leftOver(card, method)
+	wall := cupWork{card: card, method: method, most: c.Mixed}.wall()
+	if !m.log.opens[c.Path] {
+		return wall
+	}
+	return working.Sum(leftoverSum, chain.OfMethod(method, method.Leftover, "held by the wet tool", unit.InGram), wall)
+}
+
+// openSpells finds the cups that open a stretch of work with one wet tool: of
+// those of one step, material and method, each begun a spell or more after the
+// last that did.
+func (m *maker) openSpells() {
+	type tool struct{ step, card, method string }
+	opened := map[tool]float64{}
+	cups := make([]*job.Cup, len(m.plan.Job.Cups))
+	for i := range cups {
+		cups[i] = &m.plan.Job.Cups[i]
+	}
+	slices.SortStableFunc(cups, func(a, b *job.Cup) int { return cmp.Compare(a.In, b.In) })
+	for _, c := range cups {
+		card := m.plan.Job.CardByKey(c.Card)
+		if card == nil {
+			continue
+		}
+		with := tool{c.Step, c.Card, c.Method}
+		if last, wetted := opened[with]; !wetted || c.In >= last+float64(card.Chemistry.Spell().Value) {
+			opened[with] = c.In
+			m.log.opens[c.Path] = true
+		}
+	}
 }
 
 // progress looks up in the log how far a step has come, and what is left of it.

@@ -53,7 +53,7 @@ buildup.1.step.4.taken = 5 µm
 const h = unit.Hour
 
 // By hand, at 20 °C from 10:00, hours of work 8 to 18: a coat takes 9 m² ÷ 0.3
-// m² a minute = 30 min and 2 min for each cup; its sanding waits 24 h, and takes
+// m² a minute = 30 min and 1.5 min for each cup; its sanding waits 24 h, and takes
 // 9 ÷ 3 = 3 h; gel coat follows at once, its second coat after 1 h; polishing
 // waits 72 h, launching 7 days.
 func TestScheduleByHand(t *testing.T) {
@@ -65,7 +65,7 @@ func TestScheduleByHand(t *testing.T) {
 	gel, _ := p.StepAt("buildup.1.step.3")
 	takes := func(s *plan.Step, n float64) unit.Time {
 		cups := float64(s.Cups.Count.Value) / n
-		return 30*unit.Minute + 2*unit.Minute*unit.Time(int(cups+0.999))
+		return 30*unit.Minute + 1.5*unit.Minute*unit.Time(int(cups+0.999))
 	}
 	at := 10 * h
 	check := func(i int, kind plan.WorkKind, from, to unit.Time) {

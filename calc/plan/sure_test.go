@@ -39,12 +39,12 @@ func sureLine(t testing.TB, p plan.Plan, key string) *plan.Line {
 // One surface, one coat step: the need is one log-normal about the plan, since
 // the causes multiply. Tape 3 %, mean film 15 % (both as coefficients of
 // variation), losses 0.15: s² = ln(1 + 0.03²) + ln(1 + 0.15²) + 0.15². The chance
-// wanted of gel coat is 95 %: exp(1.644854 s); of its catalyst 90 %: exp(1.281552 s).
+// wanted is 80 %, exp(0.841621 s); typed for the catalyst 90 %, exp(1.281552 s).
 // Source: product of log-normals, tables of the normal distribution.
 func TestTheNeedOfOneSurfaceHasAClosedForm(t *testing.T) {
-	p := planned(t, rolledTwice...)
+	p := planned(t, append([]string{"card.ketone-peroxide.chance = 90 %"}, rolledTwice...)...)
 	s := math.Sqrt(math.Log1p(0.03*0.03) + math.Log1p(0.15*0.15) + 0.15*0.15)
-	for key, deviate := range map[string]float64{"gelcoat": 1.644854, "ketone-peroxide": 1.281552} {
+	for key, deviate := range map[string]float64{"gelcoat": 0.841621, "ketone-peroxide": 1.281552} {
 		l := sureLine(t, p, key)
 		planned := float64(l.Mass.Value)
 		tolerance := 0.012 * planned // 10 000 draws: two standard errors of a 95 % point
@@ -54,14 +54,14 @@ func TestTheNeedOfOneSurfaceHasAClosedForm(t *testing.T) {
 	}
 }
 
-// Repairs: 5 % of 7.836 kg is under half a kilogram, so half a kilogram is kept;
+// Repairs: 5 % of 6.846 kg is under half a kilogram, so half a kilogram is kept;
 // filler has no colour to match.
 func TestTheReserveOfAColour(t *testing.T) {
 	l := sureLine(t, planned(t, rolledTwice...), "gelcoat")
 	assert.InDelta(t, 0.5, float64(l.Sure.Reserve.Value), 1e-12)
 	assert.InDelta(t, float64(l.Sure.Enough.Value)+0.5, l.Need.InexactFloat64(), 1e-4)
 	ten := sureLine(t, planned(t, append([]string{"card.gelcoat.reserve = 10 %"}, rolledTwice...)...), "gelcoat")
-	assert.InDelta(t, 0.783579, float64(ten.Sure.Reserve.Value), 1e-6)
+	assert.InDelta(t, 0.684579, float64(ten.Sure.Reserve.Value), 1e-6)
 	filler := sureLine(t, planned(t, "buildup.1.step = 1", "buildup.1.step.1.kind = fill", "buildup.1.step.1.card = epoxy-filler", "buildup.1.step.1.thickness = 1 mm"), "epoxy-filler")
 	assert.Nil(t, filler.Sure.Reserve.Step)
 	assert.EqualValues(t, 0.80, filler.Sure.Chance)
@@ -94,7 +94,7 @@ func twentySurfaces() []string {
 // enough nearly always, and one made for such luck in far fewer real jobs.
 // Source: counting.
 func TestTheChosenChanceHolds(t *testing.T) {
-	p := planned(t, twentySurfaces()...)
+	p := planned(t, append(twentySurfaces(), "card.gelcoat.chance = 95 %")...)
 	l := sureLine(t, p, "gelcoat")
 	planned, enough := float64(l.Mass.Value), float64(l.Sure.Enough.Value)
 	random := rand.New(rand.NewPCG(77, 78))
@@ -130,7 +130,7 @@ func TestChoicesOfPacks(t *testing.T) {
 	require.NotEmpty(t, choices)
 	chosen := slices.IndexFunc(choices, func(c plan.Choice) bool { return c.IsChosen })
 	require.GreaterOrEqual(t, chosen, 0)
-	assert.GreaterOrEqual(t, float64(choices[chosen].Chance), 0.95)
+	assert.GreaterOrEqual(t, float64(choices[chosen].Chance), 0.80)
 	assert.True(t, choices[chosen].Bought.Cost.Equal(l.Bought.Cost))
 	for i := 1; i < len(choices); i++ {
 		assert.True(t, choices[i].Bought.Bought.GreaterThan(choices[i-1].Bought.Bought))
@@ -199,7 +199,7 @@ func TestPiecesStayAsPlanned(t *testing.T) {
 	p := planned(t, rolledTwice...)
 	p.Order = sure(t, p, 1e6)
 	assert.Nil(t, line(p, "roller").Sure)
-	assert.Equal(t, "18", line(p, "roller").Need.String())
+	assert.Equal(t, "5", line(p, "roller").Need.String())
 	empty := plan.Make(document(t))
 	sure(t, empty, 1)
 }

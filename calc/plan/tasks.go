@@ -66,7 +66,11 @@ func restShareOf(step *Step) unit.Share {
 	return step.Progress.Rest.Value
 }
 
-// mixing is two minutes for each cup of one coat or pass.
+// mixing is the minutes for each cup of one coat or pass. Kneading filler is in
+// its speed.
 func mixing(step *Step, n int) unit.Time {
-	return 2 * unit.Minute * unit.Time(math.Ceil(float64(step.Cups.Count.Value)/float64(max(1, n))))
+	if step.Fill != nil {
+		return 0
+	}
+	return material.Mixing.Value * unit.Time(math.Ceil(float64(step.Cups.Count.Value)/float64(max(1, n))))
 }

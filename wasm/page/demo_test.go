@@ -58,7 +58,7 @@ func figuresOf(p plan.Plan) figures {
 	put(all, "area", p.Area, unit.InSquareMetre)
 	put(all, "kept", p.Kept, unit.InKilogram)
 	for _, l := range p.Order.Lines {
-		all["order."+l.Card.Key] = figure{l.Scale.SI(l.Need.InexactFloat64()), l.Scale}
+		all["order."+l.Key()] = figure{l.Scale.SI(l.Need.InexactFloat64()), l.Scale}
 	}
 	all["cost"] = figure{p.Order.Cost.InexactFloat64(), unit.InPure}
 	return all
@@ -93,7 +93,7 @@ func packsOf(p plan.Plan) map[string]string {
 		for _, c := range l.Packs {
 			words = append(words, strconv.Itoa(c.Count)+" × "+c.Size.Amount.String())
 		}
-		all["order."+l.Card.Key+".packs"] = strings.Join(words, ", ")
+		all["order."+l.Key()+".packs"] = strings.Join(words, ", ")
 	}
 	return all
 }
@@ -146,7 +146,7 @@ func TestTheDemoMeetsItsWorking(t *testing.T) {
 func checkNamed(t *testing.T, p plan.Plan, named map[string]bool) {
 	t.Helper()
 	for _, l := range p.Order.Lines {
-		assert.True(t, named["order."+l.Card.Key], "%s is ordered, but not worked out", l.Card.Key)
+		assert.True(t, named["order."+l.Key()], "%s is ordered, but not worked out", l.Key())
 		assert.NoError(t, l.Err)
 	}
 }

@@ -212,7 +212,7 @@ func TestTheOrderListAsCSV(t *testing.T) {
 	require.NoError(t, err)
 	require.Len(t, rows, len(s.Plan.Order.Lines)+1)
 	for i, l := range s.Plan.Order.Lines {
-		assert.Contains(t, []string{l.Card.Name, "'" + l.Card.Name}, strings.ReplaceAll(rows[i+1][0], "\r\n", "\n"))
+		assert.Contains(t, []string{l.Name(), "'" + l.Name()}, strings.ReplaceAll(rows[i+1][0], "\r\n", "\n"))
 		assert.Equal(t, l.Need.String(), rows[i+1][1])
 	}
 	for _, row := range rows {

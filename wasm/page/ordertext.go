@@ -83,7 +83,7 @@ func OrderText(p plan.Plan) string {
 		if line.ToBuy.IsZero() {
 			continue
 		}
-		b.WriteString("- " + line.Card.Name + ": " + BuyWords(line, p.Job.Units))
+		b.WriteString("- " + line.Name() + ": " + BuyWords(line, p.Job.Units))
 		if line.Bought.IsPriced {
 			b.WriteString(" (" + Money(line.Bought.Cost.StringFixed(2), p) + ")")
 		}

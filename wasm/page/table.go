@@ -74,7 +74,7 @@ func OrderCSV(p plan.Plan) string {
 		if symbol == "" {
 			symbol = "pieces"
 		}
-		t.row(l.Card.Name, t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(BuyWords(l, p.Job.Units)),
+		t.row(l.Name(), t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(BuyWords(l, p.Job.Units)),
 			t.figures(l.Bought.Bought.String()), t.figures(l.Bought.Left.String()), t.figures(cost), p.Job.Currency)
 	}
 	return t.text.String()

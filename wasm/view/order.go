@@ -57,9 +57,9 @@ func orderCautions(s *page.State) html {
 }
 
 func orderLine(s *page.State, l *plan.Line) html {
-	id := "order." + l.Card.Key
+	id := "order." + l.Key()
 	parts := []html{
-		el("h2", nil, txt(l.Card.Name)),
+		el("h2", nil, txt(l.Name())),
 		el("p", a("class", "buy"), txt(page.BuyWords(l, s.Plan.Job.Units))),
 	}
 	parts = append(parts, needFigures(s, l, id)...)
@@ -75,11 +75,23 @@ func orderLine(s *page.State, l *plan.Line) html {
 	if l.Card.ShelfLife.Known {
 		parts = append(parts, hint("Keeps "+page.Months(l.Card.ShelfLife.Value)+", closed and cool."))
 	}
-	parts = append(parts, action("go", "cards", l.Card.Path, "Packs, prices, stock", "quiet"))
+	if l.Grade == 0 || firstOfCard(s, l) {
+		parts = append(parts, action("go", "cards", l.Card.Path, "Packs, prices, stock", "quiet"))
+	}
 	if l.Sure != nil {
 		parts = append(parts, howSure(s, l, id))
 	}
 	return region(id, "article", a("class", "item orderline"), parts...)
+}
+
+// firstOfCard says if no line before is of the same card.
+func firstOfCard(s *page.State, l *plan.Line) bool {
+	for i := range s.Plan.Order.Lines {
+		if other := &s.Plan.Order.Lines[i]; other.Card == l.Card {
+			return other.Grade == l.Grade
+		}
+	}
+	return true
 }
 
 func hint(text string) html { return el("p", a("class", "hint"), txt(text)) }
@@ -144,7 +156,7 @@ func orderPaper(s *page.State) html {
 		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
 			cost = page.Money(l.Bought.Cost.StringFixed(2), s.Plan)
 		}
-		rows = append(rows, el("tr", nil, cell(l.Card.Name), cell(lineAmount(s, l, l.Need)), cell(lineAmount(s, l, l.Stock)), cell(page.BuyWords(l, s.Plan.Job.Units)), cell(cost)))
+		rows = append(rows, el("tr", nil, cell(l.Name()), cell(lineAmount(s, l, l.Need)), cell(lineAmount(s, l, l.Stock)), cell(page.BuyWords(l, s.Plan.Job.Units)), cell(cost)))
 	}
 	return join(
 		el("h2", nil, txt(page.OrderTitle(s.Plan))),

@@ -1,0 +1,89 @@
+package plan
+
+import (
+	"shedreckoner/calc/chain"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// The cup that an order counts with is the working cup of a timed tin on a mild
+// day: the day is not known yet, and a tin is timed before the first panel.
+var (
+	mildDay = working.Given(unit.Of[unit.Temperature](22, unit.InCelsius), "temperature that an order is counted at", unit.InCelsius, "a mild day", source.Assumption)
+
+	timedEarly = working.Of1("t = 0.85 × t_m", source.House.At("±15 % once the tin is timed"), source.Assumption,
+		working.In("t", "early gel time of a timed tin", unit.InMinute, 0, 1e6),
+		[]working.Arg{working.In("t_m", "gel time, the middle", unit.InMinute, 0, 1e6)},
+		func(mid unit.Time) unit.Time { return 0.85 * mid })
+
+	cupInTime = working.Of3("m = v × max(0, S) × w", source.House.At("what can be spread in time"), source.Calculated,
+		working.In("m", "cup that can be spread in time", unit.InGram, 0, 1e9),
+		[]working.Arg{
+			working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5),
+			working.In("S", "spreading minutes", unit.InMinute, -1e4, 1e4),
+			working.In("w", "mix for the area", unit.InGramPerSquareMetre, 1, 50000),
+		},
+		func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea) unit.Mass {
+			return unit.Mass(float64(v) * max(0, float64(s)) * float64(w))
+		})
+
+	smallestCounted = working.Given(cure.TestCup, "smallest cup that is counted with", unit.InGram, "", source.Assumption)
+	noMixing        = working.Given(unit.Time(0), "minutes to mix", unit.InMinute, "kneading is in the speed", source.CommonPractice)
+	usualMixing     = working.Given(material.Mixing.Value, "minutes to mix", unit.InMinute, "", material.Mixing.Mark)
+)
+
+// cupWorkOf is a step's work as its cups are counted. WFT is the wet film of one
+// coat or pass, and area what one of them covers. The largest cup is the card's
+// batch, or what can be spread in time where that is known and less.
+func cupWorkOf(card *job.Card, method *material.Method, wft working.Figure[unit.WetFilm], density working.Figure[unit.Density]) cupWork {
+	w := cupWork{card: card, method: method, takes: usualMixing}
+	if canFill(card) {
+		w.takes = noMixing
+	}
+	w.most = chain.OnCard(card, card.BatchMost, "largest batch", unit.InGram)
+	if inTime, known := w.inTime(wft, density); known && inTime.Value < w.most.Value {
+		w.most = inTime
+		if w.most.Value < smallestCounted.Value {
+			w.most = smallestCounted
+		}
+	}
+	return w
+}
+
+// inTime is the cup that can be spread in time on a mild day; false where no gel
+// time is known for it.
+func (w cupWork) inTime(wft working.Figure[unit.WetFilm], density working.Figure[unit.Density]) (working.Figure[unit.Mass], bool) {
+	var share working.Figure[unit.ByMass]
+	if len(w.card.Families) > 0 {
+		table, err := Table(w.card)
+		if err == nil {
+			share, err = table.At(mildDay)
+		}
+		if err != nil {
+			return working.Figure[unit.Mass]{}, false
+		}
+	}
+	band, err := shippedGel(w.card).At(mildDay, share)
+	if err != nil {
+		return working.Figure[unit.Mass]{}, false
+	}
+	var q chain.Run
+	early := chain.Do1(&q, timedEarly, band.Mid)
+	work := cure.Work{
+		Stretch: chain.OfMethod(w.method, w.method.LayOff, "minutes to lay off a stretch", unit.InMinute),
+		Mixing:  w.takes,
+		Usable:  chain.OfMethod(w.method, w.method.Usable, "usable share of the early gel time", unit.InPercent),
+		Film:    wft, Density: density,
+		Loss: chain.OfMethod(w.method, w.method.Loss, "loss", unit.InPercent),
+	}
+	spreading, err := work.Spreading(early, early)
+	spreading = chain.Keep(&q, spreading, err)
+	perArea, err := work.PerArea()
+	perArea = chain.Keep(&q, perArea, err)
+	cup := chain.Do3(&q, cupInTime, chain.OfMethod(w.method, w.method.Speed, "spreading speed", unit.InSquareMetrePerMinute), spreading, perArea)
+	return cup, q.Err == nil
+}
