@@ -21,7 +21,7 @@ gelcoat density 1.25kg/L 1.15kg/L 1.40kg/L C
 gelcoat cured 83% 76% 92% X
 gelcoat cured-sprayed 78% 68% 88% X
 gelcoat styrene 35% 28% 45% C
-gelcoat coat-least 200µm 200µm 200µm C
+gelcoat coat-least 200µm 200µm 200µm X
 gelcoat coat-ask 300µm 300µm 300µm C
 gelcoat coat-most 600µm 600µm 600µm C
 gelcoat coat-most-rolled 500µm 500µm 500µm C
@@ -49,7 +49,7 @@ gelcoat pigment-most 10% 10% 10% C
 flowcoat density 1.25kg/L 1.15kg/L 1.40kg/L C
 flowcoat cured 83% 76% 92% X
 flowcoat styrene 36% 28% 45% C
-flowcoat coat-least 200µm 200µm 200µm C
+flowcoat coat-least 200µm 200µm 200µm X
 flowcoat coat-ask 300µm 300µm 300µm C
 flowcoat coat-most 500µm 500µm 500µm C
 flowcoat left-least 300µm 250µm 400µm X
@@ -61,7 +61,7 @@ vinylester density 1.20kg/L 1.10kg/L 1.30kg/L C
 vinylester cured 78% 72% 88% X
 vinylester cured-sprayed 72% 62% 82% X
 vinylester styrene 42% 38% 48% C
-vinylester coat-least 200µm 200µm 200µm C
+vinylester coat-least 200µm 200µm 200µm X
 vinylester coat-most 600µm 600µm 600µm C
 vinylester left-least 400µm 300µm 500µm X
 vinylester thinner-ask 3% 3% 3% X
