@@ -53,7 +53,7 @@ var (
 	countArg = working.In("N", "how many alike", unit.InPure, 1, maxCount)
 
 	totalArea = working.Of4("T = N × n × (A − C)", source.Geometry.At(""), source.Exact,
-		working.In("T", "total area", unit.InSquareMetre, minArea, maxArea),
+		working.In("T", "total area", unit.InSquareMetre, 0, 2*maxCount*maxArea), // before it is held to its limits
 		[]working.Arg{
 			countArg,
 			working.In("n", "sides", unit.InPure, 1, 2),

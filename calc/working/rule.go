@@ -37,7 +37,7 @@ type Rule struct {
 	Source  source.Ref
 	Mark    source.Mark
 	Args    []Arg
-	Result  Arg  // symbol, meaning, scale; its range bounds what may come out
+	Result  Arg  // symbol, meaning, scale; what comes out of its range is refused
 	IsProse bool // a method told in words: held by its own checks
 	eval    func([]float64) float64
 }
@@ -54,14 +54,15 @@ func (r *Rule) Spoil() (mend func()) {
 	return func() { r.eval = right }
 }
 
-// RangeError says that an argument lies outside the range of its rule.
+// RangeError says that an argument of a rule, or what came out of it, lies outside
+// its range.
 type RangeError struct {
 	Rule  *Rule
-	Arg   Arg
-	Value float64 // in the argument's scale
+	Arg   Arg     // the argument, or the rule's Result
+	Value float64 // in its scale
 }
 
-// Error names the argument, its value and its range.
+// Error names the argument or the result, its value and its range.
 func (e *RangeError) Error() string {
 	return fmt.Sprintf("working: %s = %s is outside %s to %s (%s)", e.Arg.Symbol,
 		unit.WithUnit(unit.Number(e.Value, 6), e.Arg.Scale), unit.Number(e.Arg.Min, 6),
@@ -73,13 +74,21 @@ const slack = 1e-9
 
 func (r *Rule) check(si []float64) error {
 	for i, a := range r.Args {
-		n := a.Scale.From(si[i])
-		room := slack * math.Max(math.Abs(a.Min), math.Abs(a.Max))
-		if !(n >= a.Min-room && n <= a.Max+room) { // also refuses NaN
+		if n := a.Scale.From(si[i]); !a.holds(n) {
 			return &RangeError{r, a, n}
 		}
 	}
 	return nil
+}
+
+// holds says if a number in the scale lies in the range. It refuses NaN. A result
+// for which no range is declared may be any number there is.
+func (a Arg) holds(n float64) bool {
+	if a.Min == 0 && a.Max == 0 {
+		return !math.IsNaN(n) && !math.IsInf(n, 0)
+	}
+	room := slack * math.Max(math.Abs(a.Min), math.Abs(a.Max))
+	return n >= a.Min-room && n <= a.Max+room
 }
 
 func (r *Rule) compute(si []float64) (float64, error) {
@@ -87,8 +96,8 @@ func (r *Rule) compute(si []float64) (float64, error) {
 		return 0, err
 	}
 	out := r.eval(si)
-	if math.IsNaN(out) || math.IsInf(out, 0) {
-		return 0, &RangeError{r, r.Result, out}
+	if n := r.Result.Scale.From(out); !r.Result.holds(n) {
+		return 0, &RangeError{r, r.Result, n}
 	}
 	return out, nil
 }

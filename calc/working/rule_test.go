@@ -72,3 +72,23 @@ func TestTheNormalDistributionIsRead(t *testing.T) {
 	require.NoError(t, err)
 	assert.InDelta(t, 0.9750, float64(p), 5e-5)
 }
+
+// A result out of its declared range is refused like an argument: without that a
+// removal of −20 µm would pass as one.
+func TestAResultOutsideItsRangeIsRefused(t *testing.T) {
+	removal := working.Of2("r = b − a", source.Geometry.At(""), source.Exact, working.In("r", "removal", unit.InMicrometre, 0, 20000),
+		[]working.Arg{working.In("b", "before", unit.InMicrometre, 0, 20000), working.In("a", "after", unit.InMicrometre, 0, 20000)},
+		func(b, a unit.DryFilm) unit.DryFilm { return b - a })
+	none, err := removal.Of(50e-6, 50e-6)
+	require.NoError(t, err)
+	assert.Zero(t, none)
+	_, err = removal.Of(50e-6, 70e-6)
+	var outside *working.RangeError
+	require.True(t, errors.As(err, &outside))
+	assert.Equal(t, "r", outside.Arg.Symbol)
+	assert.InDelta(t, -20, outside.Value, 1e-9)
+	_, err = removal.Figure(
+		working.Given(unit.DryFilm(50e-6), "before", unit.InMicrometre, "typed", source.Typed),
+		working.Given(unit.DryFilm(70e-6), "after", unit.InMicrometre, "typed", source.Typed))
+	assert.ErrorAs(t, err, &outside)
+}
