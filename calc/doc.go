@@ -15,6 +15,8 @@
 //   - dew, the day and vapour: package air. WMO-No. 8, Guide to Instruments and Methods of Observation; CODATA recommended values of the fundamental physical constants; our own method; ISO 8502-4, Guidance on the estimation of the probability of condensation; 40 CFR 63 Subpart VVVV, Boat Manufacturing; 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production; Dilution ventilation notes.
 //   - packs, confidence and learning: package order. common practice of the trade; our own method; Bayesian Inference in Statistical Analysis.
 //   - the job as a whole: package plan. elementary geometry; common practice of the trade; our own method.
+//   - waits on the calendar: package schedule. common practice of the trade.
+//   - stock, and what the log teaches: package chance. our own method; common practice of the trade.
 //
 // # Areas and edges: package surface
 //
@@ -271,13 +273,6 @@
 //	N = n × r | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
 //	N = n × r | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
 //	U = max(0, m − L) | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
-//	N = n × c ÷ w | our own method, film as read with a comb | assumption | nothing from outside; besides: worked here × 1
-//	n = A × w | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 1
-//	mean of the combs read on these surfaces | common practice of the trade, reading a wet-film comb | common practice | nothing from outside
-//	k = 2 ^ ((20 − T) ÷ 10) | common practice of the trade, times double at 10 °C | common practice | nothing from outside; besides: worked here × 2
-//	k = 0.6 ^ ((T − 20) ÷ 10) | common practice of the trade, 0.6 of the time at 30 °C | common practice | nothing from outside; besides: worked here × 2
-//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
-//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
 //	n = ceil(N ÷ (M − L) − 0.000000001) | our own method, cups of one coat or pass, the tool not filled yet | calculated | nothing from outside; besides: worked here × 2
 //	t = A ÷ v + n × m_x | our own method, spreading and mixing | calculated | nothing from outside; besides: worked here × 1
 //	s = g × ceil(t ÷ d − 0.000000001) | common practice of the trade, a wet tool lasts so long | assumption | nothing from outside; besides: worked here × 2
@@ -295,4 +290,17 @@
 //	V = n × w | common practice of the trade, cleaning solvent | common practice | nothing from outside; besides: worked here × 1
 //	t = A × n ÷ v | elementary geometry, definition of speed | exact | nothing from outside; besides: worked here × 1
 //	m_n = n × m | elementary geometry, equal cups | exact | nothing from outside; besides: worked here × 1
+//
+// # Waits on the calendar: package schedule
+//
+//	k = 2 ^ ((20 − T) ÷ 10) | common practice of the trade, times double at 10 °C | common practice | nothing from outside; besides: worked here × 2
+//	k = 0.6 ^ ((T − 20) ÷ 10) | common practice of the trade, 0.6 of the time at 30 °C | common practice | nothing from outside; besides: worked here × 2
+//
+// # Stock, and what the log teaches: package chance
+//
+//	N = n × c ÷ w | our own method, film as read with a comb | assumption | nothing from outside; besides: worked here × 1
+//	n = A × w | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 1
+//	mean of the combs read on these surfaces | common practice of the trade, reading a wet-film comb | common practice | nothing from outside
+//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
+//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
 package calc

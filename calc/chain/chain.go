@@ -69,3 +69,11 @@ func Do4[A, B, C, D, R unit.Quantity](run *Run, r working.Rule4[A, B, C, D, R], 
 func As[R, Q unit.Quantity](f working.Figure[Q]) working.Figure[R] {
 	return working.Figure[R]{Value: R(f.Value), Step: f.Step}
 }
+
+// AppendKnown adds a figure to a list, if it is known.
+func AppendKnown[Q unit.Quantity](list []working.Figure[Q], f working.Figure[Q]) []working.Figure[Q] {
+	if f.Step == nil {
+		return list
+	}
+	return append(list, f)
+}

@@ -47,9 +47,12 @@ func styrene() *Card {
 	}
 }
 
+// WaxKey is the card of the wax solution that goes into flow coats.
+const WaxKey = "wax-solution"
+
 func waxSolution() *Card {
 	return &Card{
-		Key: "wax-solution", Name: "Wax solution in styrene", Kind: WaxSolution, SoldBy: ByVolume,
+		Key: WaxKey, Name: "Wax solution in styrene", Kind: WaxSolution, SoldBy: ByVolume,
 		Density:   exactly(0.91*kgPerL, c),
 		Styrene:   spec[unit.ByMass](0.95, 0.94, 0.96, c),
 		Stays:     spec[unit.Share](0.5, 0, 1, x),

@@ -76,17 +76,25 @@ var (
 // it is real: what is typed at the path, or the value where nothing is typed
 // there but computed.
 func (m *maker) ask(path string, b *Band, value float64) {
-	if value >= b.Low && value <= b.High {
-		return
+	if ask, isAsked := m.plan.Question(path, b, value); isAsked {
+		m.plan.Asks = append(m.plan.Asks, ask)
 	}
-	text := m.doc.Get(path)
+}
+
+// Question asks about a value outside its band; false: it lies inside, or the
+// builder has said that it is real.
+func (p *Plan) Question(path string, b *Band, value float64) (Ask, bool) {
+	if value >= b.Low && value <= b.High {
+		return Ask{}, false
+	}
+	text := p.doc.Get(path)
 	if text == "" {
 		text = unit.Typed(value, b.Scale)
 	}
-	if m.doc.Get(job.Real(path)) == text {
-		return
+	if p.doc.Get(job.Real(path)) == text {
+		return Ask{}, false
 	}
-	m.plan.Asks = append(m.plan.Asks, Ask{Path: path, Band: b, Value: value, Text: text, Otherwise: b.otherwise(value)})
+	return Ask{Path: path, Band: b, Value: value, Text: text, Otherwise: b.otherwise(value)}, true
 }
 
 // otherwise tries the band's slips and gives those that lead into it.

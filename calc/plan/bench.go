@@ -56,8 +56,6 @@ type Bench struct {
 var (
 	ErrOtherDay    = errors.New("plan: the readings are of another day")
 	ErrUnread      = errors.New("plan: something that the dose hangs on can't be read")
-	ErrNoTable     = errors.New("plan: no catalyst table")
-	ErrUnfinished  = errors.New("plan: the own catalyst table has an unfinished row")
 	ErrHotFlowCoat = errors.New("plan: over 35 °C the wax of a flow coat doesn't film over")
 	ErrNoPatch     = errors.New("plan: a flow coat over 30 °C wants a test patch first")
 	ErrTestFirst   = errors.New("plan: no cup test of this tin, and its cup is too small for a coat")
@@ -263,7 +261,7 @@ func (b *bencher) parts() {
 	parts, err := ratio.ForTotal(b.out.Mix.Product)
 	if card.RatioByVolume.Known && !card.RatioByMass.Known {
 		var q chain.Run
-		volume := chain.Do2(&q, volumeOfMass, b.out.Mix.Product, chain.DensityOf(card))
+		volume := chain.Do2(&q, VolumeOf, b.out.Mix.Product, chain.DensityOf(card))
 		if err = q.Err; err == nil {
 			parts, err = ratio.ForTotalVolume(volume)
 		}

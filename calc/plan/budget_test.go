@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
@@ -152,7 +153,7 @@ func TestABudgetThatFailsSaysSo(t *testing.T) {
 	for _, rule := range []buildup.Key{buildup.MeanLeft, buildup.ThinLeft, buildup.GoThrough} {
 		assert.NotNil(t, hasFinding(b.Budgets[0].Findings, rule), rule)
 	}
-	assert.NotEmpty(t, p.Order.Lines)
+	assert.NotEmpty(t, chance.OrderOf(&p).Lines)
 
 	more := planOf(t, brushed, "buildup.1.step.2.taken = 400 µm")
 	f := hasFinding(more.Buildups[0].Budgets[0].Findings, buildup.MeanLeft)
@@ -289,7 +290,7 @@ func TestGroundsAreCheckedAndRedUntilMended(t *testing.T) {
 			}
 		}
 		assert.Equal(t, c.mends, red, c.name)
-		assert.NotEmpty(t, p.Order.Lines, "%s: red stops no order", c.name)
+		assert.NotEmpty(t, chance.OrderOf(&p).Lines, "%s: red stops no order", c.name)
 	}
 }
 

@@ -112,7 +112,7 @@ func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.F
 	m.restHours(&out, m.sanding[hours:])
 	m.restHours(&out, m.spraying[sprayed:])
 	for _, use := range out.Used {
-		m.needs.add(m.rest(&out, use))
+		m.need(m.rest(&out, use))
 	}
 	return out
 }

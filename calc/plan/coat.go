@@ -196,11 +196,9 @@ func (m *maker) extra(s *Step) (working.Figure[unit.ByVolume], error) {
 	if !s.Card.Wax.Known {
 		return thinner, q.Err
 	}
-	wax := m.byVolume(&q, s.Card, waxCard, chain.OnCard(s.Card, s.Card.Wax, "wax solution", unit.InPercent))
+	wax := m.byVolume(&q, s.Card, material.WaxKey, chain.OnCard(s.Card, s.Card.Wax, "wax solution", unit.InPercent))
 	return chain.Do2(&q, extraRule, thinner, wax), q.Err
 }
-
-const waxCard = "wax-solution"
 
 // byVolume takes an addition per mass of product to one per volume.
 func (m *maker) byVolume(q *chain.Run, product *job.Card, key string, share working.Figure[unit.ByMass]) working.Figure[unit.ByVolume] {
@@ -257,11 +255,11 @@ func (m *maker) amounts(s *Step, c *Coat, once, area working.Figure[unit.Area]) 
 	work := cupWorkOf(s.Card, s.Job.Method, c.WetEach, density)
 	work.need, work.goes, work.area = s.Leaves, c.AllCoats, once
 	s.Cups = work.inCups(&q)
-	c.Product = chain.Do2(&q, film.AsSold, chain.Do2(&q, volumeOfMass, s.Cups.Mixed, density), c.Extra)
+	c.Product = chain.Do2(&q, film.AsSold, chain.Do2(&q, VolumeOf, s.Cups.Mixed, density), c.Extra)
 	mass := chain.Do2(&q, film.Weight, c.Product, chain.DensityOf(s.Card))
 	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: c.Product})
 	m.addThinner(&q, s, c)
-	m.addByMass(&q, s, s.Card.Wax, waxCard, "wax solution", mass)
+	m.addByMass(&q, s, s.Card.Wax, material.WaxKey, "wax solution", mass)
 	m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "catalyst", m.cures(s))
 	return q.Err
 }
@@ -274,7 +272,7 @@ func (m *maker) cures(s *Step) working.Figure[unit.Mass] {
 	var masses []working.Figure[unit.Mass]
 	for _, u := range s.Used {
 		if u.Card == s.Card || u.Card.Kind == material.WaxSolution || u.Card.Kind == material.Thinner && u.Card.Stays.Value > 0 {
-			masses = appendKnown(masses, u.Mass)
+			masses = chain.AppendKnown(masses, u.Mass)
 		}
 	}
 	return working.Sum(sumCures, masses...)
@@ -298,7 +296,8 @@ var shareOfMass = working.Of2("m_a = m × a ÷ 100", source.Geometry.At("definit
 	[]working.Arg{working.In("m", "mass of product", unit.InKilogram, 0, 1e5), working.In("a", "share by mass", unit.InPercent, 0, 10)},
 	func(mass unit.Mass, share unit.ByMass) unit.Mass { return mass * unit.Mass(share) })
 
-var volumeOfMass = working.Of2("V = m ÷ ρ", source.Geometry.At("definition of density"), source.Exact,
+// VolumeOf gives the volume of a mass by its density.
+var VolumeOf = working.Of2("V = m ÷ ρ", source.Geometry.At("definition of density"), source.Exact,
 	working.In("V", "volume", unit.InLitre, 0, 1e6),
 	[]working.Arg{working.In("m", "mass", unit.InKilogram, 0, 1e5), working.In("ρ", "density", unit.InKilogramPerLitre, 0.1, 3)},
 	func(mass unit.Mass, density unit.Density) unit.Volume {
@@ -312,5 +311,5 @@ func (m *maker) addByMass(q *chain.Run, s *Step, share material.Spec[unit.ByMass
 		return
 	}
 	mass := withSpare(q, card, chain.Do2(q, shareOfMass, product, chain.OnCard(s.Card, share, name, unit.InPercent)))
-	s.Used = append(s.Used, Use{Name: name, Card: card, Mass: mass, Volume: chain.Do2(q, volumeOfMass, mass, chain.DensityOf(card))})
+	s.Used = append(s.Used, Use{Name: name, Card: card, Mass: mass, Volume: chain.Do2(q, VolumeOf, mass, chain.DensityOf(card))})
 }

@@ -170,7 +170,7 @@ func days(coat, largest, left unit.Mass) working.Figure[unit.Factor] {
 func (m *maker) mixDensity(q *chain.Run, card *job.Card, extra working.Figure[unit.ByVolume]) working.Figure[unit.Density] {
 	added := m.plan.Job.CardByKey(card.Thinner)
 	if added == nil {
-		added = m.plan.Job.CardByKey(waxCard)
+		added = m.plan.Job.CardByKey(material.WaxKey)
 	}
 	if extra.Value == 0 || added == nil {
 		return chain.DensityOf(card)

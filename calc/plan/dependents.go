@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
@@ -238,9 +239,9 @@ func (m *maker) once() {
 	m.worn("mask", sandingSum, m.sanding)
 	m.worn("cartridges", sprayingSum, m.spraying)
 	syringe := m.plan.Job.CardByKey("syringe")
-	for _, n := range m.needs.list {
-		if card := n.card; card.Kind == material.Catalyst && card.Family != material.Benzoyl && working.Sum(sumOfMass, n.mass...).Value > 0 {
-			m.needs.add(Use{Name: syringe.Name, Card: syringe, Pieces: oneEach})
+	for _, n := range m.plan.Needs {
+		if card := n.Card; card.Kind == material.Catalyst && card.Family != material.Benzoyl && slices.ContainsFunc(n.Mass, func(m working.Figure[unit.Mass]) bool { return m.Value > 0 }) {
+			m.need(Use{Name: syringe.Name, Card: syringe, Pieces: oneEach})
 		}
 	}
 }
@@ -255,5 +256,5 @@ func (m *maker) worn(key string, sum *working.Rule, hours []working.Figure[unit.
 		m.refuse(card.Path+".lasts", err)
 		return
 	}
-	m.needs.add(Use{Name: card.Name, Card: card, Pieces: pieces})
+	m.need(Use{Name: card.Name, Card: card, Pieces: pieces})
 }

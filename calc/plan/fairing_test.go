@@ -6,8 +6,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
@@ -154,7 +156,7 @@ func TestAFillMixedByHand(t *testing.T) {
 	assert.NotContains(t, used, "epoxy-filler")
 	assert.InDelta(t, mixed*1.15/1.35, used["putty-resin"], 1e-9)
 	assert.InDelta(t, mixed*0.20/1.35, used["microballoons"], 1e-9)
-	require.NotEmpty(t, p.Order.Lines)
+	require.NotEmpty(t, chance.OrderOf(&p).Lines)
 
 	p = plan.Make(document(t, filled, "buildup.1.step.1.thickness = 1 mm\nbuildup.1.step.1.putty = putty.1\nputty = 1"))
 	assert.ErrorIs(t, p.WaitingAt("buildup.1.step.1.putty"), plan.ErrNoRecipe)
@@ -198,7 +200,7 @@ func puttyOf(t *testing.T, balloons string, more ...string) plan.Putty {
 // A putty mixed by hand is planned and bought by its parts, with no bought
 // filler chosen: the limits are those of the filler it is compared with.
 func TestAPuttyMixedByHandIsPlannedAndBought(t *testing.T) {
-	d := doc(t, `surface = 1
+	d := jobtest.Doc(t, `surface = 1
 surface.1.length = 2 m
 surface.1.width = 1 m
 surface.1.buildup = buildup.1
@@ -221,7 +223,7 @@ putty.1.part.3.mass = 20 g`)
 	step := p.Buildups[0].Steps[0]
 	require.True(t, step.Known)
 	var bought []string
-	for _, line := range p.Order.Lines {
+	for _, line := range chance.OrderOf(&p).Lines {
 		bought = append(bought, line.Card.Key)
 	}
 	assert.Subset(t, bought, []string{"putty-resin", "putty-hardener", "microballoons"})

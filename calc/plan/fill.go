@@ -85,7 +85,7 @@ func (m *maker) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bo
 	if mass := s.Cups.Mixed; putty != nil {
 		putty.uses(q, s, &m.plan.Job, mass)
 	} else {
-		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: chain.Do2(q, volumeOfMass, mass, density)})
+		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: chain.Do2(q, VolumeOf, mass, density)})
 		m.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
 	}
 	s.Kept = chain.Do2(q, film.Weight, f.Left, density)

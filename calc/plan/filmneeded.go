@@ -11,8 +11,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Need is the film that a coat has to add for the budget to hold.
-type Need struct {
+// FilmNeed is the film that a coat has to add for the budget to hold.
+type FilmNeed struct {
 	Step  int                          // index
 	Cured working.Figure[unit.DryFilm] // each go
 	Wet   working.Figure[unit.WetFilm]
@@ -26,7 +26,7 @@ type Need struct {
 
 // Needs is the film that coats have to add for the budget to hold as planned,
 // worked out when it is asked for.
-func (b *Buildup) Needs() []Need {
+func (b *Buildup) Needs() []FilmNeed {
 	for i := range b.Budgets {
 		if w := &b.Budgets[i]; w.Surface == "" {
 			return w.needs()
@@ -36,15 +36,15 @@ func (b *Buildup) Needs() []Need {
 }
 
 // needs solves the build-up backwards for each of its coats.
-func (w *Budget) needs() []Need {
+func (w *Budget) needs() []FilmNeed {
 	steps, terms := w.walked, w.terms
-	var list []Need
+	var list []FilmNeed
 	for i := range steps {
 		if steps[i].Kind != buildup.Coat || steps[i].Film.Adds.Step == nil || steps[i].Film.Found.Step != nil {
 			continue
 		}
 		need, err := buildup.Needed(steps, i, terms)
-		n := Need{Step: i, Cured: need.Film, By: need.By, Thin: need.IsThin}
+		n := FilmNeed{Step: i, Cured: need.Film, By: need.By, Thin: need.IsThin}
 		switch {
 		case errors.As(err, &n.Uneven):
 		case err != nil || need.Film.Value <= 0:
@@ -58,7 +58,7 @@ func (w *Budget) needs() []Need {
 	return list
 }
 
-func (n *Need) inCoats(s *Step) {
+func (n *FilmNeed) inCoats(s *Step) {
 	var q chain.Run
 	n.Wet = chain.Do2(&q, film.Wet, n.Cured, s.Coat.CuredShare)
 	if s.Card.CoatMost.Known {
@@ -67,7 +67,7 @@ func (n *Need) inCoats(s *Step) {
 }
 
 // cracks looks if the film that the budget needs would be left too thick.
-func (n *Need) cracks(steps []buildup.Step, s *Step, terms buildup.Terms) {
+func (n *FilmNeed) cracks(steps []buildup.Step, s *Step, terms buildup.Terms) {
 	steps = slices.Clone(steps)
 	steps[n.Step].Film.Adds = n.Cured
 	points, err := buildup.Walk(steps, terms)

@@ -52,7 +52,7 @@ func (b *bencher) timeInHand(gel cure.Gel) {
 	var share working.Figure[unit.ByMass]
 	if !b.out.IsRatio {
 		var err error
-		if b.cup.Card.Table, err = Table(b.out.Card); err != nil {
+		if b.cup.Card.Table, err = chain.DoseTable(b.out.Card); err != nil {
 			b.refuse(err)
 			return
 		}
@@ -86,26 +86,6 @@ func (b *bencher) offers(gel cure.Gel) {
 	c := b.cup
 	c.Mix = b.out.Mix
 	b.out.Offers = cure.Situation{Cup: c, Gel: gel, Work: b.work}.Remedies(b.means())
-}
-
-// Table is the card's catalyst table: the builder's own from the maker's sheet,
-// or the one that ships. Errors: ErrNoTable, ErrUnfinished, *cure.TableError.
-func Table(card *job.Card) (cure.Table, error) {
-	rows, origin, mark := card.DoseTable, card.Name, source.CommonPractice
-	if card.DoseRows > 0 {
-		if card.DoseRows != len(card.OwnDoses) {
-			return cure.Table{}, ErrUnfinished
-		}
-		rows, origin, mark = card.OwnDoses, "your table", source.Typed
-	}
-	if len(rows) == 0 {
-		return cure.Table{}, ErrNoTable
-	}
-	list := make([]cure.Row, len(rows))
-	for i, r := range rows {
-		list[i] = cure.Row{Surface: r.Surface, Catalyst: r.Catalyst}
-	}
-	return cure.NewTable(origin, mark, list...)
 }
 
 // batchAt is the temperature up to which a card's largest batch is stated.

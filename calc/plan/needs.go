@@ -1,46 +1,41 @@
 package plan
 
 import (
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
 
-// needs gathers what all steps take, by material, in the order in which the
-// materials are first needed.
-type needs struct{ list []*need }
-
-type need struct {
-	card   *job.Card
-	grade  sanding.Grade // of an abrasive, else 0: one is no use for the other
-	mass   []working.Figure[unit.Mass]
-	volume []working.Figure[unit.Volume]
-	pieces []working.Figure[unit.Factor]
-	length []working.Figure[unit.Length]
+// Need is what all steps still take of one material, use by use, in every
+// measure that is known.
+type Need struct {
+	Card   *job.Card
+	Grade  sanding.Grade // of an abrasive, else 0: one is no use for the other
+	Mass   []working.Figure[unit.Mass]
+	Volume []working.Figure[unit.Volume]
+	Pieces []working.Figure[unit.Factor]
+	Length []working.Figure[unit.Length]
 }
 
-func (n *needs) add(u Use) {
-	entry := n.of(u.Card, u.Grade)
-	entry.mass = appendKnown(entry.mass, u.Mass)
-	entry.volume = appendKnown(entry.volume, u.Volume)
-	entry.pieces = appendKnown(entry.pieces, u.Pieces)
-	entry.length = appendKnown(entry.length, u.Length)
+// need adds a use to what is needed of its material. The materials stand in the
+// order in which they are first needed.
+func (m *maker) need(u Use) {
+	n := m.needOf(u.Card, u.Grade)
+	n.Mass = chain.AppendKnown(n.Mass, u.Mass)
+	n.Volume = chain.AppendKnown(n.Volume, u.Volume)
+	n.Pieces = chain.AppendKnown(n.Pieces, u.Pieces)
+	n.Length = chain.AppendKnown(n.Length, u.Length)
 }
 
-func appendKnown[Q unit.Quantity](list []working.Figure[Q], f working.Figure[Q]) []working.Figure[Q] {
-	if f.Step == nil {
-		return list
-	}
-	return append(list, f)
-}
-
-func (n *needs) of(card *job.Card, grade sanding.Grade) *need {
-	for _, entry := range n.list {
-		if entry.card == card && entry.grade == grade {
-			return entry
+func (m *maker) needOf(card *job.Card, grade sanding.Grade) *Need {
+	list := &m.plan.Needs
+	for i := range *list {
+		if (*list)[i].Card == card && (*list)[i].Grade == grade {
+			return &(*list)[i]
 		}
 	}
-	n.list = append(n.list, &need{card: card, grade: grade})
-	return n.list[len(n.list)-1]
+	*list = append(*list, Need{Card: card, Grade: grade})
+	return &(*list)[len(*list)-1]
 }

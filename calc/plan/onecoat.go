@@ -56,6 +56,11 @@ func limitsOn(card *job.Card, isRolled, isWall, isOverhead bool) coatLimits {
 	return l
 }
 
+// MostInOneCoat is the largest wet film of one coat that lies flat.
+func MostInOneCoat(card *job.Card, isRolled bool) material.Spec[unit.WetFilm] {
+	return limitsOn(card, isRolled, false, false).most
+}
+
 // lies says if a surface that gets the step is a wall, and if one lies overhead.
 func (m *maker) lies(step string) (isWall, isOverhead bool) {
 	steps, _ := job.Split(step)

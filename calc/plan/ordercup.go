@@ -59,7 +59,7 @@ func cupWorkOf(card *job.Card, method *material.Method, wft working.Figure[unit.
 func (w cupWork) inTime(wft working.Figure[unit.WetFilm], density working.Figure[unit.Density]) (working.Figure[unit.Mass], bool) {
 	var share working.Figure[unit.ByMass]
 	if len(w.card.Families) > 0 {
-		table, err := Table(w.card)
+		table, err := chain.DoseTable(w.card)
 		if err == nil {
 			share, err = table.At(mildDay)
 		}

@@ -14,9 +14,8 @@ type Plan struct {
 	Job      job.Job
 	Surfaces []Surface
 	Buildups []Buildup
-	Order    Order
+	Needs    []Need // of what is left to do, by material
 	Removals []Removal
-	Lessons  []Lesson // what the log teaches, by method and material
 	Putties  []Putty
 	Area     working.Figure[unit.Area] // of all surfaces
 	Kept     working.Figure[unit.Mass] // what stays on the boat
@@ -25,6 +24,8 @@ type Plan struct {
 	Waiting []job.Problem // yet to be typed
 	Asks    []Ask         // taken, but unlikely
 
+	log      logged
+	doc      job.Document
 	reading  *job.Reading
 	measured []measured // by surface
 }
@@ -68,7 +69,7 @@ func (p *Plan) Next(d job.Document) Plan {
 		p = &Plan{reading: new(job.Reading)}
 	}
 	r := p.reading.Next(d)
-	m := &maker{plan: Plan{Job: r.Job, Refused: slices.Clone(r.Problems), reading: r}, before: p, doc: d}
+	m := &maker{plan: Plan{Job: r.Job, Refused: slices.Clone(r.Problems), doc: d, reading: r}, before: p, doc: d}
 	m.surfaces()
 	m.removals()
 	m.readLog()
@@ -78,9 +79,7 @@ func (p *Plan) Next(d job.Document) Plan {
 	}
 	m.totals()
 	m.once()
-	m.order()
 	m.askJumps()
-	m.lessons()
 	m.askTyped()
 	return m.plan
 }
@@ -90,10 +89,8 @@ type maker struct {
 	plan     Plan
 	before   *Plan
 	doc      job.Document
-	needs    needs
 	sanding  []working.Figure[unit.Time] // of all steps
 	spraying []working.Figure[unit.Time]
-	log      logged
 	below    []Step                                         // the steps before the one that is planned
 	own      map[sanding.Grade]working.Figure[unit.DryFilm] // the builder's own removals
 }

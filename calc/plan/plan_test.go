@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
@@ -148,7 +149,7 @@ func TestWhatIsMissingIsWaitedFor(t *testing.T) {
 	}
 	empty := plan.Make(job.Document{})
 	assert.Empty(t, empty.Refused)
-	assert.Empty(t, empty.Order.Lines)
+	assert.Empty(t, chance.OrderOf(&empty).Lines)
 	assert.False(t, empty.IsEmpty())
 }
 
@@ -166,13 +167,13 @@ func TestNeedsScaleWithTheSquareOfTheLength(t *testing.T) {
 
 func number(n float64) string { return strconv.FormatFloat(n, 'f', -1, 64) }
 
-func need(p plan.Plan, key string) plan.Line {
-	for _, l := range p.Order.Lines {
+func need(p plan.Plan, key string) chance.Line {
+	for _, l := range chance.OrderOf(&p).Lines {
 		if l.Card.Key == key {
 			return l
 		}
 	}
-	return plan.Line{}
+	return chance.Line{}
 }
 
 // A larger surface never needs less of anything, nor costs less.
@@ -191,10 +192,10 @@ func TestMoreSurfaceNeverCostsLess(t *testing.T) {
 	for mm := 200; mm < 20000; mm += 173 {
 		p := plan.Make(d.Set("surface.1.length", strconv.Itoa(mm)+" mm"))
 		require.Empty(t, p.Refused, mm)
-		for _, l := range before.Order.Lines {
+		for _, l := range chance.OrderOf(&before).Lines {
 			require.False(t, need(p, l.Card.Key).Need.LessThan(l.Need), "%s at %d mm", l.Card.Key, mm)
 		}
-		require.False(t, p.Order.Cost.LessThan(before.Order.Cost), "at %d mm", mm)
+		require.False(t, chance.OrderOf(&p).Cost.LessThan(chance.OrderOf(&before).Cost), "at %d mm", mm)
 		before = p
 	}
 }
@@ -286,7 +287,7 @@ func TestEveryFigureOpensToItsWorking(t *testing.T) {
 	}{{"area", len(p.Area.Step.Texts())}, {"kept", len(p.Kept.Step.Texts())}, {"mix", len(p.Buildups[0].Steps[0].Coat.Mix.Step.Texts())}} {
 		assert.NotZero(t, step.count, step.name)
 	}
-	for _, l := range p.Order.Lines {
+	for _, l := range chance.OrderOf(&p).Lines {
 		require.NotNil(t, l.Why(), l.Card.Key)
 		assert.NotEmpty(t, l.Why().Texts(), l.Card.Key)
 		assert.False(t, math.IsNaN(l.Why().Out))

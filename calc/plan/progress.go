@@ -61,8 +61,7 @@ var (
 		[]working.Arg{working.In("m", "all in the cup", unit.InGram, 0, 1e6), working.In("L", "left over in cup and tool", unit.InGram, 0, 1e6)},
 		func(m, left unit.Mass) unit.Mass { return max(0, m-left) })
 
-	putOnSum = working.SumRule("put on by logged cups", unit.InKilogram)
-	doneSum  = working.SumRule("area done", unit.InSquareMetre)
+	doneSum = working.SumRule("area done", unit.InSquareMetre)
 
 	notLearnt   = working.Given(unit.Factor(1), "used ÷ planned", unit.InPure, "nothing taken over from the log", source.Exact)
 	nothingDone = working.Given(unit.Share(1), "share left to do", unit.InPure, "nothing logged", source.Exact)
@@ -83,11 +82,22 @@ func restOf[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, unit.Share, Q] {
 		func(n Q, r unit.Share) Q { return n * Q(r) })
 }
 
+// PutOnSum adds up what cups put on.
+var PutOnSum = working.SumRule("put on by logged cups", unit.InKilogram)
+
+// PutOn is what a cup of the log put on; false: not known.
+func (p *Plan) PutOn(cup string) (working.Figure[unit.Mass], bool) {
+	f, known := p.log.putOn[cup]
+	return f, known
+}
+
+// IsClaimed says if a cup belongs to finished work.
+func (p *Plan) IsClaimed(cup string) bool { return p.log.claimed[cup] }
+
 // logged is what the log says before anything is planned.
 type logged struct {
 	putOn   map[string]working.Figure[unit.Mass] // by path of the cup; missing: not known
 	claimed map[string]bool                      // cups that belong to finished work
-	cups    map[string]*job.Cup                  // by path
 	of      map[string][]*job.Cup                // by path of the step
 	done    map[string]map[string]bool           // by path of the step, then of the surface
 	opens   map[string]bool                      // cups that open a spell, by path
@@ -96,26 +106,25 @@ type logged struct {
 // readLog reads what each cup put on. Where nothing was typed of what was left
 // over, the method's usual leftover is taken, as the plan takes it.
 func (m *maker) readLog() {
-	m.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string]*job.Cup{}, map[string][]*job.Cup{}, map[string]map[string]bool{}, map[string]bool{}}
+	m.plan.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string][]*job.Cup{}, map[string]map[string]bool{}, map[string]bool{}}
 	m.openSpells()
 	for i := range m.plan.Job.Finished {
 		f := &m.plan.Job.Finished[i]
 		for _, cup := range f.Cups {
-			m.log.claimed[cup] = true
+			m.plan.log.claimed[cup] = true
 		}
-		if m.log.done[f.Step] == nil {
-			m.log.done[f.Step] = map[string]bool{}
+		if m.plan.log.done[f.Step] == nil {
+			m.plan.log.done[f.Step] = map[string]bool{}
 		}
 		for _, surface := range f.Surfaces {
-			m.log.done[f.Step][surface] = true
+			m.plan.log.done[f.Step][surface] = true
 		}
 	}
 	for i := range m.plan.Job.Cups {
 		c := &m.plan.Job.Cups[i]
-		m.log.cups[c.Path] = c
-		m.log.of[c.Step] = append(m.log.of[c.Step], c)
+		m.plan.log.of[c.Step] = append(m.plan.log.of[c.Step], c)
 		if f, known := m.onFrom(c); known {
-			m.log.putOn[c.Path] = f
+			m.plan.log.putOn[c.Path] = f
 		}
 	}
 }
@@ -156,7 +165,7 @@ func (m *maker) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
 		return noneLeft
 	}
 	wall := cupWork{card: card, method: method, most: c.Mixed}.wall()
-	if !m.log.opens[c.Path] {
+	if !m.plan.log.opens[c.Path] {
 		return wall
 	}
 	return working.Sum(leftoverSum, chain.OfMethod(method, method.Leftover, "held by the wet tool", unit.InGram), wall)
@@ -181,7 +190,7 @@ func (m *maker) openSpells() {
 		with := tool{c.Step, c.Card, c.Method}
 		if last, wetted := opened[with]; !wetted || c.In >= last+float64(card.Chemistry.Spell().Value) {
 			opened[with] = c.In
-			m.log.opens[c.Path] = true
+			m.plan.log.opens[c.Path] = true
 		}
 	}
 }
@@ -191,7 +200,7 @@ func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
 	p := &s.Progress
 	steps, _ := job.Split(s.Path)
 	buildup, _ := job.Split(steps)
-	finished := m.log.done[s.Path]
+	finished := m.plan.log.done[s.Path]
 	var done []working.Figure[unit.Area]
 	for i := range m.plan.Job.Surfaces {
 		surface := &m.plan.Job.Surfaces[i]
@@ -208,16 +217,16 @@ func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
 		}
 	}
 	var cups []working.Figure[unit.Mass]
-	for _, c := range m.log.of[s.Path] {
-		if m.log.claimed[c.Path] {
+	for _, c := range m.plan.log.of[s.Path] {
+		if m.plan.log.claimed[c.Path] {
 			continue
 		}
 		if c.End != "" {
 			p.Cups = append(p.Cups, c.Path)
 		}
-		cups = appendKnown(cups, m.log.putOn[c.Path])
+		cups = chain.AppendKnown(cups, m.plan.log.putOn[c.Path])
 	}
-	p.PutOn = working.Sum(putOnSum, cups...)
+	p.PutOn = working.Sum(PutOnSum, cups...)
 	if s.Card != nil && (s.Coat != nil || s.Fill != nil) {
 		s.Learnt = m.plan.Job.LearntOf(MethodOf(s), s.Card.Key)
 	}
@@ -295,9 +304,9 @@ func (m *maker) restHours(s *Step, hours []working.Figure[unit.Time]) {
 	}
 }
 
-// openShare is the share of the open surfaces' work that is still to be done:
+// OpenShare is the share of the open surfaces' work that is still to be done:
 // less than one where cups have gone on that belong to no finished work yet.
-func (p *Plan) openShare(s *Step, openArea, area unit.Area) float64 {
+func (p *Plan) OpenShare(s *Step, openArea, area unit.Area) float64 {
 	if s.Progress.Rest.Step == nil || openArea <= 0 {
 		return 1
 	}

@@ -58,7 +58,7 @@ func (m *maker) mixedAs(s *Step) (*Putty, bool) {
 
 // uses adds what a mass of the putty takes of its parts.
 func (p *Putty) uses(q *chain.Run, s *Step, cards *job.Job, mixed working.Figure[unit.Mass]) {
-	volume := chain.Do2(q, volumeOfMass, mixed, p.Made.Density)
+	volume := chain.Do2(q, VolumeOf, mixed, p.Made.Density)
 	for i := range p.Parts {
 		card := cards.CardByKey(p.Parts[i].Card)
 		mass := chain.Do3(q, fairing.ToWeigh, p.Parts[i].Mass, volume, p.Made.Volume)
@@ -170,7 +170,7 @@ func (m *maker) costOf(p *job.Putty, r fairing.Recipe) (cost decimal.NullDecimal
 func litreOf(c *job.Card) (best decimal.NullDecimal) {
 	for _, p := range c.Packs {
 		price, err := unit.ReadDecimal(p.Price)
-		size := inBasis(c, p.Size)
+		size := InBasis(c, p.Size)
 		if !p.HasPrice || err != nil || !size.IsPositive() {
 			continue
 		}

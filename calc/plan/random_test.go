@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/plan"
@@ -24,7 +25,7 @@ func TestAnyJobHasAPlan(t *testing.T) {
 		}
 		p := plan.Make(r.Document())
 		sane(t, seed, p)
-		if len(p.Order.Lines) > 0 {
+		if len(chance.OrderOf(&p).Lines) > 0 {
 			planned++
 		}
 	}
@@ -56,7 +57,7 @@ func sane(t *testing.T, seed uint64, p plan.Plan) {
 			}
 		}
 	}
-	for _, l := range p.Order.Lines {
+	for _, l := range chance.OrderOf(&p).Lines {
 		check("order "+l.Card.Key, l.Why())
 		require.False(t, l.Need.IsNegative() || l.ToBuy.IsNegative() || l.Bought.Cost.IsNegative(), "seed %d: %s", seed, l.Card.Key)
 		if l.Err == nil && !l.ToBuy.IsZero() {
@@ -80,7 +81,7 @@ func TestAPlanDependsOnNothingElse(t *testing.T) {
 		for i := len(lines) - 1; i >= 0; i-- {
 			backwards = backwards.Set(lines[i].Path, lines[i].Text)
 		}
-		assert.Equal(t, plan.Make(d).Order.Cost.String(), plan.Make(backwards).Order.Cost.String())
+		assert.Equal(t, orderOf(d).Cost.String(), orderOf(backwards).Cost.String())
 		assert.Equal(t, len(plan.Make(d).Refused), len(plan.Make(backwards).Refused))
 	}
 }
@@ -93,9 +94,9 @@ func TestUnitsChangeNoPlan(t *testing.T) {
 		require.Equal(t, len(metric.Refused), len(us.Refused), "seed %d", seed)
 		assert.Equal(t, metric.Area.Value, us.Area.Value)
 		assert.Equal(t, metric.Kept.Value, us.Kept.Value)
-		require.Len(t, us.Order.Lines, len(metric.Order.Lines))
-		for i, l := range metric.Order.Lines {
-			assert.True(t, l.Need.Equal(us.Order.Lines[i].Need), "seed %d: %s", seed, l.Card.Key)
+		require.Len(t, chance.OrderOf(&us).Lines, len(chance.OrderOf(&metric).Lines))
+		for i, l := range chance.OrderOf(&metric).Lines {
+			assert.True(t, l.Need.Equal(chance.OrderOf(&us).Lines[i].Need), "seed %d: %s", seed, l.Card.Key)
 		}
 	}
 }
@@ -106,4 +107,9 @@ func FuzzMake(f *testing.F) {
 	f.Fuzz(func(t *testing.T, seed uint64, path, text string) {
 		sane(t, seed, plan.Make(jobtest.New(seed%64).Document().Set(path, text)))
 	})
+}
+
+func orderOf(d job.Document) chance.Order {
+	p := plan.Make(d)
+	return chance.OrderOf(&p)
 }

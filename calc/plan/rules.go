@@ -5,12 +5,11 @@ import "shedreckoner/calc/working"
 // Rules is every rule that is declared here and not with the sums: what joins
 // them to cards and steps.
 var Rules = []*working.Rule{
-	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, volumeOfMass.Rule, massOfVolume.Rule, productOfWhole.Rule,
+	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, VolumeOf.Rule, massOfVolume.Rule, productOfWhole.Rule,
 	filmLeft, coatLeft, coverRule.Rule, mixOfOneCoat.Rule,
 	sittings.Rule, mixForOne.Rule, allCups.Rule, leftInAll.Rule, withLoss.Rule,
 	throughArea.Rule, coatsAsRead.Rule, placesAlike.Rule, filletDepth.Rule, deepestReading, deepestSpot, areaOfGoes.Rule, coatsOfGoes.Rule, filmOfGoes.Rule,
 	leftToDo.Rule, leftToPutOn.Rule, asLearnt.Rule, restMass.Rule, restVolume.Rule, restPieces.Rule, restLength.Rule, restTime.Rule, putOnRule.Rule,
-	plannedByComb.Rule, plannedForArea.Rule, combMean, waitLonger.Rule, waitShorter.Rule, stockLeftMass.Rule, stockLeftVolume.Rule,
 	roughCups.Rule, timeOfCoat.Rule, spellsOf.Rule, heldInAll.Rule, timedEarly.Rule, cupInTime.Rule, onePass.Rule, areaFilled.Rule, overCoat.Rule,
 	piecesOf.Rule, piecesOfHours.Rule, piecesWorn.Rule, alongEdge.Rule, massWithSpare.Rule, forCleaning.Rule, sprayTime.Rule, coatGivenOff.Rule,
 }

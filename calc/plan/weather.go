@@ -103,17 +103,6 @@ func (b *bencher) surface() (air.Surface, error) {
 	return air.Held(offset), nil
 }
 
-func limitsOf(c *job.Card) air.Limits {
-	most := c.HumidityMost.Value
-	if !c.HumidityMost.Known {
-		most = 1
-	}
-	return air.Limits{
-		Least: c.SurfaceLeast.Value, Most: c.SurfaceMost.Value, Driest: c.HumidityLeast.Value, Dampest: most,
-		Margin: air.DewMargin.Value, Cure: c.CureHours.Value,
-	}
-}
-
 // today is the hours that are asked for: from now, or from midnight for the
 // picture, to the next midnight.
 var today = air.Interval{From: 0, To: unit.Day}
@@ -126,7 +115,7 @@ func (b *bencher) fit(out *Air) {
 	}
 	out.Surface = surface
 	out.ColdestAhead = min(out.Day.ColdestAhead(surface, b.now.Hour), surface.ColdSide(b.plan.Job.Day.ReadTemp.Value))
-	fit, err := air.NewFit(out.Day, surface, limitsOf(b.out.Card))
+	fit, err := air.NewFit(out.Day, surface, chain.AirLimits(b.out.Card))
 	if err != nil {
 		out.Err = err
 		return
@@ -134,7 +123,7 @@ func (b *bencher) fit(out *Air) {
 	reading := air.Reading{Temperature: b.plan.Job.Day.ReadTemp, Humidity: b.plan.Job.Day.ReadHumidity, At: b.now.Hour}
 	if b.typed.Surface.Step != nil {
 		if here, err := air.Here(reading, b.typed.Surface); err == nil {
-			out.Now = limitsOf(b.out.Card).Findings(here)
+			out.Now = chain.AirLimits(b.out.Card).Findings(here)
 		}
 		var q chain.Run
 		out.OverDew = chain.Do2(&q, air.OverDew, b.typed.Surface, out.DewPoint)
@@ -143,7 +132,7 @@ func (b *bencher) fit(out *Air) {
 	}
 	out.Through = fit.Through(b.now.Hour)
 	out.Windows, out.Err = fit.Windows(today)
-	if table, err := Table(b.out.Card); err == nil {
+	if table, err := chain.DoseTable(b.out.Card); err == nil {
 		least, most := table.Ends()
 		out.DoseHours, _ = air.SurfaceWithin(out.Day, surface, least, most, today)
 	}
@@ -159,7 +148,7 @@ func cardsToday(p *Plan, day air.Day, surface air.Surface) []CardToday {
 		if c.Kind > material.Filler {
 			continue
 		}
-		fit, err := air.NewFit(day, surface, limitsOf(c))
+		fit, err := air.NewFit(day, surface, chain.AirLimits(c))
 		entry := CardToday{Card: c, Err: err}
 		if err == nil {
 			entry.Windows, entry.Err = fit.Windows(today)

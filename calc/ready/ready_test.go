@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/plan"
@@ -70,7 +71,7 @@ func TestNothingIsRedOnAnyGroundItIsMeantFor(t *testing.T) {
 					p := plan.Make(onGround(s, ground, lies, width))
 					require.Empty(t, p.Refused, name)
 					require.Empty(t, p.Waiting, name)
-					require.NotEmpty(t, p.Order.Lines, name)
+					require.NotEmpty(t, chance.OrderOf(&p).Lines, name)
 					b := &p.Buildups[0]
 					red := b.Findings
 					for _, budget := range b.Budgets {

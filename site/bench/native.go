@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"time"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/wasm/page"
@@ -29,7 +30,7 @@ func native() error {
 	}
 	p := plan.Make(jobOf(0))
 	draws := fastest(3, func() {
-		s, err := p.Simulate()
+		s, err := chance.Simulate(&p, chance.OrderOf(&p))
 		for err == nil && !s.Step(math.MaxInt) {
 		}
 	})

@@ -58,11 +58,11 @@ func TestATableForASpreadsheetThatWritesCommas(t *testing.T) {
 		require.NoError(t, err)
 		return rows
 	}
-	rows := read(page.OrderCSV(s.Plan))
-	require.Len(t, rows, len(s.Plan.Order.Lines)+1)
+	rows := read(page.OrderCSV(s))
+	require.Len(t, rows, len(s.Order().Lines)+1)
 	decimals := 0
 	for i, row := range rows[1:] {
-		line := s.Plan.Order.Lines[i]
+		line := s.Order().Lines[i]
 		assert.Equal(t, line.Name(), row[0], "a name stays as it was typed")
 		for column, want := range map[int]string{1: line.Need.String(), 2: line.Stock.String(), 3: line.ToBuy.String(), 6: line.Bought.Bought.String(), 7: line.Bought.Left.String()} {
 			got := strings.Replace(row[column], ",", ".", 1)

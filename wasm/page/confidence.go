@@ -4,18 +4,18 @@ import (
 	"strconv"
 	"strings"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
 // Sureness is how far the page has come with finding out how sure the order is.
 // The simulation goes on in slices, so that keys are answered meanwhile.
 type Sureness struct {
-	Run  *plan.Simulation // nil: not begun; shared by states, which is safe since it only goes on
-	Done bool             // its order has taken the plan's place
-	Err  error            // it can't be had
+	Run  *chance.Simulation // nil: not begun; shared by states, which is safe since it only goes on
+	Done bool               // its order has taken the plan's place
+	Err  error              // it can't be had
 }
 
 // sliceWork is the multiplications of one slice: a few milliseconds of a slow phone.
@@ -23,10 +23,10 @@ const sliceWork = 60_000
 
 // confident begins to find out how sure the order is once it is looked at.
 func (s *State) confident(effects []Effect) []Effect {
-	if s.Screen != "order" || s.Sure.Run != nil || s.Sure.Err != nil || len(s.Plan.Order.Lines) == 0 {
+	if s.Screen != "order" || s.Sure.Run != nil || s.Sure.Err != nil || len(s.Order().Lines) == 0 {
 		return effects
 	}
-	s.Sure.Run, s.Sure.Err = s.Plan.Simulate()
+	s.Sure.Run, s.Sure.Err = chance.Simulate(&s.Plan, *s.Order())
 	if s.Sure.Err != nil || s.Working {
 		return effects
 	}
@@ -50,7 +50,8 @@ func work(s *State, _ Message) []Effect {
 
 // assured puts the finished simulation's order in the plan's place.
 func (s *State) assured() {
-	s.Plan.Order, s.Sure.Done = s.Sure.Run.Order(), true
+	o := s.Sure.Run.Order()
+	s.order, s.Sure.Done = func() *chance.Order { return &o }, true
 }
 
 // finished does what is left of the simulation at once: a list that leaves the
@@ -79,10 +80,10 @@ func Percent(chance unit.Share) string {
 
 // CauseWords names what an amount may be off by, short enough for a bar: with
 // the method only where there are several of the kind.
-func CauseWords(c plan.Cause, isOnly bool) string {
+func CauseWords(c chance.Cause, isOnly bool) string {
 	words := causeWords[c.Kind]
 	switch {
-	case c.Kind == plan.AreaCause:
+	case c.Kind == chance.AreaCause:
 		return words + " of " + surfaceName(c)
 	case c.Method != nil && !isOnly:
 		return words + ", " + shortName(c.Method)
@@ -90,12 +91,12 @@ func CauseWords(c plan.Cause, isOnly bool) string {
 	return words
 }
 
-var causeWords = map[plan.CauseKind]string{
-	plan.AreaCause: "Area", plan.FilmCause: "Film", plan.LossCause: "Losses", plan.SandedOffCause: "Share sanded off", plan.UseCause: "Used per area",
-	plan.LearntCause: "What your log left open",
+var causeWords = map[chance.CauseKind]string{
+	chance.AreaCause: "Area", chance.FilmCause: "Film", chance.LossCause: "Losses", chance.SandedOffCause: "Share sanded off", chance.UseCause: "Used per area",
+	chance.LearntCause: "What your log left open",
 }
 
-func surfaceName(c plan.Cause) string {
+func surfaceName(c chance.Cause) string {
 	if c.Surface.Name == "" {
 		return "a surface without a name"
 	}
@@ -109,17 +110,17 @@ func shortName(m *material.Method) string {
 }
 
 // Advice says how to be surer of a cause.
-func Advice(c plan.Cause) string {
+func Advice(c chance.Cause) string {
 	switch c.Kind {
-	case plan.AreaCause:
+	case chance.AreaCause:
 		return "This area was measured " + measuredBy(c.Surface.By) + ". Measure it better, and the range gets narrower."
-	case plan.FilmCause:
+	case chance.FilmCause:
 		return "Read a wet-film comb as you go: it holds the film, and so the need."
-	case plan.LossCause:
+	case chance.LossCause:
 		return "Weigh what the first cups really take, and order the rest by that."
-	case plan.LearntCause:
+	case chance.LearntCause:
 		return "Log more finished work: every entry narrows it."
-	case plan.SandedOffCause:
+	case chance.SandedOffCause:
 		return "Skim thinner and scribble before you fill again: less is sanded off."
 	}
 	return "Note how far the first tin goes."

@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"shedreckoner/calc/plan"
+	"shedreckoner/calc/chance"
 	"shedreckoner/wasm/page"
 )
 
@@ -33,7 +33,7 @@ func laters(effects []page.Effect) int {
 func TestTheOrderIsMadeSureInSlices(t *testing.T) {
 	s, effects := demoOrder(t)
 	require.Equal(t, 1, laters(effects))
-	before := s.Plan.Order.Lines[0].Need
+	before := s.Order().Lines[0].Need
 	slices := 0
 	for !s.Sure.Done {
 		require.Equal(t, 1, laters(effects), "one slice asks for the next")
@@ -42,7 +42,7 @@ func TestTheOrderIsMadeSureInSlices(t *testing.T) {
 	}
 	assert.Zero(t, laters(effects))
 	assert.Greater(t, slices, 5)
-	assert.True(t, s.Plan.Order.Lines[0].Need.GreaterThan(before), "more than the plan, for the chance")
+	assert.True(t, s.Order().Lines[0].Need.GreaterThan(before), "more than the plan, for the chance")
 	s, effects = page.Update(s, page.Message{Verb: "work"})
 	assert.Zero(t, laters(effects), "a stray slice does nothing")
 	s, _ = page.Update(s, page.Message{Verb: "go", Path: "surfaces"})
@@ -64,7 +64,7 @@ func TestAKeyDuringTheWorkBeginsAnew(t *testing.T) {
 		count++
 		require.Less(t, count, 1000)
 	}
-	for _, l := range s.Plan.Order.Lines {
+	for _, l := range s.Order().Lines {
 		if l.Card.Key == "gelcoat" {
 			assert.Equal(t, "2", l.Stock.String())
 		}
@@ -94,7 +94,7 @@ func TestOrderCSV(t *testing.T) {
 	assert.NotContains(t, strings.ReplaceAll(text, "\r\n", ""), "\r")
 	rows, err := csv.NewReader(strings.NewReader(strings.TrimPrefix(text, "\ufeff"))).ReadAll()
 	require.NoError(t, err)
-	require.Len(t, rows, 1+len(s.Plan.Order.Lines))
+	require.Len(t, rows, 1+len(s.Order().Lines))
 	names := map[string][]string{}
 	for _, r := range rows {
 		require.Len(t, r, len(rows[0]))
@@ -129,8 +129,8 @@ func TestChancesAreNeverRoundedUpToCertainty(t *testing.T) {
 func TestCausesHaveWords(t *testing.T) {
 	s, _ := demoOrder(t)
 	s = do(s, "text", "", "")
-	seen := map[plan.CauseKind]bool{}
-	for _, l := range s.Plan.Order.Lines {
+	seen := map[chance.CauseKind]bool{}
+	for _, l := range s.Order().Lines {
 		if l.Sure == nil {
 			continue
 		}

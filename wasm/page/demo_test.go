@@ -10,6 +10,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/fault"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
@@ -57,10 +59,10 @@ func figuresOf(p plan.Plan) figures {
 	}
 	put(all, "area", p.Area, unit.InSquareMetre)
 	put(all, "kept", p.Kept, unit.InKilogram)
-	for _, l := range p.Order.Lines {
+	for _, l := range chance.OrderOf(&p).Lines {
 		all["order."+l.Key()] = figure{l.Scale.SI(l.Need.InexactFloat64()), l.Scale}
 	}
-	all["cost"] = figure{p.Order.Cost.InexactFloat64(), unit.InPure}
+	all["cost"] = figure{chance.OrderOf(&p).Cost.InexactFloat64(), unit.InPure}
 	return all
 }
 
@@ -88,7 +90,7 @@ func stepFigures(all figures, s plan.Step) {
 
 func packsOf(p plan.Plan) map[string]string {
 	all := map[string]string{}
-	for _, l := range p.Order.Lines {
+	for _, l := range chance.OrderOf(&p).Lines {
 		var words []string
 		for _, c := range l.Packs {
 			words = append(words, strconv.Itoa(c.Count)+" × "+c.Size.Amount.String())
@@ -145,7 +147,7 @@ func TestTheDemoMeetsItsWorking(t *testing.T) {
 
 func checkNamed(t *testing.T, p plan.Plan, named map[string]bool) {
 	t.Helper()
-	for _, l := range p.Order.Lines {
+	for _, l := range chance.OrderOf(&p).Lines {
 		assert.True(t, named["order."+l.Key()], "%s is ordered, but not worked out", l.Key())
 		assert.NoError(t, l.Err)
 	}
@@ -166,9 +168,9 @@ func unlogged(d job.Document) job.Document {
 func TestTheDemosLog(t *testing.T) {
 	s := demo(t)
 	assert.Empty(t, job.LogProblems(s.Doc()))
-	require.Len(t, s.Plan.Lessons, 2)
-	for i := range s.Plan.Lessons {
-		l := &s.Plan.Lessons[i]
+	require.Len(t, s.Lessons().List, 2)
+	for i := range s.Lessons().List {
+		l := &s.Lessons().List[i]
 		require.Len(t, l.Log, 1)
 		require.NoError(t, l.Log[0].Err, l.Card.Name)
 		assert.Equal(t, 1, l.Count)
@@ -178,7 +180,7 @@ func TestTheDemosLog(t *testing.T) {
 	require.True(t, known)
 	assert.InDelta(t, 3.7218, float64(planned), 5e-4, "as it is frozen")
 	assert.InDelta(t, 2.475, float64(film), 5e-4)
-	found := s.Plan.FaultsOf(s.Plan.Job.CupByPath("cup.2"))
+	found := fault.Of(&s.Plan, s.Plan.Job.CupByPath("cup.2"))
 	require.NotEmpty(t, found)
 	assert.True(t, found[0].IsBorne())
 	assert.Equal(t, "no-wax", found[0].Key, "left open without wax it stays tacky")

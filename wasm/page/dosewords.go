@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
@@ -75,9 +76,9 @@ func (w words) tables(err error) string {
 		return text + w.temp(beyond.Warmest) + ", and no dose is guessed beyond it. Wait for a cooler hour, shade and cool the part, or go by a slower catalyst of the maker's."
 	case errors.As(err, &table):
 		return tableSentence(table)
-	case errors.Is(err, plan.ErrNoTable):
+	case errors.Is(err, chain.ErrNoTable):
 		return "This card has no catalyst table. Type the one from the maker's sheet on the card."
-	case errors.Is(err, plan.ErrUnfinished):
+	case errors.Is(err, chain.ErrUnfinished):
 		return "A row of your catalyst table isn't finished. Type both temperature and catalyst, or remove the row."
 	}
 	return ""

@@ -1,8 +1,8 @@
 package page
 
 import (
+	"shedreckoner/calc/fault"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
@@ -62,7 +62,7 @@ var faultWords = []FaultWords{
 }
 
 // FaultText gives the words of a cause.
-func FaultText(f *plan.FaultFound) FaultWords {
+func FaultText(f *fault.Found) FaultWords {
 	for _, words := range faultWords {
 		if words.key == f.Key {
 			return words
@@ -72,7 +72,7 @@ func FaultText(f *plan.FaultFound) FaultWords {
 }
 
 // SignText says what the log shows of a cause: "Surface: 12 °C, at least 15 °C".
-func SignText(f *plan.FaultFound, units job.Units) string {
+func SignText(f *fault.Found, units job.Units) string {
 	words := FaultText(f).Sign
 	if f.Sign.IsFact {
 		return words
@@ -91,7 +91,7 @@ func SignText(f *plan.FaultFound, units job.Units) string {
 }
 
 // NextText says what avoids it next time, with its figure.
-func NextText(f *plan.FaultFound, units job.Units) string {
+func NextText(f *fault.Found, units job.Units) string {
 	words := FaultText(f).Next
 	if words[len(words)-1] == '.' {
 		return words

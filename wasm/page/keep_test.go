@@ -207,11 +207,11 @@ func TestTheOrderListAsCSV(t *testing.T) {
 		s = do(s, "set", "card."+[]string{"gelcoat", "flowcoat", "styrene", "compound", "disc", "tape", "gloves", "cup", "roller", "mask"}[i]+".name", name)
 	}
 	s = do(s, "set", "currency", "=1")
-	text := strings.TrimPrefix(page.OrderCSV(s.Plan), "\ufeff")
+	text := strings.TrimPrefix(page.OrderCSV(s), "\ufeff")
 	rows, err := csv.NewReader(strings.NewReader(text)).ReadAll()
 	require.NoError(t, err)
-	require.Len(t, rows, len(s.Plan.Order.Lines)+1)
-	for i, l := range s.Plan.Order.Lines {
+	require.Len(t, rows, len(s.Order().Lines)+1)
+	for i, l := range s.Order().Lines {
 		assert.Contains(t, []string{l.Name(), "'" + l.Name()}, strings.ReplaceAll(rows[i+1][0], "\r\n", "\n"))
 		assert.Equal(t, l.Need.String(), rows[i+1][1])
 	}

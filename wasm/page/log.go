@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/order"
 	"shedreckoner/calc/plan"
@@ -118,8 +119,8 @@ func finish(s *State, m Message) []Effect {
 // learn takes over what the log teaches of a method and card; unlearn takes it
 // back. Nothing is taken over unasked.
 func learn(s *State, m Message) []Effect {
-	for i := range s.Plan.Lessons {
-		if l := &s.Plan.Lessons[i]; l.Count > 0 && LessonPath(l) == m.Path {
+	for i := range s.Lessons().List {
+		if l := &s.Lessons().List[i]; l.Count > 0 && LessonPath(l) == m.Path {
 			effects := s.edit(s.Doc().Set(m.Path, l.Text()), "")
 			s.Notice = "Taken over: the order and what is left now reckon with it."
 			return effects
@@ -138,7 +139,7 @@ func unlearn(s *State, m Message) []Effect {
 }
 
 // LessonPath is where a lesson is kept once it is taken over.
-func LessonPath(l *plan.Lesson) string { return job.LearntPath(l.Method.Key, l.Card.Key) }
+func LessonPath(l *chance.Lesson) string { return job.LearntPath(l.Method.Key, l.Card.Key) }
 
 // EntrySentence says why an entry of the log isn't learned from, and what to do.
 func EntrySentence(path string, err error) string {
@@ -148,19 +149,19 @@ func EntrySentence(path string, err error) string {
 		return "Less was used than the film alone needs: that is a thin film, not a low loss. Read a wet-film comb, type it at the step, and this counts."
 	case errors.As(err, &refused) && refused.Cause == order.Unlikely:
 		return "Used and planned lie more than five times apart: that is a slip of unit, not a hand. Check what was used."
-	case errors.Is(err, plan.ErrNoUse) && isCupPath(path):
+	case errors.Is(err, chance.ErrNoUse) && isCupPath(path):
 		return "Not learned from: no catalyst went into it."
-	case errors.Is(err, plan.ErrLeftOpen) && isCupPath(path):
+	case errors.Is(err, chance.ErrLeftOpen) && isCupPath(path):
 		return "Not learned from yet: type what was left over."
-	case errors.Is(err, plan.ErrNoUse):
+	case errors.Is(err, chance.ErrNoUse):
 		return "Not learned from: no cup was mixed for this step. Type what was put on."
-	case errors.Is(err, plan.ErrLeftOpen):
+	case errors.Is(err, chance.ErrLeftOpen):
 		return "Not learned from yet: type what was left over of its cups that gelled or were left open."
-	case errors.Is(err, plan.ErrUnlikely):
+	case errors.Is(err, chance.ErrUnlikely):
 		return "Not learned from until you say that it is real."
-	case errors.Is(err, plan.ErrNoPlanned) && isCupPath(path):
+	case errors.Is(err, chance.ErrNoPlanned) && isCupPath(path):
 		return "Not learned from: it isn't known what this area was to take."
-	case errors.Is(err, plan.ErrNoPlanned):
+	case errors.Is(err, chance.ErrNoPlanned):
 		return "Not learned from: nothing was planned when it was logged."
 	}
 	return "Not learned from: its figures can't be right."
@@ -241,8 +242,8 @@ func (s *State) cells(item string, t *table) []string {
 }
 
 func (s *State) usedText(item string) string {
-	for i := range s.Plan.Lessons {
-		for _, e := range s.Plan.Lessons[i].Log {
+	for i := range s.Lessons().List {
+		for _, e := range s.Lessons().List[i].Log {
 			if e.Path == item && e.Used.Step != nil {
 				return unit.WithUnit(unit.Typed(float64(e.Used.Value), unit.InKilogram), unit.InKilogram)
 			}

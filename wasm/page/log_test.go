@@ -8,8 +8,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/fault"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 )
@@ -46,13 +46,13 @@ func TestTwoTapsFromTheClock(t *testing.T) {
 	assert.Equal(t, "ketone-peroxide", d.Get("cup.1.catalyst"))
 	assert.NotEmpty(t, d.Get("cup.1.catalyst-mass"))
 	assert.Equal(t, "cup.0", d.Get("card.gelcoat.counted"))
-	for _, l := range s.Plan.Order.Lines {
+	for _, l := range s.Order().Lines {
 		if l.Card.Key == "gelcoat" {
 			assert.Equal(t, "3.9", l.Stock.String())
 		}
 	}
 	s, _ = sent(s, tenOClock+500, "set", "card.gelcoat.stock", "3.8 kg")
-	for _, l := range s.Plan.Order.Lines {
+	for _, l := range s.Order().Lines {
 		if l.Card.Key == "gelcoat" {
 			assert.Equal(t, "3.8", l.Stock.String(), "counted anew, after the cup")
 		}
@@ -90,9 +90,9 @@ func TestFinishedWorkAndUndo(t *testing.T) {
 	assert.Equal(t, "1", other.Doc().Get("done"), "a surface of another build-up")
 
 	s, _ = sent(s, tenOClock, "set", "done.1.used", d.Get("done.1.planned"))
-	require.Len(t, s.Plan.Lessons, 1)
-	require.Equal(t, 1, s.Plan.Lessons[0].Count)
-	path := page.LessonPath(&s.Plan.Lessons[0])
+	require.Len(t, s.Lessons().List, 1)
+	require.Equal(t, 1, s.Lessons().List[0].Count)
+	path := page.LessonPath(&s.Lessons().List[0])
 	assert.Equal(t, "learn.gravity-gun.gelcoat", path)
 	s, _ = sent(s, tenOClock, "learn", path, "")
 	assert.NotEmpty(t, s.Doc().Get(path))
@@ -140,9 +140,9 @@ func TestLogCSV(t *testing.T) {
 }
 
 func TestEveryCauseHasWords(t *testing.T) {
-	for i := range plan.FaultCauses {
-		c := &plan.FaultCauses[i]
-		words := page.FaultText(&plan.FaultFound{FaultCause: c})
+	for i := range fault.Causes {
+		c := &fault.Causes[i]
+		words := page.FaultText(&fault.Found{Cause: c})
 		assert.NotEmpty(t, words.Cause, c.Key)
 		assert.NotEmpty(t, words.Remedy, c.Key)
 		assert.NotEmpty(t, words.Next, c.Key)

@@ -7,14 +7,14 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
 // PackWords writes packs as a shop reads them, "2 × 5 kg, 1 × 1 kg": a line
 // breaks only between packs.
-func PackWords(line plan.Line) string {
+func PackWords(line chance.Line) string {
 	var words []string
 	for _, p := range line.Packs {
 		scale := p.Size.Scale
@@ -34,7 +34,7 @@ func PackWords(line plan.Line) string {
 }
 
 // BuyWords says what to buy of a line, or why that can't be said.
-func BuyWords(l *plan.Line, units job.Units) string {
+func BuyWords(l *chance.Line, units job.Units) string {
 	switch {
 	case l.Err != nil:
 		return Sentence(l.Err, nil, units)
@@ -48,48 +48,48 @@ func BuyWords(l *plan.Line, units job.Units) string {
 const OrderFootnote = "An estimate. The maker's sheet stands above it."
 
 // OrderTitle is the heading of a list that leaves the page.
-func OrderTitle(p plan.Plan) string {
-	if p.Job.Name == "" {
+func OrderTitle(s *State) string {
+	if s.Plan.Job.Name == "" {
 		return "Order list"
 	}
-	return "Order list: " + p.Job.Name
+	return "Order list: " + s.Plan.Job.Name
 }
 
 // OrderMoney is what the list costs, as far as prices are known.
-func OrderMoney(p plan.Plan) string {
-	if p.Order.Cost.IsZero() && p.Order.Unpriced > 0 {
+func OrderMoney(s *State) string {
+	if s.Order().Cost.IsZero() && s.Order().Unpriced > 0 {
 		return "no prices yet"
 	}
-	return Money(p.Order.Cost.StringFixed(2), p)
+	return Money(s.Order().Cost.StringFixed(2), s)
 }
 
 // Unpriced says how much of the list has no price; "" where all of it has.
-func Unpriced(p plan.Plan) string {
+func Unpriced(s *State) string {
 	switch {
-	case p.Order.Unpriced == 0 || p.Order.Cost.IsZero():
+	case s.Order().Unpriced == 0 || s.Order().Cost.IsZero():
 		return ""
-	case p.Order.Unpriced == 1:
+	case s.Order().Unpriced == 1:
 		return "One more thing to buy has no price yet."
 	}
-	return strconv.Itoa(p.Order.Unpriced) + " more things to buy have no price yet."
+	return strconv.Itoa(s.Order().Unpriced) + " more things to buy have no price yet."
 }
 
 // OrderText is the order list as plain text.
-func OrderText(p plan.Plan) string {
+func OrderText(s *State) string {
 	var b strings.Builder
-	b.WriteString(OrderTitle(p) + "\n\n")
-	for i := range p.Order.Lines {
-		line := &p.Order.Lines[i]
+	b.WriteString(OrderTitle(s) + "\n\n")
+	for i := range s.Order().Lines {
+		line := &s.Order().Lines[i]
 		if line.ToBuy.IsZero() {
 			continue
 		}
-		b.WriteString("- " + line.Name() + ": " + BuyWords(line, p.Job.Units))
+		b.WriteString("- " + line.Name() + ": " + BuyWords(line, s.Plan.Job.Units))
 		if line.Bought.IsPriced {
-			b.WriteString(" (" + Money(line.Bought.Cost.StringFixed(2), p) + ")")
+			b.WriteString(" (" + Money(line.Bought.Cost.StringFixed(2), s) + ")")
 		}
 		b.WriteString("\n")
 	}
-	b.WriteString("\nTo pay: " + strings.TrimSpace(OrderMoney(p)+"\n"+Unpriced(p)) + "\n\n" + OrderFootnote + "\n")
+	b.WriteString("\nTo pay: " + strings.TrimSpace(OrderMoney(s)+"\n"+Unpriced(s)) + "\n\n" + OrderFootnote + "\n")
 	return b.String()
 }
 
@@ -118,21 +118,21 @@ func Months(t unit.Time) string {
 }
 
 // Money writes an amount with the job's currency.
-func Money(amount string, p plan.Plan) string {
-	return strings.TrimSpace(unit.Group(amount) + "\u00a0" + p.Job.Currency)
+func Money(amount string, s *State) string {
+	return strings.TrimSpace(unit.Group(amount) + "\u00a0" + s.Plan.Job.Currency)
 }
 
 func orderText(s *State, m Message) []Effect {
 	s.finished()
-	return []Effect{{Kind: Copy, Text: s.Local(OrderText(s.Plan))}}
+	return []Effect{{Kind: Copy, Text: s.Local(OrderText(s))}}
 }
 
 func shareOrder(s *State, m Message) []Effect {
 	s.finished()
-	return []Effect{{Kind: Share, Key: "Order list", Text: s.Local(OrderText(s.Plan))}}
+	return []Effect{{Kind: Share, Key: "Order list", Text: s.Local(OrderText(s))}}
 }
 
 func orderCSV(s *State, m Message) []Effect {
 	s.finished()
-	return []Effect{{Kind: Download, Key: "order-list.csv", Text: OrderCSV(s.Plan)}}
+	return []Effect{{Kind: Download, Key: "order-list.csv", Text: OrderCSV(s)}}
 }

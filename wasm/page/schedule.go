@@ -6,12 +6,15 @@ import (
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
 )
 
 // Schedule puts what is left to do on a calendar, every day like today.
-func (s *State) Schedule() plan.Schedule {
-	return plan.MakeSchedule(&s.Plan, &s.Bench().Air, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date}, float64(s.Now.Unix))
+func (s *State) Schedule() schedule.Schedule {
+	a := &s.Bench().Air
+	return schedule.Make(&s.Plan, schedule.Today{Waiting: a.Waiting, Known: a.Known && a.Err == nil, Day: a.Day, Surface: a.Surface,
+		Hour: unit.Time(s.Now.Day), Unix: float64(s.Now.Unix)})
 }
 
 // DayWords names a day so many days from today: "Tomorrow, 29 May".
@@ -89,7 +92,7 @@ func Hour(at unit.Time) string {
 }
 
 // WorkName says what is to be done.
-func (s *State) WorkName(w *plan.Work) string {
+func (s *State) WorkName(w *schedule.Work) string {
 	of := ""
 	if w.Of > 1 {
 		of = " " + strconv.Itoa(w.Which) + " of " + strconv.Itoa(w.Of)
@@ -117,7 +120,7 @@ func (s *State) WorkName(w *plan.Work) string {
 }
 
 // WorkNotes says what there is to heed of a work.
-func (s *State) WorkNotes(w *plan.Work) []string {
+func (s *State) WorkNotes(w *schedule.Work) []string {
 	var notes []string
 	if w.NeedsKey {
 		text := "Sand a key first: this ground is always sanded before the next layer."
@@ -167,11 +170,11 @@ func closingWords(list []air.Finding) string {
 // StopSentence says why a build-up doesn't come to its end.
 func StopSentence(err error) string {
 	switch err {
-	case plan.ErrNeverCures:
+	case schedule.ErrNeverCures:
 		return "At these temperatures the layer below never cures: warm the shed."
-	case plan.ErrNoWindow:
+	case schedule.ErrNoWindow:
 		return "No working hour of a day like this takes the material: see on Cup what speaks against it."
-	case plan.ErrTooLong:
+	case schedule.ErrTooLong:
 		return "The calendar ends here: there is more work than it holds."
 	}
 	return "The day's figures don't go together."

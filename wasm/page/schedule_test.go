@@ -9,6 +9,7 @@ import (
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 )
@@ -36,20 +37,20 @@ func TestDaysAsPeopleWriteThem(t *testing.T) {
 func TestWhatToHeedOfAWork(t *testing.T) {
 	s := &page.State{Now: page.Moment{Date: "2026-05-09"}}
 	const hour = unit.Hour
-	at := func(w plan.Work) []string { return s.WorkNotes(&w) }
-	assert.Empty(t, at(plan.Work{Kind: plan.SandIt, From: 9 * hour, To: 10 * hour}))
+	at := func(w schedule.Work) []string { return s.WorkNotes(&w) }
+	assert.Empty(t, at(schedule.Work{Kind: plan.SandIt, From: 9 * hour, To: 10 * hour}))
 	assert.Equal(t, []string{"Outside its window, which ended tomorrow, 10 May at 14:30: sand a key first."},
-		at(plan.Work{NeedsKey: true, Closed: unit.Day + 14.5*hour}))
-	assert.Equal(t, []string{"Outside its window, which ended before today: sand a key first."}, at(plan.Work{NeedsKey: true, Closed: -3 * hour}))
-	assert.Equal(t, []string{"Sand a key first: this ground is always sanded before the next layer."}, at(plan.Work{NeedsKey: true}))
+		at(schedule.Work{NeedsKey: true, Closed: unit.Day + 14.5*hour}))
+	assert.Equal(t, []string{"Outside its window, which ended before today: sand a key first."}, at(schedule.Work{NeedsKey: true, Closed: -3 * hour}))
+	assert.Equal(t, []string{"Sand a key first: this ground is always sanded before the next layer."}, at(schedule.Work{NeedsKey: true}))
 	assert.Equal(t, []string{"Begin by 15:00, stop at 16:00: dew comes before it has cured."},
-		at(plan.Work{From: 10 * hour, To: 11 * hour, BeginBy: 15 * hour, StopBy: 16 * hour, Closing: []air.Finding{{Condition: air.TooNearDew}}}))
+		at(schedule.Work{From: 10 * hour, To: 11 * hour, BeginBy: 15 * hour, StopBy: 16 * hour, Closing: []air.Finding{{Condition: air.TooNearDew}}}))
 	assert.Equal(t, []string{"Begin by 17:00, stop at 18:00: dark, or the end of the working day."},
-		at(plan.Work{From: 16 * hour, To: 17 * hour, BeginBy: 17 * hour, StopBy: 18 * hour}))
-	assert.Empty(t, at(plan.Work{From: 8 * hour, To: 9 * hour, BeginBy: 17 * hour, StopBy: 18 * hour}), "time enough")
-	assert.Len(t, at(plan.Work{IsLong: true}), 1)
+		at(schedule.Work{From: 16 * hour, To: 17 * hour, BeginBy: 17 * hour, StopBy: 18 * hour}))
+	assert.Empty(t, at(schedule.Work{From: 8 * hour, To: 9 * hour, BeginBy: 17 * hour, StopBy: 18 * hour}), "time enough")
+	assert.Len(t, at(schedule.Work{IsLong: true}), 1)
 	said := map[string]bool{}
-	for _, err := range []error{plan.ErrNeverCures, plan.ErrNoWindow, plan.ErrTooLong} {
+	for _, err := range []error{schedule.ErrNeverCures, schedule.ErrNoWindow, schedule.ErrTooLong} {
 		said[page.StopSentence(err)] = true
 	}
 	assert.Len(t, said, 3, "each stop has its own words")
@@ -59,7 +60,7 @@ func TestWhatToHeedOfAWork(t *testing.T) {
 func TestWhatIsBoughtAgain(t *testing.T) {
 	s := loggedDemo(t)
 	toBuy := func() float64 {
-		for _, l := range s.Plan.Order.Lines {
+		for _, l := range s.Order().Lines {
 			if l.Card.Key == "gelcoat" {
 				return l.ToBuy.InexactFloat64()
 			}

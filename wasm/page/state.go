@@ -4,6 +4,7 @@
 package page
 
 import (
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 )
@@ -41,10 +42,12 @@ type State struct {
 	Sure    Sureness // of the plan's order
 	Working bool     // a slice of work was asked for and hasn't come yet
 
-	bench  func() *plan.Bench // the next cup, by what is typed and the clock
-	Now    Moment             // of the latest message
-	Minute int64              // since 1970, for which the bench is planned
-	Warned map[string]int     // by running cup and its start: how far it has warned
+	bench   func() *plan.Bench // the next cup, by what is typed and the clock
+	order   func() *chance.Order
+	lessons func() *chance.Lessons
+	Now     Moment         // of the latest message
+	Minute  int64          // since 1970, for which the bench is planned
+	Warned  map[string]int // by running cup and its start: how far it has warned
 
 	Spoken string   // the dose that was read out last, or is to be
 	Notice string   // one thing to tell, until the builder's next message
@@ -85,6 +88,21 @@ func (s *State) Doc() job.Document { return s.Slot().Doc }
 // Bench gives the next cup. It is planned when it is first looked at, which most
 // screens never do.
 func (s *State) Bench() *plan.Bench { return s.bench() }
+
+// Order gives what to buy: as planned, or once that is known for the chance that
+// each card wants.
+func (s *State) Order() *chance.Order { return s.order() }
+
+// Lessons gives what the log teaches.
+func (s *State) Lessons() *chance.Lessons { return s.lessons() }
+
+// AskAt gives the question about the figure at the path; nil: none.
+func (s *State) AskAt(path string) *plan.Ask {
+	if ask := s.Plan.AskAt(path); ask != nil {
+		return ask
+	}
+	return s.Lessons().AskAt(path)
+}
 
 // IsOpen says if the item is the open one of its list.
 func (s *State) IsOpen(item string) bool {

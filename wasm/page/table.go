@@ -3,7 +3,6 @@ package page
 import (
 	"strings"
 
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
@@ -62,10 +61,10 @@ func csvCell(s string) string {
 }
 
 // OrderCSV is the order list for a spreadsheet.
-func OrderCSV(p plan.Plan) string {
-	t := newTable(p.Job.Units.Comma, "material", "need", "in stock", "to buy", "unit", "packs", "bought", "left over", "cost", "currency")
-	for i := range p.Order.Lines {
-		l := &p.Order.Lines[i]
+func OrderCSV(s *State) string {
+	t := newTable(s.Plan.Job.Units.Comma, "material", "need", "in stock", "to buy", "unit", "packs", "bought", "left over", "cost", "currency")
+	for i := range s.Order().Lines {
+		l := &s.Order().Lines[i]
 		cost := ""
 		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
 			cost = l.Bought.Cost.StringFixed(2)
@@ -74,8 +73,8 @@ func OrderCSV(p plan.Plan) string {
 		if symbol == "" {
 			symbol = "pieces"
 		}
-		t.row(l.Name(), t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(BuyWords(l, p.Job.Units)),
-			t.figures(l.Bought.Bought.String()), t.figures(l.Bought.Left.String()), t.figures(cost), p.Job.Currency)
+		t.row(l.Name(), t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(BuyWords(l, s.Plan.Job.Units)),
+			t.figures(l.Bought.Bought.String()), t.figures(l.Bought.Left.String()), t.figures(cost), s.Plan.Job.Currency)
 	}
 	return t.text.String()
 }

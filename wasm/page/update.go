@@ -5,6 +5,7 @@ import (
 	"slices"
 	"sync"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
@@ -239,7 +240,7 @@ func setSystem(s *State, m Message) []Effect {
 
 // confirm notes that a figure that was asked about is real as it stands.
 func confirm(s *State, m Message) []Effect {
-	if s.Plan.AskAt(m.Path) == nil {
+	if s.AskAt(m.Path) == nil {
 		return nil
 	}
 	return s.edit(s.Doc().Set(job.Real(m.Path), m.Text), "")
@@ -313,6 +314,15 @@ func (s *State) planned() {
 	s.Plan = s.Plan.Next(s.Doc())
 	s.swept()
 	s.benched()
+	typed := s.Plan
+	s.order = sync.OnceValue(func() *chance.Order {
+		o := chance.OrderOf(&typed)
+		return &o
+	})
+	s.lessons = sync.OnceValue(func() *chance.Lessons {
+		l := chance.Learn(&typed)
+		return &l
+	})
 	s.Sure = Sureness{}
 }
 

@@ -3,10 +3,10 @@ package view
 import (
 	"strconv"
 
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
@@ -150,7 +150,7 @@ func tableSays(s *page.State, c *job.Card) html {
 	if fresh == nil || fresh.DoseRows == 0 {
 		return nothing
 	}
-	table, err := plan.Table(fresh)
+	table, err := chain.DoseTable(fresh)
 	if err != nil {
 		return el("p", a("class", "bad"), txt(page.DoseSentence(err, s.Plan.Job.Units)))
 	}

@@ -1,7 +1,7 @@
 package view
 
 import (
-	"shedreckoner/calc/plan"
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/page"
@@ -20,7 +20,7 @@ func sureness(s *page.State) html {
 }
 
 // sureFigures is what a line may take, and what it is bought for.
-func sureFigures(s *page.State, l *plan.Line, id string) []html {
+func sureFigures(s *page.State, l *chance.Line, id string) []html {
 	m := unit.Weights
 	if l.Scale == unit.InLitre {
 		m = unit.Volumes
@@ -38,7 +38,7 @@ func sureFigures(s *page.State, l *plan.Line, id string) []html {
 
 // howSure is the part of a line that opens: what else could be bought, and what
 // moves the need most.
-func howSure(s *page.State, l *plan.Line, id string) html {
+func howSure(s *page.State, l *chance.Line, id string) html {
 	open := s.IsOpen(id)
 	button := el("button", a("class", "quiet", "type", "button", "id", "do-open-"+id, "data-do", "open", "data-path", id, "aria-expanded", yesNo(open)), txt("How sure is this?"))
 	if !open {
@@ -51,28 +51,28 @@ func howSure(s *page.State, l *plan.Line, id string) html {
 }
 
 // chosen is the purchase that the line makes.
-func chosen(l *plan.Line) plan.Choice {
+func chosen(l *chance.Line) chance.Choice {
 	for _, c := range l.Sure.Choices {
 		if c.IsChosen {
 			return c
 		}
 	}
-	return plan.Choice{}
+	return chance.Choice{}
 }
 
-func choices(s *page.State, l *plan.Line) []draw.Choice {
+func choices(s *page.State, l *chance.Line) []draw.Choice {
 	var list []draw.Choice
 	for _, c := range l.Sure.Choices {
 		price := ""
 		if c.Bought.IsPriced {
-			price = page.Money(c.Bought.Cost.StringFixed(2), s.Plan)
+			price = page.Money(c.Bought.Cost.StringFixed(2), s)
 		}
 		list = append(list, draw.Choice{Packs: choiceWords(l, c), Price: price, Chance: float64(c.Chance), Text: page.Percent(c.Chance) + "\u00a0%", IsChosen: c.IsChosen})
 	}
 	return list
 }
 
-func choiceWords(l *plan.Line, c plan.Choice) string {
+func choiceWords(l *chance.Line, c chance.Choice) string {
 	if len(c.Packs) == 0 {
 		return "nothing more"
 	}
@@ -82,7 +82,7 @@ func choiceWords(l *plan.Line, c plan.Choice) string {
 }
 
 // leftovers tells of each choice what is likely left on the shelf.
-func leftovers(s *page.State, l *plan.Line) []html {
+func leftovers(s *page.State, l *chance.Line) []html {
 	var list []html
 	for _, c := range l.Sure.Choices {
 		text := choiceWords(l, c) + ": " + lineAmount(s, l, c.Left) + " likely left over"
@@ -91,7 +91,7 @@ func leftovers(s *page.State, l *plan.Line) []html {
 			if worth.GreaterThan(c.Bought.Cost) { // what was in stock is worth no more than what was paid now
 				worth = c.Bought.Cost
 			}
-			text += ", worth " + page.Money(worth.StringFixed(2), s.Plan)
+			text += ", worth " + page.Money(worth.StringFixed(2), s)
 		}
 		list = append(list, el("li", nil, txt(text+".")))
 	}
@@ -101,8 +101,8 @@ func leftovers(s *page.State, l *plan.Line) []html {
 // shownEffects is how many bars are worth a look.
 const shownEffects = 5
 
-func bars(s *page.State, l *plan.Line) []draw.Bar {
-	ofKind := map[plan.CauseKind]int{}
+func bars(s *page.State, l *chance.Line) []draw.Bar {
+	ofKind := map[chance.CauseKind]int{}
 	for _, e := range l.Sure.Effects {
 		ofKind[e.Cause.Kind]++
 	}
@@ -114,11 +114,11 @@ func bars(s *page.State, l *plan.Line) []draw.Bar {
 	return list
 }
 
-func change(sign string, amount float64, s *page.State, l *plan.Line) string {
+func change(sign string, amount float64, s *page.State, l *chance.Line) string {
 	return sign + page.AmountOf(amount, l.Scale, s.Plan.Job.Units)
 }
 
-func advice(l *plan.Line) html {
+func advice(l *chance.Line) html {
 	if len(l.Sure.Effects) == 0 {
 		return nothing
 	}

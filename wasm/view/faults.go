@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"shedreckoner/calc/plan"
+	"shedreckoner/calc/fault"
 	"shedreckoner/wasm/page"
 )
 
@@ -17,7 +17,7 @@ func faultAnswer(s *page.State, cup string) html {
 		return nothing
 	}
 	var borne, others, against []html
-	found := s.Plan.FaultsOf(c)
+	found := fault.Of(&s.Plan, c)
 	if len(found) == 0 {
 		return nothing // of a material that is gone
 	}
@@ -49,7 +49,7 @@ func faultAnswer(s *page.State, cup string) html {
 }
 
 // sourcesOf names the sources of causes, each once.
-func sourcesOf(found []plan.FaultFound) string {
+func sourcesOf(found []fault.Found) string {
 	var list []string
 	for _, f := range found {
 		if text := f.Source.String(); !slices.Contains(list, text) {
@@ -59,7 +59,7 @@ func sourcesOf(found []plan.FaultFound) string {
 	return strings.Join(list, "; ")
 }
 
-func faultItem(s *page.State, f *plan.FaultFound) html {
+func faultItem(s *page.State, f *fault.Found) html {
 	words, units := page.FaultText(f), s.Plan.Job.Units
 	parts := []html{el("p", a("class", "what"), txt(words.Cause))}
 	switch {

@@ -135,7 +135,7 @@ func said(s *page.State, path string, f *job.Field) html {
 	if err := s.Plan.RefusedAt(path); err != nil {
 		return el("p", a("class", "bad"), txt(page.Sentence(err, f, units)))
 	}
-	if ask := s.Plan.AskAt(path); ask != nil {
+	if ask := s.AskAt(path); ask != nil {
 		return question(ask, units)
 	}
 	return nothing

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
@@ -158,7 +159,7 @@ func benchTable(b *plan.Bench) (cure.Table, bool) {
 	if b.Card == nil || b.IsRatio {
 		return cure.Table{}, false
 	}
-	table, err := plan.Table(b.Card)
+	table, err := chain.DoseTable(b.Card)
 	return table, err == nil
 }
 

@@ -1,7 +1,7 @@
 package view
 
 import (
-	"shedreckoner/calc/plan"
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 )
@@ -9,17 +9,17 @@ import (
 // lessons is what the log teaches, before and after, for the builder to take
 // over or not.
 func lessons(s *page.State) html {
-	if len(s.Plan.Lessons) == 0 {
+	if len(s.Lessons().List) == 0 {
 		return nothing
 	}
 	parts := []html{el("h2", nil, txt("What the log teaches"))}
-	for i := range s.Plan.Lessons {
-		parts = append(parts, lesson(s, &s.Plan.Lessons[i]))
+	for i := range s.Lessons().List {
+		parts = append(parts, lesson(s, &s.Lessons().List[i]))
 	}
 	return join(parts...)
 }
 
-func lesson(s *page.State, l *plan.Lesson) html {
+func lesson(s *page.State, l *chance.Lesson) html {
 	id, path := "lesson."+l.Method.Key+"."+l.Card.Key, page.LessonPath(l)
 	parts := []html{el("h3", nil, txt(l.Card.Name+", "+l.Method.Name))}
 	if l.Count > 0 {
@@ -32,7 +32,7 @@ func lesson(s *page.State, l *plan.Lesson) html {
 		parts = append(parts, hint(counted(left, "entry doesn't count yet: open it to see why.", "entries don't count yet: open them to see why.")))
 	}
 	if l.Taken != nil {
-		factor := unit.Number(float64(plan.FactorOf(l.Taken)), 3)
+		factor := unit.Number(float64(chance.FactorOf(l.Taken)), 3)
 		parts = append(parts, el("p", nil, txt("Taken over: "+factor+", from "+counted(l.Taken.Entries, "entry", "entries")+". Order and progress reckon with it.")))
 	}
 	var buttons []html

@@ -5,22 +5,22 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/material"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 )
 
 // orderScreen is what to buy.
 func orderScreen(s *page.State) html {
-	if len(s.Plan.Order.Lines) == 0 {
+	if len(s.Order().Lines) == 0 {
 		return el("div", a("class", "empty"),
 			el("p", nil, txt("Nothing to order yet. The list follows from measured surfaces that have a build-up.")),
 			action("go", "surfaces", "", "Measure surfaces", "main"))
 	}
 	var lines []html
-	for i := range s.Plan.Order.Lines {
-		lines = append(lines, orderLine(s, &s.Plan.Order.Lines[i]))
+	for i := range s.Order().Lines {
+		lines = append(lines, orderLine(s, &s.Order().Lines[i]))
 	}
 	return join(
 		region("totals", "div", a("class", "figures"), totals(s)),
@@ -35,10 +35,10 @@ func orderScreen(s *page.State) html {
 }
 
 func totals(s *page.State) html {
-	o := &s.Plan.Order
+	o := s.Order()
 	return join(
-		el("p", a("class", "total"), el("span", a("class", "label"), txt("To pay")), el("span", a("class", "value"), txt(page.OrderMoney(s.Plan)))),
-		hintIf(page.Unpriced(s.Plan)),
+		el("p", a("class", "total"), el("span", a("class", "label"), txt("To pay")), el("span", a("class", "value"), txt(page.OrderMoney(s)))),
+		hintIf(page.Unpriced(s)),
 		figure(s, "puton", "Mixed and put on", of(s, o.PutOn, unit.Volumes), o.PutOn.Step),
 		figure(s, "bought", "Mass bought", of(s, o.Bought, unit.Weights), o.Bought.Step),
 		figure(s, "kept", "Mass that stays on the boat", of(s, s.Plan.Kept, unit.Weights), s.Plan.Kept.Step))
@@ -56,7 +56,7 @@ func orderCautions(s *page.State) html {
 	return nothing
 }
 
-func orderLine(s *page.State, l *plan.Line) html {
+func orderLine(s *page.State, l *chance.Line) html {
 	id := "order." + l.Key()
 	parts := []html{
 		el("h2", nil, txt(l.Name())),
@@ -85,9 +85,9 @@ func orderLine(s *page.State, l *plan.Line) html {
 }
 
 // firstOfCard says if no line before is of the same card.
-func firstOfCard(s *page.State, l *plan.Line) bool {
-	for i := range s.Plan.Order.Lines {
-		if other := &s.Plan.Order.Lines[i]; other.Card == l.Card {
+func firstOfCard(s *page.State, l *chance.Line) bool {
+	for i := range s.Order().Lines {
+		if other := &s.Order().Lines[i]; other.Card == l.Card {
 			return other.Grade == l.Grade
 		}
 	}
@@ -104,7 +104,7 @@ func hintIf(text string) html {
 }
 
 // takenWords says how much of what was counted has gone into logged cups.
-func takenWords(s *page.State, l *plan.Line) string {
+func takenWords(s *page.State, l *chance.Line) string {
 	if l.Taken.IsZero() {
 		return ""
 	}
@@ -112,7 +112,7 @@ func takenWords(s *page.State, l *plan.Line) string {
 }
 
 // needFigures is the need in every measure that is known of it.
-func needFigures(s *page.State, l *plan.Line, id string) []html {
+func needFigures(s *page.State, l *chance.Line, id string) []html {
 	var parts []html
 	if l.Mass.Value > 0 {
 		parts = append(parts, figure(s, id+".mass", "Need as planned", of(s, l.Mass, unit.Weights), l.Mass.Step))
@@ -126,13 +126,13 @@ func needFigures(s *page.State, l *plan.Line, id string) []html {
 	return parts
 }
 
-func bought(s *page.State, l *plan.Line, id string) []html {
+func bought(s *page.State, l *chance.Line, id string) []html {
 	left := "Left over: " + lineAmount(s, l, l.Bought.Left) + "."
 	if l.Sure != nil {
 		left = "Likely left over: " + lineAmount(s, l, chosen(l).Left) + "."
 	}
 	if l.Bought.IsPriced {
-		left += " Cost: " + page.Money(l.Bought.Cost.StringFixed(2), s.Plan) + "."
+		left += " Cost: " + page.Money(l.Bought.Cost.StringFixed(2), s) + "."
 	}
 	parts := []html{figure(s, id+".bought", "To buy", lineAmount(s, l, l.Bought.Bought), l.Buying()), hint(left)}
 	if l.SomePriced {
@@ -142,7 +142,7 @@ func bought(s *page.State, l *plan.Line, id string) []html {
 }
 
 // lineAmount writes an amount of a line in the job's units.
-func lineAmount(s *page.State, l *plan.Line, amount decimal.Decimal) string {
+func lineAmount(s *page.State, l *chance.Line, amount decimal.Decimal) string {
 	return page.Amount(amount, l.Scale, s.Plan.Job.Units)
 }
 
@@ -150,19 +150,19 @@ func lineAmount(s *page.State, l *plan.Line, amount decimal.Decimal) string {
 func orderPaper(s *page.State) html {
 	cell := func(text string) html { return el("td", nil, txt(text)) }
 	rows := []html{el("tr", nil, el("th", nil, txt("Material")), el("th", nil, txt("Need")), el("th", nil, txt("In stock")), el("th", nil, txt("Buy")), el("th", nil, txt("Cost")))}
-	for i := range s.Plan.Order.Lines {
-		l := &s.Plan.Order.Lines[i]
+	for i := range s.Order().Lines {
+		l := &s.Order().Lines[i]
 		cost := ""
 		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
-			cost = page.Money(l.Bought.Cost.StringFixed(2), s.Plan)
+			cost = page.Money(l.Bought.Cost.StringFixed(2), s)
 		}
 		rows = append(rows, el("tr", nil, cell(l.Name()), cell(lineAmount(s, l, l.Need)), cell(lineAmount(s, l, l.Stock)), cell(page.BuyWords(l, s.Plan.Job.Units)), cell(cost)))
 	}
 	return join(
-		el("h2", nil, txt(page.OrderTitle(s.Plan))),
+		el("h2", nil, txt(page.OrderTitle(s))),
 		el("table", nil, el("tbody", nil, rows...)),
-		el("p", nil, txt("To pay: "+page.OrderMoney(s.Plan)+" "+page.Unpriced(s.Plan))),
-		el("p", nil, txt("Mass bought: "+of(s, s.Plan.Order.Bought, unit.Weights)+". Mass that stays on the boat: "+of(s, s.Plan.Kept, unit.Weights)+". Surfaces: "+
+		el("p", nil, txt("To pay: "+page.OrderMoney(s)+" "+page.Unpriced(s))),
+		el("p", nil, txt("Mass bought: "+of(s, s.Order().Bought, unit.Weights)+". Mass that stays on the boat: "+of(s, s.Plan.Kept, unit.Weights)+". Surfaces: "+
 			strconv.Itoa(len(s.Plan.Surfaces))+", "+of(s, s.Plan.Area, unit.Areas)+" in all.")),
 		el("p", nil, txt(page.OrderFootnote)))
 }

@@ -42,13 +42,13 @@ func TestThePrintedListHoldsEverythingAndNothingToPress(t *testing.T) {
 		list := paper(t, s)
 		assert.NotContains(t, list, "<button")
 		assert.NotContains(t, list, "<input")
-		for i := range s.Plan.Order.Lines {
-			l := &s.Plan.Order.Lines[i]
+		for i := range s.Order().Lines {
+			l := &s.Order().Lines[i]
 			assert.Contains(t, list, markup.Text(l.Card.Name).String())
 			assert.Contains(t, list, page.BuyWords(l, s.Plan.Job.Units))
 			assert.Contains(t, list, page.Amount(l.Need, l.Scale, s.Plan.Job.Units))
 		}
-		assert.Contains(t, list, page.OrderMoney(s.Plan))
+		assert.Contains(t, list, page.OrderMoney(s))
 	}
 	assert.Contains(t, paper(t, sureOrder(t, "us")), "\u00a0lb")
 }

@@ -86,8 +86,8 @@ func doneButtons(s *page.State, step *plan.Step) html {
 // toBuyAgain is what the rest still takes beyond what is in stock.
 func toBuyAgain(s *page.State) html {
 	var lines []html
-	for i := range s.Plan.Order.Lines {
-		if l := &s.Plan.Order.Lines[i]; (l.Scale == unit.InKilogram || l.Scale == unit.InLitre) && l.ToBuy.IsPositive() {
+	for i := range s.Order().Lines {
+		if l := &s.Order().Lines[i]; (l.Scale == unit.InKilogram || l.Scale == unit.InLitre) && l.ToBuy.IsPositive() {
 			lines = append(lines, el("li", nil, el("span", nil, txt(l.Card.Name)), el("strong", nil, txt(lineAmount(s, l, l.ToBuy))), el("span", a("class", "hint"), txt(page.BuyWords(l, s.Plan.Job.Units)))))
 		}
 	}
@@ -135,8 +135,8 @@ func entryFigures(s *page.State, path string) html {
 		weights = unit.CupWeights
 	}
 	parts := []html{aheadOf(s, path+".at"), cupsThatWentOn(s, path)}
-	for i := range s.Plan.Lessons {
-		for _, e := range s.Plan.Lessons[i].Log {
+	for i := range s.Lessons().List {
+		for _, e := range s.Lessons().List[i].Log {
 			if e.Path != path {
 				continue
 			}

@@ -127,9 +127,9 @@ func puttyAgainst(s *page.State, p plan.Putty) html {
 	cost := "Type a price for each part, and one on the card of " + p.Against.Name + ", to compare the cost."
 	switch {
 	case p.Cost.Valid && p.Bought.Valid:
-		cost = "A litre costs " + page.Money(p.Cost.Decimal.StringFixed(2), s.Plan) + "; of " + p.Against.Name + " " + page.Money(p.Bought.Decimal.StringFixed(2), s.Plan) + "."
+		cost = "A litre costs " + page.Money(p.Cost.Decimal.StringFixed(2), s) + "; of " + p.Against.Name + " " + page.Money(p.Bought.Decimal.StringFixed(2), s) + "."
 	case p.Cost.Valid:
-		cost = "A litre costs " + page.Money(p.Cost.Decimal.StringFixed(2), s.Plan) + ". The card of " + p.Against.Name + " has no price yet."
+		cost = "A litre costs " + page.Money(p.Cost.Decimal.StringFixed(2), s) + ". The card of " + p.Against.Name + " has no price yet."
 	}
 	return join(el("p", a("class", "hint"), txt(weight)), el("p", a("class", "hint"), txt(cost)))
 }

@@ -5,6 +5,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 )
@@ -48,7 +49,7 @@ func calendar(s *page.State) html {
 		"Common practice: the maker's sheet and a thumbnail stand above it."))...)
 }
 
-func worksOf(s *page.State, works []plan.Work, day int) []html {
+func worksOf(s *page.State, works []schedule.Work, day int) []html {
 	var list []html
 	for i := range works {
 		w := &works[i]
@@ -69,7 +70,7 @@ func worksOf(s *page.State, works []plan.Work, day int) []html {
 }
 
 // span is the hours of a work; the end names its day where that is another.
-func span(s *page.State, w *plan.Work) string {
+func span(s *page.State, w *schedule.Work) string {
 	if w.Kind == plan.LaunchIt {
 		return "From " + page.Hour(w.From)
 	}

@@ -3,7 +3,7 @@ package view
 import (
 	"strings"
 
-	"shedreckoner/calc/plan"
+	"shedreckoner/calc"
 	"shedreckoner/calc/source"
 	"shedreckoner/wasm/page"
 )
@@ -12,10 +12,10 @@ import (
 // the documents, all as the sums declare them.
 func sourcesScreen(*page.State) html {
 	parts := []html{el("p", a("class", "lead"), txt("Every sum of this page. What is marked as an assumption, common practice or from memory: trust your own tests and the maker's sheet more."))}
-	for i, topic := range plan.Topics {
+	for i, topic := range calc.Topics {
 		var rules []html
 		for j, r := range topic.Rules {
-			checks := plan.Checked.Of(i, j)
+			checks := calc.Checked.Of(i, j)
 			if checks == "" {
 				checks = "nothing from outside"
 			}

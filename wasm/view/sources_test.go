@@ -8,7 +8,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"shedreckoner/calc/plan"
+	"shedreckoner/calc"
 	"shedreckoner/calc/source"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
@@ -21,9 +21,9 @@ var lowSign = regexp.MustCompile(`_([\pL\d]+)`)
 func TestEveryRuleIsOnThePageOfSources(t *testing.T) {
 	empty, _ := page.Start(nil, noon)
 	text := strings.ReplaceAll(html.UnescapeString(view.Page(do(empty, "go", "sources", "")).String()), "\u00a0", " ")
-	for i, topic := range plan.Topics {
+	for i, topic := range calc.Topics {
 		for j, r := range topic.Rules {
-			checks := plan.Checked.Of(i, j)
+			checks := calc.Checked.Of(i, j)
 			if checks == "" {
 				checks = "nothing from outside"
 			}

@@ -233,7 +233,7 @@ func waits(s *page.State, path string) html {
 }
 
 func askAt(s *page.State, path string) html {
-	if ask := s.Plan.AskAt(path); ask != nil {
+	if ask := s.AskAt(path); ask != nil {
 		return question(ask, s.Plan.Job.Units)
 	}
 	return nothing

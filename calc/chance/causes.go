@@ -1,4 +1,4 @@
-package plan
+package chance
 
 import (
 	"math"
@@ -7,6 +7,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
@@ -43,7 +44,8 @@ type term struct {
 
 // doubt is a plan's order as terms and causes.
 type doubt struct {
-	plan   *Plan
+	plan   *plan.Plan
+	order  *Order
 	lines  []int // of the order that are simulated
 	at     map[*job.Card]int
 	causes []Cause
@@ -54,10 +56,10 @@ type doubt struct {
 
 // doubtOf takes a plan apart. Goods by the piece and by length carry their own
 // tenth more and aren't simulated.
-func doubtOf(p *Plan) *doubt {
-	d := &doubt{plan: p, at: map[*job.Card]int{}, known: map[string]int{}}
-	for i := range p.Order.Lines {
-		if l := &p.Order.Lines[i]; l.Err == nil && isMeasured(l) && l.Need.IsPositive() {
+func doubtOf(p *plan.Plan, o *Order) *doubt {
+	d := &doubt{plan: p, order: o, at: map[*job.Card]int{}, known: map[string]int{}}
+	for i := range o.Lines {
+		if l := &o.Lines[i]; l.Err == nil && isMeasured(l) && l.Need.IsPositive() {
 			d.at[l.Card] = len(d.lines)
 			d.lines = append(d.lines, i)
 		}
@@ -76,7 +78,7 @@ func doubtOf(p *Plan) *doubt {
 func isMeasured(l *Line) bool { return l.Scale == unit.InKilogram || l.Scale == unit.InLitre }
 
 // step adds what a step takes, surface by surface.
-func (d *doubt) step(b *Buildup, s *Step) {
+func (d *doubt) step(b *plan.Buildup, s *plan.Step) {
 	shared := d.shared(s)
 	isOpen := func(i int) bool {
 		surface, typed := &d.plan.Surfaces[i], &d.plan.Job.Surfaces[i]
@@ -88,7 +90,7 @@ func (d *doubt) step(b *Buildup, s *Step) {
 			area += d.plan.Surfaces[i].Area.Value
 		}
 	}
-	rest := d.plan.openShare(s, area, b.Area.Value)
+	rest := d.plan.OpenShare(s, area, b.Area.Value)
 	for i := range d.plan.Surfaces {
 		if !isOpen(i) {
 			continue
@@ -105,7 +107,7 @@ func (d *doubt) step(b *Buildup, s *Step) {
 	}
 }
 
-func (d *doubt) line(at int) *Line { return &d.plan.Order.Lines[d.lines[at]] }
+func (d *doubt) line(at int) *Line { return &d.order.Lines[d.lines[at]] }
 
 // area is the cause of one surface's area.
 func (d *doubt) area(s *job.Surface) int {
@@ -115,7 +117,7 @@ func (d *doubt) area(s *job.Surface) int {
 // shared is the causes that a step has in common with all steps of its hand.
 // Until something is learned the job's mean film and the losses are two causes;
 // what is learned of used and planned holds both.
-func (d *doubt) shared(s *Step) []int {
+func (d *doubt) shared(s *plan.Step) []int {
 	card := s.Card
 	if l := s.Learnt; l != nil {
 		spread := order.Belief{Mean: l.Mean, SD: l.SD}.Next(float64(material.SurfaceSD.Value))
@@ -132,7 +134,7 @@ func (d *doubt) shared(s *Step) []int {
 	case s.Fill != nil:
 		share := s.Fill.SandedOff.Value
 		return []int{
-			d.cause("loss filler "+card.Key, Cause{Kind: LossCause, Method: knife, Card: card, Spread: order.LogNormal(0, float64(material.LossFiller.Value))}),
+			d.cause("loss filler "+card.Key, Cause{Kind: LossCause, Method: plan.MethodOf(s), Card: card, Spread: order.LogNormal(0, float64(material.LossFiller.Value))}),
 			d.cause("sanded off "+card.Key+" "+unit.Write(float64(share), unit.InPercent, 6),
 				Cause{Kind: SandedOffCause, Card: card, Spread: order.SandedOff(share, float64(material.SandedOffSD.Value))}),
 		}

@@ -1,9 +1,10 @@
-package plan
+package schedule
 
 import (
 	"math"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 )
@@ -82,6 +83,9 @@ func (s *scheduler) spend(w Work, from, takes unit.Time, windows []window) (Work
 	return w, ErrNoWindow
 }
 
+// wholeDay is from one midnight to the next.
+var wholeDay = air.Interval{From: 0, To: unit.Day}
+
 // windowsOf is the hours of a day that take a card, inside the working hours.
 func (s *scheduler) windowsOf(card *job.Card) ([]window, error) {
 	if list, known := s.windows[card]; known {
@@ -90,11 +94,11 @@ func (s *scheduler) windowsOf(card *job.Card) ([]window, error) {
 		}
 		return list, nil
 	}
-	fit, err := air.NewFit(s.air.Day, s.air.Surface, limitsOf(card))
+	fit, err := air.NewFit(s.today.Day, s.today.Surface, chain.AirLimits(card))
 	if err != nil {
 		return nil, err
 	}
-	open, err := fit.Windows(today)
+	open, err := fit.Windows(wholeDay)
 	if err != nil {
 		return nil, err
 	}

@@ -1,4 +1,4 @@
-package plan_test
+package schedule_test
 
 import (
 	"testing"
@@ -9,6 +9,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
 )
 
@@ -17,13 +18,13 @@ func still(temp string) string {
 	return "day.today.low = " + temp + "\nday.today.high = " + temp + "\nday.today.read-temp = " + temp + "\nday.today.read-humidity = 50 %\nday.today.sunrise = 6:00\nday.today.read-at = 10:00\nday.today.date = 1"
 }
 
-func scheduled(t *testing.T, d job.Document, hour unit.Time) (plan.Plan, plan.Schedule) {
+func scheduled(t *testing.T, d job.Document, hour unit.Time) (plan.Plan, schedule.Schedule) {
 	t.Helper()
 	p := plan.Make(d)
 	require.Empty(t, p.Refused)
 	now := plan.Now{Hour: hour, Date: "1"}
 	b := plan.MakeBench(&p, now)
-	return p, plan.MakeSchedule(&p, &b.Air, now, 1e6)
+	return p, schedule.Make(&p, today(&b.Air, now))
 }
 
 // topside is 9 m² rolled with a flow coat, sanded, rolled with two coats of gel
@@ -57,7 +58,7 @@ const h = unit.Hour
 // 9 ÷ 3 = 3 h; gel coat follows at once, its second coat after 1 h; polishing
 // waits 72 h, launching 7 days.
 func TestScheduleByHand(t *testing.T) {
-	p, s := scheduled(t, doc(t, topside, still("20 °C")), 10*h)
+	p, s := scheduled(t, jobtest.Doc(t, topside, still("20 °C")), 10*h)
 	require.Empty(t, s.Waiting)
 	require.Empty(t, s.Stopped)
 	require.Len(t, s.Works, 6)
@@ -96,7 +97,7 @@ func TestScheduleByHand(t *testing.T) {
 // logarithm: at 25 °C √0.6.
 func TestWaitsFollowTheTemperature(t *testing.T) {
 	for temp, k := range map[string]float64{"20 °C": 1, "25 °C": 0.7745966692, "30 °C": 0.6, "15 °C": 1.4142135624} {
-		_, s := scheduled(t, doc(t, topside, still(temp)).Set("day.today.work-from", "0:00").Set("day.today.work-to", "24:00"), 10*h)
+		_, s := scheduled(t, jobtest.Doc(t, topside, still(temp)).Set("day.today.work-from", "0:00").Set("day.today.work-to", "24:00"), 10*h)
 		require.NotEmpty(t, s.Works, temp)
 		launch := s.Works[len(s.Works)-1]
 		require.Equal(t, plan.LaunchIt, launch.Kind)
@@ -111,7 +112,7 @@ func TestWaitsFollowTheTemperature(t *testing.T) {
 }
 
 func TestOutsideTheWindow(t *testing.T) {
-	late := doc(t, topside, still("20 °C")).Set("buildup.1.step", "3 5").Set("buildup.1.step.5.kind", "coat").Set("buildup.1.step.5.card", "gelcoat").
+	late := jobtest.Doc(t, topside, still("20 °C")).Set("buildup.1.step", "3 5").Set("buildup.1.step.5.kind", "coat").Set("buildup.1.step.5.card", "gelcoat").
 		Set("buildup.1.step.5.method", "nap-roller").Set("buildup.1.step.5.film", "400 µm").Set("buildup.1.step.5.wait", "30 h")
 	_, s := scheduled(t, late, 8*h)
 	require.GreaterOrEqual(t, len(s.Works), 3)
@@ -121,22 +122,22 @@ func TestOutsideTheWindow(t *testing.T) {
 	_, s = scheduled(t, late.Set("buildup.1.step.5.wait", "20 h"), 8*h)
 	assert.False(t, s.Works[2].NeedsKey)
 
-	waxed := doc(t, topside, still("20 °C")).Set("buildup.1.step", "1 3")
+	waxed := jobtest.Doc(t, topside, still("20 °C")).Set("buildup.1.step", "1 3")
 	_, s = scheduled(t, waxed, 8*h)
 	assert.True(t, s.Works[1].NeedsKey, "a waxed coat is always sanded first")
 	assert.GreaterOrEqual(t, float64(s.Works[1].From), float64(s.Works[0].To+24*h))
 
-	_, s = scheduled(t, doc(t, topside, still("12 °C")), 8*h)
+	_, s = scheduled(t, jobtest.Doc(t, topside, still("12 °C")), 8*h)
 	assert.Empty(t, s.Works, "colder than the card takes")
 	require.Len(t, s.Stopped, 1)
-	assert.ErrorIs(t, s.Stopped[0].Err, plan.ErrNoWindow)
-	cold := doc(t, topside, still("8 °C")).Set("card.flowcoat.surface-least", "5 °C").Set("buildup.1.step", "1 2")
+	assert.ErrorIs(t, s.Stopped[0].Err, schedule.ErrNoWindow)
+	cold := jobtest.Doc(t, topside, still("8 °C")).Set("card.flowcoat.surface-least", "5 °C").Set("buildup.1.step", "1 2")
 	_, s = scheduled(t, cold, 8*h)
 	require.Len(t, s.Works, 1)
 	require.Len(t, s.Stopped, 1)
-	assert.ErrorIs(t, s.Stopped[0].Err, plan.ErrNeverCures)
+	assert.ErrorIs(t, s.Stopped[0].Err, schedule.ErrNeverCures)
 
-	_, s = scheduled(t, doc(t, topside), 8*h)
+	_, s = scheduled(t, jobtest.Doc(t, topside), 8*h)
 	assert.NotEmpty(t, s.Waiting, "no day, no calendar")
 }
 
@@ -144,7 +145,7 @@ func TestOutsideTheWindow(t *testing.T) {
 // tomorrow.
 func TestDewEndsTheDay(t *testing.T) {
 	damp := "day.today.low = 15 °C\nday.today.high = 24 °C\nday.today.read-temp = 24 °C\nday.today.read-humidity = 70 %\nday.today.sunrise = 6:00\nday.today.read-at = 15:00\nday.today.date = 1"
-	d := doc(t, topside, damp)
+	d := jobtest.Doc(t, topside, damp)
 	_, s := scheduled(t, d, 12*h)
 	require.NotEmpty(t, s.Works)
 	first := s.Works[0]
@@ -158,7 +159,7 @@ func TestDewEndsTheDay(t *testing.T) {
 // What the log says is done goes on curing since: laid 20 h ago, it is sanded
 // in 4 h.
 func TestScheduleGoesOnFromTheLog(t *testing.T) {
-	d := doc(t, topside, still("20 °C"), "done = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 928000") // 1e6 − 20 h
+	d := jobtest.Doc(t, topside, still("20 °C"), "done = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 928000") // 1e6 − 20 h
 	_, s := scheduled(t, d, 10*h)
 	require.NotEmpty(t, s.Works)
 	assert.Equal(t, plan.SandIt, s.Works[0].Kind)
@@ -170,13 +171,13 @@ func TestScheduleGoesOnFromTheLog(t *testing.T) {
 func TestSchedulesAreSane(t *testing.T) {
 	for seed := range uint64(40) {
 		d := random(seed)
-		for _, l := range doc(t, still("21 °C")).Lines() {
+		for _, l := range jobtest.Doc(t, still("21 °C")).Lines() {
 			d = d.Set(l.Path, l.Text)
 		}
 		p := plan.Make(d)
 		now := plan.Now{Hour: 9 * h, Date: "1"}
 		b := plan.MakeBench(&p, now)
-		s := plan.MakeSchedule(&p, &b.Air, now, 1e6)
+		s := schedule.Make(&p, today(&b.Air, now))
 		free := now.Hour
 		for _, w := range s.Works {
 			require.GreaterOrEqual(t, float64(w.To), float64(w.From))
@@ -194,3 +195,7 @@ func TestSchedulesAreSane(t *testing.T) {
 }
 
 func random(seed uint64) job.Document { return jobtest.New(seed).Document() }
+
+func today(a *plan.Air, now plan.Now) schedule.Today {
+	return schedule.Today{Waiting: a.Waiting, Known: a.Known && a.Err == nil, Day: a.Day, Surface: a.Surface, Hour: now.Hour, Unix: 1e6}
+}

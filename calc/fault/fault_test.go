@@ -1,4 +1,4 @@
-package plan_test
+package fault_test
 
 import (
 	"testing"
@@ -6,7 +6,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/fault"
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/plan"
 )
 
@@ -16,7 +18,7 @@ import (
 func TestFaultsAreWhole(t *testing.T) {
 	seen := map[string]bool{}
 	of := map[string][]string{}
-	for _, c := range plan.FaultCauses {
+	for _, c := range fault.Causes {
 		require.False(t, seen[c.Fault+" "+c.Key], "%s %s twice", c.Fault, c.Key)
 		seen[c.Fault+" "+c.Key] = true
 		of[c.Fault] = append(of[c.Fault], c.Key)
@@ -52,19 +54,19 @@ cup.1.ended = 2000
 cup.1.end = spread
 `
 
-func found(t *testing.T, d job.Document, fault string) []plan.FaultFound {
+func found(t *testing.T, d job.Document, kind string) []fault.Found {
 	t.Helper()
-	p := plan.Make(d.Set("cup.1.fault", fault))
+	p := plan.Make(d.Set("cup.1.fault", kind))
 	require.Empty(t, p.RefusedAt("cup.1.fault"))
-	list := p.FaultsOf(&p.Job.Cups[0])
-	require.NotEmpty(t, list, fault)
+	list := fault.Of(&p, &p.Job.Cups[0])
+	require.NotEmpty(t, list, kind)
 	for i := 1; i < len(list); i++ {
 		assert.False(t, list[i].IsBorne() && !list[i-1].IsBorne(), "borne out comes first")
 	}
 	return list
 }
 
-func borne(list []plan.FaultFound) (keys []string) {
+func borne(list []fault.Found) (keys []string) {
 	for _, f := range list {
 		if f.IsBorne() {
 			keys = append(keys, f.Key)
@@ -74,7 +76,7 @@ func borne(list []plan.FaultFound) (keys []string) {
 }
 
 func TestFaultsAgainstTheLog(t *testing.T) {
-	base := doc(t, coldCup)
+	base := jobtest.Doc(t, coldCup)
 	for _, c := range []struct {
 		name  string
 		set   map[string]string
@@ -103,14 +105,14 @@ func TestFaultsAgainstTheLog(t *testing.T) {
 		}
 		assert.Equal(t, c.want, borne(found(t, d, c.fault)), c.name)
 	}
-	empty := doc(t, "cup = 1\ncup.1.card = gelcoat\ncup.1.mixed = 500 g")
+	empty := jobtest.Doc(t, "cup = 1\ncup.1.card = gelcoat\ncup.1.mixed = 500 g")
 	for _, f := range job.Faults {
 		assert.Empty(t, borne(found(t, empty, f.Key)), "an empty log bears nothing out: %s", f.Key)
 	}
 }
 
 func TestFaultsOfOtherCups(t *testing.T) {
-	d := doc(t, rolled, coldCup).Set("cup", "1 2").Set("cup.1.tin", "May").Set("cup.1.weighed", "900").Set("cup.1.step", flowStep).Set("cup.1.card", "flowcoat")
+	d := jobtest.Doc(t, rolled, coldCup).Set("cup", "1 2").Set("cup.1.tin", "May").Set("cup.1.weighed", "900").Set("cup.1.step", flowStep).Set("cup.1.card", "flowcoat")
 	for key, text := range map[string]string{"card": "flowcoat", "mixed": "500 g", "tin": "May", "weighed": "100", "step": flowStep, "in": "-1", "ended": "0"} {
 		d = d.Set("cup.2."+key, text)
 	}
@@ -133,9 +135,28 @@ func TestWhatSpeaksAgainstACause(t *testing.T) {
 		}
 		return keys
 	}
-	d := doc(t, rolled, coldCup).Set("cup.1.card", "flowcoat").Set("cup.1.step", flowStep).Set("cup.1.surface-temp", "20 °C")
+	d := jobtest.Doc(t, rolled, coldCup).Set("cup.1.card", "flowcoat").Set("cup.1.step", flowStep).Set("cup.1.surface-temp", "20 °C")
 	assert.Equal(t, []string{"damp", "dew"}, against(d, "pinholes"), "400 µm was planned, not read")
 	combed := d.Set(flowStep+".comb", "1").Set(flowStep+".comb.1.last-wet", "400 µm").Set(flowStep+".comb.1.first-dry", "425 µm")
 	assert.Equal(t, []string{"thick", "damp", "dew"}, against(combed, "pinholes"))
-	assert.Empty(t, against(doc(t, "cup = 1\ncup.1.card = gelcoat\ncup.1.mixed = 500 g"), "pinholes"), "an empty log speaks against nothing")
+	assert.Empty(t, against(jobtest.Doc(t, "cup = 1\ncup.1.card = gelcoat\ncup.1.mixed = 500 g"), "pinholes"), "an empty log speaks against nothing")
 }
+
+// rolled is 10 m² of deck in two halves, a rolled flow coat of 400 µm on each.
+const rolled = `surface = 1 2
+surface.1.shape = direct
+surface.1.area = 6 m²
+surface.1.buildup = buildup.1
+surface.2.shape = direct
+surface.2.area = 4 m²
+surface.2.buildup = buildup.1
+buildup = 1
+buildup.1.step = 1
+buildup.1.step.1.kind = coat
+buildup.1.step.1.card = flowcoat
+buildup.1.step.1.method = nap-roller
+buildup.1.step.1.film = 400 µm
+buildup.1.step.1.film-is = wet
+`
+
+const flowStep = "buildup.1.step.1"

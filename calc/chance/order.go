@@ -1,4 +1,4 @@
-package plan
+package chance
 
 import (
 	"cmp"
@@ -11,6 +11,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -70,20 +71,23 @@ type PackCount struct {
 	Price decimal.NullDecimal
 }
 
-func (m *maker) order() {
-	o := &m.plan.Order
+// OrderOf buys what a plan needs, with nothing for what may go otherwise.
+func OrderOf(p *plan.Plan) Order {
+	var o Order
 	first := map[*job.Card]int{}
-	for i, n := range m.needs.list {
-		o.Lines = append(o.Lines, m.line(n))
-		if _, known := first[n.card]; !known {
-			first[n.card] = i
+	for i := range p.Needs {
+		n := &p.Needs[i]
+		o.Lines = append(o.Lines, line(p, n))
+		if _, known := first[n.Card]; !known {
+			first[n.Card] = i
 		}
 	}
 	slices.SortStableFunc(o.Lines, func(a, b Line) int { // grades of one abrasive stand together, from coarse to fine
 		return cmp.Or(cmp.Compare(place(a.Card), place(b.Card)), cmp.Compare(first[a.Card], first[b.Card]), cmp.Compare(a.Grade, b.Grade))
 	})
-	o.PutOn = m.putOn()
+	o.PutOn = putOn(p)
 	o.total()
+	return o
 }
 
 // total adds up what is bought.
@@ -118,35 +122,39 @@ func place(c *job.Card) int {
 var (
 	sumOfBought = working.SumRule("mass bought", unit.InKilogram)
 	sumPutOn    = working.SumRule("put on", unit.InLitre)
+	sumOfMass   = working.SumRule("need", unit.InKilogram)
+	sumOfVolume = working.SumRule("need", unit.InLitre)
+	sumOfLength = working.SumRule("need", unit.InMetre)
+	sumOfPieces = working.SumRule("need", unit.InPure)
 )
 
 // putOn is the volume of all that is mixed for the boat.
-func (m *maker) putOn() working.Figure[unit.Volume] {
+func putOn(p *plan.Plan) working.Figure[unit.Volume] {
 	var volumes []working.Figure[unit.Volume]
-	for _, b := range m.plan.Buildups {
+	for _, b := range p.Buildups {
 		for _, s := range b.Steps {
 			switch {
 			case s.Coat != nil:
-				volumes = appendKnown(volumes, s.Coat.Mix)
+				volumes = chain.AppendKnown(volumes, s.Coat.Mix)
 			case s.Fill != nil:
-				volumes = appendKnown(volumes, s.Fill.Applied)
+				volumes = chain.AppendKnown(volumes, s.Fill.Applied)
 			}
 		}
 	}
 	return working.Sum(sumPutOn, volumes...)
 }
 
-func (m *maker) line(n *need) Line {
+func line(p *plan.Plan, n *plan.Need) Line {
 	line := Line{
-		Card:   n.card,
-		Grade:  n.grade,
-		Scale:  basisScale[n.card.SoldBy],
-		Mass:   working.Sum(sumOfMass, n.mass...),
-		Volume: working.Sum(sumOfVolume, n.volume...),
-		Length: working.Sum(sumOfLength, n.length...),
-		Pieces: working.Sum(sumOfPieces, n.pieces...),
+		Card:   n.Card,
+		Grade:  n.Grade,
+		Scale:  plan.BasisScale(n.Card),
+		Mass:   working.Sum(sumOfMass, n.Mass...),
+		Volume: working.Sum(sumOfVolume, n.Volume...),
+		Length: working.Sum(sumOfLength, n.Length...),
+		Pieces: working.Sum(sumOfPieces, n.Pieces...),
 	}
-	m.stock(&line)
+	line.stock(&p.Job)
 	line.settle(line.amount())
 	return line
 }
@@ -162,12 +170,6 @@ func (l *Line) settle(need float64) {
 	}
 	l.ToBuy = order.ToBuy(l.Need, l.Stock)
 	l.buy()
-}
-
-// basisScale is what a material's need is counted in.
-var basisScale = map[material.Basis]unit.Scale{
-	material.ByMass: unit.InKilogram, material.ByVolume: unit.InLitre, material.BySet: unit.InLitre,
-	material.ByLength: unit.InMetre, material.ByPiece: unit.InPure,
 }
 
 // amount is the planned need in the line's scale.
@@ -200,28 +202,6 @@ func (l *Line) Why() *working.Step {
 	return l.Pieces.Step
 }
 
-// inBasis takes a typed size to the card's basis, exactly where both are of
-// one dimension, by the card's density where they aren't; zero where neither
-// leads there.
-func inBasis(c *job.Card, size job.PackSize) decimal.Decimal {
-	to := basisScale[c.SoldBy]
-	if size.Scale == unit.NoScale || size.Scale == to {
-		return size.Amount
-	}
-	si := size.Amount.Mul(decimal.NewFromFloat(size.Scale.SI(1)))
-	density := decimal.NewFromFloat(float64(c.Density.Value))
-	switch {
-	case size.Scale.Measure() == to.Measure():
-	case size.Scale.Measure() == unit.VolumeDim && to.Measure() == unit.MassDim:
-		si = si.Mul(density)
-	case size.Scale.Measure() == unit.MassDim && to.Measure() == unit.VolumeDim && density.IsPositive():
-		si = si.Div(density)
-	default:
-		return decimal.Zero
-	}
-	return si.Div(decimal.NewFromFloat(to.SI(1)))
-}
-
 // buy chooses the packs. Where the builder has typed prices only the priced
 // sizes are for sale.
 func (l *Line) buy() {
@@ -235,7 +215,7 @@ func (l *Line) buy() {
 	}
 	var packs []order.Pack
 	for _, p := range sold {
-		pack := order.Pack{Size: inBasis(l.Card, p.Size)}
+		pack := order.Pack{Size: plan.InBasis(l.Card, p.Size)}
 		if p.HasPrice {
 			price, err := unit.ReadDecimal(p.Price)
 			pack.Price = decimal.NullDecimal{Decimal: price, Valid: err == nil}

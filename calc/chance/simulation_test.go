@@ -1,4 +1,4 @@
-package plan_test
+package chance_test
 
 import (
 	"math"
@@ -10,14 +10,16 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
 // sure is the plan's order after a simulation in slices of so much work.
-func sure(t testing.TB, p plan.Plan, work int) plan.Order {
+func sure(t testing.TB, p plan.Plan, work int) chance.Order {
 	t.Helper()
-	s, err := p.Simulate()
+	s, err := chance.Simulate(&p, chance.OrderOf(&p))
 	require.NoError(t, err)
 	for !s.Step(work) {
 		require.Less(t, float64(s.Done()), 1.0)
@@ -26,10 +28,10 @@ func sure(t testing.TB, p plan.Plan, work int) plan.Order {
 	return s.Order()
 }
 
-func sureLine(t testing.TB, p plan.Plan, key string) *plan.Line {
+func sureLine(t testing.TB, p plan.Plan, key string) *chance.Line {
 	t.Helper()
-	p.Order = sure(t, p, 1e6)
-	l := line(p, key)
+	o := sure(t, p, 1e6)
+	l := lineOf(&o, key)
 	require.NotNil(t, l)
 	require.NoError(t, l.Err)
 	require.NotNil(t, l.Sure)
@@ -128,7 +130,7 @@ func TestChoicesOfPacks(t *testing.T) {
 	l := sureLine(t, planned(t, append(prices, rolledTwice...)...), "gelcoat")
 	choices := l.Sure.Choices
 	require.NotEmpty(t, choices)
-	chosen := slices.IndexFunc(choices, func(c plan.Choice) bool { return c.IsChosen })
+	chosen := slices.IndexFunc(choices, func(c chance.Choice) bool { return c.IsChosen })
 	require.GreaterOrEqual(t, chosen, 0)
 	assert.GreaterOrEqual(t, float64(choices[chosen].Chance), 0.80)
 	assert.True(t, choices[chosen].Bought.Cost.Equal(l.Bought.Cost))
@@ -165,7 +167,7 @@ func TestNoPacksOfThatChanceCostLess(t *testing.T) {
 		}
 		assert.InDelta(t, float64(best), l.Bought.Cost.InexactFloat64(), 1e-9, "%v", lines)
 		assert.InDelta(t, least, l.Bought.Bought.InexactFloat64(), 1e-9, "%v", lines)
-		chosen := slices.IndexFunc(l.Sure.Choices, func(c plan.Choice) bool { return c.IsChosen })
+		chosen := slices.IndexFunc(l.Sure.Choices, func(c chance.Choice) bool { return c.IsChosen })
 		assert.GreaterOrEqual(t, l.Sure.Choices[chosen].Chance, l.Sure.Chance)
 	}
 }
@@ -186,9 +188,9 @@ func TestMoreChanceNeverNeedsLess(t *testing.T) {
 func TestWhatMovesTheNeedMost(t *testing.T) {
 	l := sureLine(t, planned(t, rolledTwice...), "gelcoat")
 	require.Len(t, l.Sure.Effects, 3)
-	assert.Equal(t, plan.LossCause, l.Sure.Effects[0].Cause.Kind)
-	assert.Equal(t, plan.FilmCause, l.Sure.Effects[1].Cause.Kind)
-	assert.Equal(t, plan.AreaCause, l.Sure.Effects[2].Cause.Kind)
+	assert.Equal(t, chance.LossCause, l.Sure.Effects[0].Cause.Kind)
+	assert.Equal(t, chance.FilmCause, l.Sure.Effects[1].Cause.Kind)
+	assert.Equal(t, chance.AreaCause, l.Sure.Effects[2].Cause.Kind)
 	planned := unit.InKilogram.From(float64(l.Mass.Value))
 	assert.InDelta(t, planned*(math.Exp(1.644854*0.15)-1), l.Sure.Effects[0].High, 1e-4)
 	assert.InDelta(t, planned*(math.Exp(-1.644854*0.15)-1), l.Sure.Effects[0].Low, 1e-4)
@@ -197,10 +199,10 @@ func TestWhatMovesTheNeedMost(t *testing.T) {
 // Nothing to simulate is no error, and goods by the piece stay as planned.
 func TestPiecesStayAsPlanned(t *testing.T) {
 	p := planned(t, rolledTwice...)
-	p.Order = sure(t, p, 1e6)
-	assert.Nil(t, line(p, "roller").Sure)
-	assert.Equal(t, "5", line(p, "roller").Need.String())
-	empty := plan.Make(document(t))
+	o := sure(t, p, 1e6)
+	assert.Nil(t, lineOf(&o, "roller").Sure)
+	assert.Equal(t, "5", lineOf(&o, "roller").Need.String())
+	empty := plan.Make(jobtest.Doc(t))
 	sure(t, empty, 1)
 }
 

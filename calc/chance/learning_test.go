@@ -1,4 +1,4 @@
-package plan_test
+package chance_test
 
 import (
 	"math"
@@ -8,7 +8,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/order"
 	"shedreckoner/calc/plan"
 )
@@ -30,19 +32,6 @@ buildup.1.step.1.film = 400 µm
 buildup.1.step.1.film-is = wet
 `
 
-func doc(t testing.TB, lines ...string) job.Document {
-	t.Helper()
-	var list []job.Line
-	for _, text := range lines {
-		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
-			path, text, found := strings.Cut(line, " = ")
-			require.True(t, found, line)
-			list = append(list, job.Line{Path: path, Text: text})
-		}
-	}
-	return job.Of(list)
-}
-
 const flowStep = "buildup.1.step.1"
 
 // By hand: 10 m² × 400 µm ÷ (1 − 0.05) = 4.2105 L of mix; at the density of
@@ -50,7 +39,7 @@ const flowStep = "buildup.1.step.1"
 // 0.02747, (1.25 + 0.02747 × 0.91) ÷ 1.02747 = 1.2409 kg/L) 5.2249 kg. The styrene
 // card stands for the wax solution: 0.906 kg/L, 1.2408.
 func TestShareOfAStep(t *testing.T) {
-	p := plan.Make(doc(t, rolled))
+	p := plan.Make(jobtest.Doc(t, rolled))
 	require.Empty(t, p.Refused)
 	planned, film, each, known := p.Share(flowStep, []string{"surface.1"})
 	require.True(t, known)
@@ -65,9 +54,9 @@ func TestShareOfAStep(t *testing.T) {
 
 func orderedNeed(t *testing.T, p plan.Plan, key string) float64 {
 	t.Helper()
-	for i := range p.Order.Lines {
-		if p.Order.Lines[i].Card.Key == key {
-			return float64(p.Order.Lines[i].Mass.Value)
+	for i := range chance.OrderOf(&p).Lines {
+		if chance.OrderOf(&p).Lines[i].Card.Key == key {
+			return float64(chance.OrderOf(&p).Lines[i].Mass.Value)
 		}
 	}
 	t.Fatal("no line for " + key)
@@ -75,9 +64,9 @@ func orderedNeed(t *testing.T, p plan.Plan, key string) float64 {
 }
 
 func stock(p plan.Plan, key string) string {
-	for i := range p.Order.Lines {
-		if p.Order.Lines[i].Card.Key == key {
-			return p.Order.Lines[i].Stock.String()
+	for i := range chance.OrderOf(&p).Lines {
+		if chance.OrderOf(&p).Lines[i].Card.Key == key {
+			return chance.OrderOf(&p).Lines[i].Stock.String()
 		}
 	}
 	return ""
@@ -88,8 +77,8 @@ func stock(p plan.Plan, key string) string {
 // is wet from the cup before, have put on 400 + 485 g of its 2.09 kg:
 // r = 0.4 − 0.885 ÷ 5.2249 = 0.2306.
 func TestProgressByHand(t *testing.T) {
-	whole := orderedNeed(t, plan.Make(doc(t, rolled)), "flowcoat")
-	half := doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1")
+	whole := orderedNeed(t, plan.Make(jobtest.Doc(t, rolled)), "flowcoat")
+	half := jobtest.Doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1")
 	p := plan.Make(half)
 	step, _ := p.StepAt(flowStep)
 	assert.Equal(t, []string{"surface.1"}, step.Progress.Done)
@@ -97,7 +86,7 @@ func TestProgressByHand(t *testing.T) {
 	assert.InDelta(t, 0.4, float64(step.Progress.Rest.Value), 1e-12)
 	assert.InDelta(t, 0.4*whole, orderedNeed(t, p, "flowcoat"), 1e-9)
 
-	cups := doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1\ndone.1.cups = cup.1",
+	cups := jobtest.Doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1\ndone.1.cups = cup.1",
 		"cup = 1 2 3\ncup.1.mixed = 500 g\ncup.1.card = flowcoat\ncup.1.step = "+flowStep+"\ncup.1.in = 100\ncup.1.end = spread\ncup.1.method = nap-roller",
 		"cup.2.mixed = 500 g\ncup.2.card = flowcoat\ncup.2.step = "+flowStep+"\ncup.2.in = 200\ncup.2.end = spread\ncup.2.method = nap-roller\ncup.2.left = 100 g",
 		"cup.3.mixed = 500 g\ncup.3.card = flowcoat\ncup.3.step = "+flowStep+"\ncup.3.in = 300\ncup.3.method = nap-roller")
@@ -107,7 +96,7 @@ func TestProgressByHand(t *testing.T) {
 	assert.InDelta(t, 0.885, float64(step.Progress.PutOn.Value), 1e-9)
 	assert.InDelta(t, 0.2306, float64(step.Progress.Rest.Value), 2e-4)
 	assert.InDelta(t, float64(step.Progress.Rest.Value)*whole, orderedNeed(t, p, "flowcoat"), 1e-9)
-	sim, err := p.Simulate()
+	sim, err := chance.Simulate(&p, chance.OrderOf(&p))
 	require.NoError(t, err)
 	for !sim.Step(1 << 20) {
 	}
@@ -119,9 +108,9 @@ func TestProgressByHand(t *testing.T) {
 		}
 	}
 
-	done := plan.Make(doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1 surface.2"))
+	done := plan.Make(jobtest.Doc(t, rolled, "done = 1\ndone.1.step = "+flowStep+"\ndone.1.surface = surface.1 surface.2"))
 	assert.Zero(t, orderedNeed(t, done, "flowcoat"))
-	for _, l := range done.Order.Lines {
+	for _, l := range chance.OrderOf(&done).Lines {
 		assert.True(t, l.ToBuy.IsZero(), l.Card.Key)
 	}
 }
@@ -129,7 +118,7 @@ func TestProgressByHand(t *testing.T) {
 // 3 kg counted after the first cup: the second, of 480 g of product, 9.6 g of
 // wax solution and 7 g of peroxide, has been taken from it.
 func TestStockFalls(t *testing.T) {
-	d := doc(t, rolled, "card.flowcoat.stock = 3 kg\ncard.flowcoat.counted = cup.1\ncard.wax-solution.stock = 1 L\ncard.ketone-peroxide.stock = 1 kg",
+	d := jobtest.Doc(t, rolled, "card.flowcoat.stock = 3 kg\ncard.flowcoat.counted = cup.1\ncard.wax-solution.stock = 1 L\ncard.ketone-peroxide.stock = 1 kg",
 		"cup = 1 2 3\ncup.1.mixed = 500 g\ncup.1.card = flowcoat\ncup.1.in = 100",
 		"cup.2.mixed = 489.6 g\ncup.2.product = 480 g\ncup.2.wax = 9.6 g\ncup.2.card = flowcoat\ncup.2.in = 200\ncup.2.catalyst = ketone-peroxide\ncup.2.catalyst-mass = 7 g",
 		"cup.3.mixed = 500 g\ncup.3.card = flowcoat\ncup.3.ended = 300\ncup.3.end = scrapped")
@@ -139,8 +128,8 @@ func TestStockFalls(t *testing.T) {
 	assert.Equal(t, "0.993", stock(p, "ketone-peroxide"))
 	p = plan.Make(d.Set("card.flowcoat.stock", "0.3 kg"))
 	assert.Equal(t, "0", stock(p, "flowcoat"), "never below nothing")
-	for i := range p.Order.Lines {
-		if l := &p.Order.Lines[i]; l.Card.Key == "flowcoat" {
+	for i := range chance.OrderOf(&p).Lines {
+		if l := &chance.OrderOf(&p).Lines[i]; l.Card.Key == "flowcoat" {
 			assert.NotEmpty(t, l.Buying().Texts())
 		}
 	}
@@ -149,14 +138,14 @@ func TestStockFalls(t *testing.T) {
 // Four entries of ratio e^0.15 with σ = 0.2 on a rolled prior of s0 = 0.15:
 // v = 1 ÷ (1 ÷ 0.0225 + 4 ÷ 0.04) = 0.0069231, m = v × 0.6 ÷ 0.04 = 0.103846.
 func TestLessonAgainstTheClosedForm(t *testing.T) {
-	d := doc(t, rolled, "done = 1 2 3 4")
+	d := jobtest.Doc(t, rolled, "done = 1 2 3 4")
 	used := unitText(2 * math.Exp(0.15))
 	for _, id := range []string{"1", "2", "3", "4"} {
 		d = entry(d, "done."+id, "2 kg", "1.9 kg", used)
 	}
 	p := plan.Make(d)
-	require.Len(t, p.Lessons, 1)
-	l := &p.Lessons[0]
+	require.Len(t, chance.Learn(&p).List, 1)
+	l := &chance.Learn(&p).List[0]
 	assert.Equal(t, 4, l.Count)
 	assert.InDelta(t, 0.103846, l.Belief.Mean, 1e-6)
 	assert.InDelta(t, math.Sqrt(0.0069231), l.Belief.SD, 1e-6)
@@ -167,12 +156,12 @@ func TestLessonAgainstTheClosedForm(t *testing.T) {
 	taken := d.Set(job.LearntPath("nap-roller", "flowcoat"), l.Text())
 	p = plan.Make(taken)
 	assert.InDelta(t, before*math.Exp(0.103846), orderedNeed(t, p, "flowcoat"), 1e-4)
-	assert.True(t, p.Lessons[0].IsCurrent())
+	assert.True(t, chance.Learn(&p).List[0].IsCurrent())
 	again := taken.Set(job.LearntPath("nap-roller", "flowcoat"), "")
 	assert.InDelta(t, before, orderedNeed(t, plan.Make(again), "flowcoat"), 1e-12, "forgotten")
 
 	// the simulation's spread is v + σ²: 90 % of the draws of one shared hand
-	sim, err := p.Simulate()
+	sim, err := chance.Simulate(&p, chance.OrderOf(&p))
 	require.NoError(t, err)
 	for !sim.Step(1 << 20) {
 	}
@@ -201,8 +190,8 @@ func entry(d job.Document, path, planned, film, used string) job.Document {
 // What doesn't count says why: a thin film, a slip of unit, a figure yet to be
 // confirmed, a cup whose leftover isn't known.
 func TestEntriesThatDontCount(t *testing.T) {
-	base := doc(t, rolled, "done = 1")
-	err := func(d job.Document) error { return plan.Make(d).Lessons[0].Log[0].Err }
+	base := jobtest.Doc(t, rolled, "done = 1")
+	err := func(d job.Document) error { return lessons(d)[0].Log[0].Err }
 	var refused *order.LogError
 
 	thin := entry(base, "done.1", "2 kg", "1.9 kg", "1.7 kg")
@@ -210,14 +199,13 @@ func TestEntriesThatDontCount(t *testing.T) {
 	assert.Equal(t, order.ThinFilm, refused.Cause)
 	combed := thin.Set(flowStep+".comb", "1").Set(flowStep+".comb.1.last-wet", "325 µm").Set(flowStep+".comb.1.first-dry", "350 µm")
 	require.NoError(t, err(combed), "a comb was read: 338 of 400 µm")
-	assert.InDelta(t, 1.7/(2*337.5/400), float64(plan.Make(combed).Lessons[0].Log[0].Ratio), 1e-9)
+	assert.InDelta(t, 1.7/(2*337.5/400), float64(lessons(combed)[0].Log[0].Ratio), 1e-9)
 	elsewhere := combed.Set(flowStep+".comb.1.surface", "surface.2")
 	assert.ErrorAs(t, err(elsewhere), &refused, "a comb read on another surface says nothing of this one")
 
 	far := entry(base, "done.1", "2 kg", "1.9 kg", "4.5 kg")
-	assert.ErrorIs(t, err(far), plan.ErrUnlikely)
-	p := plan.Make(far)
-	require.NotNil(t, p.AskAt("done.1.used"))
+	assert.ErrorIs(t, err(far), chance.ErrUnlikely)
+	require.NotNil(t, askAt(far, "done.1.used"))
 	assert.NoError(t, err(far.Set(job.Real("done.1.used"), "4.5 kg")), "confirmed")
 
 	slip := entry(base, "done.1", "2 kg", "1.9 kg", "2000 kg").Set(job.Real("done.1.used"), "2000 kg")
@@ -225,9 +213,9 @@ func TestEntriesThatDontCount(t *testing.T) {
 	assert.Equal(t, order.Unlikely, refused.Cause, "no word makes it real")
 
 	byCups := entry(base, "done.1", "2 kg", "1.9 kg", "").Set("done.1.cups", "cup.1")
-	assert.ErrorIs(t, err(byCups), plan.ErrNoUse)
+	assert.ErrorIs(t, err(byCups), chance.ErrNoUse)
 	byCups = byCups.Set("cup", "1").Set("cup.1.mixed", "2.2 kg").Set("cup.1.card", "flowcoat").Set("cup.1.in", "5").Set("cup.1.ended", "9").Set("cup.1.end", job.EndGelled)
-	assert.ErrorIs(t, err(byCups), plan.ErrLeftOpen)
+	assert.ErrorIs(t, err(byCups), chance.ErrLeftOpen)
 	assert.NoError(t, err(byCups.Set("cup.1.left", "0.1 kg")))
 	tooMuch := plan.Make(byCups.Set("cup.1.left", "2.3 kg"))
 	assert.Error(t, tooMuch.RefusedAt("cup.1.left"), "more left over than was mixed")
@@ -239,38 +227,37 @@ func TestEntriesThatDontCount(t *testing.T) {
 // 405 ÷ 350, x = ln 1.157143 = 0.145954. From one cup to the next σ = 0.35:
 // v = 1 ÷ (1 ÷ 0.0225 + 1 ÷ 0.1225) = 0.0190086, m = v × x ÷ 0.1225 = 0.0226480.
 func TestOneCupTeaches(t *testing.T) {
-	d := doc(t, rolled, "cup = 1\ncup.1.card = flowcoat\ncup.1.method = nap-roller\ncup.1.mixed = 500 g\ncup.1.in = 100\ncup.1.ended = 400\ncup.1.end = spread\ncup.1.left = 95 g",
+	d := jobtest.Doc(t, rolled, "cup = 1\ncup.1.card = flowcoat\ncup.1.method = nap-roller\ncup.1.mixed = 500 g\ncup.1.in = 100\ncup.1.ended = 400\ncup.1.end = spread\ncup.1.left = 95 g",
 		"cup.1.per-area = 500 g/m²\ncup.1.film = 400 µm\ncup.1.step = "+flowStep)
-	assert.Empty(t, plan.Make(d).Lessons, "nobody knows how far it went")
+	assert.Empty(t, lessons(d), "nobody knows how far it went")
 	d = d.Set("cup.1.covered", "0.7 m²")
 	p := plan.Make(d)
-	require.Len(t, p.Lessons, 1)
-	l := &p.Lessons[0]
+	require.Len(t, chance.Learn(&p).List, 1)
+	l := &chance.Learn(&p).List[0]
 	require.NoError(t, l.Log[0].Err)
 	require.Equal(t, 1, l.Count)
 	assert.InDelta(t, 0.0226480, l.Belief.Mean, 1e-7)
 	assert.InDelta(t, math.Sqrt(0.0190086), l.Belief.SD, 1e-6)
 
 	finished := entry(d.Set("done", "1"), "done.1", "2 kg", "1.9 kg", "2.1 kg").Set("done.1.cups", "cup.1")
-	l = &plan.Make(finished).Lessons[0]
+	l = &lessons(finished)[0]
 	require.Len(t, l.Log, 1, "with its surface done, the cup doesn't count a second time")
 	assert.Equal(t, "done.1", l.Log[0].Path)
 
-	err := func(d job.Document) error { return plan.Make(d).Lessons[0].Log[0].Err }
+	err := func(d job.Document) error { return lessons(d)[0].Log[0].Err }
 	var refused *order.LogError
 	require.ErrorAs(t, err(d.Set("cup.1.covered", "0.9 m²")), &refused, "405 g where the film alone takes 427.5")
 	assert.Equal(t, order.ThinFilm, refused.Cause)
-	assert.ErrorIs(t, err(d.Set("cup.1.covered", "0.3 m²")), plan.ErrUnlikely)
-	p = plan.Make(d.Set("cup.1.covered", "0.3 m²"))
-	assert.NotNil(t, p.AskAt("cup.1.covered"))
-	assert.ErrorIs(t, err(d.Set("cup.1.per-area", "")), plan.ErrNoPlanned)
-	assert.ErrorIs(t, err(d.Set("cup.1.end", job.EndGelled).Set("cup.1.left", "")), plan.ErrLeftOpen)
-	assert.ErrorIs(t, err(d.Set("cup.1.in", "").Set("cup.1.left", "")), plan.ErrNoUse)
+	assert.ErrorIs(t, err(d.Set("cup.1.covered", "0.3 m²")), chance.ErrUnlikely)
+	assert.NotNil(t, askAt(d.Set("cup.1.covered", "0.3 m²"), "cup.1.covered"))
+	assert.ErrorIs(t, err(d.Set("cup.1.per-area", "")), chance.ErrNoPlanned)
+	assert.ErrorIs(t, err(d.Set("cup.1.end", job.EndGelled).Set("cup.1.left", "")), chance.ErrLeftOpen)
+	assert.ErrorIs(t, err(d.Set("cup.1.in", "").Set("cup.1.left", "")), chance.ErrNoUse)
 }
 
 // What is typed in the log can't be less than nothing, nor past all sense.
 func TestTypedInTheLog(t *testing.T) {
-	d := doc(t, "cup = 1\ncup.1.mixed = 500 g\ncup.1.in = 100\ncup.1.end = spread\ndone = 1\ndone.1.step = "+flowStep)
+	d := jobtest.Doc(t, "cup = 1\ncup.1.mixed = 500 g\ncup.1.in = 100\ncup.1.end = spread\ndone = 1\ndone.1.step = "+flowStep)
 	for path, texts := range map[string][]string{
 		"cup.1.left": {"-5 g", "25 kg", "some"}, "cup.1.gel": {"-3 min", "2 days and a bit"}, "cup.1.covered": {"-1 m²", "0 m²"},
 		"done.1.used": {"-1 kg", "0 kg", "1e9 kg"}, "done.1.temp": {"-300 °C"},
@@ -283,10 +270,21 @@ func TestTypedInTheLog(t *testing.T) {
 }
 
 func TestLogsThatCantBe(t *testing.T) {
-	good := doc(t, "cup = 1\ncup.1.mixed = 500 g\ncup.1.weighed = 1780000000")
+	good := jobtest.Doc(t, "cup = 1\ncup.1.mixed = 500 g\ncup.1.weighed = 1780000000")
 	assert.Empty(t, job.LogProblems(good))
 	assert.InDelta(t, 1.78e9, job.Latest(good), 1)
 	for path, text := range map[string]string{"cup.1.mixed": "-5 g", "cup.1.weighed": "-1", "cup.1.in": "later", "done.1.planned": "-1 kg"} {
 		assert.NotEmpty(t, job.LogProblems(good.Set("done", "1").Set(path, text)), path)
 	}
+}
+
+func lessons(d job.Document) []chance.Lesson {
+	p := plan.Make(d)
+	return chance.Learn(&p).List
+}
+
+func askAt(d job.Document, path string) *plan.Ask {
+	p := plan.Make(d)
+	l := chance.Learn(&p)
+	return l.AskAt(path)
 }

@@ -1,4 +1,4 @@
-package plan
+package schedule
 
 import (
 	"errors"
@@ -7,6 +7,7 @@ import (
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
@@ -19,27 +20,14 @@ type Schedule struct {
 
 // Stop is where a build-up can't go on, and why.
 type Stop struct {
-	Step *Step
+	Step *plan.Step
 	Err  error
 }
 
-// WorkKind is what is done.
-type WorkKind int
-
-// The kinds of work.
-const (
-	LayCoat WorkKind = iota
-	LayFiller
-	SandIt
-	PolishIt
-	WashIt
-	LaunchIt // nothing to do but to have waited
-)
-
 // Work is one piece of work. Times are from today's midnight.
 type Work struct {
-	Kind      WorkKind
-	Step      *Step
+	Kind      plan.WorkKind
+	Step      *plan.Step
 	Which, Of int // coat or pass, of so many
 	From, To  unit.Time
 	BeginBy   unit.Time     // to be done before its hours end; zero: it may go on another day
@@ -52,9 +40,9 @@ type Work struct {
 
 // Why a build-up stops.
 var (
-	ErrNeverCures = errors.New("plan: at these temperatures it doesn't cure")
-	ErrNoWindow   = errors.New("plan: no hour of such a day takes this material")
-	ErrTooLong    = errors.New("plan: more work than a calendar holds")
+	ErrNeverCures = errors.New("schedule: at these temperatures it doesn't cure")
+	ErrNoWindow   = errors.New("schedule: no hour of such a day takes this material")
+	ErrTooLong    = errors.New("schedule: more work than a calendar holds")
 )
 
 const (
@@ -64,26 +52,34 @@ const (
 
 // scheduler places works one after the other: there is one pair of hands.
 type scheduler struct {
-	plan          *Plan
-	air           *Air
+	plan          *plan.Plan
+	today         Today
 	opens, closes pace
 	hours         air.Interval           // of work, each day
 	windows       map[*job.Card][]window // that take a card, inside these hours
 	now           unit.Time              // from today's midnight
-	unix          float64                // of now
 	out           Schedule
 }
 
-// MakeSchedule puts what is left to do on a calendar, every day like the one of
-// the bench's air. Unix is the moment, in seconds since 1970: what the log says
-// is done goes on curing since.
-func MakeSchedule(p *Plan, a *Air, now Now, unix float64) Schedule {
-	s := &scheduler{plan: p, air: a, now: now.Hour, unix: unix, windows: map[*job.Card][]window{}}
-	if s.out.Waiting = a.Waiting; !a.Known || a.Err != nil {
+// Today is the day that every day is taken to be like.
+type Today struct {
+	Waiting []string // paths of what is yet to be typed of it
+	Known   bool     // its figures make a day
+	Day     air.Day
+	Surface air.Surface // how the part stands against the air
+	Hour    unit.Time   // now, from midnight
+	Unix    float64     // the same, in seconds since 1970
+}
+
+// Make puts what is left to do on a calendar, every day like today. What the log
+// says is done goes on curing since.
+func Make(p *plan.Plan, today Today) Schedule {
+	s := &scheduler{plan: p, today: today, now: today.Hour, windows: map[*job.Card][]window{}}
+	if s.out.Waiting = today.Waiting; !today.Known {
 		return s.out
 	}
-	s.opens, s.closes = paces(a.Day, a.Surface)
-	s.hours = workingHours(&p.Job.Day, a.Day)
+	s.opens, s.closes = paces(today.Day, today.Surface)
+	s.hours = workingHours(&p.Job.Day, today.Day)
 	s.place()
 	return s.out
 }
@@ -110,7 +106,7 @@ func (s *scheduler) place() {
 		}
 		s.out.Works = append(s.out.Works, next)
 		first.did(next)
-		if next.Kind != LaunchIt {
+		if next.Kind != plan.LaunchIt {
 			free = max(free, next.To)
 		}
 	}
@@ -119,7 +115,7 @@ func (s *scheduler) place() {
 
 // line is a build-up's works in their order, and how far it has come.
 type line struct {
-	tasks  []task
+	tasks  []plan.Task
 	layer  *job.Card // of the latest coat or filler; nil: none yet
 	laid   unit.Time // when that was done
 	ready  unit.Time // when the work before was done
@@ -130,15 +126,15 @@ func (l *line) did(w Work) {
 	l.tasks = l.tasks[1:]
 	l.ready = w.To
 	switch w.Kind {
-	case LayCoat, LayFiller:
+	case plan.LayCoat, plan.LayFiller:
 		l.layer, l.laid, l.sanded = w.Step.Card, w.To, false
-	case SandIt:
+	case plan.SandIt:
 		l.sanded = true
 	}
 }
 
 // line lists what a build-up still has to go through.
-func (s *scheduler) line(b *Buildup) *line {
+func (s *scheduler) line(b *plan.Buildup) *line {
 	l := &line{ready: s.now}
 	for i := range b.Steps {
 		step := &b.Steps[i]
@@ -147,12 +143,12 @@ func (s *scheduler) line(b *Buildup) *line {
 			continue
 		}
 		if step.Known {
-			l.tasks = append(l.tasks, tasksOf(step, b.Area.Value)...)
+			l.tasks = append(l.tasks, step.Tasks(b.Area.Value)...)
 		}
 	}
 	for i := len(b.Steps) - 1; i >= 0; i-- {
 		if step := &b.Steps[i]; step.Coat != nil || step.Fill != nil {
-			l.tasks = append(l.tasks, task{kind: LaunchIt, step: step})
+			l.tasks = append(l.tasks, plan.Task{Kind: plan.LaunchIt, Step: step})
 			break
 		}
 	}
@@ -160,7 +156,7 @@ func (s *scheduler) line(b *Buildup) *line {
 }
 
 // done takes up what the log says of a finished step.
-func (l *line) done(step *Step, at unit.Time) {
+func (l *line) done(step *plan.Step, at unit.Time) {
 	switch {
 	case step.Coat != nil || step.Fill != nil:
 		l.layer, l.laid, l.sanded = step.Card, at, step.Fill != nil
@@ -180,7 +176,7 @@ func (s *scheduler) doneAt(step string) unit.Time {
 	if at == 0 {
 		return s.now
 	}
-	return min(s.now, s.now-unit.Time(s.unix-at))
+	return min(s.now, s.now-unit.Time(s.today.Unix-at))
 }
 
 // next is the line's next work, at the soonest; false: there is none, or it
@@ -191,34 +187,34 @@ func (s *scheduler) next(l *line, free unit.Time) (Work, bool) {
 	}
 	w, err := s.work(l, l.tasks[0], free)
 	if err != nil {
-		s.out.Stopped = append(s.out.Stopped, Stop{l.tasks[0].step, err})
+		s.out.Stopped = append(s.out.Stopped, Stop{l.tasks[0].Step, err})
 		l.tasks = nil
 	}
 	return w, err == nil
 }
 
-func (s *scheduler) work(l *line, t task, free unit.Time) (Work, error) {
-	w := Work{Kind: t.kind, Step: t.step, Which: t.which, Of: t.of}
+func (s *scheduler) work(l *line, t plan.Task, free unit.Time) (Work, error) {
+	w := Work{Kind: t.Kind, Step: t.Step, Which: t.Which, Of: t.Of}
 	from, err := s.soonest(l, t)
 	if err != nil {
 		return w, err
 	}
-	if t.kind == LaunchIt {
+	if t.Kind == plan.LaunchIt {
 		w.From, w.To = max(from, s.now), max(from, s.now)
 		return w, nil
 	}
 	from = max(from, free)
-	if t.kind != LayCoat && t.kind != LayFiller {
-		return s.inHours(w, from, t.takes)
+	if t.Kind != plan.LayCoat && t.Kind != plan.LayFiller {
+		return s.inHours(w, from, t.Takes)
 	}
-	if w, err = s.lay(w, from, t.takes); err != nil || l.layer == nil || l.sanded {
+	if w, err = s.lay(w, from, t.Takes); err != nil || l.layer == nil || l.sanded {
 		return w, err
 	}
-	return s.keyed(l, w, from, t.takes)
+	return s.keyed(l, w, from, t.Takes)
 }
 
 // soonest is when the layer below lets the work begin.
-func (s *scheduler) soonest(l *line, t task) (unit.Time, error) {
+func (s *scheduler) soonest(l *line, t plan.Task) (unit.Time, error) {
 	from := l.ready
 	wait := func(since, hours unit.Time) error {
 		at, ever := s.opens.when(since, hours)
@@ -228,13 +224,13 @@ func (s *scheduler) soonest(l *line, t task) (unit.Time, error) {
 		from = max(from, at)
 		return nil
 	}
-	if err := wait(l.ready, t.wait); err != nil || l.layer == nil {
+	if err := wait(l.ready, t.Wait); err != nil || l.layer == nil {
 		return from, err
 	}
-	return from, wait(l.laid, map[WorkKind]unit.Time{
-		LayCoat: l.layer.RecoatFrom.Value, LayFiller: l.layer.RecoatFrom.Value, SandIt: l.layer.SandFrom.Value,
-		PolishIt: max(l.layer.SandFrom.Value, l.layer.PolishFrom.Value), LaunchIt: l.layer.LaunchFrom.Value,
-	}[t.kind])
+	return from, wait(l.laid, map[plan.WorkKind]unit.Time{
+		plan.LayCoat: l.layer.RecoatFrom.Value, plan.LayFiller: l.layer.RecoatFrom.Value, plan.SandIt: l.layer.SandFrom.Value,
+		plan.PolishIt: max(l.layer.SandFrom.Value, l.layer.PolishFrom.Value), plan.LaunchIt: l.layer.LaunchFrom.Value,
+	}[t.Kind])
 }
 
 // keyed sees if a coat still falls into the window of an unsanded layer. If

@@ -1,4 +1,4 @@
-package plan_test
+package chance_test
 
 import (
 	"fmt"
@@ -9,6 +9,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
@@ -19,7 +21,7 @@ var sixSquareMetres = []string{"surface = 1", "surface.1.shape = rectangle", "su
 // planned is the plan of the hatch with more lines typed.
 func planned(t testing.TB, lines ...string) plan.Plan {
 	t.Helper()
-	p := plan.Make(document(t, append(append([]string{}, sixSquareMetres...), lines...)...))
+	p := plan.Make(jobtest.Doc(t, append(append([]string{}, sixSquareMetres...), lines...)...))
 	require.Empty(t, p.Refused)
 	require.Empty(t, p.Waiting)
 	return p
@@ -28,10 +30,15 @@ func planned(t testing.TB, lines ...string) plan.Plan {
 var rolledTwice = []string{"buildup.1.step = 1", "buildup.1.step.1.kind = coat", "buildup.1.step.1.card = gelcoat", "buildup.1.step.1.method = nap-roller",
 	"buildup.1.step.1.film = 400 µm", "buildup.1.step.1.film-for = each", "buildup.1.step.1.coats = 2"}
 
-func line(p plan.Plan, card string) *plan.Line {
-	for i := range p.Order.Lines {
-		if p.Order.Lines[i].Card.Key == card {
-			return &p.Order.Lines[i]
+func line(p plan.Plan, card string) *chance.Line {
+	o := chance.OrderOf(&p)
+	return lineOf(&o, card)
+}
+
+func lineOf(o *chance.Order, card string) *chance.Line {
+	for i := range o.Lines {
+		if o.Lines[i].Card.Key == card {
+			return &o.Lines[i]
 		}
 	}
 	return nil
@@ -41,7 +48,7 @@ func line(p plan.Plan, card string) *plan.Line {
 func needs(t testing.TB, p plan.Plan, want map[string]string) {
 	t.Helper()
 	got := map[string]string{}
-	for _, l := range p.Order.Lines {
+	for _, l := range chance.OrderOf(&p).Lines {
 		require.NoError(t, l.Err)
 		key := l.Card.Key
 		if l.Grade > 0 {
@@ -71,9 +78,9 @@ func TestOrderByHand(t *testing.T) {
 	sanded := append([]string{"buildup.1.step.2.kind = sand", "buildup.1.step.2.taken = 100 µm"}, rolledTwice...)
 	p := planned(t, append(sanded, "buildup.1.step = 1 2")...)
 	needs(t, p, map[string]string{"gelcoat": "6.8458", "ketone-peroxide": "0.1643", "syringe": "1", "cup": "5", "roller": "5", "tape": "11", "gloves": "4", "acetone": "0.4", "disc P180": "11", "mask": "1"})
-	assert.InDelta(t, 5.0526, unit.InLitre.From(float64(p.Order.PutOn.Value)), 1e-4)
-	assert.Equal(t, "gelcoat", p.Order.Lines[0].Card.Key)
-	assert.Equal(t, "ketone-peroxide", p.Order.Lines[1].Card.Key)
+	assert.InDelta(t, 5.0526, unit.InLitre.From(float64(chance.OrderOf(&p).PutOn.Value)), 1e-4)
+	assert.Equal(t, "gelcoat", chance.OrderOf(&p).Lines[0].Card.Key)
+	assert.Equal(t, "ketone-peroxide", chance.OrderOf(&p).Lines[1].Card.Key)
 }
 
 // Epoxy filler of 1 mm on 6 m²: 6 L stay, 6 ÷ 0.7 = 8.5714 L × 0.75 = 6.4286 kg
@@ -155,10 +162,10 @@ func TestCostNeverFallsWhenTheNeedGrows(t *testing.T) {
 				"card.gelcoat.pack.1.price = 21", "card.gelcoat.pack.2.price = 84.5", "card.gelcoat.pack.3.price = 299",
 				"card.roller.pack.1.price = 3.2", "card.roller.pack.2.price = 24", "card.tape.pack.1.price = 6.9"}, rolledTwice...)
 			p := planned(t, lines...)
-			cost := p.Order.Cost.InexactFloat64()
+			cost := chance.OrderOf(&p).Cost.InexactFloat64()
 			require.GreaterOrEqual(t, cost, lastCost, "%v m", size)
 			lastCost = cost
-			for _, l := range p.Order.Lines {
+			for _, l := range chance.OrderOf(&p).Lines {
 				require.GreaterOrEqual(t, l.Need.InexactFloat64(), lastNeed[l.Card.Key], "%s at %v m", l.Card.Key, size)
 				lastNeed[l.Card.Key] = l.Need.InexactFloat64()
 			}

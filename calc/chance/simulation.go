@@ -1,4 +1,4 @@
-package plan
+package chance
 
 import (
 	"cmp"
@@ -10,6 +10,7 @@ import (
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -51,15 +52,15 @@ type Simulation struct {
 	isWhole  bool
 }
 
-// Simulate starts the simulation of the plan's order. Errors: *order.ModelError.
-func (p *Plan) Simulate() (*Simulation, error) {
-	d := doubtOf(p)
+// Simulate starts the simulation of a plan's order. Errors: *order.ModelError.
+func Simulate(p *plan.Plan, o Order) (*Simulation, error) {
+	d := doubtOf(p, &o)
 	drawing, err := d.model().Simulate(Draws, seed)
 	if err != nil {
 		return nil, err
 	}
-	s := &Simulation{doubt: d, drawing: drawing, order: p.Order}
-	s.order.Lines = slices.Clone(p.Order.Lines)
+	s := &Simulation{doubt: d, drawing: drawing, order: o}
+	s.order.Lines = slices.Clone(o.Lines)
 	return s, nil
 }
 
@@ -159,7 +160,7 @@ func (l *Line) reserve() (working.Figure[unit.Factor], error) {
 	least := working.Given(material.RepairLeast.Value, "least kept for repairs", unit.InKilogram, "", material.RepairLeast.Mark)
 	kept := chain.Do3(&q, order.Reserve, chain.OnCard(l.Card, l.Card.Reserve, "kept for repairs", unit.InPercent), l.Mass, least)
 	if l.Scale == unit.InLitre {
-		return chain.As[unit.Factor](chain.Do2(&q, volumeOfMass, kept, chain.DensityOf(l.Card))), q.Err
+		return chain.As[unit.Factor](chain.Do2(&q, plan.VolumeOf, kept, chain.DensityOf(l.Card))), q.Err
 	}
 	return chain.As[unit.Factor](kept), q.Err
 }

@@ -1,18 +1,20 @@
-package plan
+package fault
 
 import (
 	"sort"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 )
 
-// FaultCause is one thing that a fault may come from.
-type FaultCause struct {
+// Cause is one thing that a fault may come from.
+type Cause struct {
 	Fault  string // key in job.Faults
 	Key    string // of the cause; page has its words
 	Sign   sign   // what the log would show of it; nil: no log shows it
@@ -46,9 +48,9 @@ func (s Sign) IsBorne() bool {
 // sign looks for a cause in what is known of a cup; false: nothing is known of it.
 type sign func(*evidence) (Sign, bool)
 
-// FaultCauses is every cause of every fault, the first to look at first.
+// Causes is every cause of every fault, the first to look at first.
 // Source: common practice.
-var FaultCauses = []FaultCause{
+var Causes = []Cause{
 	cause("tacky", "cold", cold, true),
 	cause("tacky", "under-table", underTable, true),
 	cause("tacky", "under-floor", underFloor, false),
@@ -82,37 +84,37 @@ var FaultCauses = []FaultCause{
 	cause("chalky", "unstirred", nil, false),
 }
 
-func cause(fault, key string, s sign, waits bool) FaultCause {
-	return FaultCause{fault, key, s, waits, source.Practice.At("faults and the first thing to check"), source.CommonPractice}
+func cause(fault, key string, s sign, waits bool) Cause {
+	return Cause{fault, key, s, waits, source.Practice.At("faults and the first thing to check"), source.CommonPractice}
 }
 
-// FaultFound is a cause held against the log of a cup and its day.
-type FaultFound struct {
-	*FaultCause
+// Found is a cause held against the log of a cup and its day.
+type Found struct {
+	*Cause
 	Sign  Sign // where IsKnown: its limit is also the figure to keep next time
 	Known bool
 }
 
 // IsAgainst says if the log speaks against the cause: a figure that was taken
 // down, and is as it should be. What was only planned speaks against nothing.
-func (f *FaultFound) IsAgainst() bool { return f.Known && !f.Sign.IsPlanned && !f.Sign.IsBorne() }
+func (f *Found) IsAgainst() bool { return f.Known && !f.Sign.IsPlanned && !f.Sign.IsBorne() }
 
 // IsBorne says if the log bears the cause out.
-func (f *FaultFound) IsBorne() bool { return f.Known && f.Sign.IsBorne() }
+func (f *Found) IsBorne() bool { return f.Known && f.Sign.IsBorne() }
 
-// FaultsOf holds the causes of a cup's fault against its log: those that it
+// Of holds the causes of a cup's fault against its log: those that it
 // bears out first, the others after them, unranked.
-func (p *Plan) FaultsOf(c *job.Cup) []FaultFound {
+func Of(p *plan.Plan, c *job.Cup) []Found {
 	e := &evidence{plan: p, cup: c, card: p.Job.CardByKey(c.Card)}
 	e.step, e.buildup = p.StepAt(c.Step)
 	if e.card == nil {
 		return nil
 	}
-	var list []FaultFound
-	for i := range FaultCauses {
-		if f := (FaultFound{FaultCause: &FaultCauses[i]}); f.Fault == c.Fault {
-			if f.FaultCause.Sign != nil {
-				f.Sign, f.Known = f.FaultCause.Sign(e)
+	var list []Found
+	for i := range Causes {
+		if f := (Found{Cause: &Causes[i]}); f.Fault == c.Fault {
+			if f.Cause.Sign != nil {
+				f.Sign, f.Known = f.Cause.Sign(e)
 			}
 			list = append(list, f)
 		}
@@ -121,7 +123,7 @@ func (p *Plan) FaultsOf(c *job.Cup) []FaultFound {
 	return list
 }
 
-func rank(f FaultFound) int {
+func rank(f Found) int {
 	if f.IsBorne() {
 		return 0
 	}
@@ -130,11 +132,11 @@ func rank(f FaultFound) int {
 
 // evidence is what is known of a cup and of its day.
 type evidence struct {
-	plan    *Plan
+	plan    *plan.Plan
 	cup     *job.Cup
 	card    *job.Card
-	step    *Step // nil: the cup was for no step
-	buildup *Buildup
+	step    *plan.Step // nil: the cup was for no step
+	buildup *plan.Buildup
 }
 
 // floor and roof make a sign of two figures.
@@ -153,7 +155,7 @@ func cold(e *evidence) (Sign, bool) {
 // tableShare is the table's dose at the surface's temperature; false outside
 // the table.
 func (e *evidence) tableShare() (unit.ByMass, bool) {
-	table, err := Table(e.card)
+	table, err := chain.DoseTable(e.card)
 	if err != nil || e.cup.Share.Step == nil || e.cup.SurfaceTemp.Step == nil {
 		return 0, false
 	}
@@ -253,8 +255,8 @@ func thin(e *evidence) (Sign, bool) {
 func thick(e *evidence) (Sign, bool) {
 	_, most, isPlanned, known := e.film()
 	method, isKnown := material.FindMethod(e.cup.Method)
-	limit := limitsOn(e.card, isKnown && !method.IsSpray, false, false).most
-	if canFill(e.card) {
+	limit := plan.MostInOneCoat(e.card, isKnown && !method.IsSpray)
+	if e.card.Kind == material.Filler {
 		limit = e.card.PassMost
 	}
 	s, known := roof(most, limit.Value, unit.InMicrometre, known && limit.Known)

@@ -1,15 +1,18 @@
-package plan
+package calc
 
 import (
 	"strings"
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/working"
@@ -32,7 +35,9 @@ var Topics = []Topic{
 	{"buildup", "the film budget", buildup.Rules},
 	{"air", "dew, the day and vapour", air.Rules},
 	{"order", "packs, confidence and learning", order.Rules},
-	{"plan", "the job as a whole", Rules},
+	{"plan", "the job as a whole", plan.Rules},
+	{"schedule", "waits on the calendar", schedule.Rules},
+	{"chance", "stock, and what the log teaches", chance.Rules},
 }
 
 // Counts is how often each rule is checked: a line a topic, a word a rule, in the

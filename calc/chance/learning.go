@@ -1,4 +1,4 @@
-package plan
+package chance
 
 import (
 	"errors"
@@ -9,6 +9,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -40,18 +41,18 @@ type LessonEntry struct {
 
 // Why an entry doesn't count, besides an *order.LogError.
 var (
-	ErrNoUse     = errors.New("plan: nothing is known of what was used")
-	ErrLeftOpen  = errors.New("plan: what was left over of a cup isn't typed")
-	ErrUnlikely  = errors.New("plan: far off what was planned: yet to be confirmed")
-	ErrNoPlanned = errors.New("plan: nothing was planned when it was logged")
+	ErrNoUse     = errors.New("chance: nothing is known of what was used")
+	ErrLeftOpen  = errors.New("chance: what was left over of a cup isn't typed")
+	ErrUnlikely  = errors.New("chance: far off what was planned: yet to be confirmed")
+	ErrNoPlanned = errors.New("chance: nothing was planned when it was logged")
 )
 
 var (
-	usedBand = &Band{"used ÷ planned", unit.InPure, 0.5, 2, []*Slip{gForKg, kgForG}}
-	gForKg   = &Slip{"g typed as kg", 1e-3}
-	kgForG   = &Slip{"kg typed as g", 1000}
+	usedBand = &plan.Band{Key: "used ÷ planned", Scale: unit.InPure, Low: 0.5, High: 2, Slips: []*plan.Slip{gForKg, kgForG}}
+	gForKg   = &plan.Slip{Key: "g typed as kg", Factor: 1e-3}
+	kgForG   = &plan.Slip{Key: "kg typed as g", Factor: 1000}
 
-	coveredBand = &Band{"used ÷ planned", unit.InPure, 0.5, 2, nil}
+	coveredBand = &plan.Band{Key: "used ÷ planned", Scale: unit.InPure, Low: 0.5, High: 2}
 
 	plannedForArea = working.Of2("n = A × w", source.House.At("what leaves the cup"), source.Calculated,
 		working.In("n", "planned for the area", unit.InKilogram, 0, 1e6),
@@ -74,9 +75,40 @@ var (
 		working.Arg{Symbol: "c", Meaning: "wet film of one coat", Scale: unit.InMicrometre})
 )
 
+// Lessons is what the log teaches, and what it asks about on the way.
+type Lessons struct {
+	List []Lesson // by method and material
+	Asks []plan.Ask
+}
+
+// AskAt gives the question about the figure at the path; nil: none.
+func (l *Lessons) AskAt(path string) *plan.Ask {
+	for i := range l.Asks {
+		if l.Asks[i].Path == path {
+			return &l.Asks[i]
+		}
+	}
+	return nil
+}
+
+type learner struct {
+	plan *plan.Plan
+	out  Lessons
+}
+
+// Learn reads the lessons out of a job's log.
+func Learn(p *plan.Plan) Lessons {
+	m := &learner{plan: p}
+	m.lessons()
+	return m.out
+}
+
+// knife is how filler is put on.
+var knife, _ = material.FindMethod("knife")
+
 // lessons learns from the finished work, by method and material, and from the
 // cups of unfinished work whose area was measured.
-func (m *maker) lessons() {
+func (m *learner) lessons() {
 	for i := range m.plan.Job.Finished {
 		f := &m.plan.Job.Finished[i]
 		method, known := material.FindMethod(f.Method)
@@ -89,10 +121,10 @@ func (m *maker) lessons() {
 		c := &m.plan.Job.Cups[i]
 		method, known := material.FindMethod(c.Method)
 		card := m.plan.Job.CardByKey(c.Card)
-		if card != nil && canFill(card) {
+		if card != nil && card.Kind == material.Filler {
 			method, known = knife, true
 		}
-		if known && card != nil && c.Covered.Step != nil && !m.log.claimed[c.Path] {
+		if known && card != nil && c.Covered.Step != nil && !m.plan.IsClaimed(c.Path) {
 			l := m.lesson(method, card)
 			l.Log = append(l.Log, m.cupEntry(c, method))
 		}
@@ -102,25 +134,25 @@ func (m *maker) lessons() {
 			m.lesson(taken.Method, card)
 		}
 	}
-	for i := range m.plan.Lessons {
-		m.plan.Lessons[i].learn()
+	for i := range m.out.List {
+		m.out.List[i].learn()
 	}
 }
 
-func (m *maker) lesson(method *material.Method, card *job.Card) *Lesson {
-	at := slices.IndexFunc(m.plan.Lessons, func(l Lesson) bool { return l.Method == method && l.Card == card })
+func (m *learner) lesson(method *material.Method, card *job.Card) *Lesson {
+	at := slices.IndexFunc(m.out.List, func(l Lesson) bool { return l.Method == method && l.Card == card })
 	if at < 0 {
-		at = len(m.plan.Lessons)
-		m.plan.Lessons = append(m.plan.Lessons, Lesson{Method: method, Card: card, Taken: m.plan.Job.LearntOf(method, card.Key)})
+		at = len(m.out.List)
+		m.out.List = append(m.out.List, Lesson{Method: method, Card: card, Taken: m.plan.Job.LearntOf(method, card.Key)})
 	}
-	return &m.plan.Lessons[at]
+	return &m.out.List[at]
 }
 
 // prior is what is believed before anything is learned: the plan is right, to
 // within the method's usual spread.
 func (l *Lesson) prior() order.Belief {
 	sd := l.Method.LossSD()
-	if canFill(l.Card) {
+	if l.Card.Kind == material.Filler {
 		sd = material.LossFiller
 	}
 	return order.Belief{SD: float64(sd.Value)}
@@ -166,7 +198,7 @@ func (l *Lesson) IsCurrent() bool {
 func (l *Lesson) Text() string { return job.LearntText(l.Belief.Mean, l.Belief.SD, l.Count) }
 
 // entry reads one finished piece of work, and says why it doesn't count.
-func (m *maker) entry(f *job.Finished) LessonEntry {
+func (m *learner) entry(f *job.Finished) LessonEntry {
 	e := LessonEntry{Path: f.Path, SD: betweenWorks, Planned: f.Planned, Film: f.Film.Value}
 	if e.Used, e.Err = m.usedOn(f); e.Err == nil {
 		m.compare(&e, coating{f.Step, f.Surfaces, f.Each}, f.Path+".used", usedBand)
@@ -175,9 +207,9 @@ func (m *maker) entry(f *job.Finished) LessonEntry {
 }
 
 // cupEntry reads one cup: what left it, against what its area was to take.
-func (m *maker) cupEntry(c *job.Cup, method *material.Method) LessonEntry {
+func (m *learner) cupEntry(c *job.Cup, method *material.Method) LessonEntry {
 	e := LessonEntry{Path: c.Path, SD: betweenCups}
-	used, known := m.log.putOn[c.Path]
+	used, known := m.plan.PutOn(c.Path)
 	switch {
 	case !known && c.In == 0:
 		e.Err = ErrNoUse
@@ -212,29 +244,32 @@ type coating struct {
 
 // compare holds what was used against what was planned, and says why it doesn't
 // count. A figure typed at a path is asked about where they lie far apart.
-func (m *maker) compare(e *LessonEntry, c coating, path string, band *Band) {
+func (m *learner) compare(e *LessonEntry, c coating, path string, band *plan.Band) {
 	if e.Planned.Value <= 0 {
 		e.Err = ErrNoPlanned
 		return
 	}
 	hasComb := m.byComb(c, e)
 	e.Ratio = unit.Factor(e.Used.Value / e.Planned.Value)
-	m.ask(path, band, float64(e.Ratio))
+	ask, isAsked := m.plan.Question(path, band, float64(e.Ratio))
+	if isAsked {
+		m.out.Asks = append(m.out.Asks, ask)
+	}
 	_, e.Err = order.Learn(order.Belief{SD: 1}, []order.Entry{{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: hasComb, SD: 1}})
-	if e.Err == nil && m.plan.AskAt(path) != nil {
+	if e.Err == nil && isAsked {
 		e.Err = ErrUnlikely
 	}
 }
 
 // usedOn is what was put on: as typed, or by the cups that went on.
-func (m *maker) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
+func (m *learner) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
 	if f.Used.Step != nil {
 		return f.Used, nil
 	}
 	var cups []working.Figure[unit.Mass]
 	for _, path := range f.Cups {
-		c := m.log.cups[path]
-		on, known := m.log.putOn[path]
+		c := m.plan.Job.CupByPath(path)
+		on, known := m.plan.PutOn(path)
 		if c == nil || !known && c.In == 0 {
 			continue // removed since, or never got its catalyst
 		}
@@ -243,7 +278,7 @@ func (m *maker) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
 		}
 		cups = append(cups, on)
 	}
-	if sum := working.Sum(putOnSum, cups...); sum.Value > 0 {
+	if sum := working.Sum(plan.PutOnSum, cups...); sum.Value > 0 {
 		return sum, nil
 	}
 	return working.Figure[unit.Mass]{}, ErrNoUse
@@ -251,7 +286,7 @@ func (m *maker) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
 
 // byComb plans an entry again for the film that a comb has shown on its
 // surfaces, and says if there was one.
-func (m *maker) byComb(on coating, e *LessonEntry) bool {
+func (m *learner) byComb(on coating, e *LessonEntry) bool {
 	step := m.jobStep(on.step)
 	if step == nil || on.each.Value <= 0 {
 		return false
@@ -279,7 +314,7 @@ func (m *maker) byComb(on coating, e *LessonEntry) bool {
 	return err == nil
 }
 
-func (m *maker) jobStep(path string) *job.Step {
+func (m *learner) jobStep(path string) *job.Step {
 	for i := range m.plan.Job.Buildups {
 		b := &m.plan.Job.Buildups[i]
 		if !strings.HasPrefix(path, b.Path+".") {

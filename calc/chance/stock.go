@@ -1,4 +1,4 @@
-package plan
+package chance
 
 import (
 	"strconv"
@@ -8,6 +8,8 @@ import (
 
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -26,33 +28,33 @@ func stockLeft[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, Q, Q] {
 }
 
 // stock is what was counted of a material, less what went into cups since.
-func (m *maker) stock(l *Line) {
-	l.Stock = inBasis(l.Card, l.Card.Stock)
+func (l *Line) stock(j *job.Job) {
+	l.Stock = plan.InBasis(l.Card, l.Card.Stock)
 	if !l.Stock.IsPositive() {
 		return
 	}
 	var taken unit.Mass
-	for i := range m.plan.Job.Cups {
-		if c := &m.plan.Job.Cups[i]; c.In > 0 && isAfter(c.Path, l.Card.Counted) {
-			taken += m.takenBy(c, l.Card)
+	for i := range j.Cups {
+		if c := &j.Cups[i]; c.In > 0 && isAfter(c.Path, l.Card.Counted) {
+			taken += takenBy(j, c, l.Card)
 		}
 	}
 	if taken > 0 {
 		size := job.PackSize{Amount: decimal.NewFromFloat(float64(taken)).Round(6), Scale: unit.InKilogram}
-		l.Taken = decimal.Min(l.Stock, inBasis(l.Card, size))
+		l.Taken = decimal.Min(l.Stock, plan.InBasis(l.Card, size))
 		l.Stock = l.Stock.Sub(l.Taken)
 	}
 }
 
 // takenBy is how much of a material went into a cup. A cup of an older job
 // doesn't say what was added: all of it counts as product.
-func (m *maker) takenBy(c *job.Cup, card *job.Card) unit.Mass {
-	switch product := m.plan.Job.CardByKey(c.Card); {
+func takenBy(j *job.Job, c *job.Cup, card *job.Card) unit.Mass {
+	switch product := j.CardByKey(c.Card); {
 	case card.Key == c.Card && c.Product.Step == nil:
 		return c.Mixed.Value
 	case card.Key == c.Card:
 		return c.Product.Value
-	case card.Key == waxCard:
+	case card.Key == material.WaxKey:
 		return c.Wax.Value
 	case card.Key == c.Catalyst:
 		return c.DoseMass.Value

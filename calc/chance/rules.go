@@ -1,0 +1,7 @@
+package chance
+
+import "shedreckoner/calc/working"
+
+// Rules is every rule that is declared here: what joins the sums of an order to
+// cards and log.
+var Rules = []*working.Rule{plannedByComb.Rule, plannedForArea.Rule, combMean, stockLeftMass.Rule, stockLeftVolume.Rule}

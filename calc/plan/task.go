@@ -1,0 +1,90 @@
+package plan
+
+import (
+	"math"
+
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
+)
+
+// washing is what a wash or wipe is taken to last.
+// Source: assumption.
+const washing = 30 * unit.Minute
+
+// WorkKind is what is done.
+type WorkKind int
+
+// The kinds of work.
+const (
+	LayCoat WorkKind = iota
+	LayFiller
+	SandIt
+	PolishIt
+	WashIt
+	LaunchIt // nothing to do but to have waited
+)
+
+// Task is a work of a step that stands for itself, still to be placed on a
+// calendar.
+type Task struct {
+	Kind      WorkKind
+	Step      *Step
+	Which, Of int // coat or pass, of so many; zero: there is one
+	Takes     unit.Time
+	Wait      unit.Time // asked for by the builder before it, at 20 °C
+}
+
+// Tasks takes a step apart into the works that are left of it.
+func (step *Step) Tasks(area unit.Area) []Task {
+	if step.Progress.Rest.Step != nil {
+		area *= unit.Area(step.Progress.Rest.Value)
+	}
+	by := func(speed unit.SpreadingSpeed) unit.Time { return unit.Time(float64(area) / float64(speed)) }
+	var list []Task
+	switch {
+	case step.Coat != nil:
+		n := int(step.Coat.AllCoats.Value)
+		takes := by(step.Job.Method.Speed.Value) + mixing(step, n)
+		inGo := max(1, int(step.Coat.Coats.Value))
+		for i := range n {
+			list = append(list, Task{Kind: LayCoat, Step: step, Which: i + 1, Of: n, Takes: takes})
+			if isBack := (i+1)%inGo == 0 && step.Job.GoTakes.Value > 0; isBack {
+				list = append(list, Task{Kind: SandIt, Step: step, Takes: by(material.DiscOnFilm.Value)})
+			}
+		}
+	case step.Fill != nil:
+		n := int(step.Fill.Passes.Value)
+		for i := range n {
+			list = append(list, Task{Kind: LayFiller, Step: step, Which: i + 1, Of: n, Takes: by(knife.Speed.Value) + mixing(step, n)},
+				Task{Kind: SandIt, Step: step, Takes: by(material.BoardOnFiller.Value)})
+		}
+	case step.Sand != nil:
+		list = append(list, Task{Kind: SandIt, Step: step, Takes: step.Sand.Hours.Value * unit.Time(restShareOf(step))})
+	case step.Job.Kind.Key == "polish":
+		list = append(list, Task{Kind: PolishIt, Step: step, Takes: by(material.DiscOnFilm.Value)})
+	case step.Job.Kind.Key == "wash":
+		list = append(list, Task{Kind: WashIt, Step: step, Takes: washing})
+	default:
+		list = append(list, Task{Kind: SandIt, Step: step, Takes: by(material.DiscOnFilm.Value)})
+	}
+	if len(list) > 0 {
+		list[0].Wait = step.Job.Wait.Value
+	}
+	return list
+}
+
+func restShareOf(step *Step) unit.Share {
+	if step.Progress.Rest.Step == nil {
+		return 1
+	}
+	return step.Progress.Rest.Value
+}
+
+// mixing is the minutes for each cup of one coat or pass. Kneading filler is in
+// its speed.
+func mixing(step *Step, n int) unit.Time {
+	if step.Fill != nil {
+		return 0
+	}
+	return material.Mixing.Value * unit.Time(math.Ceil(float64(step.Cups.Count.Value)/float64(max(1, n))))
+}

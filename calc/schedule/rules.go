@@ -1,0 +1,6 @@
+package schedule
+
+import "shedreckoner/calc/working"
+
+// Rules is every rule that is declared here: how waits stretch with the cold.
+var Rules = []*working.Rule{waitLonger.Rule, waitShorter.Rule}
