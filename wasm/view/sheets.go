@@ -36,9 +36,14 @@ func menu(s *page.State) shown {
 	if len(s.Slot().Redo) == 0 {
 		redo = append(redo, a("aria-disabled", "true")...)
 	}
+	clearing := nothing
+	if s.InDemo {
+		clearing = join(el("p", a("class", "hint"), txt(words.MadeUpLong)), action("clear", "", "", words.ClearMadeUp, "quiet"))
+	}
 	return shown{Title: words.Menu, Body: el("div", a("class", "menu"),
 		el("button", redo, txt(words.Redo)),
 		action("go", "cards", "", words.Cards, "quiet"),
 		action("go", "settings", "", words.Settings, "quiet"),
-		action("go", "sources", "", words.Sources, "quiet"))}
+		action("go", "sources", "", words.Sources, "quiet"),
+		clearing)}
 }

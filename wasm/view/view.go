@@ -108,61 +108,6 @@ func undoTool(s *page.State, id string) html {
 	return el("button", attrs, txt("↶"))
 }
 
-// notice is what the whole page has to say.
-func notice(s *page.State) html {
-	var lines []html
-	if s.Notice != "" {
-		lines = append(lines, el("p", a("class", "note"), txt(s.Notice)))
-	}
-	if !s.Stored {
-		lines = append(lines, el("div", a("class", "ask"),
-			el("p", a("class", "bad"), txt("This browser doesn't keep what is typed: it is full, or it lets this page keep nothing. Export the job as a file before you close the page.")),
-			action("export", "", "now", "Export the job", "main")))
-	}
-	if s.Pending != nil {
-		lines = append(lines, pending(s))
-	}
-	if s.Slot().Elsewhere != "" {
-		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt("This job was changed in another tab. Until you choose, this tab keeps nothing.")),
-			action("theirs", "", "", "Show the other tab's", "quiet"), action("mine", "", "", "Keep this one", "quiet")))
-	}
-	if len(s.Aside) > 0 {
-		words := "Something kept earlier can't be read. It was set aside, not lost."
-		if s.IsStuck() {
-			words = "Something kept earlier can't be read, and there is no room to set it aside. Until you save it as a file, this page keeps nothing over it."
-		}
-		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt(words)), action("aside", "", "", "Save it as a file", "quiet")))
-	}
-	if s.Newer {
-		lines = append(lines, el("div", a("class", "note"), el("p", nil, txt("A newer version of this page is ready.")),
-			action("switch", "", "", "Use it now", "quiet")))
-	}
-	if s.InDemo {
-		lines = append(lines, el("div", a("class", "demo"),
-			el("p", nil, el("strong", nil, txt("Made-up job.")), txt(" Nobody measured this boat, and its log is invented. Your own job is untouched.")),
-			action("own", "", "", "Back to my job", "quiet"), action("clear", "", "", "Clear it", "quiet")))
-	}
-	if len(s.Plan.Refused) > 0 {
-		lines = append(lines, el("div", a("class", "refused"), el("p", nil, txt("Something typed can't be read. What follows from it shows a dash until it is put right.")), outOfSight(s)))
-	}
-	return join(lines...)
-}
-
-// outOfSight leads to what is refused where it can't be seen from here.
-func outOfSight(s *page.State) html {
-	const most = 3
-	var ways []html
-	for _, r := range s.Plan.Refused {
-		if p := s.PlaceOf(r.Path); !s.IsShown(p) && len(ways) < most {
-			ways = append(ways, action("find", r.Path, "", capital(p.Name), "quiet"))
-		}
-	}
-	if len(ways) == 0 {
-		return nothing
-	}
-	return join(el("p", nil, txt("To be put right:")), el("div", a("class", "itemtools"), ways...))
-}
-
 // action is a button that asks for something.
 func action(do, path, text, name, class string) html {
 	return el("button", a("class", class, "type", "button", "id", "do-"+do+"-"+path+text, "data-do", do, "data-path", path, "data-text", text), txt(name))

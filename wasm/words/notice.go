@@ -1,0 +1,26 @@
+package words
+
+// What the whole page has to say.
+const (
+	NotStored = "This browser doesn't keep what is typed: it is full, or it lets this page keep nothing. Export the job as a file before you close the page."
+	ExportJob = "Export the job"
+
+	ChangedElsewhere = "This job was changed in another tab. Until you choose, this tab keeps nothing."
+	ShowTheirs       = "Show the other tab's"
+	KeepMine         = "Keep this one"
+
+	SetAside   = "Something kept earlier can't be read. It was set aside, not lost."
+	StuckAside = "Something kept earlier can't be read, and there is no room to set it aside. Until you save it as a file, this page keeps nothing over it."
+	SaveAside  = "Save it as a file"
+
+	NewVersion = "A newer version of this page is ready."
+	UseItNow   = "Use it now"
+
+	MadeUp      = "Made-up job"
+	MadeUpLong  = "Nobody measured this boat, and its log is invented. Your own job is untouched."
+	BackToMine  = "Back to my job"
+	ClearMadeUp = "Clear the made-up job"
+
+	CantRead = "Something typed can't be read. What follows from it shows a dash until it is put right."
+	PutRight = "To be put right:"
+)
