@@ -36,10 +36,7 @@ func (b *border) event(e js.Value) {
 			b.handle(page.Message{Verb: text(data, "do"), Path: text(data, "path"), Text: text(data, "text"), At: b.moment()})
 		}
 	case "keydown":
-		if e.Get("key").String() == "Enter" && target.Get("tagName").String() == "INPUT" {
-			e.Call("preventDefault")
-			b.enter(target)
-		}
+		b.key(e, target)
 	case "paste": // more than the control has room for, where it says who takes it
 		verb, pasted := text(target.Get("dataset"), "paste"), e.Get("clipboardData")
 		if verb == "" || !pasted.Truthy() {
@@ -68,6 +65,26 @@ func (b *border) event(e js.Value) {
 	case "shed-answer":
 		detail := e.Get("detail")
 		b.handle(page.Message{Verb: text(detail, "verb"), Path: text(detail, "path"), Text: text(detail, "text"), At: b.moment()})
+	}
+}
+
+// key is a key that acts: Enter goes on, the arrows move a figure that has − and
+// +, Escape goes back.
+func (b *border) key(e, target js.Value) {
+	key := e.Get("key").String()
+	isInput := text(target, "tagName") == "INPUT"
+	way := map[string]string{"ArrowUp": "up", "ArrowDown": "down"}[key]
+	switch {
+	case key == "Escape" && len(b.state.Sheets) > 0:
+		b.handle(page.Message{Verb: "back", At: b.moment()})
+	case key == "Enter" && isInput:
+		e.Call("preventDefault")
+		b.enter(target)
+	case way != "" && isInput:
+		if path := text(target.Get("dataset"), "path"); path != "" {
+			e.Call("preventDefault")
+			b.handle(page.Message{Verb: "step", Path: path, Text: way, At: b.moment()})
+		}
 	}
 }
 

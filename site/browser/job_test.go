@@ -88,6 +88,7 @@ func TestFromAnEmptyPageToAnOrderList(t *testing.T) {
 		assert.Contains(t, text, "\r\n")
 
 		tap(s, `[id="why-order.gelcoat.mass"]`)
+		do(s, "whole", "", "")
 		working := shown(s, `[id="fig-order.gelcoat.mass"] .working`)
 		assert.Contains(t, working, "÷", "the formula")
 		assert.Contains(t, working, "1789", "the numbers in it")

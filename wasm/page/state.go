@@ -27,15 +27,16 @@ type State struct {
 	Own, Demo Slot
 	InDemo    bool // the made-up job is shown; the builder's own waits untouched
 
-	Screen  string
-	Trail   []string          // the screens before, the latest last: Back goes there
-	Sheets  []string          // what lies open over the screen, the uppermost last
-	Open    map[string]string // list → the item that is open in it
-	Why     string            // the figure whose working is open
-	Cell    string            // the cell of a grid that was typed in last
-	Comma   bool              // the phone writes decimals with a comma
-	Version string            // of the page, as it was packed
-	Look    string            // "", "light" or "dark": the system's setting, or the builder's
+	Screen       string
+	Trail        []string          // the screens before, the latest last: Back goes there
+	Sheets       []string          // what lies open over the screen, the uppermost last
+	Open         map[string]string // list → the item that is open in it
+	Why          string            // the figure whose working is open
+	WholeWorking bool              // all steps of that working are shown, not the last alone
+	Cell         string            // the cell of a grid that was typed in last
+	Comma        bool              // the phone writes decimals with a comma
+	Version      string            // of the page, as it was packed
+	Look         string            // "", "light" or "dark": the system's setting, or the builder's
 
 	Plan plan.Plan // of the shown job as it is typed: its problems stand beside the fields
 

@@ -54,6 +54,7 @@ var verbs = []struct {
 	{"move", move},
 	{"open", open},
 	{"why", why},
+	{"whole", func(s *State, m Message) []Effect { s.WholeWorking = !s.WholeWorking; return nil }},
 	{"sheet", openSheet},
 	{"back", back},
 	{"go", goTo},
@@ -198,6 +199,7 @@ func open(s *State, m Message) []Effect {
 }
 
 func why(s *State, m Message) []Effect {
+	s.WholeWorking = false
 	if s.Why == m.Path {
 		s.Why = ""
 		return nil

@@ -1,14 +1,10 @@
 package view
 
 import (
-	"strings"
-	"unicode"
-
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
-	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 )
 
@@ -19,7 +15,7 @@ func figure(s *page.State, id, label, value string, step *working.Step) html {
 	parts := []html{el("button", a("class", "figure", "type", "button", "id", "why-"+id, "data-do", "why", "data-path", id, "aria-expanded", yesNo(open)),
 		el("span", a("class", "label"), txt(label)), el("span", a("class", "value"), txt(value)))}
 	if open {
-		parts = append(parts, workings(step))
+		parts = append(parts, workings(s, step))
 	}
 	return region("fig-"+id, "div", a("class", "fig"), parts...)
 }
@@ -30,60 +26,6 @@ func of[Q unit.Quantity](s *page.State, f working.Figure[Q], m unit.Measure) str
 		return "–"
 	}
 	return unit.Write(float64(f.Value), s.Plan.Job.Units.Scale(m), 3)
-}
-
-// workings is the steps behind a figure, the first computed first.
-func workings(step *working.Step) html {
-	if step == nil {
-		return el("p", a("class", "working"), txt("Nothing to work out yet."))
-	}
-	var steps []html
-	for _, t := range step.Texts() {
-		parts := []html{el("p", a("class", "what"), txt(capital(t.Name)))}
-		if t.Formula != "" {
-			parts = append(parts, el("p", a("class", "formula"), symbols(t.Formula)))
-		}
-		parts = append(parts, el("p", a("class", "numbers"), txt(t.Numbers)))
-		if len(t.Givens) > 0 {
-			var givens []html
-			for _, g := range t.Givens {
-				givens = append(givens, el("li", nil, given(g)))
-			}
-			parts = append(parts, el("ul", a("class", "givens"), givens...))
-		}
-		source := t.Source
-		if source != "" {
-			source += " – "
-		}
-		parts = append(parts, el("p", a("class", "source"), markup.Verbatim(source+t.Mark)))
-		steps = append(steps, el("li", nil, parts...))
-	}
-	return el("ol", a("class", "working"), steps...)
-}
-
-// given is what went into a formula, its sign first.
-func given(text string) html {
-	sign, meaning, found := strings.Cut(text, ": ")
-	if !found || strings.Contains(sign, " ") {
-		return txt(text)
-	}
-	return join(symbols(sign), txt(": "+meaning))
-}
-
-// symbols sets what stands behind a low line low, as people write T_1.
-func symbols(text string) html {
-	head, rest, found := strings.Cut(text, "_")
-	parts := []html{txt(head)}
-	for found {
-		end := strings.IndexFunc(rest, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
-		if end < 0 {
-			end = len(rest)
-		}
-		low := rest[:end]
-		head, rest, found = strings.Cut(rest[end:], "_")
-		parts = append(parts, el("sub", nil, txt(low)), txt(head))
-	}
-	return join(parts...)
 }
 
 // question asks about a figure that is unlikely.

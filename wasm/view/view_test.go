@@ -240,7 +240,7 @@ func check(t *testing.T, name string, all []element) {
 }
 
 // verbs is what buttons may ask for.
-var verbs = []string{"set", "add", "copy", "remove", "move", "step", "open", "why", "sheet", "back", "go", "unit", "decimal", "system", "undo", "redo", "demo", "own", "clear", "real", "look",
+var verbs = []string{"set", "add", "copy", "remove", "move", "step", "open", "why", "whole", "sheet", "back", "go", "unit", "decimal", "system", "undo", "redo", "demo", "own", "clear", "real", "look",
 	"print", "text", "csv", "share", "export", "pick", "weighed", "in", "end", "take", "done", "learn", "unlearn", "log-csv", "link", "take-job", "drop-job", "fill", "find"}
 
 func TestWhatWasTypedStaysText(t *testing.T) {
@@ -268,7 +268,9 @@ func TestEveryWorkingOpens(t *testing.T) {
 					if e.attrs["data-do"] != "why" {
 						continue
 					}
-					html := view.Page(do(shown, "why", e.attrs["data-path"], "")).String()
+					last := do(shown, "why", e.attrs["data-path"], "")
+					require.Equal(t, 1, strings.Count(view.Page(last).String(), `class="numbers"`), "the last step alone")
+					html := view.Page(do(last, "whole", "", "")).String()
 					require.Contains(t, html, `class="working"`, e.attrs["data-path"])
 					check(t, e.attrs["data-path"], elements(t, e.attrs["data-path"], html))
 					require.NotContains(t, html, "NaN")

@@ -30,3 +30,6 @@ func counted(n int, one, many string) string {
 	}
 	return strconv.Itoa(n) + " " + many
 }
+
+// number writes a whole number.
+func number(n int) string { return strconv.Itoa(n) }
