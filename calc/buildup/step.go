@@ -17,6 +17,7 @@ const (
 	Sand               // film is taken
 	Polish             // film is taken
 	Wash               // water, soap, solvent wipe
+	Other              // anything else: it leaves the ground as it finds it, sanded or not
 )
 
 // Step is one step of a build-up, on one surface.

@@ -1,6 +1,7 @@
 package fault
 
 import (
+	"slices"
 	"sort"
 
 	"shedreckoner/calc/air"
@@ -295,6 +296,10 @@ func fast(e *evidence) (Sign, bool) {
 	return floor(e.cup.Gel.Value, e.cup.Early.Value, unit.InMinute, e.cup.Gel.Step != nil && e.cup.Early.Step != nil)
 }
 
+func isPolish(s *plan.Step) bool {
+	return slices.ContainsFunc(s.Tasks(0), func(t plan.Task) bool { return t.Kind == plan.PolishIt })
+}
+
 // polishedSoon is the hours from the cup to the first polish that was logged
 // on its build-up, at about 20 °C.
 func polishedSoon(e *evidence) (Sign, bool) {
@@ -305,7 +310,7 @@ func polishedSoon(e *evidence) (Sign, bool) {
 	for i := range e.plan.Job.Finished {
 		f := &e.plan.Job.Finished[i]
 		s, b := e.plan.StepAt(f.Step)
-		if s != nil && b == e.buildup && s.Job.Kind.Key == "polish" && f.At > e.cup.Ended && (first == 0 || f.At < first) {
+		if s != nil && b == e.buildup && isPolish(s) && f.At > e.cup.Ended && (first == 0 || f.At < first) {
 			first = f.At
 		}
 	}

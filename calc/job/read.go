@@ -265,7 +265,7 @@ func (r *reader) step(path string, list *List) Step {
 		}
 	}
 	s.Sequence = r.sequence(path, s.Kind, at, shown)
-	if s.Kind.Key == "sand" {
+	if shown["by"] {
 		r.sanding(&s, at, shown)
 	}
 	if shown["fill-by"] {

@@ -7,27 +7,30 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// StepKind is a kind of step with the fields that it can show.
+// StepKind is the form of a kind of step: what is asked of it, and what may be
+// read on it. What the plan does with it is a row of plan.Kinds.
 type StepKind struct {
 	Key, Name string
-	Fields    []string
+	Fields    []string // that it can show
+	HasCombs  bool     // a wet film is put on: a comb can read it
+	HasFilms  bool     // once it is done the cured film can be measured
 }
 
 var coatFields = []string{"card", "method", "film", "film-is", "film-for", "coats", "thinner", "thinner-by", "goes", "go-takes", "release", "wait", "patch"}
 
 // StepKinds is every kind of step, in the order of the form.
 var StepKinds = []*StepKind{
-	{"coat", "Coat", coatFields},
-	{"fill", "Fill", []string{"card", "putty", "fill-by", "thickness", "columns", "row-gap", "column-gap", "paste", "alike", "raise", "cut-most", "cut-cost", "sanded-off", "wait", "patch"}},
-	{"sand", "Sand", []string{"by", "taken", "first", "last", "grades", "tool", "wet-from", "scratch", "texture-is", "texture", "least", "wait"}},
-	{"polish", "Polish", []string{"card", "taken", "least", "wait"}},
-	{"wash", "Wash or wipe", []string{"wait"}},
-	{"squeegee", "Squeegee coat for pinholes", coatFields},
-	{"porous", "First coat into a porous ground", append([]string{"swallowed"}, coatFields...)},
+	{Key: "coat", Name: "Coat", HasCombs: true, HasFilms: true, Fields: coatFields},
+	{Key: "fill", Name: "Fill", Fields: []string{"card", "putty", "fill-by", "thickness", "columns", "row-gap", "column-gap", "paste", "alike", "raise", "cut-most", "cut-cost", "sanded-off", "wait", "patch"}},
+	{Key: "sand", Name: "Sand", HasFilms: true, Fields: []string{"by", "taken", "first", "last", "grades", "tool", "wet-from", "scratch", "texture-is", "texture", "least", "wait"}},
+	{Key: "polish", Name: "Polish", HasFilms: true, Fields: []string{"card", "taken", "least", "wait"}},
+	{Key: "wash", Name: "Wash or wipe", Fields: []string{"wait"}},
+	{Key: "squeegee", Name: "Squeegee coat for pinholes", HasCombs: true, HasFilms: true, Fields: coatFields},
+	{Key: "porous", Name: "First coat into a porous ground", HasCombs: true, HasFilms: true, Fields: append([]string{"swallowed"}, coatFields...)},
 }
 
 // IsCoat says if a film is put on.
-func (k *StepKind) IsCoat() bool { return k.Key == "coat" || k.Key == "squeegee" || k.Key == "porous" }
+func (k *StepKind) IsCoat() bool { return k.HasCombs }
 
 // condition is the answer to a choice that a field of a step is shown for.
 type condition struct{ field, choice, answer string }
@@ -42,7 +45,7 @@ var conditions = []condition{
 }
 
 // HasWitnesses says if the cured film can be measured after such a step.
-func (k *StepKind) HasWitnesses() bool { return k.IsCoat() || k.Key == "sand" || k.Key == "polish" }
+func (k *StepKind) HasWitnesses() bool { return k.HasFilms }
 
 // Shown gives the fields that a step of the kind shows, by its own choices.
 func (k *StepKind) Shown(get func(key string) string) []string {

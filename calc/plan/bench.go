@@ -302,7 +302,7 @@ func BenchCard(j *job.Job) string {
 	}
 	for _, b := range j.Buildups {
 		for _, s := range b.Steps {
-			if s.Kind.Key == "coat" && s.Card != "" {
+			if s.Kind.HasCombs && !KindOf(s.Kind).opensPores && s.Card != "" {
 				return s.Card
 			}
 		}

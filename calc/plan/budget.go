@@ -222,7 +222,7 @@ func (w *Budget) Grades() []Affordable {
 		if err != nil {
 			continue
 		}
-		whole, err := sanding.Runs(r.turns, r.k, r.Flatten, polishAfter(w.steps[i+1:])...)
+		whole, err := sanding.Runs(r.turns, r.k, r.Flatten, w.polishAfter(i+1)...)
 		if err != nil {
 			continue
 		}
@@ -274,14 +274,12 @@ func filmBefore(points []buildup.Point, step int) (last buildup.Point, ok bool) 
 	return last, ok
 }
 
-// polishAfter is the films of the polishing that follows.
-func polishAfter(steps []Step) []working.Figure[unit.DryFilm] {
+// polishAfter is the films of the polishing that follows, from a step on.
+func (w *Budget) polishAfter(from int) []working.Figure[unit.DryFilm] {
 	var list []working.Figure[unit.DryFilm]
-	for _, s := range steps {
-		if s.Job.Kind.Key != "polish" || s.Card == nil {
-			break
-		}
-		list = append(list, chain.OnCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre))
+	for i := from; i < len(w.steps) && w.walked[i].Kind == buildup.Polish && w.steps[i].Card != nil; i++ {
+		card := w.steps[i].Card
+		list = append(list, chain.OnCard(card, card.Takes, "least film that it takes", unit.InMicrometre))
 	}
 	return list
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
 	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -24,6 +25,7 @@ type Buildup struct {
 // Step is a step planned.
 type Step struct {
 	Job   *job.Step
+	Kind  *Kind
 	Path  string
 	Card  *job.Card // nil: none chosen
 	Known bool      // the step's own figures are known; the amounts need an area as well
@@ -42,6 +44,25 @@ type Step struct {
 	FilmOnly unit.Mass                 // of that what the film takes with nothing lost
 	Learnt   *job.Learnt               // taken over from the log; nil: nothing
 	Progress Progress
+
+	face face
+}
+
+// face is what a step leaves for the next one to find.
+type face struct {
+	isAsBefore bool                         // the face of the step before
+	texture    *material.Method             // of a coat as this lays it; nil: none is known
+	scratches  working.Figure[unit.DryFilm] // of the last grade; without a step: none are known
+}
+
+// faceBelow is the face that the step at hand finds.
+func (m *maker) faceBelow() face {
+	for i := len(m.below) - 1; i >= 0; i-- {
+		if f := m.below[i].face; !f.isAsBefore {
+			return f
+		}
+	}
+	return face{}
 }
 
 // Use is an amount of one material, in every measure that is known.
@@ -104,8 +125,8 @@ func filmSteps(steps []Step) []*working.Step {
 }
 
 func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) Step {
-	out := Step{Job: s, Path: s.Path, Card: m.plan.Job.CardByKey(s.Card)}
-	stepKinds[s.Kind.Key].plan(m, &out, area, edge)
+	out := Step{Job: s, Kind: KindOf(s.Kind), Path: s.Path, Card: m.plan.Job.CardByKey(s.Card)}
+	out.Kind.reckon(m, &out, area)
 	hours, sprayed := len(m.sanding), len(m.spraying)
 	m.sundries(&out, area, edge)
 	m.progress(&out, area)
@@ -115,24 +136,6 @@ func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.F
 		m.need(m.rest(&out, use))
 	}
 	return out
-}
-
-// stepKind is how a kind of step is planned, and which materials it can use;
-// without fits it uses none.
-type stepKind struct {
-	plan func(*maker, *Step, working.Figure[unit.Area], working.Figure[unit.Length])
-	fits func(*job.Card) bool
-}
-
-// stepKinds is every kind of step, by its key.
-var stepKinds = map[string]stepKind{
-	"coat":     {(*maker).coat, canCoat},
-	"fill":     {(*maker).fill, canFill},
-	"sand":     {(*maker).sand, nil},
-	"polish":   {(*maker).polish, canPolish},
-	"wash":     {(*maker).wash, nil},
-	"squeegee": {(*maker).coat, canCoat},
-	"porous":   {(*maker).coat, canCoat},
 }
 
 // needsCard says if the step's material is chosen and fits; if not it is
@@ -147,10 +150,4 @@ func (m *maker) needsCard(s *Step, fits func(*job.Card) bool) bool {
 		return true
 	}
 	return false
-}
-
-// Fits says if a card's material can be used for a kind of step.
-func Fits(kind string, c *job.Card) bool {
-	fits := stepKinds[job.FindStepKind(kind).Key].fits
-	return fits != nil && fits(c)
 }

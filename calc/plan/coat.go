@@ -63,7 +63,7 @@ var filmLeft = working.Method("films added by the coats, less what sanding and p
 
 func canCoat(c *job.Card) bool { return c.Kind <= material.Topcoat }
 
-func (m *maker) coat(s *Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) {
+func (m *maker) coat(s *Step, area working.Figure[unit.Area]) {
 	if !m.needsCard(s, canCoat) || !m.needsTyped(s, "film", s.Job.Film.Step) {
 		return
 	}
@@ -77,6 +77,9 @@ func (m *maker) coat(s *Step, area working.Figure[unit.Area], edge working.Figur
 		return
 	}
 	s.Coat, s.Known = c, true
+	if s.Job.GoTakes.Value == 0 {
+		s.face.texture = s.Job.Method
+	}
 	m.askFilm(s)
 	if area.Value > 0 {
 		if err := m.amounts(s, c, area, all); err != nil {

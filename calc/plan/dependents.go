@@ -91,20 +91,8 @@ func (m *maker) sundries(s *Step, area working.Figure[unit.Area], edge working.F
 		return
 	}
 	u := &user{m: m, step: s}
-	switch {
-	case s.Coat != nil:
-		u.coat(area, edge)
-	case s.Fill != nil:
-		u.eachSpell("gloves")
-		u.clean(false)
-		u.sand(area, s.Fill.Passes, material.BoardOnFiller, "long board on filler", true)
-	case s.Sand != nil:
-		u.run(s.Sand)
-	case s.Job.Kind.Key == "sand":
-		u.sand(area, oneGo, material.DiscOnFilm, "machine on film", false)
-	case s.Job.Kind.Key == "polish":
-		pad := u.card("pad")
-		u.add(Use{Name: pad.Name, Card: pad, Pieces: chain.Do2(&u.q, sanding.Sheets, area, chain.OnCard(pad, pad.OnFilm, "pads for a square metre", unit.InPure))})
+	if s.Kind.extras != nil {
+		s.Kind.extras(u, area, edge)
 	}
 	if u.q.Err != nil {
 		m.refuse(s.Path+".card", u.q.Err)
@@ -153,6 +141,26 @@ func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Len
 		u.edge("sheeting", edge, goes)
 		u.spray(area)
 	}
+}
+
+func (u *user) fill(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+	u.eachSpell("gloves")
+	u.clean(false)
+	u.sand(area, u.step.Fill.Passes, material.BoardOnFiller, "long board on filler", true)
+}
+
+// sandStep adds what a run of grades wears out, or one grade where none was typed.
+func (u *user) sandStep(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+	if u.step.Sand != nil {
+		u.run(u.step.Sand)
+		return
+	}
+	u.sand(area, oneGo, material.DiscOnFilm, "machine on film", false)
+}
+
+func (u *user) polish(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+	pad := u.card("pad")
+	u.add(Use{Name: pad.Name, Card: pad, Pieces: chain.Do2(&u.q, sanding.Sheets, area, chain.OnCard(pad, pad.OnFilm, "pads for a square metre", unit.InPure))})
 }
 
 // pieces adds so many of a card for each of so many things.

@@ -28,7 +28,7 @@ var knife, _ = material.FindMethod("knife")
 
 func canFill(c *job.Card) bool { return c.Kind == material.Filler }
 
-func (m *maker) fill(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+func (m *maker) fill(s *Step, area working.Figure[unit.Area]) {
 	if s.Job.Card == "" {
 		s.Card = m.fillerLike(s.Job.Putty)
 	}
@@ -118,7 +118,7 @@ func (m *maker) needsTyped(s *Step, key string, step *working.Step) bool {
 	return step != nil
 }
 
-func (m *maker) sand(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+func (m *maker) sand(s *Step, area working.Figure[unit.Area]) {
 	if s.Job.Sanding.IsRun {
 		m.runOfGrades(s, area)
 		return
@@ -130,7 +130,7 @@ func (m *maker) sand(s *Step, area working.Figure[unit.Area], _ working.Figure[u
 
 func canPolish(c *job.Card) bool { return c.Kind == material.Polish }
 
-func (m *maker) polish(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+func (m *maker) polish(s *Step, area working.Figure[unit.Area]) {
 	if !m.needsCard(s, canPolish) || at(m.plan.Refused, s.Path+".taken") != nil {
 		return
 	}
@@ -154,6 +154,6 @@ func (m *maker) polish(s *Step, area working.Figure[unit.Area], _ working.Figure
 }
 
 // wash is water, soap or a wipe: nothing of the film.
-func (m *maker) wash(s *Step, _ working.Figure[unit.Area], _ working.Figure[unit.Length]) {
-	s.Known = true
+func (m *maker) wash(s *Step, _ working.Figure[unit.Area]) {
+	s.Known, s.face.isAsBefore = true, true
 }

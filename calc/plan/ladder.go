@@ -79,6 +79,7 @@ func (m *maker) runOfGrades(s *Step, area working.Figure[unit.Area]) {
 	}
 	r.Jumps = jumps
 	s.Sand, s.Taken, s.Known = r, takes, true
+	s.face.scratches = r.Stages[len(r.Stages)-1].Leaves
 	m.work(s, r, area)
 }
 
@@ -131,17 +132,14 @@ func (m *maker) flatten(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
 	if s.Job.Sanding.Texture.Step != nil {
 		return chain.Do2(q, sanding.Texture, share, s.Job.Sanding.Texture)
 	}
-	for i := len(m.below) - 1; i >= 0; i-- {
-		switch under := &m.below[i]; {
-		case under.Job.Kind.IsCoat() && under.Coat != nil && under.Job.GoTakes.Value == 0:
-			t := under.Job.Method.Texture
-			depth := material.Spec[unit.Length]{Value: unit.Length(t.Value), Mark: t.Mark}
-			return chain.Do2(q, sanding.Texture, share, chain.OfMethod(under.Job.Method, depth, "texture, peak to valley", unit.InMicrometre))
-		case under.Sand != nil:
-			return under.Sand.Stages[len(under.Sand.Stages)-1].Leaves
-		case under.Job.Kind.Key != "wash":
-			return noFlatten
-		}
+	found := m.faceBelow()
+	switch {
+	case found.texture != nil:
+		t := found.texture.Texture
+		depth := material.Spec[unit.Length]{Value: unit.Length(t.Value), Mark: t.Mark}
+		return chain.Do2(q, sanding.Texture, share, chain.OfMethod(found.texture, depth, "texture, peak to valley", unit.InMicrometre))
+	case found.scratches.Step != nil:
+		return found.scratches
 	}
 	return noFlatten
 }
@@ -272,18 +270,8 @@ func (s *Step) lastGrade() sanding.Grade {
 // scratches of the last grade, and never less than its own.
 func (m *maker) polishTakes(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
 	own := chain.OnCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre)
-	for i := len(m.below) - 1; i >= 0; i-- {
-		under := &m.below[i]
-		switch {
-		case under.Sand != nil:
-			return chain.Do2(q, sanding.Cutting, under.Sand.Stages[len(under.Sand.Stages)-1].Leaves, own)
-		case under.Job.Kind.Key == "sand" && under.Job.Sanding.Last > 0:
-			size, err := under.Job.Sanding.Last.Size()
-			chain.Keep(q, size, err)
-			return chain.Do2(q, sanding.Cutting, chain.Do2(q, sanding.Scratch, scratchOf, size), own)
-		case under.Job.Kind.Key != "wash":
-			return own
-		}
+	if scratches := m.faceBelow().scratches; scratches.Step != nil {
+		return chain.Do2(q, sanding.Cutting, scratches, own)
 	}
 	return own
 }

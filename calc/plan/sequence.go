@@ -126,33 +126,47 @@ func (m *maker) walked(b *job.Buildup, steps []Step) []buildup.Step {
 }
 
 func (m *maker) walkedStep(s *Step, cv working.Figure[unit.Share]) buildup.Step {
-	out := buildup.Step{Wait: s.Job.Wait.Value, Goes: int(s.Job.Goes.Value)}
-	switch {
-	case s.Job.Kind.IsCoat():
-		out.Kind, out.Layer = buildup.Coat, m.layer(s)
-		if s.Coat != nil {
-			out.Film.Adds = s.Coat.Cured
-			out.Film.AddsCV = chain.OfMethod(s.Job.Method, shareSpec(s.Job.Method.FilmCV), "unevenness of the film, sd ÷ mean", unit.InPercent)
-		}
-		if s.Job.GoTakes.Value > 0 {
-			out.Film.Takes, out.Film.TakesCV = s.Job.GoTakes, cv
-		}
-	case s.Job.Kind.Key == "fill":
-		out.Kind, out.Layer = buildup.Fill, m.layer(s)
-		if off := s.Job.SandedOff; off.Step == nil || off.Value > 0 {
-			out.Film.Takes, out.Film.TakesCV = sandedFiller, cv
-		}
-	case s.Job.Kind.Key == "wash":
-		out.Kind = buildup.Wash
-	default:
-		out.Kind = buildup.Sand
-		if s.Job.Kind.Key == "polish" {
-			out.Kind = buildup.Polish
-		}
-		out.Grit = int(s.lastGrade())
-		if s.Taken.Step != nil && s.Taken.Value > 0 {
-			out.Film.Takes, out.Film.TakesCV = s.Taken, cv
-		}
+	out := s.Kind.walk(m, s, cv)
+	out.Wait, out.Goes = s.Job.Wait.Value, int(s.Job.Goes.Value)
+	return out
+}
+
+func (m *maker) walkCoat(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+	out := buildup.Step{Kind: buildup.Coat, Layer: m.layer(s)}
+	if s.Coat != nil {
+		out.Film.Adds = s.Coat.Cured
+		out.Film.AddsCV = chain.OfMethod(s.Job.Method, shareSpec(s.Job.Method.FilmCV), "unevenness of the film, sd ÷ mean", unit.InPercent)
+	}
+	if s.Job.GoTakes.Value > 0 {
+		out.Film.Takes, out.Film.TakesCV = s.Job.GoTakes, cv
+	}
+	return out
+}
+
+func (m *maker) walkFill(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+	out := buildup.Step{Kind: buildup.Fill, Layer: m.layer(s)}
+	if off := s.Job.SandedOff; off.Step == nil || off.Value > 0 {
+		out.Film.Takes, out.Film.TakesCV = sandedFiller, cv
+	}
+	return out
+}
+
+func (m *maker) walkSand(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+	return s.taking(buildup.Step{Kind: buildup.Sand, Grit: int(s.lastGrade())}, cv)
+}
+
+func (m *maker) walkPolish(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+	return s.taking(buildup.Step{Kind: buildup.Polish}, cv)
+}
+
+func (m *maker) walkWash(*Step, working.Figure[unit.Share]) buildup.Step {
+	return buildup.Step{Kind: buildup.Wash}
+}
+
+// taking adds to a walked step the film that it takes.
+func (s *Step) taking(out buildup.Step, cv working.Figure[unit.Share]) buildup.Step {
+	if s.Taken.Step != nil && s.Taken.Value > 0 {
+		out.Film.Takes, out.Film.TakesCV = s.Taken, cv
 	}
 	return out
 }
@@ -182,7 +196,7 @@ func (m *maker) layer(s *Step) buildup.Layer {
 	if share, err := m.thinnerShare(s.Job, c); err == nil {
 		l.Thinner = share
 	}
-	if s.Job.Kind.Key == "coat" { // pinholes and pores are filled with less
+	if !s.Kind.opensPores {
 		l.WetLeast, l.WetAsk = limits.least.Value, limits.ask.Value
 	}
 	if s.Coat != nil {

@@ -16,11 +16,11 @@ type WorkKind int
 
 // The kinds of work.
 const (
-	LayCoat WorkKind = iota
-	LayFiller
-	SandIt
+	OtherWork WorkKind = iota // what the step's kind is called
+	LayCoat                   // in hours that take its material
+	LayFiller                 // the same
+	SandIt                    // the layer is keyed for the next
 	PolishIt
-	WashIt
 	LaunchIt // nothing to do but to have waited
 )
 
@@ -39,38 +39,62 @@ func (step *Step) Tasks(area unit.Area) []Task {
 	if step.Progress.Rest.Step != nil {
 		area *= unit.Area(step.Progress.Rest.Value)
 	}
-	by := func(speed unit.SpreadingSpeed) unit.Time { return unit.Time(float64(area) / float64(speed)) }
-	var list []Task
-	switch {
-	case step.Coat != nil:
-		n := int(step.Coat.AllCoats.Value)
-		takes := by(step.Job.Method.Speed.Value) + mixing(step, n)
-		inGo := max(1, int(step.Coat.Coats.Value))
-		for i := range n {
-			list = append(list, Task{Kind: LayCoat, Step: step, Which: i + 1, Of: n, Takes: takes})
-			if isBack := (i+1)%inGo == 0 && step.Job.GoTakes.Value > 0; isBack {
-				list = append(list, Task{Kind: SandIt, Step: step, Takes: by(material.DiscOnFilm.Value)})
-			}
-		}
-	case step.Fill != nil:
-		n := int(step.Fill.Passes.Value)
-		for i := range n {
-			list = append(list, Task{Kind: LayFiller, Step: step, Which: i + 1, Of: n, Takes: by(knife.Speed.Value) + mixing(step, n)},
-				Task{Kind: SandIt, Step: step, Takes: by(material.BoardOnFiller.Value)})
-		}
-	case step.Sand != nil:
-		list = append(list, Task{Kind: SandIt, Step: step, Takes: step.Sand.Hours.Value * unit.Time(restShareOf(step))})
-	case step.Job.Kind.Key == "polish":
-		list = append(list, Task{Kind: PolishIt, Step: step, Takes: by(material.DiscOnFilm.Value)})
-	case step.Job.Kind.Key == "wash":
-		list = append(list, Task{Kind: WashIt, Step: step, Takes: washing})
-	default:
-		list = append(list, Task{Kind: SandIt, Step: step, Takes: by(material.DiscOnFilm.Value)})
-	}
+	list := step.Kind.tasks(step, area)
 	if len(list) > 0 {
 		list[0].Wait = step.Job.Wait.Value
 	}
 	return list
+}
+
+// inTime is the time for an area at a speed.
+func inTime(area unit.Area, speed unit.SpreadingSpeed) unit.Time {
+	return unit.Time(float64(area) / float64(speed))
+}
+
+func coatTasks(step *Step, area unit.Area) []Task {
+	if step.Coat == nil {
+		return nil
+	}
+	var list []Task
+	n := int(step.Coat.AllCoats.Value)
+	takes := inTime(area, step.Job.Method.Speed.Value) + mixing(step, n)
+	inGo := max(1, int(step.Coat.Coats.Value))
+	for i := range n {
+		list = append(list, Task{Kind: LayCoat, Step: step, Which: i + 1, Of: n, Takes: takes})
+		if isBack := (i+1)%inGo == 0 && step.Job.GoTakes.Value > 0; isBack {
+			list = append(list, Task{Kind: SandIt, Step: step, Takes: inTime(area, material.DiscOnFilm.Value)})
+		}
+	}
+	return list
+}
+
+func fillTasks(step *Step, area unit.Area) []Task {
+	if step.Fill == nil {
+		return nil
+	}
+	var list []Task
+	n := int(step.Fill.Passes.Value)
+	for i := range n {
+		list = append(list, Task{Kind: LayFiller, Step: step, Which: i + 1, Of: n, Takes: inTime(area, knife.Speed.Value) + mixing(step, n)},
+			Task{Kind: SandIt, Step: step, Takes: inTime(area, material.BoardOnFiller.Value)})
+	}
+	return list
+}
+
+func sandTasks(step *Step, area unit.Area) []Task {
+	takes := inTime(area, material.DiscOnFilm.Value)
+	if step.Sand != nil {
+		takes = step.Sand.Hours.Value * unit.Time(restShareOf(step))
+	}
+	return []Task{{Kind: SandIt, Step: step, Takes: takes}}
+}
+
+func polishTasks(step *Step, area unit.Area) []Task {
+	return []Task{{Kind: PolishIt, Step: step, Takes: inTime(area, material.DiscOnFilm.Value)}}
+}
+
+func washTasks(step *Step, _ unit.Area) []Task {
+	return []Task{{Kind: OtherWork, Step: step, Takes: washing}}
 }
 
 func restShareOf(step *Step) unit.Share {

@@ -157,11 +157,13 @@ func (s *scheduler) line(b *plan.Buildup) *line {
 
 // done takes up what the log says of a finished step.
 func (l *line) done(step *plan.Step, at unit.Time) {
-	switch {
-	case step.Coat != nil || step.Fill != nil:
-		l.layer, l.laid, l.sanded = step.Card, at, step.Fill != nil
-	case step.Job.Kind.Key == "sand":
-		l.sanded = true
+	for _, t := range step.Tasks(0) {
+		switch t.Kind {
+		case plan.LayCoat, plan.LayFiller:
+			l.layer, l.laid, l.sanded = step.Card, at, false
+		case plan.SandIt:
+			l.sanded = true
+		}
 	}
 }
 

@@ -1,7 +1,9 @@
 package plan
 
 import (
+	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/chain"
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -13,14 +15,27 @@ var oiled = working.Of2("m = A × o", source.House.At("made up for a test"), sou
 	[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("o", "thirst", unit.InKilogramPerSquareMetre, 0, 1)},
 	func(a unit.Area, thirst unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(thirst)) })
 
-func (m *maker) oil(s *Step, area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+// oil is a kind of step that there isn't: a row is all that it takes. It takes
+// 3 µm of the film, and is neither sanding nor washing.
+var oil = &Kind{Key: "oil", Drawing: DrawnTaken, Fits: canPolish, Fresh: []job.Line{{Path: "wait", Text: "2 h"}},
+	reckon: (*maker).oil, walk: (*maker).walkOil, tasks: oilTasks}
+
+func (m *maker) oil(s *Step, area working.Figure[unit.Area]) {
 	if !m.needsCard(s, canPolish) {
 		return
 	}
-	s.Known = true
+	s.Known, s.Taken = true, working.Given(3*unit.DryFilm(unit.Micrometre), "made-up film taken", unit.InMicrometre, "", source.Assumption)
 	var q chain.Run
 	used := chain.Do2(&q, oiled, area, chain.OnCard(s.Card, s.Card.Thirst, "thirst", unit.InGramPerSquareMetre))
 	if q.Err == nil && area.Value > 0 {
 		s.Used = append(s.Used, Use{Name: "oil", Card: s.Card, Mass: used})
 	}
+}
+
+func (m *maker) walkOil(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+	return s.taking(buildup.Step{Kind: buildup.Other}, cv)
+}
+
+func oilTasks(s *Step, area unit.Area) []Task {
+	return []Task{{Kind: OtherWork, Step: s, Takes: unit.Time(area) * 10 * unit.Minute}}
 }

@@ -30,6 +30,7 @@ func TestMadeUpEntriesAreFoundEverywhere(t *testing.T) {
 	assert.Contains(t, surfaces, `data-path="surface.1.sprit"`, "form: its measure")
 	assert.Contains(t, surfaces, `class="letter"`, "sketch")
 	assert.Contains(t, surfaces, ">j</text>", "sketch: its letter")
+	assert.Equal(t, "2 h", s.Doc().Get("buildup.1.step.1.wait"), "what a new one starts with")
 	steps := show(s, "buildup", "buildup.1", "buildup.1.step.1")
 	assert.Contains(t, steps, "Oil it in", "form: the kind of step")
 	assert.Contains(t, steps, `<option value="compound"`, "form: the materials that fit it")

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
 )
 
 // fresh fills in what a new item starts with: what the builder would most
@@ -57,13 +58,8 @@ func freshCard(doc job.Document, item, other string) job.Document {
 
 // freshStep fills in how a kind of step is mostly done.
 func freshStep(doc job.Document, item, kind string) job.Document {
-	switch kind {
-	case "sand":
-		return doc.Set(item+".by", job.ByGrades)
-	case "squeegee":
-		return doc.Set(item+".method", "knife")
-	case "porous":
-		return doc.Set(item+".method", "brush")
+	for _, l := range plan.KindOf(job.FindStepKind(kind)).Fresh {
+		doc = doc.Set(item+"."+l.Path, l.Text)
 	}
 	return doc
 }

@@ -108,10 +108,11 @@ func (s *State) WorkName(w *schedule.Work) string {
 		return "Filler, pass" + of + card
 	case plan.PolishIt:
 		return "Polish" + card
-	case plan.WashIt:
-		return "Wash or wipe"
 	case plan.LaunchIt:
 		return "May be launched"
+	}
+	if w.Kind == plan.OtherWork {
+		return w.Step.Job.Kind.Name
 	}
 	if w.Step.Fill != nil {
 		return "Board the filler"

@@ -1,0 +1,77 @@
+package plan
+
+import (
+	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Kind is a kind of step: all that the plan does with one. What is asked of it
+// is its row in job.StepKinds. Nothing else in the house tells kinds apart.
+type Kind struct {
+	Key     string
+	Drawing Drawing
+	Fits    func(*job.Card) bool // the materials that it can use; nil: it uses none
+	Fresh   []job.Line           // what a new one starts with: the field's key, its text
+
+	// reckon works out the step's films, and over an area what it takes. Without
+	// an area the amounts are left out.
+	reckon func(*maker, *Step, working.Figure[unit.Area])
+	// extras adds what goes with a step over an area: abrasives, gloves; nil: nothing.
+	extras func(*user, working.Figure[unit.Area], working.Figure[unit.Length])
+	// walk is the step as the checks of a sequence and the budget see it.
+	walk func(*maker, *Step, working.Figure[unit.Share]) buildup.Step
+	// tasks takes the step apart into works that stand for themselves.
+	tasks func(*Step, unit.Area) []Task
+
+	opensPores bool // it fills pinholes or pores: less than the card's least film will do
+}
+
+// Drawing is how a step is drawn among the layers of its build-up.
+type Drawing int
+
+// The drawings of a step.
+const (
+	NotDrawn    Drawing = iota // it leaves the film as it is
+	DrawnFilm                  // a film put on
+	DrawnFiller                // filler, which isn't to the films' scale
+	DrawnTaken                 // film taken
+)
+
+// Kinds is every kind of step.
+var Kinds = []*Kind{
+	coatKind("coat"),
+	{Key: "fill", Drawing: DrawnFiller, Fits: canFill, reckon: (*maker).fill, extras: (*user).fill, walk: (*maker).walkFill, tasks: fillTasks},
+	{Key: "sand", Drawing: DrawnTaken, Fresh: []job.Line{{Path: "by", Text: job.ByGrades}},
+		reckon: (*maker).sand, extras: (*user).sandStep, walk: (*maker).walkSand, tasks: sandTasks},
+	{Key: "polish", Drawing: DrawnTaken, Fits: canPolish, reckon: (*maker).polish, extras: (*user).polish, walk: (*maker).walkPolish, tasks: polishTasks},
+	{Key: "wash", reckon: (*maker).wash, walk: (*maker).walkWash, tasks: washTasks},
+	intoPores(coatKind("squeegee"), "knife"),
+	intoPores(coatKind("porous"), "brush"),
+}
+
+func coatKind(key string) *Kind {
+	return &Kind{Key: key, Drawing: DrawnFilm, Fits: canCoat, reckon: (*maker).coat, extras: (*user).coat, walk: (*maker).walkCoat, tasks: coatTasks}
+}
+
+func intoPores(k *Kind, method string) *Kind {
+	k.opensPores, k.Fresh = true, []job.Line{{Path: "method", Text: method}}
+	return k
+}
+
+// KindOf gives the kind of a step's form. Every form has one.
+func KindOf(form *job.StepKind) *Kind {
+	for _, k := range Kinds {
+		if k.Key == form.Key {
+			return k
+		}
+	}
+	panic("plan: no kind of step for the form " + form.Key)
+}
+
+// Fits says if a card's material can be used for a kind of step, by its key.
+func Fits(kind string, c *job.Card) bool {
+	fits := KindOf(job.FindStepKind(kind)).Fits
+	return fits != nil && fits(c)
+}
