@@ -3,6 +3,7 @@ package order
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -10,7 +11,7 @@ import (
 )
 
 // Learning is the method of Learn.
-var Learning = working.Method("1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + Σx ÷ σ²), x = ln(used ÷ planned), each logged work weighing by its planned mass; the next job's factor is log-normal with m and √(v + σ²)",
+var Learning = working.Method("1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²)",
 	source.BoxTiao.At("1.2, normal mean with known spread"), source.FromMemory,
 	working.Arg{Symbol: "e^m", Meaning: "used ÷ planned, as learned", Scale: unit.InPure})
 
@@ -85,28 +86,45 @@ func (e *LogError) Error() string {
 	return fmt.Sprintf("order: can't learn from entry %d (cause %d, ratio %.3g)", e.At, e.Cause, e.Ratio)
 }
 
-// Learn updates a belief by log entries of one method and card. An entry
-// weighs by its share of the planned mass, so that a dab counts less than a
-// deck; together they weigh as many as they are. Less used than the film
-// itself takes is a thin film and not a low loss: it is refused until the film
-// was read with a comb and the plan made for that.
+// Learn updates a belief by log entries of one method and card. An entry weighs
+// by its planned mass, so that a dab counts less than a deck, and a deck with ten
+// dabs says little more than a deck: entries of one σ count as the effective
+// number n = (Σw)² ÷ Σw². Less used than the film itself takes is a thin film and
+// not a low loss: it is refused until the film was read with a comb and the plan
+// made for that.
 // Errors: *LogError.
-// Source: Belief.Update; the weights are our own.
+// Source: Belief.Update; the effective number is Kish's for unequal weights (from memory).
 func Learn(prior Belief, log []Entry) (Belief, error) {
-	planned := unit.Mass(0)
+	var kinds []kindOfEntry
 	for i, e := range log {
 		if err := e.check(i); err != nil {
 			return Belief{}, err
 		}
-		planned += e.Planned
+		at := slices.IndexFunc(kinds, func(k kindOfEntry) bool { return k.sd == e.SD })
+		if at < 0 {
+			kinds, at = append(kinds, kindOfEntry{sd: e.SD}), len(kinds)
+		}
+		kinds[at].add(e)
 	}
-	readings := make([]Reading, len(log))
-	for i, e := range log {
-		weight := float64(e.Planned) * float64(len(log)) / float64(planned)
-		readings[i] = Reading{math.Log(float64(e.Used / e.Planned)), e.SD / math.Sqrt(weight)}
+	readings := make([]Reading, len(kinds))
+	for i, k := range kinds {
+		readings[i] = Reading{k.x / k.w, k.sd / math.Sqrt(k.number())}
 	}
 	return prior.Update(readings...)
 }
+
+// kindOfEntry is the entries of one σ: surfaces, or cups.
+type kindOfEntry struct{ sd, w, squares, x float64 }
+
+func (k *kindOfEntry) add(e Entry) {
+	w := float64(e.Planned)
+	k.w += w
+	k.squares += w * w
+	k.x += w * math.Log(float64(e.Used/e.Planned))
+}
+
+// number is how many entries of equal weight say as much.
+func (k *kindOfEntry) number() float64 { return k.w * k.w / k.squares }
 
 func (e Entry) check(at int) error {
 	if !(e.Used > 0 && e.Planned > 0 && e.FilmOnly >= 0) || math.IsInf(float64(e.Planned), 0) {

@@ -22,8 +22,8 @@ func TestLearnWeighsByPlannedMass(t *testing.T) {
 	require.NoError(t, err)
 	uneven, err := order.Learn(before, []order.Entry{used(1.2, 1), used(1.2, 0.5), used(1.2, 4.5)})
 	require.NoError(t, err)
-	assert.InDelta(t, even.Mean, uneven.Mean, 1e-12)
-	assert.InDelta(t, even.SD, uneven.SD, 1e-12)
+	assert.Less(t, uneven.Mean, even.Mean, "one deck and two dabs say less than three decks")
+	assert.Greater(t, uneven.SD, even.SD)
 
 	byHand, err := before.Update(order.Reading{X: math.Log(1.2), SD: 0.2}, order.Reading{X: math.Log(1.2), SD: 0.2}, order.Reading{X: math.Log(1.2), SD: 0.2})
 	require.NoError(t, err)
@@ -34,6 +34,53 @@ func TestLearnWeighsByPlannedMass(t *testing.T) {
 	dabHeavy, err := order.Learn(before, []order.Entry{used(1.5, 0.5), used(1, 5)})
 	require.NoError(t, err)
 	assert.Greater(t, deckHeavy.Mean, dabHeavy.Mean)
+}
+
+// By hand, the prior 0 ± 0.15, σ 0.20: entries of 1, 0.5 and 4.5 kg, used 1.2,
+// 0.9 and 1.1 of what was planned.
+//
+//	n   6² ÷ (1 + 0.25 + 20.25) = 36 ÷ 21.5 = 1.674419
+//	x̄   (ln 1.2 + 0.5 ln 0.9 + 4.5 ln 1.1) ÷ 6 = (0.182322 − 0.052680 + 0.428896) ÷ 6 = 0.0930896
+//	1/v 44.444444 + 1.674419 ÷ 0.04 = 86.304910, v = 0.01158683, √v = 0.1076421
+//	m   0.01158683 × 41.860465 × 0.0930896 = 0.0451513
+func TestLearnByHand(t *testing.T) {
+	got, err := order.Learn(before, []order.Entry{used(1.2, 1), used(0.9, 0.5), used(1.1, 4.5)})
+	require.NoError(t, err)
+	assert.InDelta(t, 0.0451513, got.Mean, 1e-6)
+	assert.InDelta(t, 0.1076421, got.SD, 1e-6)
+}
+
+// n lies between one and the number of entries: as many where they are alike, one
+// where a single one has all the weight. Scaling all masses changes nothing, and
+// surfaces and cups add up their own.
+func TestTheEffectiveNumberOfEntries(t *testing.T) {
+	number := func(log ...order.Entry) float64 {
+		got, err := order.Learn(before, log)
+		require.NoError(t, err)
+		return (1/(got.SD*got.SD) - 1/(before.SD*before.SD)) * 0.2 * 0.2
+	}
+	assert.InDelta(t, 1, number(used(1.3, 0.02)), 1e-9)
+	assert.InDelta(t, 4, number(used(1, 2), used(1.1, 2), used(1.2, 2), used(0.9, 2)), 1e-9)
+	assert.InDelta(t, 1, number(used(1, 1000), used(1.1, 1e-6)), 1e-6)
+	assert.InDelta(t, number(used(1, 3), used(1.1, 1)), number(used(1, 30), used(1.1, 10)), 1e-9)
+	cup := used(1.1, 0.3)
+	cup.SD = 0.35
+	assert.InDelta(t, 1+(0.2*0.2)/(0.35*0.35), number(used(1, 3), cup), 1e-9, "a deck, and a cup of a wider spread")
+}
+
+// An entry that came out exactly as planned narrows what the next job may take.
+func TestAnEntryAsPlannedOnlyNarrows(t *testing.T) {
+	for _, s0 := range []float64{0.15, 0.25, 0.30} {
+		for _, sigma := range []float64{0.20, 0.35} {
+			prior := order.Belief{SD: s0}
+			entry := used(1, 0.5)
+			entry.SD = sigma
+			got, err := order.Learn(prior, []order.Entry{entry})
+			require.NoError(t, err)
+			assert.InDelta(t, 0, got.Mean, 1e-12)
+			assert.Less(t, got.Next(0.2).SD, prior.Next(0.2).SD)
+		}
+	}
 }
 
 // Learning in one go or in several is the same; doubt only shrinks; the mean
