@@ -115,8 +115,10 @@ func (d *doubt) area(s *job.Surface) int {
 }
 
 // shared is the causes that a step has in common with all steps of its hand.
-// Until something is learned the job's mean film and the losses are two causes;
-// what is learned of used and planned holds both.
+// Until something is learned the job's mean film and the losses are two causes,
+// together as wide as the belief before any entry and the spread from one work to
+// another: an entry that came out as planned then only narrows. What is learned
+// of used and planned holds both.
 func (d *doubt) shared(s *plan.Step) []int {
 	card := s.Card
 	if l := s.Learnt; l != nil {
@@ -129,12 +131,12 @@ func (d *doubt) shared(s *plan.Step) []int {
 		hand := m.Key + " " + card.Key
 		return []int{
 			d.cause("film "+hand, Cause{Kind: FilmCause, Method: m, Card: card, Spread: order.CV(float64(m.MeanCV.Value))}),
-			d.cause("loss "+hand, Cause{Kind: LossCause, Method: m, Card: card, Spread: order.LogNormal(0, float64(m.LossSD().Value))}),
+			d.cause("loss "+hand, Cause{Kind: LossCause, Method: m, Card: card, Spread: order.LogNormal(0, lossBeside(m))}),
 		}
 	case s.Fill != nil:
 		share := s.Fill.SandedOff.Value
 		return []int{
-			d.cause("loss filler "+card.Key, Cause{Kind: LossCause, Method: plan.MethodOf(s), Card: card, Spread: order.LogNormal(0, float64(material.LossFiller.Value))}),
+			d.cause("loss filler "+card.Key, Cause{Kind: LossCause, Method: plan.MethodOf(s), Card: card, Spread: order.Belief{SD: float64(material.LossFiller.Value)}.Next(float64(material.SurfaceSD.Value))}),
 			d.cause("sanded off "+card.Key+" "+unit.Write(float64(share), unit.InPercent, 6),
 				Cause{Kind: SandedOffCause, Card: card, Spread: order.SandedOff(share, float64(material.SandedOffSD.Value))}),
 		}
@@ -143,6 +145,14 @@ func (d *doubt) shared(s *plan.Step) []int {
 		return []int{d.cause("use "+card.Key, Cause{Kind: UseCause, Card: card, Spread: order.LogNormal(0, rangeSD(float64(used.Low), float64(used.High)))})}
 	}
 	return nil
+}
+
+// lossBeside is the spread of the logarithm of what a method takes, beside that of
+// its mean film: √(s0² + σ² − ln(1 + cv²)).
+func lossBeside(m *material.Method) float64 {
+	hand := order.Belief{SD: float64(m.LossSD().Value)}.Next(float64(material.SurfaceSD.Value)).SD
+	film := order.CV(float64(m.MeanCV.Value)).SD
+	return math.Sqrt(max(0, hand*hand-film*film))
 }
 
 // ofRange is how many standard deviations lie between the ends of a likely

@@ -1,30 +1,23 @@
 package chance
 
 import (
-	"cmp"
 	"slices"
-	"sort"
 
 	"github.com/shopspring/decimal"
 
-	"shedreckoner/calc/chain"
-	"shedreckoner/calc/material"
 	"shedreckoner/calc/order"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
-	"shedreckoner/calc/working"
 )
 
-// Sure is how sure a line is: what it may take, and what to have for the chance
-// that its card wants.
+// Sure is how sure a line is: what it may take, the two ways to buy it, and the
+// way that the list goes.
 type Sure struct {
-	Low, High float64 // 5 % and 95 % of the simulated jobs lie below; SI
-	Chance    unit.Share
-	Enough    working.Figure[unit.Factor] // for that chance; SI of the line's scale
-	Reserve   working.Figure[unit.Factor] // kept for repairs; without a step none
-	Have      working.Figure[unit.Factor] // both together
-	Choices   []Choice                    // from little to much
-	Effects   []Effect                    // what moves the amount most, first
+	Low, High     float64 // 5 % and 95 % of the simulated jobs lie below; SI
+	Way                   // that the list goes: before the start, or all at once where the card says so
+	Start, AtOnce Way
+	Choices       []Choice // from little to much
+	Effects       []Effect // what moves the amount most, first
 }
 
 // Choice is a purchase and the chance that the job doesn't run out with it.
@@ -32,7 +25,8 @@ type Choice struct {
 	Packs    []PackCount
 	Bought   order.Purchase
 	Chance   unit.Share
-	Left     decimal.Decimal // most likely left over, stock counted
+	Left     decimal.Decimal     // most likely left over, stock counted
+	Worth    decimal.NullDecimal // of what is left over, at the price paid now
 	IsChosen bool
 }
 
@@ -116,81 +110,6 @@ func (s *Simulation) finish() {
 		line.Err = err
 	}
 	s.finished, s.outcome = s.finished+1, nil
-}
-
-// assure buys a line for the chance that its card wants.
-func (l *Line) assure(outcome order.Outcome) error {
-	sure := &Sure{Chance: l.Card.Chance.Value}
-	at := func(chance unit.Share) (si float64, err error) {
-		amount, err := outcome.Enough(chance)
-		return l.Scale.SI(amount), err
-	}
-	enough, err := at(sure.Chance)
-	if err != nil {
-		return err
-	}
-	sure.Low, _ = at(0.05)
-	sure.High, _ = at(0.95)
-	rule := order.ConfidenceByMass
-	if l.Scale == unit.InLitre {
-		rule = order.ConfidenceByVolume
-	}
-	chance := chain.OnCard(l.Card, l.Card.Chance, "wanted chance of not running out", unit.InPercent)
-	sure.Enough = working.By(rule, unit.Factor(enough), l.Why(), chance.Step)
-	if sure.Reserve, err = l.reserve(); err != nil {
-		return err
-	}
-	sure.Have = sure.Enough
-	if sure.Reserve.Step != nil {
-		sum := map[unit.Scale]*working.Rule{unit.InKilogram: sumOfMass, unit.InLitre: sumOfVolume}[l.Scale]
-		sure.Have = working.Sum(sum, sure.Enough, sure.Reserve)
-	}
-	l.Sure = sure
-	l.settle(l.Scale.From(float64(sure.Have.Value)))
-	l.choices(outcome)
-	return nil
-}
-
-// reserve is what is kept of a colour for repairs.
-func (l *Line) reserve() (working.Figure[unit.Factor], error) {
-	if !(l.Card.Reserve.Value > 0) || l.Mass.Value <= 0 {
-		return working.Figure[unit.Factor]{}, nil
-	}
-	var q chain.Run
-	least := working.Given(material.RepairLeast.Value, "least kept for repairs", unit.InKilogram, "", material.RepairLeast.Mark)
-	kept := chain.Do3(&q, order.Reserve, chain.OnCard(l.Card, l.Card.Reserve, "kept for repairs", unit.InPercent), l.Mass, least)
-	if l.Scale == unit.InLitre {
-		return chain.As[unit.Factor](chain.Do2(&q, plan.VolumeOf, kept, chain.DensityOf(l.Card))), q.Err
-	}
-	return chain.As[unit.Factor](kept), q.Err
-}
-
-// choices lists what else could be bought, and how sure each is.
-func (l *Line) choices(outcome order.Outcome) {
-	median, _ := outcome.Enough(0.5)
-	middle := decimal.NewFromFloat(median).Round(4)
-	offer := func(bought Line, chosen bool) {
-		have := bought.Stock.Add(bought.Bought.Bought)
-		l.Sure.Choices = append(l.Sure.Choices, Choice{
-			Packs: bought.Packs, Bought: bought.Bought, Chance: outcome.Chance(have.InexactFloat64()),
-			Left: decimal.Max(have.Sub(middle), decimal.Zero), IsChosen: chosen})
-	}
-	if l.Err != nil {
-		return
-	}
-	offer(*l, true)
-	for _, chance := range []unit.Share{0.5, 0.7, 0.8, 0.9, 0.95, 0.99} {
-		amount, _ := outcome.Enough(chance)
-		other := *l
-		if other.settle(amount); other.Err == nil && !l.offered(other.Bought) {
-			offer(other, false)
-		}
-	}
-	choices := l.Sure.Choices
-	sort.SliceStable(choices, func(i, j int) bool {
-		a, b := choices[i].Bought, choices[j].Bought
-		return cmp.Or(a.Bought.Cmp(b.Bought), a.Cost.Cmp(b.Cost)) < 0
-	})
 }
 
 func (l *Line) offered(p order.Purchase) bool {

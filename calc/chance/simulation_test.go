@@ -39,13 +39,13 @@ func sureLine(t testing.TB, p plan.Plan, key string) *chance.Line {
 }
 
 // One surface, one coat step: the need is one log-normal about the plan, since
-// the causes multiply. Tape 3 %, mean film 15 % (both as coefficients of
-// variation), losses 0.15: s² = ln(1 + 0.03²) + ln(1 + 0.15²) + 0.15². The chance
+// the causes multiply. Tape 3 % (a coefficient of variation), the hand 0.15 before
+// any entry and 0.20 from one work to another: s² = ln(1 + 0.03²) + 0.15² + 0.20². The chance
 // wanted is 80 %, exp(0.841621 s); typed for the catalyst 90 %, exp(1.281552 s).
 // Source: product of log-normals, tables of the normal distribution.
 func TestTheNeedOfOneSurfaceHasAClosedForm(t *testing.T) {
 	p := planned(t, append([]string{"card.ketone-peroxide.chance = 90 %"}, rolledTwice...)...)
-	s := math.Sqrt(math.Log1p(0.03*0.03) + math.Log1p(0.15*0.15) + 0.15*0.15)
+	s := math.Sqrt(math.Log1p(0.03*0.03) + 0.15*0.15 + 0.20*0.20)
 	for key, deviate := range map[string]float64{"gelcoat": 0.841621, "ketone-peroxide": 1.281552} {
 		l := sureLine(t, p, key)
 		planned := float64(l.Mass.Value)
@@ -56,13 +56,17 @@ func TestTheNeedOfOneSurfaceHasAClosedForm(t *testing.T) {
 	}
 }
 
-// Repairs: 5 % of 6.846 kg is under half a kilogram, so half a kilogram is kept;
-// filler has no colour to match.
+// Repairs, where all is bought at once: 5 % of 6.846 kg is under half a kilogram,
+// so half a kilogram is kept; filler has no colour to match. Bought before the
+// start, it comes with the rest.
 func TestTheReserveOfAColour(t *testing.T) {
-	l := sureLine(t, planned(t, rolledTwice...), "gelcoat")
+	first := sureLine(t, planned(t, rolledTwice...), "gelcoat")
+	assert.Nil(t, first.Sure.Reserve.Step)
+	assert.InDelta(t, float64(first.Sure.Enough.Value), first.Need.InexactFloat64(), 1.01e-4)
+	l := sureLine(t, planned(t, append([]string{"card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
 	assert.InDelta(t, 0.5, float64(l.Sure.Reserve.Value), 1e-12)
-	assert.InDelta(t, float64(l.Sure.Enough.Value)+0.5, l.Need.InexactFloat64(), 1e-4)
-	ten := sureLine(t, planned(t, append([]string{"card.gelcoat.reserve = 10 %"}, rolledTwice...)...), "gelcoat")
+	assert.InDelta(t, float64(l.Sure.Enough.Value)+0.5, l.Need.InexactFloat64(), 1.01e-4)
+	ten := sureLine(t, planned(t, append([]string{"card.gelcoat.reserve = 10 %", "card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
 	assert.InDelta(t, 0.684579, float64(ten.Sure.Reserve.Value), 1e-6)
 	filler := sureLine(t, planned(t, "buildup.1.step = 1", "buildup.1.step.1.kind = fill", "buildup.1.step.1.card = epoxy-filler", "buildup.1.step.1.thickness = 1 mm"), "epoxy-filler")
 	assert.Nil(t, filler.Sure.Reserve.Step)
@@ -75,6 +79,26 @@ func TestTheAnswerDoesNotDependOnTheSlices(t *testing.T) {
 	for _, work := range []int{1, 97, 30_000} {
 		assert.Equal(t, whole, sure(t, p, work))
 	}
+}
+
+// The two ways stand side by side whichever the list goes: before the start for 80
+// of 100 jobs, all at once for 95 and a reserve. Either buys what it has to have, and
+// the chance of running short is that of its packs.
+func TestTwoWaysToBuy(t *testing.T) {
+	first := sureLine(t, planned(t, rolledTwice...), "gelcoat")
+	once := sureLine(t, planned(t, append([]string{"card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
+	assert.Equal(t, first.Sure.Start, once.Sure.Start)
+	assert.Equal(t, first.Sure.AtOnce, once.Sure.AtOnce)
+	assert.Equal(t, first.Sure.Start, first.Sure.Way)
+	assert.Equal(t, once.Sure.AtOnce, once.Sure.Way)
+	assert.EqualValues(t, 0.80, first.Sure.Start.Chance)
+	assert.EqualValues(t, 0.95, first.Sure.AtOnce.Chance)
+	assert.True(t, first.Need.LessThan(once.Need))
+	for _, w := range []chance.Way{first.Sure.Start, first.Sure.AtOnce} {
+		assert.GreaterOrEqual(t, float64(w.Buys.Chance), float64(w.Chance))
+		assert.GreaterOrEqual(t, w.Buys.Bought.Bought.InexactFloat64(), float64(w.Have.Value)-1e-6, "never less than is to be had")
+	}
+	assert.True(t, once.Bought.Bought.Equal(first.Sure.AtOnce.Buys.Bought.Bought))
 }
 
 // twentySurfaces are alike, paced out, rolled twice.
@@ -101,16 +125,16 @@ func TestTheChosenChanceHolds(t *testing.T) {
 	planned, enough := float64(l.Mass.Value), float64(l.Sure.Enough.Value)
 	random := rand.New(rand.NewPCG(77, 78))
 	logNormal := func(s float64) float64 { return math.Exp(s * random.NormFloat64()) }
-	area, film := math.Sqrt(math.Log1p(0.10*0.10)), math.Sqrt(math.Log1p(0.15*0.15))
+	area, hands := math.Sqrt(math.Log1p(0.10*0.10)), math.Hypot(0.15, 0.20)
 	const jobs = 8000
 	shared, apart := 0, 0
 	for range jobs {
-		hand := logNormal(film) * logNormal(0.15)
+		hand := logNormal(hands)
 		one, other := 0.0, 0.0
 		for range 20 {
 			size := planned / 20 * logNormal(area)
 			one += size * hand
-			other += size * logNormal(film) * logNormal(0.15)
+			other += size * logNormal(hands)
 		}
 		if one <= enough {
 			shared++
@@ -183,8 +207,9 @@ func TestMoreChanceNeverNeedsLess(t *testing.T) {
 	}
 }
 
-// At the ends of their likely ranges losses (0.15) move the need a little more
-// than the film (√ln(1 + 0.15²) = 0.149), and both far more than a taped area.
+// At the ends of their likely ranges losses (√(0.15² + 0.20² − ln(1 + 0.15²)) =
+// 0.200623) move the need more than the film (√ln(1 + 0.15²) = 0.149), and both far
+// more than a taped area.
 func TestWhatMovesTheNeedMost(t *testing.T) {
 	l := sureLine(t, planned(t, rolledTwice...), "gelcoat")
 	require.Len(t, l.Sure.Effects, 3)
@@ -192,8 +217,8 @@ func TestWhatMovesTheNeedMost(t *testing.T) {
 	assert.Equal(t, chance.FilmCause, l.Sure.Effects[1].Cause.Kind)
 	assert.Equal(t, chance.AreaCause, l.Sure.Effects[2].Cause.Kind)
 	planned := unit.InKilogram.From(float64(l.Mass.Value))
-	assert.InDelta(t, planned*(math.Exp(1.644854*0.15)-1), l.Sure.Effects[0].High, 1e-4)
-	assert.InDelta(t, planned*(math.Exp(-1.644854*0.15)-1), l.Sure.Effects[0].Low, 1e-4)
+	assert.InDelta(t, planned*(math.Exp(1.644854*0.200623)-1), l.Sure.Effects[0].High, 1e-4)
+	assert.InDelta(t, planned*(math.Exp(-1.644854*0.200623)-1), l.Sure.Effects[0].Low, 1e-4)
 }
 
 // Nothing to simulate is no error, and goods by the piece stay as planned.

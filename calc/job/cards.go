@@ -50,6 +50,7 @@ func (r *reader) card(key string, base *material.Card, own bool) Card {
 		card.OwnDoses, card.DoseIDs = r.doses(path)
 		card.DoseRows = len(r.doc.Items(path + ".dose"))
 	}
+	card.BuysAtOnce = r.choice(path+".buy", cards.field("buy")) == BuyAtOnce
 	card.Patch = r.words(path+".patch", cards.field("patch"))
 	return card
 }

@@ -58,6 +58,9 @@ var doses = &List{Key: "dose", Max: 40, Fields: []*Field{
 	{Key: "share", Name: "catalyst, by mass", Kind: Quantity, Measure: unit.Percents, Min: 0.002, Max: 0.05},
 }}
 
+// BuyAtOnce buys all of a card's material at once, and a reserve for repairs.
+const BuyAtOnce = "once"
+
 // NotSold leaves a pack out of the order.
 const NotSold = "no"
 
@@ -68,6 +71,7 @@ func cardFields() []*Field {
 		{Key: "base", Name: "kind of material", Kind: Words, Optional: true},
 		{Key: "stock", Name: "in stock", Kind: Size, Max: 1e5, Optional: true},
 		{Key: "counted", Name: "latest cup when the stock was counted", Kind: Words, Optional: true},
+		{Key: "buy", Name: "how it is bought", Kind: Choice, Options: []Option{{"start", "before you start"}, {BuyAtOnce, "all at once"}}},
 		{Key: "patch", Name: "test patch over 30 °C that cured, day", Kind: Words, Optional: true},
 		{Key: "note", Name: "note from the sheet", Kind: Words, Optional: true},
 	}

@@ -38,7 +38,7 @@ func TestEveryFigureLiesInItsRange(t *testing.T) {
 }
 
 func TestFieldsAreWritableAndUnique(t *testing.T) {
-	seen := map[string]bool{"name": true, "base": true, "stock": true, "note": true, "pack": true, "dose": true}
+	seen := map[string]bool{"name": true, "base": true, "stock": true, "note": true, "pack": true, "dose": true, "buy": true, "tick": true}
 	for _, f := range material.Fields {
 		assert.False(t, seen[f.Key], f.Key)
 		seen[f.Key] = true

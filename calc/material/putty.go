@@ -34,7 +34,7 @@ func FindPuttyPart(key string) *PuttyPart {
 // ingredient is the card that a part of a putty is bought by. A powder has no
 // density there: it is bought by weight.
 func ingredient(key, name string, density Spec[unit.Density], sizes ...string) *Card {
-	return &Card{Key: key, Name: name, Kind: Ingredient, SoldBy: ByMass, Density: density, Packs: packs(sizes...)}
+	return &Card{Key: key, Name: name, Kind: Ingredient, SoldBy: ByMass, Density: density, Ordering: plain, Packs: packs(sizes...)}
 }
 
 func ingredients() []*Card {
