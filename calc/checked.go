@@ -11,7 +11,7 @@ g3 g1 g2 e2 g1 g1h1 g1h1 g1h1 g1 g1
 g1 a2c1g1 a2c1g1 g1h5 a1c3i3 a3c1g1 c3i3 a1g1h2 g1 g1 g1 a1g1 a2g1
 a8b28c13g2 a6b18c13g2 a1b5c5 a2b1 c4g4 c4g3 g2 g1 g2 g1 g1 g1 g2 b3 g2 g1 g1 g1 a5b5g1 a3g1 a1g1
 g2 a5c8g6 a5c8g6 a5c8g6 a5c8g6 c2g2 c2g2 a1g2i8
-g1 g1 g1 g1 g1 g1 - - g2 g1 g1 g1 g1 g1 g1 g1 g1 g1 g1 - - g1 g1 g1 g2 g2 g1 g1 g1 g1 g1 g1 g2 g2 g1 g2 g1 g1 g2 g1 g1 g1 g1 g1 g2 g1 g1 g1 g1 g1
+g1 g1 g1 g1 g1 g1 - - g2 g1 g1 g1 g1 g1 g1 g1 g1 g1 g1 - - g1 g1 g1 g2 g2 g1 g1 g1 g1 g1 g1 g2 g2 g1 g2 g1 g1 g2 g1 g1 g1 g1 g1 g1 g2 g1 g1 g1 g1 g1
 g2 g2
 g1 g1 - g2 g2
 `

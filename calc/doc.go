@@ -236,7 +236,7 @@
 //	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
 //	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
 //	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
-//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + Σx ÷ σ²), x = ln(used ÷ planned), each logged work weighing by its planned mass; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | from outside: published example × 1; besides: worked here × 2, from memory × 8
+//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | from outside: published example × 1; besides: worked here × 2, from memory × 8
 //
 // # The job as a whole: package plan
 //
@@ -282,6 +282,7 @@
 //	d = D ÷ n | elementary geometry, equal passes | exact | nothing from outside; besides: worked here × 1
 //	A = V ÷ D | elementary geometry, volume by depth | exact | nothing from outside; besides: worked here × 1
 //	V = A × f ÷ 1000 | elementary geometry, film over an area | exact | nothing from outside; besides: worked here × 1
+//	w = m ÷ (A × n) | common practice of the trade, mass for a square metre and a coat | exact | nothing from outside; besides: worked here × 1
 //	P = n × p | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 1
 //	P = t × p | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 1
 //	P = ceil(t ÷ d − 0.000000001) | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 2

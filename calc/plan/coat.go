@@ -26,6 +26,7 @@ type Coat struct {
 	Extra      working.Figure[unit.ByVolume]      // thinner and wax solution per volume of product
 	Mix        working.Figure[unit.Volume]        // leaves the cups: on the surface, or lost on the way
 	Product    working.Figure[unit.Volume]        // as sold, with what stays behind in cups and tools
+	PerCoat    working.Figure[unit.MassPerArea]   // of product, for a square metre and a coat, with all that is lost
 }
 
 // ThinnerError says that thinner, with wax solution, goes past the card's limit.
@@ -260,11 +261,33 @@ func (m *maker) amounts(s *Step, c *Coat, once, area working.Figure[unit.Area]) 
 	s.Cups = work.inCups(&q)
 	c.Product = chain.Do2(&q, film.AsSold, chain.Do2(&q, VolumeOf, s.Cups.Mixed, density), c.Extra)
 	mass := chain.Do2(&q, film.Weight, c.Product, chain.DensityOf(s.Card))
+	c.PerCoat = chain.Do3(&q, perCoat, mass, once, c.AllCoats)
 	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: c.Product})
 	m.addThinner(&q, s, c)
 	m.addByMass(&q, s, s.Card.Wax, material.WaxKey, "wax solution", mass)
 	m.addByMass(&q, s, s.Card.HardenerShare, s.Card.Hardener, "catalyst", m.cures(s))
 	return q.Err
+}
+
+var perCoat = working.Of3("w = m ÷ (A × n)", source.Practice.At("mass for a square metre and a coat"), source.Exact,
+	working.In("w", "product for a square metre and a coat", unit.InKilogramPerSquareMetre, 0, 1e6),
+	[]working.Arg{
+		working.In("m", "mass of product", unit.InKilogram, 0, 1e6),
+		working.In("A", "area", unit.InSquareMetre, 1e-6, 1e5),
+		working.In("n", "coats", unit.InPure, 1, 2500),
+	},
+	func(m unit.Mass, a unit.Area, n unit.Factor) unit.MassPerArea {
+		return unit.MassPerArea(float64(m) / (float64(a) * float64(n)))
+	})
+
+// CrossCheck is what a coat takes of its product, beside what the trade reckons
+// for it; false where the trade has no figure, or nothing is planned yet.
+func (s *Step) CrossCheck() (takes working.Figure[unit.MassPerArea], trade material.Spec[unit.MassPerArea], known bool) {
+	if s.Coat == nil || s.Coat.PerCoat.Step == nil || s.Job.Kind.Key != "coat" {
+		return takes, trade, false
+	}
+	trade = s.Card.PerCoat(s.Job.Method)
+	return s.Coat.PerCoat, trade, trade.Known
 }
 
 var sumCures = working.SumRule("all that cures", unit.InKilogram)

@@ -1,0 +1,27 @@
+package material
+
+import "shedreckoner/calc/unit"
+
+// What a coat takes by the rule of thumb, as sold and with all that is lost.
+// Source: common practice.
+var (
+	perFlowCoat = spec[unit.MassPerArea](0.5, 0.4, 0.6, c)
+	perGelCoat  = spec[unit.MassPerArea](0.5, 0.4, 0.6, c) // rolled or brushed
+	perSprayed  = spec[unit.MassPerArea](1.1, 0.8, 1.5, c) // by the gun
+)
+
+// PerCoat is the mass of product that the trade reckons for a square metre and a
+// coat, with its loss: a plan that lies outside is asked about. It isn't known
+// for what is neither gel coat nor flow coat.
+// Source: common practice.
+func (c *Card) PerCoat(m *Method) Spec[unit.MassPerArea] {
+	switch {
+	case c.Kind == FlowCoat:
+		return perFlowCoat
+	case c.Kind == GelCoat && m.IsSpray:
+		return perSprayed
+	case c.Kind == GelCoat:
+		return perGelCoat
+	}
+	return Spec[unit.MassPerArea]{}
+}
