@@ -49,7 +49,7 @@ func size(ctx context.Context) error {
 		return err
 	}
 	defer os.RemoveAll(dir)
-	page, err := pack.Build(ctx, pack.Options{Out: dir, Least: true})
+	page, err := pack.Build(ctx, pack.Options{Out: dir})
 	if err != nil {
 		return err
 	}

@@ -19,7 +19,6 @@ import (
 
 	"shedreckoner/site"
 	"shedreckoner/site/module"
-	"shedreckoner/site/pack/deflate"
 )
 
 // Program is the package of the real page's program.
@@ -35,7 +34,6 @@ const (
 type Options struct {
 	Out     string // folder to write into; made if it is not there
 	Program string // package to compile, as for go build; empty: Program
-	Least   bool   // compress as far as it goes, which takes many seconds: for what is put on a host
 }
 
 // Result is what Build wrote.
@@ -108,11 +106,7 @@ func collect(ctx context.Context, o Options) (map[string][]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	compress := Compress
-	if o.Least {
-		compress = deflate.Gzip
-	}
-	parts[programName] = compress(wasm)
+	parts[programName] = Compress(wasm)
 	return parts, nil
 }
 

@@ -15,7 +15,7 @@ func main() {
 	out := flag.String("out", "build", "folder to write into")
 	program := flag.String("program", pack.Program, "package to compile")
 	flag.Parse()
-	r, err := pack.Build(context.Background(), pack.Options{Out: *out, Program: *program, Least: true})
+	r, err := pack.Build(context.Background(), pack.Options{Out: *out, Program: *program})
 	if err != nil {
 		log.Fatal(err)
 	}
