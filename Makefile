@@ -6,15 +6,16 @@
 GO ?= go
 SHELL = bash
 INWASM = GOOS=js GOARCH=wasm
-RUNNER = env GOOS= GOARCH= $(GO) run shedreckoner/site/module/exec
 
 # Serves the page on this machine.
 run:
 	$(GO) run ./site/serve
 
-# Writes build/site, for any static host, and build/shed-reckoner.html, the page as one file.
+# Writes build/site, for any static host, and build/shed-reckoner.html, the page as one file, and proves that what packing
+# does to a program leaves the sums as they are.
 site:
 	$(GO) run ./site/pack/cmd -out build
+	$(GO) run ./site/prove
 
 test: vet test-native test-wasm test-fuzz test-browser
 
@@ -27,11 +28,7 @@ test-native:
 
 # The sums must come out the same in the browser's kind of build, made small as it is packed.
 test-wasm:
-	@if command -v node >/dev/null; then \
-		$(INWASM) $(GO) test -exec="$(RUNNER)" ./calc/...; \
-	else \
-		echo "NOT RUN: the tests of ./calc/... as WebAssembly: Node is not installed"; \
-	fi
+	$(GO) run ./site/prove
 	$(INWASM) $(GO) build -o /dev/null ./wasm
 
 # Every fuzz function for TIME, and the last line of each. What is found stays in testdata/fuzz beside the function, where

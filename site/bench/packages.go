@@ -65,57 +65,15 @@ func forBrowser(ctx context.Context, args ...string) ([]byte, error) {
 	return cmd.Output()
 }
 
-// functionNames is the part of the custom section "name" that names functions.
-const functionNames = 1
-
 // codeByPackage gathers the code of a module's functions by their package.
 func codeByPackage(program []byte, packages []string) (map[string][]byte, error) {
-	sections, err := module.Sections(program)
-	if err != nil {
-		return nil, err
+	functions, err := module.Functions(program)
+	find, code := finder(packages), make(map[string][]byte)
+	for _, f := range functions {
+		name := find(f.Name)
+		code[name] = append(code[name], f.Body...)
 	}
-	var bodies [][]byte
-	var names map[int]string
-	imported := 0
-	for _, s := range sections {
-		r := module.NewReader(s.Content)
-		switch s.ID {
-		case module.Import:
-			imported = r.Number() // Go imports functions only
-		case module.Code:
-			for range r.Number() {
-				bodies = append(bodies, r.Vector())
-			}
-		case module.Custom:
-			if string(r.Vector()) == "name" {
-				names = readNames(r)
-			}
-		}
-	}
-	find := finder(packages)
-	code := make(map[string][]byte)
-	for i, body := range bodies {
-		name := find(names[imported+i])
-		code[name] = append(code[name], body...)
-	}
-	return code, nil
-}
-
-// readNames gives the names by the index of the function, imported ones first.
-func readNames(r module.Reader) map[int]string {
-	names := make(map[int]string)
-	for r.Len() > 0 {
-		id, content := r.Part()
-		if id != functionNames {
-			continue
-		}
-		part := module.NewReader(content)
-		for range part.Number() {
-			index := part.Number()
-			names[index] = string(part.Vector())
-		}
-	}
-	return names
+	return code, err
 }
 
 // finder gives a function that finds the package of a function by its name as the linker writes it into a module: what

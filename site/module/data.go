@@ -10,15 +10,24 @@ type segment struct {
 
 func (s segment) end() int { return s.at + len(s.bytes) }
 
+// largest is more memory than any program of ours begins with.
+const largest = 1 << 28
+
 // readSegments reads the data section that Go's linker writes: segments of the one memory, each at a constant place.
 func readSegments(content []byte) []segment {
-	r := NewReader(content)
-	list := make([]segment, r.Number())
+	r := newReader(content)
+	list := make([]segment, r.number())
 	for i := range list {
 		r.skip(0, i32Const)
-		list[i].at = r.Number() // signed in the module: the same as unsigned for what isn't negative
+		list[i].at = r.number() // signed in the module: the same as unsigned for what isn't negative
 		r.skip(end)
-		list[i].bytes = r.Vector()
+		list[i].bytes = r.vector()
+		if list[i].at > largest || list[i].end() > largest {
+			damaged("data at %d, beyond what Go's linker lays out", list[i].at)
+		}
+	}
+	if r.Len() > 0 {
+		damaged("%d bytes behind the last of the data", r.Len())
 	}
 	return list
 }

@@ -40,13 +40,18 @@ const (
 	i64Const = 0x42
 	f32Const = 0x43
 	f64Const = 0x44
+	firstSum = 0x45 // what computes from one value or two, to lastSum
 	i32Add   = 0x6a
 	i64Add   = 0x7c
+	lastSum  = 0xc4
 
 	i32WrapI64    = 0xa7
 	i64ExtendI32U = 0xad
 
-	more = 0xfc // the instruction's number follows
+	more       = 0xfc // the instruction's number follows
+	lastCut    = 7    // of those that cut a floating-point number off, from 0
+	memoryCopy = 10
+	memoryFill = 11
 
 	noResult = 0x40 // what follows block, loop or ifTrue
 )
@@ -67,10 +72,10 @@ type function struct {
 }
 
 func readFunction(body []byte) function {
-	r := NewReader(body)
-	for range r.Number() {
-		r.Number()
-		r.ReadByte()
+	r := newReader(body)
+	for range r.number() {
+		r.number()
+		r.next(1)
 	}
 	f := function{locals: body[:len(body)-r.Len()]}
 	for r.Len() > 0 {
@@ -80,19 +85,19 @@ func readFunction(body []byte) function {
 }
 
 // instruction reads the next one; body is all that the reader has.
-func (r Reader) instruction(body []byte) instruction {
-	code, _ := r.ReadByte()
+func (r reader) instruction(body []byte) instruction {
+	code := r.next(1)[0]
 	in, from := instruction{code: code}, len(body)-r.Len()
 	switch {
 	case code == br || code == brIf || code >= localGet && code <= globalSet:
-		in.n = r.Number()
+		in.n = r.number()
 	case code == i32Const || code == i64Const:
 		in.n = r.signed()
 	case code >= firstLoad && code <= lastStore:
-		in.align, in.n = r.Number(), r.Number()
+		in.align, in.n = r.number(), r.number()
 	case code == brTable:
-		for range r.Number() + 1 {
-			in.table = append(in.table, r.Number())
+		for range r.number() + 1 {
+			in.table = append(in.table, r.number())
 		}
 	default:
 		r.passOver(code)
@@ -102,37 +107,46 @@ func (r Reader) instruction(body []byte) instruction {
 }
 
 // passOver reads what follows the code of an instruction that isn't looked at.
-func (r Reader) passOver(code byte) {
-	numbers := 0
-	switch code {
-	case block, loop, ifTrue, call, memorySize, memoryGrow:
-		numbers = 1
-	case callAt:
-		numbers = 2
-	case f32Const:
-		r.Seek(4, 1)
-	case f64Const:
-		r.Seek(8, 1)
-	case more:
-		switch kind := r.Number(); kind {
-		case 10: // memory.copy
-			numbers = 2
-		case 11: // memory.fill
-			numbers = 1
-		}
+func (r reader) passOver(code byte) {
+	switch {
+	case code == block || code == loop || code == ifTrue || code == call || code == memorySize || code == memoryGrow:
+		r.number()
+	case code == callAt:
+		r.number()
+		r.number()
+	case code == f32Const:
+		r.next(4)
+	case code == f64Const:
+		r.next(8)
+	case code == more:
+		r.passOverMore(r.number())
+	case code <= nop || code == orElse || code == end || code == ret || code == drop || code == choose || code >= firstSum && code <= lastSum:
+	default:
+		damaged("an instruction that isn't known: %#x", code)
 	}
-	for range numbers {
-		r.Number()
+}
+
+// passOverMore does the same for an instruction that has a further number.
+func (r reader) passOverMore(kind int) {
+	switch {
+	case kind <= lastCut:
+	case kind == memoryCopy:
+		r.number()
+		r.number()
+	case kind == memoryFill:
+		r.number()
+	default:
+		damaged("an instruction that isn't known: %#x %d", more, kind)
 	}
 }
 
 // signed reads a signed number.
-func (r Reader) signed() int {
+func (r reader) signed() int {
 	n := int64(0)
 	for shift := 0; ; shift += 7 {
-		b, err := r.ReadByte()
-		if err != nil {
-			panic(err)
+		b := r.next(1)[0]
+		if shift > 63 {
+			damaged("a number is too long")
 		}
 		n |= int64(b&0x7f) << shift
 		if b < 0x80 {
@@ -195,11 +209,11 @@ func (in instruction) effect() (takes, gives int, ok bool) {
 		return 3, 1, true
 	case c >= firstStore && c <= lastStore:
 		return 2, 0, true
-	case c == more && in.rest[0] >= 10: // memory.copy, memory.fill
+	case c == more && in.rest[0] >= memoryCopy:
 		return 3, 0, true
 	case c == localTee || c == memoryGrow || c == more || c >= firstLoad && c <= lastLoad:
 		return 1, 1, true
-	case c >= 0x45 && c <= 0xc4: // computes
+	case c >= firstSum && c <= lastSum:
 		return 2 - unary(c), 1, true
 	}
 	return 0, 0, false

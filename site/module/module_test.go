@@ -2,10 +2,10 @@ package module
 
 import (
 	"bytes"
-	"encoding/binary"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -27,11 +27,11 @@ func program(t *testing.T) []byte {
 
 func data(t *testing.T, module []byte) []segment {
 	t.Helper()
-	sections, err := Sections(module)
+	sections, err := sectionsOf(module)
 	require.NoError(t, err)
 	for _, s := range sections {
-		if s.ID == Data {
-			return readSegments(s.Content)
+		if s.id == dataSection {
+			return readSegments(s.content)
 		}
 	}
 	t.Fatal("no data section")
@@ -53,59 +53,45 @@ func TestJoined(t *testing.T) {
 		joined([]segment{{5, []byte{1}}, {8, []byte{2}}, {long, []byte{3}}, {6, []byte{4}}}), "what goes back stays as it is")
 }
 
-// A trace still needs the names, and the collector the stack maps: all but what only traces need stays.
-func TestWithoutTraces(t *testing.T) {
-	before := program(t)
-	after, err := Small(before)
-	require.NoError(t, err)
-	was, is := memoryOf(data(t, before)), memoryOf(data(t, after))
-	require.Len(t, is, len(was))
-	old, ok := symbolsOf(was)
-	require.True(t, ok, "this Go has another table: symbolsOf has to learn it")
-	s, ok := symbolsOf(is)
-	require.True(t, ok)
-
-	changed := 0
-	for i, b := range is {
-		if b != was[i] {
-			changed++
-			require.GreaterOrEqual(t, i, len(was)-cap(old.names), "what stands before the table of names stays")
-			require.Less(t, i, s.find+s.count*rowsEach*rowBytes, "what stands behind the rows stays")
-		}
+func TestWhatIsNoModuleIsAnError(t *testing.T) {
+	whole := program(t)
+	for name, bad := range map[string][]byte{
+		"nothing": nil, "other bytes": []byte("<!doctype html>"), "cut": whole[:len(whole)/2], "more": append(bytes.Clone(whole), 1), "a long section": append(bytes.Clone(whole[:8]), 0, 0xff, 0xff, 0xff, 0xff, 0x0f),
+	} {
+		_, _, err := Small(bad)
+		assert.Error(t, err, name)
 	}
-	assert.Greater(t, changed, 100_000)
-	for i := range s.count {
-		a, b := old.record(i), s.record(i)
-		assert.Equal(t, a[:fileRun], b[:fileRun], "name, frame and its run")
-		runs := int(binary.LittleEndian.Uint32(a[runCount:]))
-		for _, at := range []int{stackRun, recordBytes + 4} { // and the run of stack maps
-			if at == stackRun || runs > 1 {
-				from, to := old.run(binary.LittleEndian.Uint32(a[at:])), s.run(binary.LittleEndian.Uint32(b[at:]))
-				require.Equal(t, from, to, i)
-			}
-		}
-		for n := range min(inData, int(a[dataCount])) { // pointers in arguments, in locals, and objects
-			at := recordBytes + 4*(runs+n)
-			require.Equal(t, a[at:at+4], b[at:at+4])
-			if info := old.at(a[at:]); info != nil {
-				require.Equal(t, info[:8], s.at(b[at:])[:8], "%d: data %d", i, n)
-			}
-		}
-		row := binary.LittleEndian.Uint32(is[s.find+i*rowsEach*rowBytes:])
-		require.LessOrEqual(t, row, uint32(i))
-		require.Greater(t, row+beginsAlike, uint32(i))
-	}
-	for _, name := range []string{"main.main", "runtime.main", "runtime.gcBgMarkWorker"} {
-		assert.Contains(t, string(s.names), "\x00"+name+"\x00")
-	}
-	assert.NotContains(t, string(s.names), "syscall/js.")
-	again, err := Small(after)
-	require.NoError(t, err)
-	assert.Equal(t, data(t, after), data(t, again))
 }
 
-// run gives the bytes of a run.
-func (s symbols) run(start uint32) (run []byte) {
-	s.eachRun(start, func(from, to, _ int) { run = s.runs[from:to] })
-	return run
+// Another toolchain's program is joined, and else left as it is.
+func TestOtherToolchainsProgramsAreLeftAsTheyAre(t *testing.T) {
+	whole := program(t)
+	other := bytes.Replace(whole, []byte("Go\b"+Proven), []byte("Go\bgo1.99.9"), 1)
+	if runtime.Version() == Proven {
+		require.NotEqual(t, whole, other)
+	}
+	small, left, err := Small(other)
+	require.NoError(t, err)
+	assert.Contains(t, left, Proven)
+	assert.NotContains(t, left, "\n")
+	was, err := sectionsOf(other)
+	require.NoError(t, err)
+	is, err := sectionsOf(small)
+	require.NoError(t, err)
+	require.Len(t, is, len(was))
+	for i := range was {
+		if was[i].id != dataSection {
+			assert.True(t, bytes.Equal(was[i].content, is[i].content), "section %d", was[i].id)
+		}
+	}
+	assert.True(t, bytes.Equal(memoryOf(data(t, other)), memoryOf(data(t, small))))
+}
+
+// proven gives a program of the toolchain that more may be done to.
+func proven(t *testing.T) []byte {
+	t.Helper()
+	if runtime.Version() != Proven {
+		t.Skipf("not run: made for %s, and this is %s; programs of this one are only joined", Proven, runtime.Version())
+	}
+	return program(t)
 }

@@ -2,11 +2,10 @@ package module
 
 import "slices"
 
-// The first locals of a function of Go's compiler. The others are its registers, of which none outlasts a call.
+// The first locals of a function of Go's compiler.
 const (
-	placeLocal    = 0 // the number of the place that the function's head goes on at
-	stackLocal    = 1 // a copy of the stack pointer
-	firstRegister = 2
+	placeLocal = 0 // the number of the place that the function's head goes on at
+	stackLocal = 1 // a copy of the stack pointer
 )
 
 // stackGlobal is the stack pointer.
@@ -20,13 +19,13 @@ var stackCopied = []instruction{{code: globalGet, n: stackGlobal}, {code: localS
 //
 // Source: cmd/internal/obj/wasm (wasmobj.go: preprocess, assemble) and cmd/compile/internal/wasm (ssa.go) of Go 1.26.
 func shorter(content []byte) []byte {
-	r := NewReader(content)
-	count := r.Number()
+	r := newReader(content)
+	count := r.number()
 	to := appendNumber(nil, count)
 	for range count {
-		f := readFunction(r.Vector())
+		f := readFunction(r.vector())
 		if is(f.code, stackCopied...) { // else written by hand, for locals of its own
-			for _, step := range []func([]instruction) []instruction{jumpForward, foldOffsets, leaveAtOnce, dropCopies, pauseAlike} {
+			for _, step := range []func([]instruction) []instruction{jumpForward, foldOffsets, leaveAtOnce, pauseAlike} {
 				f.code = step(f.code)
 			}
 		}

@@ -12,16 +12,16 @@ func op(code byte, n int) instruction { return instruction{code: code, n: n} }
 func do(code byte, rest ...byte) instruction { return instruction{code: code, rest: rest} }
 
 func TestEveryFunctionIsReadAndWrittenAlike(t *testing.T) {
-	sections, err := Sections(program(t))
+	sections, err := sectionsOf(program(t))
 	require.NoError(t, err)
 	count := 0
 	for _, s := range sections {
-		if s.ID != Code {
+		if s.id != codeSection {
 			continue
 		}
-		r := NewReader(s.Content)
-		for count = r.Number(); r.Len() > 0; {
-			body := r.Vector()
+		r := newReader(s.content)
+		for count = r.number(); r.Len() > 0; {
+			body := r.vector()
 			require.Equal(t, body, readFunction(body).bytes())
 		}
 	}
@@ -35,7 +35,7 @@ func TestAppendSigned(t *testing.T) {
 		1<<63 - 1: {0xff, 0xff, 0xff, 0xff, 0xff, 0xff, 0xff, 0xff, 0xff, 0}, -1 << 63: {0x80, 0x80, 0x80, 0x80, 0x80, 0x80, 0x80, 0x80, 0x80, 0x7f},
 	} {
 		assert.Equal(t, want, appendSigned(nil, n), n)
-		assert.Equal(t, n, NewReader(want).signed(), n)
+		assert.Equal(t, n, newReader(want).signed(), n)
 	}
 }
 
@@ -47,7 +47,7 @@ func jumpTo(place, depth int) []instruction {
 	return []instruction{op(i32Const, place), op(localSet, placeLocal), op(br, depth)}
 }
 
-func join(parts ...[]instruction) (all []instruction) {
+func chain(parts ...[]instruction) (all []instruction) {
 	for _, p := range parts {
 		all = append(all, p...)
 	}
@@ -58,13 +58,13 @@ func one(in ...instruction) []instruction { return in }
 
 func TestJumpForward(t *testing.T) {
 	ifSo, ends := one(op(localGet, 2), do(ifTrue, noResult)), one(do(end), do(end), do(end))
-	code := join(head, ifSo, jumpTo(2, 3), one(do(end)), jumpTo(1, 2), one(do(end)), jumpTo(0, 1), ends)
-	want := join(head, one(op(localGet, 2), op(brIf, 1)), one(op(br, 0)), one(do(end)), jumpTo(0, 1), ends)
+	code := chain(head, ifSo, jumpTo(2, 3), one(do(end)), jumpTo(1, 2), one(do(end)), jumpTo(0, 1), ends)
+	want := chain(head, one(op(localGet, 2), op(brIf, 1)), one(op(br, 0)), one(do(end)), jumpTo(0, 1), ends)
 	assert.Equal(t, want, jumpForward(code), "to 2 if so, to 1, and back to 0")
 
-	stays := join(head, ifSo, jumpTo(2, 3), one(do(orElse), do(end)), ends)
-	assert.Equal(t, join(head, ifSo, one(op(br, 2), do(orElse), do(end)), ends), jumpForward(stays), "with an else, the if stays")
-	other := join(head, one(op(i32Const, 2), op(localSet, placeLocal), op(br, 0), do(end)), ends)
+	stays := chain(head, ifSo, jumpTo(2, 3), one(do(orElse), do(end)), ends)
+	assert.Equal(t, chain(head, ifSo, one(op(br, 2), do(orElse), do(end)), ends), jumpForward(stays), "with an else, the if stays")
+	other := chain(head, one(op(i32Const, 2), op(localSet, placeLocal), op(br, 0), do(end)), ends)
 	assert.Equal(t, other, jumpForward(other), "no jump to the dispatch")
 }
 
@@ -75,63 +75,62 @@ func TestFoldOffsets(t *testing.T) {
 	stack := one(op(localGet, stackLocal))
 	load := func(n int) []instruction { return one(instruction{code: firstLoad, align: 3, n: n}) }
 	store := func(n int) []instruction { return one(instruction{code: lastStore, align: 3, n: n}) }
-	assert.Equal(t, join(stack, load(24)), foldOffsets(join(at(16), load(8))))
-	assert.Equal(t, join(stack, stack, load(8), store(16)), foldOffsets(join(at(16), at(8), load(0), store(0))), "one in another")
-	assert.Equal(t, join(stack, one(op(i32Const, 16), do(i32Add), op(localTee, 3))), foldOffsets(join(at(16), one(op(localTee, 3)))), "no address there")
-	assert.Equal(t, join(stack, stack, one(op(i32Const, 16), do(i32Add)), store(0)), foldOffsets(join(stack, at(16), store(0))), "it is what is stored")
+	assert.Equal(t, chain(stack, load(24)), foldOffsets(chain(at(16), load(8))))
+	assert.Equal(t, chain(stack, stack, load(8), store(16)), foldOffsets(chain(at(16), at(8), load(0), store(0))), "one in another")
+	assert.Equal(t, chain(stack, one(op(i32Const, 16), do(i32Add), op(localTee, 3))), foldOffsets(chain(at(16), one(op(localTee, 3)))), "no address there")
+	assert.Equal(t, chain(stack, stack, one(op(i32Const, 16), do(i32Add)), store(0)), foldOffsets(chain(stack, at(16), store(0))), "it is what is stored")
 	assert.Equal(t, at(-8), foldOffsets(at(-8)), "below the stack")
-}
-
-func TestDropCopies(t *testing.T) {
-	value := one(op(globalGet, 2), do(i32WrapI64))
-	after := one(op(localSet, 3), do(ret))
-	assert.Equal(t, join(value, after), dropCopies(join(value, one(op(localSet, 2), op(localGet, 2)), after)))
-	assert.Equal(t, join(one(op(localGet, 1)), value, after), dropCopies(join(value, one(op(localSet, 2), op(localGet, 1), op(localGet, 2)), after)), "what is taken first goes first")
-	again := join(value, one(op(localTee, 2)), one(op(localGet, 2)))
-	assert.Equal(t, again, dropCopies(join(value, one(op(localSet, 2), op(localGet, 2), op(localGet, 2)))), "it is needed again")
-	changed := join(one(op(localGet, 4), op(localTee, 5), op(localSet, 2), op(localGet, 5), op(localGet, 2)), after)
-	assert.Equal(t, changed, dropCopies(changed), "what would go first is changed meanwhile")
-	place := join(value, one(op(localSet, placeLocal), op(localGet, placeLocal)), after)
-	assert.Equal(t, place, dropCopies(place), "no register")
-	for name, rest := range map[string][]instruction{
-		"a branch": {op(brIf, 0), op(localSet, 2), do(ret)}, "a call that keeps registers": {do(call, 7), op(localGet, 2)},
-	} {
-		assert.True(t, isUsed(rest, 2), name)
-	}
-	assert.False(t, isUsed(join(one(do(call, 7)), stackCopied, one(op(brIf, 3), do(end), op(localGet, 2))), 2), "a call that can be left")
 }
 
 func TestLeaveAtOnce(t *testing.T) {
 	set := one(op(localTee, stackLocal), op(globalSet, stackGlobal))
 	up := func(n int) []instruction { return one(op(localGet, stackLocal), op(i32Const, n), do(i32Add)) }
 	done := one(op(i32Const, 0), do(ret))
-	assert.Equal(t, join(up(48), set[1:], done), leaveAtOnce(join(up(40), set, up(8), set, done)))
-	assert.Equal(t, join(up(40), set, up(8), set), leaveAtOnce(join(up(40), set, up(8), set)))
+	assert.Equal(t, chain(up(48), set[1:], done), leaveAtOnce(chain(up(40), set, up(8), set, done)))
+	assert.Equal(t, chain(up(40), set, up(8), set), leaveAtOnce(chain(up(40), set, up(8), set)))
 }
 
 func TestPauseAlike(t *testing.T) {
-	called := join(one(do(call, 7)), stackCopied)
+	called := chain(one(do(call, 7)), stackCopied)
 	left := one(do(ifTrue, noResult), op(i32Const, 1), do(ret), do(end))
 	code := func(way []instruction) []instruction {
-		return join(one(do(block, noResult), do(block, noResult)), called, way, one(do(end), op(brIf, 0)), pause)
+		return chain(one(do(block, noResult), do(block, noResult)), called, way, one(do(end), op(brIf, 0)), pause)
 	}
 	assert.Equal(t, code(left), pauseAlike(code(one(op(brIf, 1)))))
 	assert.Equal(t, code(one(op(brIf, 0))), pauseAlike(code(one(op(brIf, 0)))), "a branch to elsewhere")
 }
 
 func TestShorterTakesFewerInstructions(t *testing.T) {
-	sections, err := Sections(program(t))
+	sections, err := sectionsOf(program(t))
 	require.NoError(t, err)
 	count := func(content []byte) (n int) {
-		r := NewReader(content)
-		for r.Number(); r.Len() > 0; {
-			n += len(readFunction(r.Vector()).code)
+		r := newReader(content)
+		for r.number(); r.Len() > 0; {
+			n += len(readFunction(r.vector()).code)
 		}
 		return n
 	}
 	for _, s := range sections {
-		if s.ID == Code {
-			assert.Less(t, count(shorter(s.Content)), count(s.Content)*9/10)
+		if s.id == codeSection {
+			assert.Less(t, count(shorter(s.content)), count(s.content)*9/10)
 		}
 	}
+}
+
+// Instructions that nothing is known of would be passed over at a wrong length: all of them are refused.
+func TestUnknownInstructionsAreRefused(t *testing.T) {
+	known := map[byte]bool{}
+	for code := range 256 {
+		body := append([]byte{0, byte(code)}, make([]byte, 12)...) // no locals, and zeros for what may follow
+		err := guarded(func() { readFunction(body) })
+		known[byte(code)] = err == nil
+		if err != nil {
+			assert.ErrorContains(t, err, "an instruction that isn't known", "%#x", code)
+		}
+	}
+	for code, want := range map[byte]bool{unreachable: true, lastSum: true, more: true, 0x06: false, 0x12: false, 0x1c: false, 0x25: false, 0xc5: false, 0xd0: false, 0xfd: false, 0xfe: false} {
+		assert.Equal(t, want, known[code], "%#x", code)
+	}
+	assert.Error(t, guarded(func() { readFunction([]byte{0, more, 8, 0, 0}) }), "memory.init")
+	assert.Error(t, guarded(func() { readFunction([]byte{0, i32Const, 0x80}) }), "cut off")
 }

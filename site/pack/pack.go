@@ -42,6 +42,7 @@ type Result struct {
 	Folder  string         // for a static host: Out/site
 	OneFile string         // the page as one file: Out/shed-reckoner.html
 	Sizes   map[string]int // bytes by file of the first visit, compressed
+	Left    string         // in one line, what was not done to make the program small; empty: all was
 }
 
 // Build packs the page. Only its own results in Out are replaced.
@@ -49,7 +50,7 @@ func Build(ctx context.Context, o Options) (Result, error) {
 	if o.Program == "" {
 		o.Program = Program
 	}
-	parts, err := collect(ctx, o)
+	parts, left, err := collect(ctx, o)
 	if err != nil {
 		return Result{}, fmt.Errorf("pack %s: %w", o.Program, err)
 	}
@@ -61,6 +62,7 @@ func Build(ctx context.Context, o Options) (Result, error) {
 		Version: version(unstamped),
 		Folder:  filepath.Join(o.Out, "site"),
 		OneFile: filepath.Join(o.Out, "shed-reckoner.html"),
+		Left:    left,
 	}
 	folder, err := folderFiles(parts, r.Version)
 	if err != nil {
@@ -81,59 +83,59 @@ func Build(ctx context.Context, o Options) (Result, error) {
 }
 
 // collect gathers everything that the page is made of, by name, before stamping.
-func collect(ctx context.Context, o Options) (map[string][]byte, error) {
-	parts := icons()
+func collect(ctx context.Context, o Options) (parts map[string][]byte, left string, err error) {
+	parts = icons()
 	parts["style.css"] = site.Style()
 	names, err := fs.Glob(site.Files, "*")
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	for _, name := range names {
 		if parts[name], err = site.Files.ReadFile(name); err != nil {
-			return nil, err
+			return nil, "", err
 		}
 	}
 	root, err := exec.CommandContext(ctx, "go", "env", "GOROOT").Output()
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	// From the toolchain that compiles: loader and program must be of one Go version.
 	loader := filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", loaderName)
 	if parts[loaderName], err = os.ReadFile(loader); err != nil {
-		return nil, err
+		return nil, "", err
 	}
-	wasm, err := compile(ctx, o.Program)
+	wasm, left, err := compile(ctx, o.Program)
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	parts[programName] = Compress(wasm)
-	return parts, nil
+	return parts, left, nil
 }
 
-// buildFlags leave out what only a debugger reads, and everything of the place and the commit the program is built at.
-var buildFlags = append([]string{"-trimpath", "-buildvcs=false", "-ldflags=-s -w"}, InliningFlags...)
+// BuildFlags leave out what only a debugger reads, and everything of the place and the commit the program is built at.
+var BuildFlags = append([]string{"-trimpath", "-buildvcs=false", "-ldflags=-s -w"}, InliningFlags...)
 
 // InliningFlags are those that the code's size hangs on. Nothing is inlined but in the runtime: that saves a thirteenth of
 // what is loaded and costs about a sixth of the speed. Without inlining in the runtime, whose allocator and maps are made
 // of small functions, a key press would take half as long again.
 var InliningFlags = []string{"-gcflags=all=-l", "-gcflags=runtime=", "-gcflags=internal/runtime/...=", "-gcflags=internal/abi="}
 
-// compile builds a package for the browser.
-func compile(ctx context.Context, program string) ([]byte, error) {
+// compile builds a package for the browser, and makes it small.
+func compile(ctx context.Context, program string) (small []byte, left string, err error) {
 	dir, err := os.MkdirTemp("", "shed-reckoner-")
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	defer os.RemoveAll(dir)
 	out := filepath.Join(dir, "program.wasm")
-	cmd := exec.CommandContext(ctx, "go", slices.Concat([]string{"build", "-o", out}, buildFlags, []string{program})...)
+	cmd := exec.CommandContext(ctx, "go", slices.Concat([]string{"build", "-o", out}, BuildFlags, []string{program})...)
 	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
 	if said, err := cmd.CombinedOutput(); err != nil {
-		return nil, fmt.Errorf("%w:\n%s", err, said)
+		return nil, "", fmt.Errorf("%w:\n%s", err, said)
 	}
 	built, err := os.ReadFile(out)
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	return module.Small(built)
 }

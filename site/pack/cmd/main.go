@@ -19,5 +19,8 @@ func main() {
 	if err != nil {
 		log.Fatal(err)
 	}
+	if r.Left != "" {
+		fmt.Println(r.Left)
+	}
 	fmt.Printf("version %s\n%s\n%s\n", r.Version, r.Folder, r.OneFile)
 }
