@@ -13,6 +13,7 @@ import (
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
+	sentences "shedreckoner/wasm/words"
 )
 
 // DoseSentence says why there is no dose, and what would bring it back.
@@ -23,7 +24,7 @@ func DoseSentence(err error, units job.Units) string {
 			return text
 		}
 	}
-	return Sentence(err, nil, units)
+	return sentences.Sentence(err, nil, units)
 }
 
 // words writes quantities in the job's units.

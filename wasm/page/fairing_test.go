@@ -15,6 +15,7 @@ import (
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
+	"shedreckoner/wasm/words"
 )
 
 const fillStep = "buildup.1.step.1"
@@ -109,12 +110,12 @@ func TestAProudSpotWithoutAMinusKey(t *testing.T) {
 
 // Every check, want and mend has words; none falls back to the last resort.
 func TestEveryFindingHasWords(t *testing.T) {
-	last, _, _ := page.Finding(&plan.Finding{Finding: buildup.Finding{Rule: "none"}}, "Gel coat", job.Units{})
+	last, _, _ := words.Finding(&plan.Finding{Finding: buildup.Finding{Rule: "none"}}, "Gel coat", job.Units{})
 	for _, rule := range buildup.Keys {
 		for want := buildup.Another; want <= buildup.Promptly; want++ {
 			for _, mend := range buildup.Mends {
 				f := plan.Finding{Finding: buildup.Finding{Rule: rule, Want: want, Mend: mend, Got: 1, Limit: 2, Scale: unit.InHour}}
-				what, how, _ := page.Finding(&f, "Gel coat", job.Units{})
+				what, how, _ := words.Finding(&f, "Gel coat", job.Units{})
 				assert.NotEmpty(t, how, mend)
 				assert.NotEqual(t, last, what, rule)
 				assert.NotContains(t, what, "{", mend)
@@ -131,7 +132,7 @@ func TestEveryBadReadingHasWords(t *testing.T) {
 		&fairing.CellError{Cause: fairing.MixedUnit}, &fairing.CellError{Cause: fairing.OutOfReach}, buildup.ErrNoReadings,
 		&plan.GradesError{First: 400, Last: 80}, &plan.GoTakesError{}, &job.OrderError{Before: 400, After: 320},
 	} {
-		assert.NotEqual(t, "This can't be used here.", page.Sentence(err, nil, job.Units{}), "%T", err)
+		assert.NotEqual(t, "This can't be used here.", words.Sentence(err, nil, job.Units{}), "%T", err)
 	}
 }
 

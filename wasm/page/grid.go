@@ -7,6 +7,7 @@ import (
 
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/job"
+	sentences "shedreckoner/wasm/words"
 )
 
 // A grid of readings is kept as one line for each row. Its cells have paths of
@@ -137,7 +138,7 @@ func (s *State) pasted(list string, at, column int, text string) []Effect {
 		err = fits(rows, at, column)
 	}
 	if err != nil {
-		s.Notice = Sentence(err, nil, job.ReadUnits(s.Doc()))
+		s.Notice = sentences.Sentence(err, nil, job.ReadUnits(s.Doc()))
 		if len(text) > fairing.MaxPaste {
 			return nil
 		}

@@ -12,6 +12,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // loggedDemo is the made-up job without its log, as the builder's own, and one
@@ -142,11 +143,11 @@ func TestLogCSV(t *testing.T) {
 func TestEveryCauseHasWords(t *testing.T) {
 	for i := range fault.Causes {
 		c := &fault.Causes[i]
-		words := page.FaultText(&fault.Found{Cause: c})
-		assert.NotEmpty(t, words.Cause, c.Key)
-		assert.NotEmpty(t, words.Remedy, c.Key)
-		assert.NotEmpty(t, words.Next, c.Key)
-		assert.Equal(t, c.Sign == nil, words.Sign == "", "%s: a sign and its words", c.Key)
+		text := words.FaultText(&fault.Found{Cause: c})
+		assert.NotEmpty(t, text.Cause, c.Key)
+		assert.NotEmpty(t, text.Remedy, c.Key)
+		assert.NotEmpty(t, text.Next, c.Key)
+		assert.Equal(t, c.Sign == nil, text.Sign == "", "%s: a sign and its words", c.Key)
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
+	sentences "shedreckoner/wasm/words"
 )
 
 // PackWords writes packs as a shop reads them, "2 × 5 kg, 1 × 1 kg": a line
@@ -37,7 +38,7 @@ func PackWords(line chance.Line) string {
 func BuyWords(l *chance.Line, units job.Units) string {
 	switch {
 	case l.Err != nil:
-		return Sentence(l.Err, nil, units)
+		return sentences.Sentence(l.Err, nil, units)
 	case l.ToBuy.IsZero():
 		return "Nothing to buy"
 	}

@@ -12,6 +12,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 var noon = page.Moment{Unix: 1_780_000_000, Day: 12 * 3600, Date: "2026-05-28"}
@@ -244,7 +245,7 @@ func TestRefusalsSayWhatToType(t *testing.T) {
 		}
 		found := false
 		for _, p := range bad.Plan.Refused {
-			says := strings.ReplaceAll(page.Sentence(p.Err, job.FieldAt(p.Path), bad.Plan.Job.Units), "\u00a0", " ")
+			says := strings.ReplaceAll(words.Sentence(p.Err, job.FieldAt(p.Path), bad.Plan.Job.Units), "\u00a0", " ")
 			found = found || strings.Contains(says, c.says)
 			assert.NotContains(t, says, "This can't be used here", "%s = %q", c.path, c.text)
 		}

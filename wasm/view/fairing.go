@@ -12,6 +12,7 @@ import (
 	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // hollows is the readings or places of a fill step that isn't measured by a
@@ -90,10 +91,10 @@ func badCells(err error) map[int]bool {
 func saidOfRow(s *page.State, row string) html {
 	units := s.Plan.Job.Units
 	if err := s.Plan.RefusedAt(row); err != nil {
-		return el("p", a("class", "bad"), txt(page.Sentence(err, nil, units)))
+		return el("p", a("class", "bad"), txt(words.Sentence(err, nil, units)))
 	}
 	if err := s.Plan.WaitingAt(row); err != nil {
-		return el("p", a("class", "ask"), txt(page.Sentence(err, nil, units)))
+		return el("p", a("class", "ask"), txt(words.Sentence(err, nil, units)))
 	}
 	return nothing
 }

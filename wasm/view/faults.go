@@ -6,6 +6,7 @@ import (
 
 	"shedreckoner/calc/fault"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // faultAnswer is what a fault of a cup may come from: what the log bears out
@@ -26,7 +27,7 @@ func faultAnswer(s *page.State, cup string) html {
 		case f.IsBorne():
 			borne = append(borne, faultItem(s, f))
 		case f.IsAgainst():
-			against = append(against, el("li", nil, el("p", nil, txt(page.FaultText(f).Cause)), hint(page.SignText(f, s.Plan.Job.Units))))
+			against = append(against, el("li", nil, el("p", nil, txt(words.FaultText(f).Cause)), hint(words.SignText(f, s.Plan.Job.Units))))
 		default:
 			others = append(others, faultItem(s, f))
 		}
@@ -60,17 +61,17 @@ func sourcesOf(found []fault.Found) string {
 }
 
 func faultItem(s *page.State, f *fault.Found) html {
-	words, units := page.FaultText(f), s.Plan.Job.Units
-	parts := []html{el("p", a("class", "what"), txt(words.Cause))}
+	text, units := words.FaultText(f), s.Plan.Job.Units
+	parts := []html{el("p", a("class", "what"), txt(text.Cause))}
 	switch {
 	case f.IsBorne():
-		parts = append(parts, el("p", a("class", "sign"), txt(page.SignText(f, units))))
+		parts = append(parts, el("p", a("class", "sign"), txt(words.SignText(f, units))))
 	case f.Known:
-		parts = append(parts, hint(page.SignText(f, units)+" No comb was read."))
+		parts = append(parts, hint(words.SignText(f, units)+" No comb was read."))
 	}
 	verdict := "Waiting won't mend it. "
 	if f.Waits {
 		verdict = "Wait: it may yet cure. "
 	}
-	return el("li", nil, append(parts, el("p", nil, el("strong", nil, txt(verdict)), txt(words.Remedy)), hint("Next time: "+page.NextText(f, units)))...)
+	return el("li", nil, append(parts, el("p", nil, el("strong", nil, txt(verdict)), txt(text.Remedy)), hint("Next time: "+words.NextText(f, units)))...)
 }

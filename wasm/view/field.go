@@ -8,6 +8,7 @@ import (
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // field is a form's line for the field at the path: label, control, unit, and
@@ -133,7 +134,7 @@ func stepper(units job.Units, path, label string, f *job.Field) html {
 func said(s *page.State, path string, f *job.Field) html {
 	units := s.Plan.Job.Units
 	if err := s.Plan.RefusedAt(path); err != nil {
-		return el("p", a("class", "bad"), txt(page.Sentence(err, f, units)))
+		return el("p", a("class", "bad"), txt(words.Sentence(err, f, units)))
 	}
 	if ask := s.AskAt(path); ask != nil {
 		return question(ask, units)

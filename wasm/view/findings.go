@@ -4,6 +4,7 @@ import (
 	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/plan"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // findingLines is what the checks have to say, the red first. In short only
@@ -33,7 +34,7 @@ func findingLine(s *page.State, b *plan.Buildup, f *plan.Finding, inShort, away 
 	if f.Step < len(b.Steps) && b.Steps[f.Step].Card != nil {
 		layer = b.Steps[f.Step].Card.Name
 	}
-	what, mend, rests := page.Finding(f, layer, s.Plan.Job.Units)
+	what, mend, rests := words.Finding(f, layer, s.Plan.Job.Units)
 	mark := severities[f.Severity]
 	step := ""
 	if away {

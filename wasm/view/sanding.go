@@ -9,6 +9,7 @@ import (
 	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // runFigures is what a run of grades comes to, grade by grade.
@@ -137,7 +138,7 @@ func readingList(s *page.State, list, name, add string, keys ...string) html {
 // saidOf is what is wrong with a list as a whole.
 func saidOf(s *page.State, list string) html {
 	if err := s.Plan.RefusedAt(list); err != nil {
-		return el("p", a("class", "bad"), txt(page.Sentence(err, nil, s.Plan.Job.Units)))
+		return el("p", a("class", "bad"), txt(words.Sentence(err, nil, s.Plan.Job.Units)))
 	}
 	return nothing
 }

@@ -8,6 +8,7 @@ import (
 	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // surfaces is the screen where everything begins: what is to be coated, measured.
@@ -226,7 +227,7 @@ func waits(s *page.State, path string) html {
 			if f := job.FieldAt(w.Path); f != nil {
 				return el("p", a("class", "hint"), txt("Still to be typed: "+f.Name+"."))
 			}
-			return el("p", a("class", "hint"), txt(page.Sentence(w.Err, nil, s.Plan.Job.Units)))
+			return el("p", a("class", "hint"), txt(words.Sentence(w.Err, nil, s.Plan.Job.Units)))
 		}
 	}
 	return nothing
