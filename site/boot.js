@@ -3,8 +3,10 @@
 // What the page and the Go program may rely on:
 //   html[data-version]    the packed version, stamped into index.html
 //   html[data-ready]      "yes", set by the Go program when it can be used; taken away here if the program ends
-//   html[data-offline]    "yes" once everything is kept for use without a network
-//   html[data-update]     "waiting" when a newer version is kept and waits; the event shed-update on window says the same
+//   html[data-offline]    "yes" once everything is kept for use without a network, "no" if it can't be; the event shed-answer
+//                         {verb: "offline", text} on window says the same
+//   html[data-update]     "waiting" when a newer version is kept whole and waits; the event shed-update on window says the same.
+//                         "failed" when one was switched to and doesn't start here; shed-answer {verb: "fell-back"} says the same
 //   event shed-switch     sent to window by the Go program when the builder wants the newer version now
 //   shedReckonerPolicy    the page's one Trusted Types policy, undefined where the browser has none
 "use strict";
@@ -26,19 +28,22 @@
 	});
 	globalThis.shedReckonerPolicy = policy;
 
-	let ended = false;
 	let registration = null;
 
 	// stop tells the builder that the page no longer works. Nobody is left to ask about a waiting version then, so it is
 	// switched to: a reload must be able to bring the mended page.
 	function stop(reason) {
-		ended = true;
-		delete root.dataset.ready;
-		const place = document.getElementById("stopped");
-		place.hidden = false;
-		place.textContent = reason + " Your saved job is safe on this device. Reload the page to go on." +
-			" If a cup is mixed, go by your own clock and the maker's sheet.";
+		shedStop(reason);
 		switchWorker();
+	}
+
+	// fail is for a start that came to nothing.
+	function fail(reason) {
+		if (location.protocol.startsWith("http")) {
+			shedMend(reason);
+		} else {
+			stop(reason);
+		}
 	}
 
 	// packedProgram gives the program as a stream of bytes: from this file if it is inside, else from beside this script.
@@ -95,39 +100,96 @@
 				{ headers: { "Content-Type": "application/wasm" } });
 			program = await WebAssembly.instantiateStreaming(response, go.importObject);
 		} catch (error) {
-			stop("The page could not be loaded (" + error.message + ").");
+			fail("The page could not be loaded (" + error.message + ").");
 			return;
 		}
-		go.run(program.instance).then(
-			() => stop("The page has stopped working."),
-			(error) => stop("The page has stopped working (" + error.message + ")."));
+		go.run(program.instance).then(() => end("."), (error) => end(" (" + error.message + ")."));
+		if (root.dataset.ready) {
+			shedStarted();
+		}
+	}
+
+	function end(why) {
+		if (root.dataset.ready) {
+			stop("The page has stopped working" + why);
+		} else {
+			fail("The page could not be started" + why);
+		}
 	}
 
 	// keepOffline registers the worker that keeps the page for use without a network, and says when a newer one waits.
 	async function keepOffline() {
-		if (!location.protocol.startsWith("http") || !navigator.serviceWorker) {
+		if (!location.protocol.startsWith("http")) {
+			tellOffline(true); // all of it is in one file
 			return;
 		}
-		navigator.serviceWorker.ready.then(() => { root.dataset.offline = "yes"; });
-		registration = await navigator.serviceWorker.register(policy ? policy.createScriptURL("sw.js") : "sw.js",
-			{ updateViaCache: "none" });
+		if (!navigator.serviceWorker) {
+			tellOffline(false);
+			return;
+		}
+		try {
+			registration = await navigator.serviceWorker.register(policy ? policy.createScriptURL("sw.js") : "sw.js",
+				{ updateViaCache: "none" });
+		} catch (error) {
+			registration = await navigator.serviceWorker.getRegistration(); // one of an earlier visit, if any
+			console.warn("not asked for a newer version:", error.message);
+		}
+		if (!registration) {
+			tellOffline(false);
+			return;
+		}
 		window.addEventListener("shed-switch", switchAndReload);
 		registration.addEventListener("updatefound", watchInstall);
 		watchInstall();
-		sayWaiting();
+		await Promise.all([tellActive(), tellWaiting()]);
 	}
 
 	function watchInstall() {
 		if (registration.installing) {
-			registration.installing.addEventListener("statechange", sayWaiting);
+			registration.installing.addEventListener("statechange", () => { tellActive(); tellWaiting(); });
 		}
 	}
 
-	function sayWaiting() {
-		if (!registration.waiting || !registration.active) {
+	const patience = 60000; // ms: a worker may have to ask the network for all that it lacks
+
+	// ask sends a worker a message and gives its answer.
+	function ask(worker, type) {
+		return new Promise((answered) => {
+			const channel = new MessageChannel();
+			channel.port1.onmessage = (event) => answered(event.data);
+			setTimeout(answered, patience, false);
+			worker.postMessage({ type: type, version: root.dataset.version }, [channel.port2]);
+		});
+	}
+
+	async function tellActive() {
+		const { installing, active } = registration;
+		if (active) {
+			if (root.dataset.ready && await ask(active, "started") === "older" && !root.dataset.update) {
+				root.dataset.update = "failed";
+				tell("fell-back", "");
+			}
+			tellOffline(await ask(active, "check"));
+		} else if (!installing) {
+			tellOffline(false);
+		}
+	}
+
+	function tellOffline(isKept) {
+		root.dataset.offline = isKept ? "yes" : "no";
+		tell("offline", root.dataset.offline);
+	}
+
+	function tell(verb, text) {
+		window.dispatchEvent(new CustomEvent("shed-answer", { detail: { verb: verb, path: "", text: text } }));
+	}
+
+	async function tellWaiting() {
+		const { waiting, active } = registration;
+		if (!waiting || !active || !await ask(waiting, "check")) {
 			return;
 		}
-		if (ended) {
+		if (!root.dataset.ready) {
 			switchWorker();
 			return;
 		}
@@ -147,6 +209,9 @@
 		switchWorker();
 	}
 
-	// The worker comes second, so that its downloads don't slow the start. Without it the page works, only not offline.
-	start().finally(() => keepOffline().catch((error) => console.warn("not kept for offline use:", error.message)));
+	// What didn't come whole isn't started. The worker comes second, so that its downloads don't slow the start. Without it the
+	// page works, only not offline.
+	if (!root.dataset.missing) {
+		start().finally(() => keepOffline().catch((error) => console.warn("not kept for offline use:", error.message)));
+	}
 })();

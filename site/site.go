@@ -3,7 +3,9 @@
 package site
 
 import (
+	"crypto/sha256"
 	"embed"
+	"encoding/base64"
 	"io/fs"
 	"net/http"
 	"os"
@@ -13,7 +15,7 @@ import (
 
 // Files holds the page's own files. index.html and sw.js are templates that package pack fills.
 //
-//go:embed index.html asks.js boot.js sw.js manifest.webmanifest
+//go:embed index.html watch.js asks.js boot.js sw.js manifest.webmanifest
 var Files embed.FS
 
 // styles are the parts of the style sheet, a subject each. Later ones stand above earlier ones, so their names begin with
@@ -39,10 +41,21 @@ func Style() []byte {
 	return whole
 }
 
+// Watch is watch.js, the one script that stands inside the served page: it tells of others that don't come.
+//
+//go:embed watch.js
+var Watch string
+
+// HashSource names an inline script or style in a content security policy.
+func HashSource(text string) string {
+	sum := sha256.Sum256([]byte(text))
+	return "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
+}
+
 // Policy is the content security policy of the served page, without what only a header may say. It is also written into
 // the page, because a plain static host sends no headers of ours.
-const Policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data: blob:; " +
-	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; " + CommonPolicy
+var Policy = "default-src 'none'; script-src 'self' " + HashSource(Watch) + " 'wasm-unsafe-eval'; style-src 'self'; " +
+	"img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; " + CommonPolicy
 
 // CommonPolicy is the part of the policy that the one-file page has too.
 const CommonPolicy = "base-uri 'none'; form-action 'none'; " +
@@ -59,6 +72,9 @@ var types = map[string]string{
 	".wasm":        "application/wasm",
 	".webmanifest": "application/manifest+json",
 }
+
+// Type is the media type that a file is served with, by the ending of its name; "" if the page has no such files.
+func Type(name string) string { return types[path.Ext(name)] }
 
 // Handler serves the packed folder dir. Files in a folder of dir never change under their name, because the folder is
 // named with the version, and may be kept for ever; those at the top are asked for again each time.
@@ -78,7 +94,7 @@ func Handler(dir string) http.Handler {
 		if strings.Contains(name, "/") {
 			h.Set("Cache-Control", "public, max-age=31536000, immutable")
 		}
-		if t, ok := types[path.Ext(name)]; ok {
+		if t := Type(name); t != "" {
 			h.Set("Content-Type", t)
 		}
 		files.ServeHTTP(w, r)

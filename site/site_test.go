@@ -50,7 +50,7 @@ func TestHandler(t *testing.T) {
 		assert.Empty(t, h.Get("Content-Encoding"), want.path)
 		assert.Equal(t, "nosniff", h.Get("X-Content-Type-Options"), want.path)
 		assert.Equal(t, "no-referrer", h.Get("Referrer-Policy"), want.path)
-		assert.Equal(t, "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; "+
+		assert.Equal(t, "default-src 'none'; script-src 'self' "+site.HashSource(site.Watch)+" 'wasm-unsafe-eval'; style-src 'self'; "+
 			"img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; "+
 			"form-action 'none'; require-trusted-types-for 'script'; trusted-types shed-reckoner; frame-ancestors 'none'",
 			h.Get("Content-Security-Policy"), want.path)

@@ -77,6 +77,7 @@ func withClock(t *testing.T, page *pack.Served) *pack.Served {
 	loader, err := os.ReadFile(name)
 	require.NoError(t, err)
 	require.NoError(t, os.WriteFile(name, append([]byte(shedClock), loader...), 0o644))
+	restamp(t, folder)
 	return &pack.Served{Result: pack.Result{Folder: folder, Version: page.Version}}
 }
 

@@ -83,6 +83,7 @@ func prefixed(t *testing.T, script string) string {
 	loader, err := os.ReadFile(name)
 	require.NoError(t, err)
 	require.NoError(t, os.WriteFile(name, append([]byte(script), loader...), 0o644))
+	restamp(t, folder)
 	server := httptest.NewServer(site.Handler(folder))
 	t.Cleanup(server.Close)
 	return server.URL

@@ -8,7 +8,6 @@ import (
 	"strings"
 	"sync/atomic"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -254,15 +253,16 @@ func newHost(t *testing.T, page *pack.Served) *host {
 }
 
 // update puts the same page under another version in the place of the old one.
-func (h *host) update(t *testing.T) {
+func (h *host) update(t *testing.T) { t.Helper(); h.rename(t, h.version, nextVersion) }
+
+func (h *host) rename(t *testing.T, from, to string) {
 	t.Helper()
 	for _, name := range []string{"index.html", "sw.js"} {
 		file := filepath.Join(h.folder, name)
 		text, err := os.ReadFile(file)
 		require.NoError(t, err)
-		require.NoError(t, os.WriteFile(file, []byte(strings.ReplaceAll(string(text), h.version, nextVersion)), 0o644))
-		later := time.Now().Add(time.Minute) // HTTP's dates are of whole seconds: within one it would count as unchanged
-		require.NoError(t, os.Chtimes(file, later, later))
+		require.NoError(t, os.WriteFile(file, []byte(strings.ReplaceAll(string(text), from, to)), 0o644))
 	}
-	require.NoError(t, os.Rename(filepath.Join(h.folder, h.version), filepath.Join(h.folder, nextVersion)))
+	require.NoError(t, os.Rename(filepath.Join(h.folder, from), filepath.Join(h.folder, to)))
+	restamp(t, h.folder)
 }

@@ -2,7 +2,6 @@ package pack
 
 import (
 	"bytes"
-	"crypto/sha256"
 	"encoding/base64"
 	"fmt"
 	"maps"
@@ -16,13 +15,21 @@ import (
 // filling is what the templates index.html and sw.js are filled with. Text fields go in as they are: all of it is ours.
 type filling struct {
 	Version, Policy string
-	Scripts         []string // in the order in which they run: their names, or in the one-file page the scripts themselves
-	Files           []string // of the folder, as addresses beside sw.js
+	Watch           string // the script that stands inside the page
+	Scripts         []part // in the order in which they run
+	Style           part
+	Files           []wholeFile // of the folder
 
 	OneFile bool // the rest is for the one-file page
 	Icon    string
-	Style   string
 	Wasm    string
+}
+
+// part is a script or the style.
+type part struct{ Name, Text, Integrity string }
+
+func partOf(name string, parts map[string][]byte) part {
+	return part{name, string(parts[name]), integrity(parts[name])}
 }
 
 func fill(name string, parts map[string][]byte, f filling) ([]byte, error) {
@@ -38,6 +45,9 @@ func fill(name string, parts map[string][]byte, f filling) ([]byte, error) {
 // scripts of the page, in the order in which they run.
 var scripts = []string{loaderName, "asks.js", "boot.js"}
 
+// watchName is the script that stands inside the page.
+const watchName = "watch.js"
+
 // versioned are the files that must fit each other: they stand in a folder named with the version, and a page that names
 // that folder can't get one of another version.
 var versioned = append([]string{"style.css", programName}, scripts...)
@@ -49,23 +59,27 @@ func folderFiles(parts map[string][]byte, version string) (map[string][]byte, er
 		delete(files, name)
 		files[version+"/"+name] = parts[name]
 	}
-	f := filling{Version: version, Policy: site.Policy, Scripts: scripts}
-	for _, name := range slices.Sorted(maps.Keys(files)) {
-		switch name {
-		case "sw.js": // the browser keeps it by itself
-		case "index.html":
-			f.Files = append(f.Files, "./") // what a visitor asks for; hosts redirect the file's own name
-		default:
-			f.Files = append(f.Files, name)
-		}
+	delete(files, watchName)
+	f := filling{Version: version, Policy: site.Policy, Watch: site.Watch, Style: partOf("style.css", parts)}
+	for _, name := range scripts {
+		f.Scripts = append(f.Scripts, partOf(name, parts))
 	}
-	for _, name := range []string{"index.html", "sw.js"} {
-		var err error
-		if files[name], err = fill(name, parts, f); err != nil {
+	var err error
+	if files["index.html"], err = fill("index.html", parts, f); err != nil {
+		return nil, err
+	}
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		if name == "sw.js" { // the browser keeps it by itself
+			continue
+		}
+		file, err := whole(name, files[name])
+		if err != nil {
 			return nil, err
 		}
+		f.Files = append(f.Files, file)
 	}
-	return files, nil
+	files["sw.js"], err = fill("sw.js", parts, f)
+	return files, err
 }
 
 // oneFile gives the page with everything inside. Its policy allows no address at all, and only the scripts and the style
@@ -75,29 +89,22 @@ func oneFile(parts map[string][]byte, version string) ([]byte, error) {
 		Version: version,
 		OneFile: true,
 		Icon:    base64.StdEncoding.EncodeToString(parts["icon.svg"]),
-		Style:   string(parts["style.css"]),
+		Style:   partOf("style.css", parts),
 		Wasm:    base64.StdEncoding.EncodeToString(parts[programName]),
 	}
 	var hashes []string
-	for _, name := range scripts {
-		text := string(parts[name])
-		f.Scripts = append(f.Scripts, text)
-		hashes = append(hashes, hashSource(text))
+	for _, name := range append([]string{watchName}, scripts...) {
+		f.Scripts = append(f.Scripts, partOf(name, parts))
+		hashes = append(hashes, site.HashSource(string(parts[name])))
 	}
 	for _, inside := range append(f.Scripts, f.Style) {
 		for _, end := range []string{"</script", "</style", "<!--"} {
-			if strings.Contains(strings.ToLower(inside), end) {
+			if strings.Contains(strings.ToLower(inside.Text), end) {
 				return nil, fmt.Errorf("%q in a style or script would end it early", end)
 			}
 		}
 	}
 	f.Policy = fmt.Sprintf("default-src 'none'; script-src %s 'wasm-unsafe-eval'; style-src %s; img-src data: blob:; %s",
-		strings.Join(hashes, " "), hashSource(f.Style), site.CommonPolicy)
+		strings.Join(hashes, " "), site.HashSource(f.Style.Text), site.CommonPolicy)
 	return fill("index.html", parts, f)
-}
-
-// hashSource names an inline script or style in a content security policy.
-func hashSource(text string) string {
-	sum := sha256.Sum256([]byte(text))
-	return "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
 }

@@ -8,12 +8,12 @@ func (s *Session) Has(css string) bool {
 	return s.find(css) != ""
 }
 
-// find gives the protocol's path to an element, empty if it isn't there, or went while it was found.
+// find gives the protocol's path to an element, empty if it isn't there, or went while it was found, with its page or alone.
 func (s *Session) find(css string) string {
 	s.t.Helper()
 	var element map[string]string // one entry, under a key fixed by the protocol
 	err := s.try("POST", "/element", map[string]any{"using": "css selector", "value": css}, &element)
-	if err != nil && !isCode(err, "no such element") && !isCode(err, "stale element reference") {
+	if err != nil && !isCode(err, "no such element") && !isCode(err, "stale element reference") && !isCode(err, "no such frame") {
 		s.t.Fatalf("%s: %s: %v", s.Engine, css, err)
 	}
 	for _, id := range element {
