@@ -45,11 +45,11 @@ const (
 	mostTaken  = 130 * kilojoule
 	kilojoule  = unit.MolarEnergy(1000)
 
-	// leastHalfBand keeps lucky tests from faking certainty: ten percent on
-	// either side, about what stirring, watch and thermometer leave. Source: assumption.
-	leastHalfBand = 0.1
-	// fewTests is under how many tests the card's own range still counts.
-	fewTests = 3
+	// leastHalfBand keeps lucky tests from faking certainty: fifteen percent on
+	// either side, what stirring, watch and thermometer leave. Source: assumption.
+	leastHalfBand = 0.15
+	// leastOff is how far a single time may be off, for the slope. Source: assumption.
+	leastOff = 0.1
 )
 
 // TestFault says what is wrong with a cup test.
@@ -92,7 +92,7 @@ func kJ(e unit.MolarEnergy) string { return unit.Write(float64(e), unit.InKilojo
 var (
 	testedTime = working.Method("mean of the logarithms of the tests' times, taken to their mean temperature and catalyst",
 		source.House.At("own cup tests"), source.Calculated, reference)
-	testedEnd = working.Method("the tested time less and more twice the tests' scatter; at least their farthest, at least 10 %, and with under three tests at least the card's own range",
+	testedEnd = working.Method("the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 %",
 		source.House.At("own cup tests"), source.Assumption, reference)
 	testedEnergy = working.Method("least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R",
 		source.House.At("own cup tests over 8 °C or more"), source.Calculated, energy)
@@ -206,11 +206,7 @@ func (g Gel) fitted(tests []CupTest, mid line) (Fit, Range[unit.MolarEnergy], er
 // movedTo makes the tests' mean the reference point, with their scatter.
 func (g Gel) movedTo(tests []CupTest, l line) Gel {
 	from := steps(tests)
-	low, high := l.halfBand(), l.halfBand()
-	if len(tests) < fewTests {
-		low = max(low, math.Log(float64(g.Time.Mid.Value/g.Time.Low.Value)))
-		high = max(high, math.Log(float64(g.Time.High.Value/g.Time.Mid.Value)))
-	}
+	low, high := max(l.halfBand(), -math.Log1p(-leastHalfBand)), max(l.halfBand(), math.Log1p(leastHalfBand))
 	at := math.Exp(l.meanY - float64(g.Order.Mid.Value)*l.meanLnC)
 	if !g.isFixedRatio() {
 		g.Catalyst = working.By(meanCatalyst, unit.ByMass(math.Exp(l.meanLnC)), from...)

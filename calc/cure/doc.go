@@ -14,6 +14,8 @@
 //	a day in cups                                    cups.go
 //	systems of a fixed ratio, parts on a tool        ratio.go, weigh.go
 //	what helps against heat and cold                 remedy.go
+//	a timed test over the table's end                hot.go
+//	a cup that doesn't go off                        stuck.go
 //
 // A dose has one door, Cup.Dose, and every refusal stands in it. What could hurt
 // is refused, with the figures that say why: nothing is read beyond the ends of
@@ -34,13 +36,14 @@ var Rules = []*working.Rule{
 	position.Rule, onLine.Rule,
 	allThatCures, productShare.Rule,
 	dose.Rule, DoseVolume.Rule, ofWhole.Rule, ceilingOfWhole.Rule, smallest.Rule, onMark, toolShare.Rule,
-	syringeError.Rule, dropError.Rule,
+	scaleError.Rule, syringeError.Rule, dropError.Rule,
 	VolumeOfVolume.Rule, ShareByMass.Rule,
-	byCatalyst.Rule, byTemperature.Rule, gelOfDose.Rule, gelOfRatio.Rule, MostMass.Rule,
+	byCatalyst.Rule, byTemperature.Rule, bothFactors.Rule, gelOfDose.Rule, gelOfRatio.Rule, MostMass.Rule,
 	testedTime, testedEnd, testedEnergy, testedEnergyEnd, meanTemperature, meanCatalyst, lightest,
-	usableLeft.Rule, spreading.Rule, forArea.Rule, largestByTime.Rule, largestBatch.Rule,
+	usableLeft.Rule, spreading.Rule, forArea.Rule, inTime.Rule, largestByTime.Rule, largestUntimed.Rule, largestBatch.Rule,
 	cupCount.Rule, cupsLoss.Rule, cupEach, wholeGrams,
 	masses.a.Rule, masses.b.Rule, volumes.a.Rule, volumes.b.Rule,
 	massRatio.Rule, volumeRatio.Rule, volumeOf.Rule, massOf.Rule,
 	gain.Rule, spared.Rule, inTray.Rule, lowest.Rule, apart.Rule,
+	scrape.Rule,
 }

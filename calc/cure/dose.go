@@ -25,8 +25,13 @@ type Cup struct {
 	Peroxide Peroxide
 	Shed     Shed
 	Tool     Tool
-	Largest  working.Figure[unit.Mass] // the largest cup, from Work.Largest
+	Largest  Largest // asked with the dose by the table, then with the dose as measured
+	Opened   *Opened // what a timed test of today opened over the table's end; nil: nothing
 }
+
+// Largest gives the largest cup with so much catalyst of all that cures: Hand's,
+// as a rule. Left out, there is no dose.
+type Largest func(catalyst working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error)
 
 // Dose is the catalyst for one cup. Its only maker is Cup.Dose; one cup gets one
 // dose, and nothing is added to it later.
@@ -42,8 +47,9 @@ type Dose struct {
 	Drops       int64                       // as it is counted; 0 with another tool
 
 	OfWhole  working.Figure[unit.ByMass] // what it comes to, of all that cures
-	Error    working.Figure[unit.ByMass] // how far the tool may be off, of all that cures
+	Error    working.Figure[unit.ByMass] // how far the tool may be off, rounding included, of all that cures
 	Smallest working.Figure[unit.Mass]   // smallest cup that this tool can dose today
+	Largest  working.Figure[unit.Mass]   // largest cup with the dose as measured
 }
 
 // ClashError says that floor and ceiling leave no dose: with so much in the cup
@@ -194,9 +200,10 @@ const lastBitsOfShare = unit.ByMass(1e-9)
 
 // Dose is the catalyst for the cup, or every reason that is found why there is none. It
 // comes from the card's table at the temperature of the surface, times all that
-// cures; it is measured on the tool's mark nearest to it inside floor (of all
-// that cures) and ceiling (of the product alone), and only in a cup where the
-// tool's error can't carry it outside.
+// cures; it is measured on the tool's mark nearest to it from which the tool's
+// whole error leads neither under the floor (of all that cures) nor over the
+// ceiling (of the product alone). The cup may be no larger than the dose as
+// measured allows.
 // Errors, joined: *PeroxideError, *TemperatureError, *ApartError,
 // *ColdEveningError, *PartError, *BeyondTableError, *SteepError; then one of
 // *ClashError, *OutsideError, *NoRoomError, *NotWithThisToolError, *CupTooLargeError,
@@ -207,16 +214,16 @@ func (c Cup) Dose() (Dose, error) {
 	if err != nil {
 		return Dose{}, err
 	}
-	smallest, err := c.Card.Smallest(share, c.Mix, c.Tool, c.Peroxide)
+	smallest, err := c.smallest(share)
 	if err != nil {
 		return Dose{}, err
 	}
 	d := Dose{Share: share, Whole: c.Mix.Whole(), Smallest: smallest}
-	if !(smallest.Value <= c.Largest.Value*(1+1e-9)) {
-		return Dose{}, &NotWithThisToolError{c.Tool, c.Largest.Value, smallest.Value}
+	if d.Largest, err = c.largest(share); err != nil {
+		return Dose{}, err
 	}
-	if !(d.Whole.Value <= c.Largest.Value*(1+1e-9)) {
-		return Dose{}, &CupTooLargeError{d.Whole.Value, c.Largest.Value}
+	if !(smallest.Value <= d.Largest.Value*(1+1e-9)) {
+		return Dose{}, &NotWithThisToolError{c.Tool, d.Largest.Value, smallest.Value}
 	}
 	if !(d.Whole.Value >= smallest.Value*(1-1e-9)) {
 		return Dose{}, &NotWithThisToolError{c.Tool, d.Whole.Value, smallest.Value}
@@ -224,16 +231,46 @@ func (c Cup) Dose() (Dose, error) {
 	if d.Wanted, err = dose.Figure(share, d.Whole); err != nil {
 		return Dose{}, err
 	}
-	return c.measured(d)
+	if d, err = c.measured(d); err != nil {
+		return Dose{}, err
+	}
+	if d.Largest, err = c.largest(d.OfWhole); err != nil {
+		return Dose{}, err
+	}
+	if !(d.Whole.Value <= d.Largest.Value*(1+1e-9)) {
+		return Dose{}, &CupTooLargeError{d.Whole.Value, d.Largest.Value}
+	}
+	return d, nil
+}
+
+// largest is the largest cup with so much catalyst. What isn't known is nothing.
+func (c Cup) largest(share working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) {
+	if c.Largest == nil {
+		return working.Figure[unit.Mass]{}, nil
+	}
+	return c.Largest(share)
+}
+
+// smallest is the smallest cup that the tool can dose, now.
+func (c Cup) smallest(share working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) {
+	if c.isOpened() {
+		share = overFloor(c.Card.Floor)
+	}
+	return c.Card.Smallest(share, c.Mix, c.Tool, c.Peroxide)
 }
 
 // share is the table's catalyst, once nothing speaks against dosing at all.
 func (c Cup) share() (working.Figure[unit.ByMass], error) {
-	share, err := c.Card.Table.At(c.Shed.Surface)
-	if err == nil {
+	limits := c.Card.Limits
+	var share working.Figure[unit.ByMass]
+	var err error
+	if c.isOpened() {
+		limits.Warmest = c.Opened.UpTo
+		share, err = c.leastShare()
+	} else if share, err = c.Card.Table.At(c.Shed.Surface); err == nil {
 		err = c.Shed.checkSteep(c.Card.Table, share.Value)
 	}
-	return share, errors.Join(c.Card.Takes.Check(c.Peroxide.Family), c.Shed.Check(c.Card.Limits), c.Mix.Check(), err)
+	return share, errors.Join(c.Card.Takes.Check(c.Peroxide.Family), c.Shed.Check(limits), c.Mix.Check(), err)
 }
 
 // measured puts a wanted dose on a mark of the tool.
@@ -245,24 +282,30 @@ func (c Cup) measured(d Dose) (Dose, error) {
 	base := gramsOf(d.Whole.Value)
 	least, want := shareOf(c.Card.Floor.Value).Mul(base), shareOf(d.Share.Value).Mul(base)
 	most := shareOf(c.Card.Ceiling.Value).Mul(gramsOf(c.Mix.Product.Value))
-	m, isIn := c.Tool.mark(want, least, most, gramsPerMillilitre(rho.Value))
-	if !isIn {
-		return Dose{}, &NotWithThisToolError{c.Tool, d.Whole.Value, d.Smallest.Value}
+	off, err := c.Tool.Error(rho)
+	if err != nil {
+		return Dose{}, err
 	}
+	m, isIn := c.Tool.mark(want, least, most, gramsOf(off.Value), gramsPerMillilitre(rho.Value))
+	if !isIn { // half a mark more, and the nearest mark is inside
+		sure := d.Smallest.Value * (1 + c.Tool.markMass(rho.Value)/2/off.Value)
+		return Dose{}, &NotWithThisToolError{c.Tool, d.Whole.Value, sure}
+	}
+	return c.read(d, m, off)
+}
+
+// read takes a mark over into the dose, as it is read off the tool.
+func (c Cup) read(d Dose, m marked, off working.Figure[unit.Mass]) (Dose, error) {
 	d.Mass = working.By(onMark, Grams{m.exact}.Mass(), d.Wanted.Step)
 	d.Grams, d.Millilitres = m.grams, m.millilitres
 	if c.Tool.kind == Drops {
 		d.Drops = m.steps
 	}
-	return d.withShares(c.Tool, rho)
+	return d.withShares(off, c.Peroxide.Density)
 }
 
 // withShares adds what the dose comes to by volume and as shares.
-func (d Dose) withShares(t Tool, rho working.Figure[unit.Density]) (Dose, error) {
-	off, err := t.Error(rho)
-	if err != nil {
-		return Dose{}, err
-	}
+func (d Dose) withShares(off working.Figure[unit.Mass], rho working.Figure[unit.Density]) (Dose, error) {
 	var errs [3]error
 	d.Volume, errs[0] = DoseVolume.Figure(d.Mass, rho)
 	d.OfWhole, errs[1] = ofWhole.Figure(d.Mass, d.Whole)

@@ -89,7 +89,7 @@ func TestADoseThatTheScaleCantHoldIsRefused(t *testing.T) {
 	c.Card.Ceiling = percent(2.6)
 	_, err = c.Dose()
 	tooSmall := refused[*cure.NotWithThisToolError](t, err)
-	assert.InDelta(t, 500, unit.InGram.From(float64(tooSmall.Smallest)), 1e-6)
+	assert.InDelta(t, 750, unit.InGram.From(float64(tooSmall.Smallest)), 1e-6)
 }
 
 // The mark itself stays inside the limits, whatever the cup's size says.
@@ -111,7 +111,7 @@ func TestTheNearestMarkInsideTheLimits(t *testing.T) {
 		{cure.Drops, "20", "5.23", "3.5", "5.231", 90}, // 91 drops would be 5.2325 g
 	} {
 		d := decimal.RequireFromString
-		n, g, ml, isIn := cure.OnMark(tool(t, c.kind, c.step), d(c.want), d(c.least), d(c.most), d("1.15"))
+		n, g, ml, isIn := cure.OnMark(tool(t, c.kind, c.step), d(c.want), d(c.least), d(c.most), decimal.Zero, d("1.15"))
 		assert.Equal(t, c.steps > 0, isIn, c)
 		if isIn {
 			assert.Equal(t, c.steps, n, c)
@@ -128,7 +128,7 @@ func TestNoDoseInACupTheToolCantServe(t *testing.T) {
 	_, err := c.Dose()
 	assert.InDelta(t, 100, unit.InGram.From(float64(refused[*cure.NotWithThisToolError](t, err).Cup)), 1e-9)
 
-	c.Largest = grams(120) // the smallest is over the largest
+	c.Largest = upTo(120) // the smallest is over the largest
 	_, err = c.Dose()
 	assert.InDelta(t, 120, unit.InGram.From(float64(refused[*cure.NotWithThisToolError](t, err).Cup)), 1e-9)
 
@@ -136,7 +136,7 @@ func TestNoDoseInACupTheToolCantServe(t *testing.T) {
 	_, err = c.Dose()
 	refused[*cure.CupTooLargeError](t, err)
 	c = cup(t, 50, 20)
-	c.Largest = working.Figure[unit.Mass]{}
+	c.Largest = nil
 	_, err = c.Dose()
 	assert.Error(t, err, "no largest cup, no dose")
 }

@@ -36,7 +36,7 @@ func ExampleCup_Dose() {
 			Limits: cure.Limits{Coldest: celsius(15).Value, Warmest: celsius(32).Value},
 			Takes:  cure.Takes{Families: []cure.Family{cure.Ketone}, Promoted: true}},
 		Peroxide: cure.Peroxide{Family: cure.Ketone, Density: density(1.15)},
-		Shed:     shed(25), Tool: scale, Largest: grams(500),
+		Shed:     shed(25), Tool: scale, Largest: upTo(500),
 	}
 	d, err := c.Dose()
 	fmt.Printf("%s g, %s mL %v\n", d.Grams.Number(), d.Millilitres.Number(), err)

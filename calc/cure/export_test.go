@@ -19,7 +19,7 @@ var (
 )
 
 // OnMark is the steps and grams of a tool's mark nearest to a dose, all in grams.
-func OnMark(t Tool, want, least, most, rho decimal.Decimal) (steps int64, g Grams, ml Millilitres, isIn bool) {
-	m, isIn := t.mark(want, least, most, rho)
+func OnMark(t Tool, want, least, most, off, rho decimal.Decimal) (steps int64, g Grams, ml Millilitres, isIn bool) {
+	m, isIn := t.mark(want, least, most, off, rho)
 	return m.steps, m.grams, m.millilitres, isIn
 }

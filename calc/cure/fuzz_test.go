@@ -42,7 +42,7 @@ func hold(t *testing.T, in inputs) (isDosed bool) {
 			Takes:  cure.Takes{Families: takes, Promoted: in.promoted}},
 		Peroxide: cure.Peroxide{Family: cure.Family(in.family), Density: density(in.density)},
 		Shed:     cure.Shed{Product: celsius(in.inTin), Surface: celsius(in.surface), ColdestAhead: celsius(in.ahead).Value},
-		Tool:     measure, Largest: grams(in.largest),
+		Tool:     measure, Largest: upTo(in.largest),
 	}
 	d, err := c.Dose()
 	if err != nil {
@@ -71,11 +71,14 @@ func checkDose(t *testing.T, in inputs, d cure.Dose) {
 			t.Fatalf("%s %v g outside %v to %v: %+v", name, g, least, most, in)
 		}
 	}
-	off := map[cure.ToolKind]float64{cure.Scale: in.step, cure.Syringe: in.step / 2 * in.density, cure.Drops: in.density / in.step}[cure.ToolKind(in.kind)]
-	if want := inGrams(d.Wanted); !(want-off >= least-1e-3 && want+off <= most+1e-3) {
-		t.Fatalf("the tool's error %v carries %v g outside %v to %v: %+v", off, want, least, most, in)
+	mark := map[cure.ToolKind]float64{cure.Scale: in.step, cure.Syringe: in.step * in.density, cure.Drops: in.density / in.step}[cure.ToolKind(in.kind)]
+	off := map[cure.ToolKind]float64{cure.Scale: mark, cure.Syringe: mark / 2, cure.Drops: mark}[cure.ToolKind(in.kind)] + mark/2
+	for name, g := range map[string]float64{"wanted": inGrams(d.Wanted), "measured": inGrams(d.Mass)} {
+		if !(g-off >= least-1e-3 && g+off <= most+1e-3) {
+			t.Fatalf("the tool's error %v carries the %s %v g outside %v to %v: %+v", off, name, g, least, most, in)
+		}
 	}
-	if math.Abs(inGrams(d.Mass)-inGrams(d.Wanted)) > off+1e-4 {
+	if math.Abs(inGrams(d.Mass)-inGrams(d.Wanted)) > mark+1e-4 {
 		t.Fatalf("measured %v for %v: %+v", inGrams(d.Mass), inGrams(d.Wanted), in)
 	}
 	isFit := in.surface >= in.coldest-hair && in.surface <= in.warmest+hair &&

@@ -3,6 +3,7 @@ package cure
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -32,6 +33,13 @@ type Gel struct {
 	Fit      Fit                // what Tested made of own cup tests
 	TestedAt []unit.Temperature // their temperatures
 }
+
+// How near a test the energy's and the catalyst's ranges don't widen the band:
+// what they leave open there is within the ±15 % of the test. Source: assumption.
+const (
+	nearTest  unit.TemperatureDifference = 5
+	nearShare unit.ByMass                = 1.25 // times more catalyst or less
+)
 
 // Band is a gel time as the extremes over all that is not known.
 type Band struct{ Early, Mid, Late working.Figure[unit.Time] }
@@ -143,19 +151,71 @@ func (g Gel) At(t working.Figure[unit.Temperature], c working.Figure[unit.ByMass
 // corner is the gel time for one choice of what isn't known.
 func (g Gel) corner(t working.Figure[unit.Temperature], c working.Figure[unit.ByMass],
 	ref working.Figure[unit.Time], n working.Figure[unit.Factor], ea working.Figure[unit.MolarEnergy]) (working.Figure[unit.Time], error) {
-	fT, err := byTemperature.Figure(ea, t, g.Temperature)
+	fT, err := g.byTemperature(t, ea)
 	if err != nil {
 		return working.Figure[unit.Time]{}, err
 	}
 	if g.isFixedRatio() {
 		return gelOfRatio.Figure(ref, fT)
 	}
-	fC, err := byCatalyst.Figure(g.Catalyst, c, n)
+	fC, err := g.byCatalyst(c, n)
 	if err != nil {
 		return working.Figure[unit.Time]{}, err
 	}
 	return gelOfDose.Figure(ref, fC, fT)
 }
+
+// byTemperature is the factor from the reference point to a temperature: up to
+// nearTest from a test by the middle energy, from there on by the other.
+func (g Gel) byTemperature(t working.Figure[unit.Temperature], ea working.Figure[unit.MolarEnergy]) (working.Figure[unit.Factor], error) {
+	if len(g.TestedAt) == 0 {
+		return byTemperature.Figure(ea, t, g.Temperature)
+	}
+	test := g.nearest(t.Value)
+	edge := min(max(t.Value, test-unit.Temperature(nearTest)), test+unit.Temperature(nearTest))
+	if edge == t.Value {
+		return byTemperature.Figure(g.Energy.Mid, t, g.Temperature)
+	}
+	at := working.Given(edge, "5 °C from the nearest test", unit.InCelsius, "", source.Assumption)
+	near, err := byTemperature.Figure(g.Energy.Mid, at, g.Temperature)
+	if err != nil {
+		return near, err
+	}
+	far, err := byTemperature.Figure(ea, t, at)
+	if err != nil {
+		return far, err
+	}
+	return bothFactors.Figure(near, far)
+}
+
+// byCatalyst is the factor from the reference point to a share of catalyst: up
+// to a quarter more or less than in the tests by the middle power, from there on
+// by the other.
+func (g Gel) byCatalyst(c working.Figure[unit.ByMass], n working.Figure[unit.Factor]) (working.Figure[unit.Factor], error) {
+	if len(g.TestedAt) == 0 {
+		return byCatalyst.Figure(g.Catalyst, c, n)
+	}
+	edge := min(max(c.Value, g.Catalyst.Value/nearShare), g.Catalyst.Value*nearShare)
+	if edge == c.Value {
+		return byCatalyst.Figure(g.Catalyst, c, g.Order.Mid)
+	}
+	at := working.Given(edge, "a quarter from the tests' catalyst", unit.InPercent, "", source.Assumption)
+	near, err := byCatalyst.Figure(g.Catalyst, at, g.Order.Mid)
+	if err != nil {
+		return near, err
+	}
+	far, err := byCatalyst.Figure(at, c, n)
+	if err != nil {
+		return far, err
+	}
+	return bothFactors.Figure(near, far)
+}
+
+// bothFactors is the way from the reference point by a place near the tests.
+var bothFactors = working.Of2("f = f_1 × f_2", source.House.At("near a test by the middle, from there on by the range"), source.Assumption,
+	working.In("f", "factor", unit.InPure, 1e-8, 1e8),
+	[]working.Arg{working.In("f_1", "factor near the tests", unit.InPure, 1e-4, 1e4), working.In("f_2", "factor from there on", unit.InPure, 1e-4, 1e4)},
+	func(near, far unit.Factor) unit.Factor { return near * far })
 
 func (g Gel) isFixedRatio() bool { return g.Catalyst.Step == nil }
 
@@ -175,20 +235,25 @@ func (g Gel) check(t unit.Temperature, c working.Figure[unit.ByMass]) error {
 
 // near refuses a temperature too far from every known one.
 func (g Gel) near(t unit.Temperature) error {
-	known := g.known()
-	nearest, coldest, warmest := known[0], known[0], known[0]
-	for _, k := range known {
-		if math.Abs(float64(t-k)) < math.Abs(float64(t-nearest)) {
-			nearest = k
-		}
-		coldest, warmest = min(coldest, k), max(warmest, k)
-	}
+	nearest := g.nearest(t)
+	coldest, warmest := slices.Min(g.known()), slices.Max(g.known())
 	isUnusual := g.Fit == FittedUnusual
 	isFar := !(math.Abs(float64(t-nearest)) <= float64(MostFromKnown)+1e-9)
 	if isFar || isUnusual && !(t >= coldest-lastBits && t <= warmest+lastBits) {
 		return &FarError{t, nearest, isUnusual}
 	}
 	return nil
+}
+
+// nearest is the known temperature next to another.
+func (g Gel) nearest(t unit.Temperature) unit.Temperature {
+	nearest := g.known()[0]
+	for _, k := range g.known() {
+		if math.Abs(float64(t-k)) < math.Abs(float64(t-nearest)) {
+			nearest = k
+		}
+	}
+	return nearest
 }
 
 // known is the temperatures at which a gel time was taken: the own tests', else

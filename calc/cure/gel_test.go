@@ -108,9 +108,21 @@ func TestOneTestScales(t *testing.T) {
 	for _, at := range []float64{20, 25, 30, 38} { // the middle is half the card's everywhere
 		assert.InEpsilon(t, 0.5*inMinutes(bandAt(t, gel(), at, 1.5).Mid), inMinutes(bandAt(t, g, at, 1.5).Mid), 1e-9)
 	}
-	at := bandAt(t, g, 30, 1.3)
-	assert.InEpsilon(t, 10./13, float64(at.Early.Value/at.Mid.Value), 1e-9, "one test leaves the card's range")
-	assert.InEpsilon(t, 17./13, float64(at.Late.Value/at.Mid.Value), 1e-9)
+	for _, at := range []float64{25, 27.5, 30, 35} { // within 5 °C, and a dose like the test's
+		band := bandAt(t, g, at, 1.45)
+		assert.InEpsilon(t, 0.85, float64(band.Early.Value/band.Mid.Value), 1e-9, "±15 % at %v °C", at)
+		assert.InEpsilon(t, 1.15, float64(band.Late.Value/band.Mid.Value), 1e-9, "±15 % at %v °C", at)
+	}
+	before := 0.
+	for at := 15.; at <= 30; at += 0.05 { // and from there on it widens without a step
+		band := bandAt(t, g, at, 1.3)
+		width := float64(band.Late.Value / band.Early.Value)
+		if before > 0 {
+			assert.InDelta(t, before, width, 0.02, "at %v °C", at)
+			assert.LessOrEqual(t, width, before+1e-9, "at %v °C", at)
+		}
+		before = width
+	}
 	_, err = g.At(celsius(14), percent(2.2))
 	assert.InDelta(t, 303.15, float64(refused[*cure.FarError](t, err).Nearest), 1e-9, "only the tested temperature is known")
 }
@@ -130,8 +142,29 @@ func TestScatterAtOneTemperatureShowsInTheBand(t *testing.T) {
 	g, err = gel().Tested(test(10), test(10), test(10), test(10))
 	require.NoError(t, err)
 	b = bandAt(t, g, 25, 1.8)
-	assert.InDelta(t, 10/1.1, inMinutes(b.Early), 1e-9, "lucky tests don't fake certainty")
-	assert.InDelta(t, 11, inMinutes(b.Late), 1e-9)
+	assert.InDelta(t, 8.5, inMinutes(b.Early), 1e-9, "lucky tests don't fake certainty")
+	assert.InDelta(t, 11.5, inMinutes(b.Late), 1e-9)
+}
+
+// A line of two parameters through three tests leaves one degree of freedom:
+// with two, the band would be 1.41 times too narrow, and the cup too large.
+func TestALineThroughThreeTestsHasOneDegreeOfFreedom(t *testing.T) {
+	tests := []cure.CupTest{synthetic(55, 0.8, 18, 1.8, 0.1), synthetic(55, 0.8, 24, 1.8, -0.2), synthetic(55, 0.8, 30, 1.8, 0.1)}
+	var xs, ys []float64
+	for _, test := range tests {
+		xs, ys = append(xs, 1/float64(test.Temperature.Value)), append(ys, math.Log(float64(test.Gel.Value)))
+	}
+	mx, my, sxx, sxy, off := (xs[0]+xs[1]+xs[2])/3, (ys[0]+ys[1]+ys[2])/3, 0., 0., 0.
+	for i := range xs {
+		sxx, sxy = sxx+(xs[i]-mx)*(xs[i]-mx), sxy+(xs[i]-mx)*(ys[i]-my)
+	}
+	for i := range xs {
+		rest := ys[i] - my - sxy/sxx*(xs[i]-mx)
+		off += rest * rest
+	}
+	g, err := gel().Tested(tests...)
+	require.NoError(t, err)
+	assert.InEpsilon(t, math.Exp(-2*math.Sqrt(off/(3-2))), float64(g.Time.Low.Value/g.Time.Mid.Value), 1e-9)
 }
 
 func TestTestsOverTemperatureGiveTheEnergy(t *testing.T) {

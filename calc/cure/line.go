@@ -64,15 +64,16 @@ func (l line) scatter() (sd, farthest float64) {
 	return sd, farthest
 }
 
-// halfBand is how far a next cup may lie from the line, in ln t.
+// halfBand is how far a next cup may lie from the line by the tests' scatter
+// alone, in ln t.
 func (l line) halfBand() float64 {
 	sd, farthest := l.scatter()
-	return max(2*sd, farthest, math.Log1p(leastHalfBand))
+	return max(2*sd, farthest)
 }
 
 // slopeError is the slope's standard error, with no less scatter than
-// leastHalfBand allows.
+// leastOff allows.
 func (l line) slopeError() float64 {
 	sd, _ := l.scatter()
-	return max(sd, math.Log1p(leastHalfBand)/2) / math.Sqrt(l.sxx)
+	return max(sd, math.Log1p(leastOff)/2) / math.Sqrt(l.sxx)
 }

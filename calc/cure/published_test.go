@@ -39,7 +39,7 @@ func TestPublishedGelTimes(t *testing.T) {
 		if err != nil {
 			return cure.Hand{}, err
 		}
-		return work().InHand(gel(), s, c, batch(t), true)
+		return work().InHand(gel(), s, c, batch(t), cure.Timed)
 	}
 	workingtest.Published(t, "gel.txt", map[string]workingtest.Case{
 		"time of own tests":         tested(unit.InMinute, func(g cure.Gel) float64 { return float64(g.Time.Mid.Value) }, byTimes),
@@ -67,6 +67,15 @@ func TestPublishedGelTimes(t *testing.T) {
 				return 0, err
 			}
 			return si(cure.LargestByTime(work(), h.Spreading))
+		}},
+		"largest cup, never timed": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
+			s := cure.Shed{Surface: temperature(r, "surface"), Product: temperature(r, "surface")}
+			c, err := table(t).At(s.Surface)
+			if err != nil {
+				return 0, err
+			}
+			h, err := work().InHand(gel(), s, c, batch(t), cure.Untimed)
+			return float64(h.Largest.Value), err
 		}},
 		"largest cup": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
 			h, err := hand(r, "product")
@@ -233,7 +242,7 @@ func TestPublishedDoses(t *testing.T) {
 		"smallest cup of the table": {Result: unit.InGram, Got: smallestAt},
 		"step as a share of the dose": {Result: unit.InPercent, Got: func(r workingtest.Row) (float64, error) {
 			k := cup(t, r.Quantity("mass", unit.InGram)*1000, unit.InCelsius.From(r.Quantity("surface", unit.InCelsius)))
-			k.Tool, k.Largest = tool(t, cure.Scale, r.Text("step")), grams(1000)
+			k.Tool, k.Largest = tool(t, cure.Scale, r.Text("step")), upTo(2000)
 			d, err := k.Dose()
 			return float64(d.Error.Value / d.Share.Value), err
 		}},

@@ -1,7 +1,8 @@
 package cure
 
 import (
-	"fmt"
+	"math"
+	"slices"
 
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -13,12 +14,11 @@ type Remedy int
 
 // The remedies: against heat, then against cold.
 const (
-	CoolProduct    Remedy = iota // the closed tin in iced water
+	CoolProduct    Remedy = iota // the closed tin in cold water
 	Shade                        // over the part
-	EarlierHour                  // by today's curve
+	OtherHour                    // by the day's curve
 	SmallerCup                   // weighed out beforehand, without catalyst
 	Tray                         // poured out shallow at once
-	LowerDose                    // no lower than floor and tool allow
 	SlowerPeroxide               // only one that the product's maker names
 	WarmProduct                  // the closed tin in a warm room
 	WarmPart                     // before, and through the cure
@@ -35,14 +35,13 @@ const (
 	DewIsNear                 // early hours lie close to the dew point
 	MoreJoins                 // more cups: more joins, more doses to get right
 	MoreVapour                // a wide surface gives off more styrene, and still gels
-	Undercured                // a film near the floor may stay soft
 	WrongFamily               // never two families together, never on promoter
 	Ignites                   // warmth near styrene and peroxide: no flame, no glowing wire; peroxide is never warmed
 )
 
 var riskOf = [...]Risk{
-	CoolProduct: Sweats, Shade: SunComesRound, EarlierHour: DewIsNear, SmallerCup: MoreJoins, Tray: MoreVapour,
-	LowerDose: Undercured, SlowerPeroxide: WrongFamily, WarmProduct: Ignites, WarmPart: Ignites, WarmShed: Ignites,
+	CoolProduct: Sweats, Shade: SunComesRound, OtherHour: DewIsNear, SmallerCup: MoreJoins, Tray: MoreVapour,
+	SlowerPeroxide: WrongFamily, WarmProduct: Ignites, WarmPart: Ignites, WarmShed: Ignites,
 }
 
 // Situation is a cup that runs out of time or of temperature.
@@ -52,41 +51,25 @@ type Situation struct {
 	Work Work
 }
 
-// Means is what the builder has at hand; what is left out isn't offered.
+// Means is what the day holds; what is left out isn't offered.
 type Means struct {
-	Cooled   working.Figure[unit.Temperature] // product, to be cooled to
 	DewPoint working.Figure[unit.Temperature] // of the air at the tin
 	Shaded   working.Figure[unit.Temperature] // surface in the shade
-	Earlier  Shed                             // product, surface and air of an earlier hour
-	Smaller  working.Figure[unit.Mass]        // a smaller cup
-	Tray     working.Figure[unit.Factor]      // how many times longer mix keeps in a tray
+	Hour     unit.Time                        // of another hour, from midnight
+	AtHour   Shed                             // product, surface and air then
 }
 
-// Offer is what one remedy does for this cup. Figures that don't apply are left
-// out: their Step is nil.
+// Offer is what one remedy does for this cup: each can be done now, and each
+// gains something. Figures that don't apply are left out: their Step is nil.
 type Offer struct {
 	Remedy  Remedy
 	Risk    Risk
+	Target  working.Figure[unit.Temperature]           // what product or part is brought to
+	Mass    working.Figure[unit.Mass]                  // of the smaller cup
+	Hour    unit.Time                                  // of another hour, from midnight
 	Minutes working.Figure[unit.Time]                  // spreading minutes gained
-	Degrees working.Figure[unit.TemperatureDifference] // by which product or surface moves
-	Missing working.Figure[unit.TemperatureDifference] // still to go until there can be a dose
-	Err     error                                      // why it can't be done, or does nothing
-}
-
-// SweatError says that a tin cooled so far would sweat.
-type SweatError struct{ Cooled, DewPoint unit.Temperature }
-
-// Error names both temperatures.
-func (e *SweatError) Error() string {
-	return fmt.Sprintf("cure: cooled to %s the tin sweats, the dew point is %s", celsius(e.Cooled), celsius(e.DewPoint))
-}
-
-// NoGainError says that a remedy does nothing for this cup.
-type NoGainError struct{ Gain unit.Time }
-
-// Error names what it would do.
-func (e *NoGainError) Error() string {
-	return "cure: the remedy gains " + unit.Write(float64(e.Gain), unit.InMinute, 3)
+	Degrees working.Figure[unit.TemperatureDifference] // by which product or part moves
+	Opens   bool                                       // there is no dose now, and there is one then
 }
 
 var (
@@ -119,10 +102,6 @@ var (
 		},
 		func(t unit.Time, k unit.Factor) unit.Time { return t * unit.Time(k) })
 
-	lowest = working.Of3("c = c_min + 100 × e ÷ W", source.House.At("the tool's error over the floor"), source.Calculated, share,
-		[]working.Arg{floor, toolErr, whole},
-		func(least unit.ByMass, e, w unit.Mass) unit.ByMass { return least + unit.ByMass(e/w) })
-
 	apart = working.Of2("d = T_2 − T_1", source.House.At("definition"), source.Exact,
 		working.Arg{Symbol: "d", Meaning: "degrees", Scale: unit.InCelsiusDifference},
 		[]working.Arg{warmRange, coldRange},
@@ -131,39 +110,41 @@ var (
 		})
 )
 
+// What the remedies take for granted.
+const (
+	// coolest is how far a product is cooled at most. Source: common practice
+	// (18–21 °C in use).
+	coolest = unit.ZeroCelsius + 18
+	// overDew is how far a cooled tin stays over the dew point. Source: assumption.
+	overDew unit.Temperature = 1
+	// warmDay is from where on heat is what takes the time away. Source: assumption.
+	warmDay = unit.ZeroCelsius + 20
+)
+
+// trayTimes is how many times longer mix keeps in a tray.
+var trayTimes = working.Given(unit.Factor(2), "how many times longer mix keeps in a tray", unit.InPure, "", source.CommonPractice)
+
 // Remedies sets out side by side what can be done about heat or cold, with what
-// each gains for this cup. Nothing here is a dose: the cup is reckoned anew with
-// what was done.
+// each gains for this cup: against cold only what warms, against heat only what
+// lengthens the minutes, and none that gains nothing or can't be done. Nothing
+// here is a dose: the cup is reckoned anew with what was done.
 // Source: the remedies are common practice; the gains are computed from the
 // cup's own figures, but for the tray's factor.
 func (s Situation) Remedies(m Means) []Offer {
-	offers := []Offer{{Remedy: SlowerPeroxide}}
-	if m.Cooled.Step != nil {
-		offers = append(offers, s.cool(m))
+	if cold := s.warm(m); len(cold) > 0 {
+		return cold
 	}
-	if m.Shaded.Step != nil {
-		shed := s.Cup.Shed
-		shed.Surface = m.Shaded
-		offers = append(offers, s.move(Shade, shed))
+	if max(s.Cup.Shed.Product.Value, s.Cup.Shed.Surface.Value) < warmDay {
+		return nil
 	}
-	if m.Earlier.Surface.Step != nil {
-		offers = append(offers, s.move(EarlierHour, m.Earlier))
-	}
-	if m.Smaller.Step != nil {
-		offers = append(offers, s.smaller(m.Smaller))
-	}
-	if m.Tray.Step != nil {
-		offers = append(offers, s.tray(m.Tray))
-	}
-	offers = append(offers, s.lower())
-	offers = append(offers, s.warm()...)
-	for i := range offers {
-		offers[i].Risk = riskOf[offers[i].Remedy]
-		if o := &offers[i]; o.Err == nil && o.Minutes.Step != nil && !(o.Minutes.Value > 0) {
-			o.Err = &NoGainError{o.Minutes.Value}
+	var list []Offer
+	for _, try := range []func(Means) (Offer, bool){s.cool, s.shade, s.otherHour, s.smaller, s.tray, s.slower} {
+		if o, helps := try(m); helps {
+			o.Risk = riskOf[o.Remedy]
+			list = append(list, o)
 		}
 	}
-	return offers
+	return list
 }
 
 // minutes is the spreading time in a shed, with the table's catalyst for it.
@@ -178,7 +159,7 @@ func (s Situation) minutes(shed Shed) (working.Figure[unit.Time], error) {
 }
 
 func (s Situation) minutesWith(shed Shed, c working.Figure[unit.ByMass], tray working.Figure[unit.Factor]) (working.Figure[unit.Time], error) {
-	cup, err := s.Gel.InCup(shed.Product, c, s.Cup.Mix.Whole().Value)
+	cup, err := s.Gel.At(shed.Product, c)
 	if err != nil {
 		return working.Figure[unit.Time]{}, err
 	}
@@ -195,138 +176,146 @@ func (s Situation) minutesWith(shed Shed, c working.Figure[unit.ByMass], tray wo
 	return s.Work.Spreading(inCup, film.Early)
 }
 
-// gained puts the minutes gained on an offer. Where there are none before, for
-// want of a dose, the offer has degrees only.
-func (s Situation) gained(o *Offer, after working.Figure[unit.Time], err error) {
-	if err != nil {
-		o.Err = err
-		return
+// leastGain is under how much a remedy gains nothing worth the work.
+// Source: assumption.
+const leastGain = 15 * unit.Second
+
+// gained puts the minutes gained on an offer, and says if it helps: it gains
+// something, or there is a dose where there was none.
+func (s Situation) gained(o *Offer, after working.Figure[unit.Time], err error) bool {
+	if err != nil || !(after.Value > 0) {
+		return false
 	}
 	before, err := s.minutes(s.Cup.Shed)
 	if err != nil {
-		return
+		o.Opens = true
+		return true
 	}
-	o.Minutes, o.Err = gain.Figure(after, before)
+	o.Minutes, err = gain.Figure(after, before)
+	return err == nil && o.Minutes.Value >= leastGain
 }
 
-func (s Situation) cool(m Means) Offer {
-	o := Offer{Remedy: CoolProduct}
-	if m.DewPoint.Step == nil || !(m.Cooled.Value > m.DewPoint.Value) {
-		o.Err = &SweatError{m.Cooled.Value, m.DewPoint.Value}
-		return o
+// CoolTo is how far the product may be cooled for a surface: no further than
+// coolest, than the card allows, than the dew point with a degree to spare, and
+// than product and surface may be apart; in whole degrees. A dew point that isn't
+// known is left out.
+func (c Cup) CoolTo(surface unit.Temperature, dew working.Figure[unit.Temperature]) working.Figure[unit.Temperature] {
+	to := max(coolest, c.Card.Limits.Coldest, surface-unit.Temperature(MostApart))
+	if dew.Step != nil {
+		to = max(to, dew.Value+overDew)
+	}
+	whole := unit.Of[unit.Temperature](math.Ceil(unit.InCelsius.From(float64(to))-1e-9), unit.InCelsius)
+	return working.Given(whole, "product, cooled", unit.InCelsius, "the closed tin in cold water", source.CommonPractice)
+}
+
+func (s Situation) cool(m Means) (Offer, bool) {
+	o := Offer{Remedy: CoolProduct, Target: s.Cup.CoolTo(s.Cup.Shed.Surface.Value, m.DewPoint)}
+	if !(o.Target.Value < s.Cup.Shed.Product.Value) {
+		return o, false
+	}
+	var err error
+	if o.Degrees, err = apart.Figure(s.Cup.Shed.Product, o.Target); err != nil {
+		return o, false
 	}
 	shed := s.Cup.Shed
-	shed.Product = m.Cooled
-	o.Degrees, o.Err = apart.Figure(s.Cup.Shed.Product, m.Cooled)
-	if o.Err == nil {
-		after, err := s.minutes(shed)
-		s.gained(&o, after, err)
-	}
-	return o
+	shed.Product = o.Target
+	after, err := s.minutes(shed)
+	return o, s.gained(&o, after, err)
+}
+
+func (s Situation) shade(m Means) (Offer, bool) {
+	shed := s.Cup.Shed
+	shed.Surface = m.Shaded
+	return s.move(Offer{Remedy: Shade, Target: m.Shaded}, shed)
+}
+
+func (s Situation) otherHour(m Means) (Offer, bool) {
+	return s.move(Offer{Remedy: OtherHour, Target: m.AtHour.Surface, Hour: m.Hour}, m.AtHour)
 }
 
 // move is a remedy that makes the surface cooler.
-func (s Situation) move(r Remedy, to Shed) Offer {
-	o := Offer{Remedy: r}
-	if o.Degrees, o.Err = apart.Figure(s.Cup.Shed.Surface, to.Surface); o.Err != nil {
-		return o
+func (s Situation) move(o Offer, to Shed) (Offer, bool) {
+	if to.Surface.Step == nil || !(to.Surface.Value < s.Cup.Shed.Surface.Value) {
+		return o, false
 	}
-	_, warmest := s.dosed()
-	if to.Surface.Value > warmest.Value {
-		if o.Missing, o.Err = apart.Figure(to.Surface, warmest); o.Err != nil {
-			return o
-		}
+	var err error
+	if o.Degrees, err = apart.Figure(s.Cup.Shed.Surface, to.Surface); err != nil {
+		return o, false
 	}
 	after, err := s.minutes(to)
-	s.gained(&o, after, err)
-	return o
+	return o, s.gained(&o, after, err)
 }
 
-// dosed is the temperatures of the surface between which there can be a dose.
-func (s Situation) dosed() (coldest, warmest working.Figure[unit.Temperature]) {
-	low, high := s.Cup.Card.Table.Ends()
-	limits := s.Cup.Card.Limits
-	return cardLimit(max(low, limits.Coldest), "coldest that the card allows"), cardLimit(min(high, limits.Warmest), "warmest that the card allows")
-}
-
-func cardLimit(t unit.Temperature, name string) working.Figure[unit.Temperature] {
-	return working.Given(t, name, unit.InCelsius, "card", source.Calculated)
-}
-
-func (s Situation) smaller(m working.Figure[unit.Mass]) Offer {
-	o := Offer{Remedy: SmallerCup}
+// smaller is half the cup, as long as the tool can dose it.
+func (s Situation) smaller(Means) (Offer, bool) {
+	whole := s.Cup.Mix.Whole()
+	o := Offer{Remedy: SmallerCup, Mass: working.Given(whole.Value/2, "half the cup", unit.InGram, "", source.Assumption)}
 	w, err := s.Work.PerArea()
-	if err != nil {
-		o.Err = err
-		return o
+	if err != nil || !(whole.Value > 0) {
+		return o, false
 	}
 	c, err := s.Cup.share()
 	if err != nil {
-		o.Err = err
-		return o
+		return o, false
 	}
-	least, err := s.Cup.Card.Smallest(c, s.Cup.Mix, s.Cup.Tool, s.Cup.Peroxide)
-	switch {
-	case err != nil:
-		o.Err = err
-	case !(m.Value >= least.Value*(1-1e-9)):
-		o.Err = &NotWithThisToolError{s.Cup.Tool, m.Value, least.Value}
-	default:
-		o.Minutes, o.Err = spared.Figure(s.Cup.Mix.Whole(), m, s.Work.Speed, w)
+	least, err := s.Cup.smallest(c)
+	if err != nil || !(o.Mass.Value >= least.Value) {
+		return o, false
 	}
-	return o
+	o.Minutes, err = spared.Figure(whole, o.Mass, s.Work.Speed, w)
+	return o, err == nil && o.Minutes.Value >= leastGain
 }
 
-func (s Situation) tray(times working.Figure[unit.Factor]) Offer {
+func (s Situation) tray(Means) (Offer, bool) {
 	o := Offer{Remedy: Tray}
 	c, err := s.Cup.share()
 	if err != nil {
-		o.Err = err
-		return o
+		return o, false
 	}
-	after, err := s.minutesWith(s.Cup.Shed, c, times)
-	s.gained(&o, after, err)
-	return o
+	after, err := s.minutesWith(s.Cup.Shed, c, trayTimes)
+	return o, s.gained(&o, after, err)
 }
 
-// lower is the lowest dose that the tool can keep over the floor.
-func (s Situation) lower() Offer {
-	o := Offer{Remedy: LowerDose}
+// slower is another peroxide that the card names: no figure is known for it.
+func (s Situation) slower(Means) (Offer, bool) {
+	o := Offer{Remedy: SlowerPeroxide}
 	if _, err := s.Cup.share(); err != nil {
-		o.Err = err
-		return o
+		return o, false
 	}
-	off, err := s.Cup.Tool.Error(s.Cup.Peroxide.Density)
-	if err != nil {
-		o.Err = err
-		return o
-	}
-	c, err := lowest.Figure(s.Cup.Card.Floor, off, s.Cup.Mix.Whole())
-	if err != nil {
-		o.Err = err
-		return o
-	}
-	after, err := s.minutesWith(s.Cup.Shed, c, working.Figure[unit.Factor]{})
-	s.gained(&o, after, err)
-	return o
+	return o, slices.Contains(s.Cup.Card.Takes.Families, Acetylacetone) && s.Cup.Peroxide.Family != Acetylacetone
 }
 
-// warm is what cold asks for: only the degrees that are missing.
-func (s Situation) warm() []Offer {
+// warm is what cold asks for: the temperature to bring product, part or shed to.
+func (s Situation) warm(m Means) []Offer {
 	shed, limits := s.Cup.Shed, s.Cup.Card.Limits
-	coldest, _ := s.dosed()
+	coldest := limits.Coldest
+	if low, _ := s.Cup.Card.Table.Ends(); low > coldest {
+		coldest = low
+	}
+	if m.DewPoint.Step != nil {
+		coldest = max(coldest, m.DewPoint.Value+unit.Temperature(dewMargin))
+	}
 	reach := max(limits.Coldest, shed.Surface.Value-unit.Temperature(MostApart))
 	var offers []Offer
-	add := func(r Remedy, has, needs working.Figure[unit.Temperature]) {
-		if has.Value < needs.Value-lastBits {
-			o := Offer{Remedy: r}
-			o.Missing, o.Err = apart.Figure(needs, has)
+	add := func(r Remedy, has working.Figure[unit.Temperature], needs unit.Temperature) {
+		if !(has.Value < needs-lastBits) {
+			return
+		}
+		target := working.Given(needs, "least that will do", unit.InCelsius, "card and dew point", source.Calculated)
+		o := Offer{Remedy: r, Risk: riskOf[r], Target: target, Opens: true}
+		var err error
+		if o.Degrees, err = apart.Figure(target, has); err == nil {
 			offers = append(offers, o)
 		}
 	}
-	add(WarmProduct, shed.Product, cardLimit(reach, "coldest that the product may be"))
+	add(WarmProduct, shed.Product, reach)
 	add(WarmPart, shed.Surface, coldest)
-	add(WarmShed, working.Given(shed.ColdestAhead, "coldest air ahead", unit.InCelsius, "today's curve", source.Calculated),
-		cardLimit(limits.Coldest, "coldest that the card allows"))
+	if shed.ColdestAhead > 0 {
+		add(WarmShed, working.Given(shed.ColdestAhead, "coldest air ahead", unit.InCelsius, "today's curve", source.Calculated), limits.Coldest)
+	}
 	return offers
 }
+
+// dewMargin is how far a part lies over the dew point to be coated.
+// Source: ISO 8502-4 as reported; air.DewMargin is the same figure.
+const dewMargin unit.TemperatureDifference = 3

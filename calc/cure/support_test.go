@@ -76,11 +76,16 @@ func shed(c float64) cure.Shed {
 	return cure.Shed{Product: celsius(c), Surface: celsius(c), ColdestAhead: celsius(c).Value}
 }
 
+// upTo is a largest cup that hangs on nothing.
+func upTo(g float64) cure.Largest {
+	return func(working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) { return grams(g), nil }
+}
+
 func cup(t testing.TB, mass, c float64) cure.Cup {
 	return cure.Cup{
 		Mix: cure.Mix{Product: grams(mass)}, Card: card(t),
 		Peroxide: cure.Peroxide{Family: cure.Ketone, Density: density(1.15)},
-		Shed:     shed(c), Tool: tool(t, cure.Scale, "0.1"), Largest: grams(500),
+		Shed:     shed(c), Tool: tool(t, cure.Scale, "0.1"), Largest: upTo(500),
 	}
 }
 
@@ -89,7 +94,7 @@ func cup(t testing.TB, mass, c float64) cure.Cup {
 func work() cure.Work {
 	return cure.Work{
 		Speed:   given[unit.SpreadingSpeed](0.3, unit.InSquareMetrePerMinute),
-		Stretch: minutes(1), Mixing: minutes(2), Usable: given[unit.Share](0.6, unit.InPure),
+		Stretch: minutes(1), Mixing: minutes(1.5), Usable: given[unit.Share](0.67, unit.InPure),
 		Film: given[unit.WetFilm](400, unit.InMicrometre), Density: density(1.25),
 		Loss: given[unit.Share](0, unit.InPure), Leftover: grams(0),
 	}

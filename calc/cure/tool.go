@@ -68,38 +68,66 @@ func isPlain(d decimal.Decimal) bool {
 func (t Tool) Kind() ToolKind { return t.kind }
 
 var (
-	step    = working.In("s", "step of the tool", unit.InMillilitre, 0.01, 10)
-	rhoCat  = working.In("ρ_c", "density of the catalyst", unit.InKilogramPerLitre, 0.9, 1.4)
-	toolErr = working.In("e", "error of the tool", unit.InGram, 1e-4, 20)
+	step     = working.In("s", "step of the tool", unit.InMillilitre, 0.01, 10)
+	gramStep = working.In("s", "step of the scale", unit.InGram, 0.001, 20)
+	drops    = working.In("N", "drops in 1 mL, counted", unit.InPure, 8, 60)
+	rhoCat   = working.In("ρ_c", "density of the catalyst", unit.InKilogramPerLitre, 0.9, 1.4)
+	toolErr  = working.In("e", "error of the tool, rounding included", unit.InGram, 1e-4, 40)
 )
 
-// syringeError is half a step of a syringe, weighed.
-var syringeError = working.Of2("e = s ÷ 2 × ρ_c", source.House.At("half a step of a syringe"), source.Assumption,
-	toolErr, []working.Arg{step, rhoCat},
-	func(s unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(s) / 2 * float64(rho)) })
+// The whole error of a tool: its own, and half a mark more for rounding to it.
+var (
+	// scaleError is one full step of a scale, and half a step to round.
+	scaleError = working.Of1("e = s + s ÷ 2", source.House.At("one full step of a scale, and half a mark to round"), source.Assumption,
+		toolErr, []working.Arg{gramStep}, func(s unit.Mass) unit.Mass { return s + s/2 })
 
-// dropError is one drop, weighed: drops of one bottle differ.
-var dropError = working.Of2("e = ρ_c ÷ N", source.House.At("one whole drop"), source.Assumption,
-	toolErr, []working.Arg{rhoCat, working.In("N", "drops in 1 mL, counted", unit.InPure, 8, 60)},
-	func(rho unit.Density, n unit.Factor) unit.Mass {
-		return unit.Mass(float64(unit.Millilitre) * float64(rho) / float64(n))
-	})
+	// syringeError is half a step of a syringe, and half a step to round, weighed.
+	syringeError = working.Of2("e = (s ÷ 2 + s ÷ 2) × ρ_c", source.House.At("half a step of a syringe, and half a mark to round"), source.Assumption,
+		toolErr, []working.Arg{step, rhoCat},
+		func(s unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(s/2+s/2) * float64(rho)) })
 
-// Error is how far a dose measured with the tool may be off: one full step of a
-// scale, half a step of a syringe, one drop.
+	// dropError is one drop, and half a drop to round, weighed: drops of one
+	// bottle differ.
+	dropError = working.Of2("e = (1 + 0.5) × ρ_c ÷ N", source.House.At("one whole drop, and half a drop to round"), source.Assumption,
+		toolErr, []working.Arg{rhoCat, drops},
+		func(rho unit.Density, n unit.Factor) unit.Mass {
+			return unit.Mass(1.5 * float64(unit.Millilitre) * float64(rho) / float64(n))
+		})
+)
+
+// Error is how far a dose measured with the tool may be off the dose that was
+// wanted: one full step of a scale, half a step of a syringe, one drop; and half
+// a mark more for rounding to it.
 // Range: density 0.9–1.4 kg/L. Errors: *ToolError for no tool, *working.RangeError.
 // Source: assumption.
 func (t Tool) Error(rho working.Figure[unit.Density]) (working.Figure[unit.Mass], error) {
 	n := t.step.InexactFloat64()
 	switch t.kind {
 	case Scale:
-		return working.Given(unit.Of[unit.Mass](n, unit.InGram), "error of the scale, one full step", unit.InGram, "", source.Assumption), nil
+		return scaleError.Figure(working.Given(unit.Of[unit.Mass](n, unit.InGram), "step of the scale", unit.InGram, "typed", source.Typed))
 	case Syringe:
 		return syringeError.Figure(working.Given(unit.Of[unit.Volume](n, unit.InMillilitre), "step of the syringe", unit.InMillilitre, "typed", source.Typed), rho)
 	case Drops:
 		return dropError.Figure(rho, working.Given(unit.Factor(n), "drops in 1 mL", unit.InPure, "typed", source.Typed))
 	}
 	return working.Figure[unit.Mass]{}, &ToolError{Kind: t.kind}
+}
+
+// Step is the tool's step: grams of a scale, millilitres of a syringe, drops in
+// 1 mL.
+func (t Tool) Step() decimal.Decimal { return t.step }
+
+// markMass is the catalyst between two marks. The density must be the one that
+// Error took.
+func (t Tool) markMass(rho unit.Density) unit.Mass {
+	n := t.step.InexactFloat64()
+	switch t.kind {
+	case Scale:
+		return unit.Of[unit.Mass](n, unit.InGram)
+	case Syringe:
+		return unit.Mass(n * float64(unit.Millilitre) * float64(rho))
+	}
+	return unit.Mass(float64(unit.Millilitre) * float64(rho) / n)
 }
 
 // marked is a dose in whole steps of a tool, with what is the same in grams and
@@ -114,26 +142,29 @@ type marked struct {
 // grain is how finely a dose is written in the unit that it isn't measured in.
 var grain = decimal.RequireFromString("0.01")
 
-// mark finds the tool's mark nearest to the wanted dose inside the limits;
-// false: there is none. All are in grams, rho in grams per millilitre.
-func (t Tool) mark(want, least, most, rho decimal.Decimal) (marked, bool) {
-	w := window{least, most, decimal.NewFromInt(1)}
+// mark finds the tool's mark nearest to the wanted dose that stays inside the
+// limits with an error on either side; false: there is none. All are in grams,
+// rho in grams per millilitre. What is written in the other unit stays inside the
+// limits themselves.
+func (t Tool) mark(want, least, most, off, rho decimal.Decimal) (marked, bool) {
+	one := decimal.NewFromInt(1)
+	w, twin := window{least.Add(off), most.Sub(off), one}, window{least, most, one}
 	switch t.kind {
 	case Scale:
 		n, isIn := w.nearest(want, t.step)
 		g := n.Mul(t.step)
-		ml, fits := w.nearest(g, grain.Mul(rho))
+		ml, fits := twin.nearest(g, grain.Mul(rho))
 		return marked{n.IntPart(), g, Grams{g}, Millilitres{ml.Mul(grain)}}, isIn && fits
 	case Syringe:
 		n, isIn := w.nearest(want, t.step.Mul(rho))
 		ml := n.Mul(t.step)
-		g, fits := w.nearest(ml.Mul(rho), grain)
+		g, fits := twin.nearest(ml.Mul(rho), grain)
 		return marked{n.IntPart(), ml.Mul(rho), Grams{g.Mul(grain)}, Millilitres{ml}}, isIn && fits
 	case Drops:
-		w.times = t.step // N drops weigh ρ: reckoned N-fold, so that nothing is divided
+		w.times, twin.times = t.step, t.step // N drops weigh ρ: reckoned N-fold, so that nothing is divided
 		n, isIn := w.nearest(want.Mul(t.step), rho)
-		g, fitsG := w.nearest(n.Mul(rho), grain.Mul(t.step))
-		ml, fitsML := w.nearest(n.Mul(rho), grain.Mul(rho).Mul(t.step))
+		g, fitsG := twin.nearest(n.Mul(rho), grain.Mul(t.step))
+		ml, fitsML := twin.nearest(n.Mul(rho), grain.Mul(rho).Mul(t.step))
 		return marked{n.IntPart(), n.Mul(rho).DivRound(t.step, 9), Grams{g.Mul(grain)}, Millilitres{ml.Mul(grain)}}, isIn && fitsG && fitsML
 	}
 	return marked{}, false
@@ -143,7 +174,8 @@ func (t Tool) mark(want, least, most, rho decimal.Decimal) (marked, bool) {
 type window struct{ least, most, times decimal.Decimal }
 
 // nearest is how many marks come nearest to want inside the window, the fewer
-// of two as near. The wanted dose lies inside, so that it is one of the two beside it.
+// of two as near. Only the two beside it are looked at: a dose that is further
+// off than a mark isn't the one that was wanted.
 func (w window) nearest(want, mark decimal.Decimal) (n decimal.Decimal, isIn bool) {
 	below, rest := want.QuoRem(mark, 0)
 	above := below.Add(decimal.NewFromInt(1))

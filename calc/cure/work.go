@@ -1,7 +1,9 @@
 package cure
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -22,12 +24,11 @@ type Work struct {
 
 // The limits of a cup.
 const (
-	// LeastSpreading is under how many spreading minutes there is no working
-	// cup. Source: assumption.
+	// LeastSpreading is under how many spreading minutes a timed test over the
+	// table's end opens no cup. Source: assumption.
 	LeastSpreading = 2 * unit.Minute
 
-	// TestCup is the cup for timing a gel, and the most that is mixed of a card or a
-	// tin that nobody has timed.
+	// TestCup is the cup for timing a gel.
 	TestCup = 100 * unit.Gram
 )
 
@@ -40,6 +41,8 @@ var (
 	filmTime = working.In("t_f", "early gel time in the film", unit.InMinute, 0.1, 1e5)
 	left     = working.In("u", "share of the cup's time left for spreading", unit.InPure, -1000, 0.9)
 	cupMass  = working.In("m", "cup", unit.InGram, 0, 1e6)
+
+	spreadMass = working.In("m_s", "mix that can be spread in time", unit.InGram, 0, 1e6)
 )
 
 // usableLeft takes the last stretch's share off the usable share: it gels on
@@ -70,11 +73,23 @@ var forArea = working.Of3("w = WFT × ρ ÷ (1 − loss)", source.House.At("defi
 		return unit.MassPerArea(float64(wft) * float64(rho) / (1 - float64(loss)))
 	})
 
-var largestByTime = working.Of4("m = v × S × w + L", source.House.At("what can be spread in time, and what stays behind"), source.Calculated,
-	cupMass, []working.Arg{speed, spread, perArea, leftover},
-	func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea, l unit.Mass) unit.Mass {
-		return unit.Mass(float64(v)*float64(s)*float64(w)) + l
+// inTime is what can be spread in time; it goes to nothing as the minutes do.
+var inTime = working.Of3("m_s = v × max(0, S) × w", source.House.At("what can be spread in time"), source.Calculated,
+	spreadMass, []working.Arg{speed, spread, perArea},
+	func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea) unit.Mass {
+		return unit.Mass(float64(v) * max(0, float64(s)) * float64(w))
 	})
+
+// largestByTime counts as left behind no more than is spread: a cup that is mostly
+// lost is none.
+var largestByTime = working.Of2("m = m_s + min(L, m_s)", source.House.At("what can be spread in time, and what stays behind"), source.Calculated,
+	cupMass, []working.Arg{spreadMass, leftover},
+	func(spread, l unit.Mass) unit.Mass { return spread + min(l, spread) })
+
+// largestUntimed is the largest cup of a tin that was never timed.
+var largestUntimed = working.Of1("m_u = min(250, m ÷ 2)", source.House.At("a tin never timed: half of what the minutes allow"), source.Assumption,
+	working.Arg{Symbol: "m_u", Meaning: "largest cup of a tin never timed", Scale: unit.InGram}, []working.Arg{cupMass},
+	func(m unit.Mass) unit.Mass { return min(HotCup, m/2) })
 
 // largestBatch falls with gel time: a mass that gels sooner can't shed its heat.
 var largestBatch = working.Of3("m_b = m_1 × min(1, t ÷ t_1)", source.House.At("the batch falls with gel time"), source.Assumption,
@@ -115,39 +130,57 @@ type Batch struct {
 	Gel  working.Figure[unit.Time]
 }
 
+// Tin is how far a tin's gel time is known.
+type Tin int
+
+// The tins.
+const (
+	Untimed    Tin = iota // never timed: HotCup at most, and half of what the minutes allow
+	Timed                 // by a test of its own
+	TimedToday            // over the table's end, by a test of the same day: HotCup at most
+)
+
 // Bound says what keeps a largest cup from being larger.
 type Bound int
 
 // The bounds.
 const (
 	ByTime       Bound = iota // what can be spread in time
-	TooShort                  // under LeastSpreading: a test cup
-	Untested                  // no cup test of this card or tin: a test cup
+	ByUntimed                 // the tin was never timed
 	ByBatch                   // the card's largest batch
 	ByTestedMass              // no gel time is known for a larger cup
+	ByHeat                    // over the table's end
 )
+
+// Limit is a bound with the cup that it allows.
+type Limit struct {
+	Bound Bound
+	Mass  working.Figure[unit.Mass]
+}
 
 // Hand is the time in hand and the cup that it allows.
 type Hand struct {
-	Catalyst   working.Figure[unit.ByMass] // that the times were reckoned with
-	Cup, Film  Band                        // gel times in cup and film
-	Spreading  working.Figure[unit.Time]   // below zero where the cup gels before it can be spread
-	Largest    working.Figure[unit.Mass]   // in grams of mix
-	Bound      Bound
-	IsTestOnly bool // under LeastSpreading: the largest cup is for timing a gel, not for work
+	Catalyst  working.Figure[unit.ByMass] // that the times were reckoned with
+	Cup, Film Band                        // gel times in cup and film
+	Spreading working.Figure[unit.Time]   // below zero where the cup gels before it can be spread
+	Largest   working.Figure[unit.Mass]   // in grams of mix; nothing where there is no time
+	Limits    []Limit                     // all of them, the one that holds first
 }
 
-// InHand is the time in hand with a product in this shed: what can be spread in
-// time, no more than the card's batch, which falls with gel time, and than the
-// tested mass allows. Under LeastSpreading, or before a cup test of this card and
-// tin is logged (isTested), it is a test cup at most.
+// Bound is what holds the largest cup.
+func (h *Hand) Bound() Bound { return h.Limits[0].Bound }
+
+// InHand is the time in hand with a product in this shed, and the largest cup:
+// what can be spread in time, of a tin never timed half of that and HotCup at
+// most, no more than the card's batch, which falls with gel time, and than the
+// tested mass allows. It goes to nothing as the minutes do, without a step.
 //
 // The surface's temperature is the warmest that it will be while it is coated,
 // since that is the first to gel; the dose goes by the coldest. Whether anything may be
 // mixed at all is not asked here: Cup.Dose does, and Shed.Check for a fixed ratio,
 // which has no catalyst figure. Errors: as Gel.At; *working.RangeError.
 // Source: assumption; the figures that go in carry their own marks.
-func (w Work) InHand(g Gel, s Shed, catalyst working.Figure[unit.ByMass], b Batch, isTested bool) (Hand, error) {
+func (w Work) InHand(g Gel, s Shed, catalyst working.Figure[unit.ByMass], b Batch, tin Tin) (Hand, error) {
 	h := Hand{Catalyst: catalyst}
 	var err error
 	if h.Cup, err = g.At(s.Product, catalyst); err != nil {
@@ -159,15 +192,18 @@ func (w Work) InHand(g Gel, s Shed, catalyst working.Figure[unit.ByMass], b Batc
 	if h.Spreading, err = w.Spreading(h.Cup.Early, h.Film.Early); err != nil {
 		return Hand{}, err
 	}
-	h.IsTestOnly = h.Spreading.Value < LeastSpreading-unit.Time(1e-6)
-	if err := h.bind(w, g, b, isTested); err != nil {
+	if err := h.bind(w, g, b, tin); err != nil {
 		return Hand{}, err
 	}
 	return h, nil
 }
 
-// bind finds the largest cup: the least of its bounds.
-func (h *Hand) bind(w Work, g Gel, b Batch, isTested bool) error {
+// bind finds what the bounds allow, and the least of it.
+func (h *Hand) bind(w Work, g Gel, b Batch, tin Tin) error {
+	byTime, err := w.byTime(h.Spreading)
+	if err != nil {
+		return err
+	}
 	byBatch, err := largestBatch.Figure(b.Most, h.Cup.Early, b.Gel)
 	if err != nil {
 		return err
@@ -176,33 +212,32 @@ func (h *Hand) bind(w Work, g Gel, b Batch, isTested bool) error {
 	if err != nil {
 		return err
 	}
-	h.Largest, h.Bound = testCup, TooShort
-	if !h.IsTestOnly {
-		if h.Largest, err = w.byTime(h.Spreading); err != nil {
+	h.Limits = []Limit{{ByTime, byTime}, {ByBatch, byBatch}, {ByTestedMass, byTested}}
+	switch tin {
+	case Untimed:
+		half, err := largestUntimed.Figure(byTime)
+		if err != nil {
 			return err
 		}
-		h.Bound = ByTime
+		h.Limits = append(h.Limits, Limit{ByUntimed, half})
+	case TimedToday:
+		h.Limits = append(h.Limits, Limit{ByHeat, hotCup})
 	}
-	if !isTested {
-		h.lower(testCup, Untested)
-	}
-	h.lower(byBatch, ByBatch)
-	h.lower(byTested, ByTestedMass)
+	slices.SortStableFunc(h.Limits, func(a, b Limit) int { return cmp.Compare(a.Mass.Value, b.Mass.Value) })
+	h.Largest = h.Limits[0].Mass
 	return nil
 }
 
-func (h *Hand) lower(most working.Figure[unit.Mass], by Bound) {
-	if most.Value < h.Largest.Value {
-		h.Largest, h.Bound = most, by
-	}
-}
-
-var testCup = working.Given(TestCup, "test cup", unit.InGram, "", source.Assumption)
+var hotCup = working.Given(HotCup, "largest cup over the table's end", unit.InGram, "", source.Assumption)
 
 func (w Work) byTime(s working.Figure[unit.Time]) (working.Figure[unit.Mass], error) {
 	perArea, err := w.PerArea()
 	if err != nil {
 		return working.Figure[unit.Mass]{}, err
 	}
-	return largestByTime.Figure(w.Speed, s, perArea, w.Leftover)
+	spread, err := inTime.Figure(w.Speed, s, perArea)
+	if err != nil {
+		return working.Figure[unit.Mass]{}, err
+	}
+	return largestByTime.Figure(spread, w.Leftover)
 }

@@ -13,46 +13,75 @@ import (
 	"shedreckoner/calc/working"
 )
 
-func handAt(t *testing.T, w cure.Work, product, surface float64, isTested bool) cure.Hand {
+func handAt(t *testing.T, w cure.Work, product, surface float64, tin cure.Tin) cure.Hand {
 	t.Helper()
 	s := cure.Shed{Product: celsius(product), Surface: celsius(surface)}
 	c, err := table(t).At(s.Surface)
 	require.NoError(t, err)
-	h, err := w.InHand(gel(), s, c, batch(t), isTested)
+	h, err := w.InHand(gel(), s, c, batch(t), tin)
 	require.NoError(t, err)
 	return h
 }
 
 func TestWhatKeepsACupSmall(t *testing.T) {
-	h := handAt(t, work(), 20, 20, true)
-	assert.Equal(t, cure.ByBatch, h.Bound)
-	assert.False(t, h.IsTestOnly)
+	h := handAt(t, work(), 20, 20, cure.Timed)
+	assert.Equal(t, cure.ByBatch, h.Bound())
 
-	h = handAt(t, work(), 20, 20, false)
-	assert.Equal(t, cure.Untested, h.Bound)
-	assert.InDelta(t, 100, inGrams(h.Largest), 1e-9)
+	h = handAt(t, work(), 20, 20, cure.Untimed)
+	assert.Equal(t, cure.ByUntimed, h.Bound())
+	assert.InDelta(t, 250, inGrams(h.Largest), 1e-9)
 
 	slow := work()
 	slow.Speed = given[unit.SpreadingSpeed](0.05, unit.InSquareMetrePerMinute)
-	h = handAt(t, slow, 20, 20, true)
-	assert.Equal(t, cure.ByTime, h.Bound)
-	assert.InDelta(t, 0.05*inMinutes(h.Spreading)*500, inGrams(h.Largest), 1e-6)
+	h = handAt(t, slow, 20, 20, cure.Timed)
+	assert.Equal(t, cure.ByTime, h.Bound())
+	byTime := 0.05 * inMinutes(h.Spreading) * 500
+	assert.InDelta(t, byTime, inGrams(h.Largest), 1e-6)
+	h = handAt(t, slow, 20, 20, cure.Untimed)
+	assert.InDelta(t, byTime/2, inGrams(h.Largest), 1e-6, "half of what the minutes allow")
+}
 
-	for _, isTested := range []bool{true, false} {
-		h = handAt(t, work(), 28, 28, isTested)
-		assert.True(t, h.IsTestOnly)
-		assert.Equal(t, cure.TooShort, h.Bound)
-		assert.InDelta(t, 100, inGrams(h.Largest), 1e-9)
+// What stays behind makes a cup larger, but never one that is mostly lost.
+func TestWhatStaysBehindInTheLargestCup(t *testing.T) {
+	w := work()
+	w.Leftover, w.Speed = grams(60), given[unit.SpreadingSpeed](0.05, unit.InSquareMetrePerMinute)
+	h := handAt(t, w, 20, 20, cure.Timed)
+	spread := 0.05 * inMinutes(h.Spreading) * 500
+	assert.InDelta(t, spread+60, inGrams(h.Largest), 1e-6)
+	w.Leftover = grams(500)
+	assert.InDelta(t, 2*spread, inGrams(handAt(t, w, 20, 20, cure.Timed).Largest), 1e-6)
+}
+
+// Over every temperature the largest cup falls without a step, to nothing where
+// the minutes do.
+func TestTheLargestCupHasNoCliff(t *testing.T) {
+	for _, tin := range []cure.Tin{cure.Untimed, cure.Timed} {
+		w := work()
+		w.Leftover, w.Mixing = grams(95), minutes(3)
+		before, reached := -1., false
+		for at := 15.; at <= 32; at += 0.01 {
+			h := handAt(t, w, at, at, tin)
+			if before >= 0 {
+				assert.InDelta(t, before, inGrams(h.Largest), 4, "at %.2f °C", at)
+			}
+			before = inGrams(h.Largest)
+			reached = reached || before == 0
+			assert.Equal(t, h.Spreading.Value <= 0, before == 0, "at %.2f °C: %v", at, h.Spreading.Value)
+		}
+		assert.True(t, reached, "it goes to nothing")
 	}
 }
 
+// A batch stated at 25 °C holds up to 25 °C, and falls from there on.
 func TestTheBatchFallsWithGelTime(t *testing.T) {
 	w := work()
 	w.Mixing = minutes(0)
-	h := handAt(t, w, 30, 30, true)
+	h := handAt(t, w, 30, 30, cure.Timed)
 	early := bandAt(t, gel(), 30, 1.25).Early
-	assert.Equal(t, cure.ByBatch, h.Bound)
+	assert.Equal(t, cure.ByBatch, h.Bound())
 	assert.InDelta(t, 500*inMinutes(early)/inMinutes(batch(t).Gel), inGrams(h.Largest), 1e-6)
+	assert.InDelta(t, 500, inGrams(handAt(t, w, 25, 25, cure.Timed).Largest), 1e-6)
+	assert.Less(t, inGrams(handAt(t, w, 25.5, 25.5, cure.Timed).Largest), 500.)
 }
 
 func TestNoCupOverFiveTimesTheTestedMass(t *testing.T) {
@@ -60,9 +89,9 @@ func TestNoCupOverFiveTimesTheTestedMass(t *testing.T) {
 	g.Mass = grams(50)
 	c, err := table(t).At(celsius(20))
 	require.NoError(t, err)
-	h, err := work().InHand(g, shed(20), c, batch(t), true)
+	h, err := work().InHand(g, shed(20), c, batch(t), cure.Timed)
 	require.NoError(t, err)
-	assert.Equal(t, cure.ByTestedMass, h.Bound)
+	assert.Equal(t, cure.ByTestedMass, h.Bound())
 	assert.InDelta(t, 250, inGrams(h.Largest), 1e-9)
 }
 
@@ -75,10 +104,10 @@ func TestTimeInHandAddsUp(t *testing.T) {
 		product := min(max(surface-10*random.Float64(), 15), 32)
 		w := work()
 		w.Mixing, w.Stretch = minutes(3*random.Float64()), minutes(2*random.Float64())
-		h := handAt(t, w, product, surface, true)
+		h := handAt(t, w, product, surface, cure.Timed)
 		inCup := float64(h.Spreading.Value + w.Mixing.Value)
 		used := inCup/float64(h.Cup.Early.Value) + float64(w.Stretch.Value/h.Film.Early.Value)
-		assert.InDelta(t, 0.6, used, 1e-9)
+		assert.InDelta(t, 0.67, used, 1e-9)
 	}
 }
 

@@ -1,0 +1,48 @@
+package cure
+
+import (
+	"math"
+
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Stuck is what to do about a film that doesn't go off. Nothing is ever added to
+// it: it is warmed, waited for, and scraped off. Times count from catalyst in.
+type Stuck struct {
+	Wait   working.Figure[unit.Time] // to the late end of the gel time at this surface
+	Warm   working.Figure[unit.Temperature]
+	Warmed working.Figure[unit.Time] // the late end with the part as warm as Warm; no Step: it is as warm
+	Scrape working.Figure[unit.Time] // from then on it is scraped off
+}
+
+// scrape is when a film that is still wet won't cure any more.
+var scrape = working.Of1("t_s = max(120, 3 × t)", source.House.At("three times the late end of the gel time, and no less than two hours"), source.Assumption,
+	working.In("t_s", "scrape off, from catalyst in", unit.InMinute, 120, 3e6),
+	[]working.Arg{working.In("t", "late end of the gel time", unit.InMinute, 0, 1e6)},
+	func(late unit.Time) unit.Time { return unit.Time(math.Max(float64(2*unit.Hour), 3*float64(late))) })
+
+// GoesOff says how long a film with so much catalyst is waited for at the
+// surface's temperature, what warming it to the card's timed temperature does,
+// and when it is scraped off. A fixed ratio has no catalyst figure.
+// Errors: as Gel.At: too cold for minutes, it is warmed first.
+// Source: assumption.
+func (g Gel) GoesOff(surface working.Figure[unit.Temperature], catalyst working.Figure[unit.ByMass]) (Stuck, error) {
+	var s Stuck
+	if surface.Value < g.Temperature.Value-lastBits {
+		s.Warm = g.Temperature
+		warmed, err := g.At(g.Temperature, catalyst)
+		if err != nil {
+			return Stuck{}, err
+		}
+		s.Warmed = warmed.Late
+	}
+	band, err := g.At(surface, catalyst)
+	if err != nil {
+		return s, err
+	}
+	s.Wait = band.Late
+	s.Scrape, err = scrape.Figure(band.Late)
+	return s, err
+}
