@@ -40,14 +40,17 @@ func (r Reading) DewPoint() (working.Figure[unit.Temperature], error) {
 }
 
 // Day is the air of one day and of the next ones like it: lowest at sunrise,
-// highest at 15:00, half cosines between. The dew point is that of one reading,
-// held all day, but never above the air temperature.
+// highest at 15:00, half cosines between, bent so that the curve passes through
+// the reading at its hour. A reading beyond the low or the high moves that too.
+// The dew point is that of the reading, held all day, but never above the air
+// temperature.
 // Mark: assumption; a front, a sea breeze or a heated shed breaks the curve.
 type Day struct {
-	low, high working.Figure[unit.Temperature]
-	sunrise   working.Figure[unit.Time]
-	reading   Reading
-	dew       working.Figure[unit.Temperature]
+	low, high           working.Figure[unit.Temperature] // with the reading
+	typedLow, typedHigh unit.Temperature
+	sunrise             working.Figure[unit.Time]
+	reading             Reading
+	dew                 working.Figure[unit.Temperature]
 }
 
 // NewDay makes a day of its low, its high, the time of sunrise and one reading.
@@ -64,7 +67,17 @@ func NewDay(low, high working.Figure[unit.Temperature], sunrise working.Figure[u
 		return Day{}, err
 	}
 	dew, err := r.DewPoint()
-	return Day{low, high, sunrise, r, dew}, err
+	if err != nil {
+		return Day{}, err
+	}
+	d := Day{low, high, low.Value, high.Value, sunrise, r, dew}
+	if r.Temperature.Value < low.Value {
+		d.low = r.Temperature
+	}
+	if r.Temperature.Value > high.Value {
+		d.high = r.Temperature
+	}
+	return d, nil
 }
 
 // Sunset is taken as 24:00 less the time of sunrise, as if noon were at 12:00.
@@ -74,12 +87,8 @@ func (d Day) Sunset() unit.Time { return unit.Day - d.sunrise.Value }
 
 // Air is the air temperature at a time from midnight.
 func (d Day) Air(at unit.Time) unit.Temperature {
-	low, high, sunrise := d.low.Value, d.high.Value, d.sunrise.Value
-	h, falls := branch(at, sunrise)
-	if falls {
-		return fall(low, high, sunrise, h)
-	}
-	return rise(low, high, sunrise, h)
+	from, to := d.turns(at)
+	return between(from.air.Value, to.air.Value, along(at-from.at, to.at-from.at))
 }
 
 // Dew is the dew point of the air at a time from midnight.
@@ -92,26 +101,81 @@ func (d Day) Humidity(at unit.Time) unit.Share { return humidityAt(d.Dew(at), d.
 const ahead = 4 * unit.Hour
 
 // ColdestAhead is the coldest that the air, or a surface where it lies colder,
-// gets within 4 h of a time from midnight: at either end, or at a sunrise between.
+// gets within 4 h of a time from midnight. The sun's warmth doesn't count.
 func (d Day) ColdestAhead(s Surface, at unit.Time) unit.Temperature {
-	coldest := min(d.Air(at), d.Air(at+ahead))
-	for _, dawn := range []unit.Time{d.sunrise.Value, d.sunrise.Value + unit.Day} {
-		if dawn > at && dawn < at+ahead {
-			coldest = min(coldest, d.low.Value)
-		}
+	coldest := d.Air(at)
+	for _, p := range pieces(d, s, Interval{at, at + ahead}) {
+		coldest = min(coldest, min(d.Air(p.From), d.Air(p.To))+unit.Temperature(min(0, p.offset.Least.Value)))
 	}
-	return s.ColdSide(coldest)
+	return coldest
 }
 
-// ReadingOff is how far the reading's temperature lies above the curve at its
-// hour. Past MostOff the low, the high or the hour is wrong.
+// ReadingOff is how far the reading's temperature lies above the curve of low and
+// high alone at its hour. Past MostOff the low, the high or the hour is wrong.
 func (d Day) ReadingOff() unit.TemperatureDifference {
-	return unit.TemperatureDifference(d.reading.Temperature.Value - d.Air(d.reading.At))
+	from, to := d.base(d.reading.At)
+	t := between(d.typed(from), d.typed(to), along(d.reading.At-from, to-from))
+	return unit.TemperatureDifference(d.reading.Temperature.Value - t)
+}
+
+func (d Day) typed(turn unit.Time) unit.Temperature {
+	if clock(turn) == highHour {
+		return d.typedHigh
+	}
+	return d.typedLow
 }
 
 // MostOff is how far a reading may lie from the curve unasked, either way.
 // Source: our own assumption.
 const MostOff unit.TemperatureDifference = 4
+
+// turn is where a half cosine ends and the next begins.
+type turn struct {
+	at  unit.Time
+	air working.Figure[unit.Temperature]
+}
+
+// base gives the times of low and high on either side of a time from midnight.
+func (d Day) base(at unit.Time) (from, to unit.Time) {
+	midnight := at - clock(at)
+	sunrise, high := midnight+d.sunrise.Value, midnight+highHour
+	switch {
+	case at < sunrise:
+		return high - unit.Day, sunrise
+	case at < high:
+		return sunrise, high
+	}
+	return high, sunrise + unit.Day
+}
+
+// turns gives the ends of the half cosine that a time from midnight lies on.
+func (d Day) turns(at unit.Time) (from, to turn) {
+	a, b := d.base(at)
+	from, to = d.turnAt(a), d.turnAt(b)
+	read := turn{d.reading.At, d.reading.Temperature}
+	switch {
+	case !(a < read.at && read.at < b) || isSame(a, read.at) || isSame(b, read.at):
+	case at < read.at:
+		to = read
+	default:
+		from = read
+	}
+	return from, to
+}
+
+// isSame says if two times are the same but for seconds.
+func isSame(a, b unit.Time) bool { return math.Abs(float64(a-b)) < float64(10*unit.Second) }
+
+// turnAt is the turn at a time of low or high: what was read just then stands.
+func (d Day) turnAt(at unit.Time) turn {
+	switch {
+	case isSame(at, d.reading.At):
+		return turn{at, d.reading.Temperature}
+	case clock(at) == highHour:
+		return turn{at, d.high}
+	}
+	return turn{at, d.low}
+}
 
 // Weather is the air at one time, with its working.
 type Weather struct {
@@ -125,13 +189,14 @@ func (d Day) Weather(at unit.Time) (w Weather, err error) {
 	if err := within(ConditionHour, float64(at), 0, 2*float64(unit.Day)); err != nil {
 		return w, err
 	}
-	h, falls := branch(at, d.sunrise.Value)
-	hour := working.Given(h, "hour, counted on past midnight", unit.InHour, "", source.Exact)
-	rule := Rise
-	if falls {
-		rule = Fall
+	from, to := d.turns(at)
+	since := working.Given(at-from.at, "hours since the turn before", unit.InHour, "", source.Exact)
+	span := working.Given(to.at-from.at, "hours from turn to turn", unit.InHour, "", source.Exact)
+	p, err := Along.Figure(since, span)
+	if err != nil {
+		return w, err
 	}
-	if w.Air, err = rule.Figure(d.low, d.high, d.sunrise, hour); err != nil {
+	if w.Air, err = Between.Figure(from.air, to.air, p); err != nil {
 		return w, err
 	}
 	if w.Dew, err = CappedDew.Figure(d.dew, w.Air); err != nil {
@@ -139,16 +204,6 @@ func (d Day) Weather(at unit.Time) (w Weather, err error) {
 	}
 	w.Humidity, err = HumidityAt.Figure(w.Dew, w.Air)
 	return w, err
-}
-
-// branch finds the half cosine that a time lies on, and the hour to read it at:
-// before sunrise the air still falls from the day before, counted past 24:00.
-func branch(at, sunrise unit.Time) (hour unit.Time, falls bool) {
-	hour = clock(at)
-	if hour < sunrise {
-		return hour + unit.Day, true
-	}
-	return hour, hour > highHour
 }
 
 // clock is the time of day of a time from midnight.
@@ -161,26 +216,26 @@ func clock(at unit.Time) unit.Time {
 }
 
 var (
-	curve     = source.House.At("the day's curve")
-	curveArgs = []working.Arg{
-		working.In("low", "low of the day", unit.InCelsius, -20, 60),
-		working.In("high", "high of the day", unit.InCelsius, -20, 60),
-		working.In("s", "sunrise", unit.InHour, 0, 12),
-	}
+	curve   = source.House.At("the day's curve")
 	onCurve = working.In("t", "air temperature", unit.InCelsius, -20, 60)
+	way     = working.In("p", "share of the way from turn to turn", unit.InPure, 0, 1)
 )
 
-// Rise is the air temperature between sunrise s and 15:00,
-// t = low + (high − low) × (1 − cos(π × (h − s) ÷ (15 − s))) ÷ 2, hours in h.
-// Range: −20 to 60 °C, s 0 to 12 h. Errors: *working.RangeError. Source: our own method, assumption.
-var Rise = working.Of4("t = low + (high − low) × (1 − cos(π × (h − s) ÷ (15 − s))) ÷ 2", curve, source.Assumption, onCurve,
-	append(curveArgs[:3:3], working.In("h", "hour", unit.InHour, 0, 15)), rise)
+// Along is how far a half cosine has come, p = (1 − cos(π × h ÷ s)) ÷ 2.
+// Range: h 0 to 24 h, s 0.001 to 24 h. Errors: *working.RangeError. Source: our own method, assumption.
+var Along = working.Of2("p = (1 − cos(π × h ÷ s)) ÷ 2", curve, source.Assumption, way,
+	[]working.Arg{working.In("h", "hours since the turn before", unit.InHour, 0, 24), working.In("s", "hours from turn to turn", unit.InHour, 1e-3, 24)},
+	along)
 
-// Fall is the air temperature between 15:00 and the next sunrise at 24:00 + s,
-// t = high − (high − low) × (1 − cos(π × (h − 15) ÷ (9 + s))) ÷ 2, hours in h.
-// Range: −20 to 60 °C, s 0 to 12 h. Errors: *working.RangeError. Source: our own method, assumption.
-var Fall = working.Of4("t = high − (high − low) × (1 − cos(π × (h − 15) ÷ (9 + s))) ÷ 2", curve, source.Assumption, onCurve,
-	append(curveArgs[:3:3], working.In("h", "hour, counted on past midnight", unit.InHour, 15, 36)), fall)
+// Between is the air temperature between two turns of the day: its low at
+// sunrise, its high at 15:00, and what was read, t = t_1 + (t_2 − t_1) × p.
+// Range: −20 to 60 °C. Errors: *working.RangeError. Source: our own method, assumption.
+var Between = working.Of3("t = t_1 + (t_2 − t_1) × p", curve, source.Assumption, onCurve,
+	[]working.Arg{
+		working.In("t_1", "air at the turn before", unit.InCelsius, -20, 60),
+		working.In("t_2", "air at the turn after", unit.InCelsius, -20, 60),
+		way,
+	}, between)
 
 // CappedDew is the dew point while the air may have cooled below it: td = min(tr, t).
 // Range: −45 to 60 °C. Errors: *working.RangeError. Source: our own method, assumption.
@@ -191,15 +246,10 @@ var CappedDew = working.Of2("td = min(tr, t)", curve, source.Assumption,
 
 func cappedDew(read, air unit.Temperature) unit.Temperature { return min(read, air) }
 
-func rise(low, high unit.Temperature, sunrise, at unit.Time) unit.Temperature {
-	return low + (high-low)*halfCosine(at-sunrise, highHour-sunrise)
+func along(since, span unit.Time) unit.Share {
+	return unit.Share((1 - math.Cos(math.Pi*float64(since/span))) / 2)
 }
 
-func fall(low, high unit.Temperature, sunrise, at unit.Time) unit.Temperature {
-	return high - (high-low)*halfCosine(at-highHour, unit.Day-highHour+sunrise)
-}
-
-// halfCosine goes from 0 to 1 while t goes from 0 to span.
-func halfCosine(t, span unit.Time) unit.Temperature {
-	return unit.Temperature((1 - math.Cos(math.Pi*float64(t/span))) / 2)
+func between(from, to unit.Temperature, p unit.Share) unit.Temperature {
+	return from + (to-from)*unit.Temperature(p)
 }

@@ -1,7 +1,7 @@
 // Package air is the weather over the work, and what the work puts into the air.
 //
 //	humidity.go     vapour pressure, dew point, relative humidity, water in the air
-//	day.go          the day's curve from its low, its high and one humidity reading
+//	day.go          the day's curve from its low, its high and one reading
 //	surface.go      a surface against the air: measured, or an allowance
 //	fit.go          a card's limits against the conditions, now and through the cure
 //	window.go       the hours of a day in which work fits
@@ -23,8 +23,9 @@ import "shedreckoner/calc/working"
 // Rules lists every rule of the package.
 var Rules = []*working.Rule{
 	Vapour.Rule, Dew.Rule, HumidityAt.Rule, WaterInAir.Rule,
-	Rise.Rule, Fall.Rule, CappedDew.Rule,
+	Along.Rule, Between.Rule, CappedDew.Rule,
 	Difference.Rule, ByNight.Rule, SurfaceTemperature.Rule, OverDew.Rule,
 	ThinnedContent.Rule, BoatEmission.Rule, SprayedEmission.Rule, OtherEmission.Rule, LargerEmission.Rule, GivenOff.Rule, Rate.Rule,
 	Concentration.Rule, AirFor.Rule, ShareOfLimit.Rule,
+	StyreneVapour.Rule, Saturated.Rule, CappedShare.Rule,
 }

@@ -58,7 +58,7 @@ func ExampleFit_Windows() {
 	}
 	fmt.Println(len(list), err)
 	// Output:
-	// 8.6 to 11.9 h, then past 32 °C
+	// 7.9 to 12.3 h, then past 32 °C
 	// 20.2 to 21.9 h, then past 3 °C
 	// 2 <nil>
 }

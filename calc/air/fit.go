@@ -174,7 +174,7 @@ func (f Fit) first(k Condition, within Interval) (Finding, bool) {
 		return Finding{}, false
 	}
 	worst := f.Conditions(since)
-	for _, p := range f.pieces(within) {
+	for _, p := range pieces(f.day, f.surface, within) {
 		for _, at := range []unit.Time{p.From, p.To} {
 			if c := f.under(p.offset, at); f.limits.room(k, c) < f.limits.room(k, worst) {
 				worst = c

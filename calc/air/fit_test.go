@@ -23,7 +23,7 @@ func fit(t testing.TB, d air.Day, s air.Surface, l air.Limits) air.Fit {
 	return f
 }
 
-var underRoof = air.Held(air.Allowance(air.White, air.Shade))
+var underRoof = air.Under(air.White, false)
 
 func conditions(list []air.Finding) []air.Condition {
 	var names []air.Condition
@@ -97,7 +97,7 @@ func TestTheEveningCountsForTheDewPoint(t *testing.T) {
 	long := gelCoat
 	long.Cure = 8 * hour
 	assert.Equal(t, []air.Condition{air.TooNearDew}, conditions(fit(t, damp, underRoof, long).Through(18*hour)))
-	open := fit(t, damp, air.InTheOpen(air.White), gelCoat)
+	open := fit(t, damp, air.Under(air.White, true), gelCoat)
 	assert.Contains(t, conditions(open.Through(17*hour)), air.TooNearDew, "a clear sky takes the margin sooner")
 }
 

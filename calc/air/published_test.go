@@ -138,6 +138,23 @@ func TestPublishedStyrene(t *testing.T) {
 			}
 			return unit.InPartsPerMillion.From(float64(air.StyreneExplosive.Value)), nil
 		}},
+		"vapour pressure of styrene": {Result: unit.InKilopascal, Got: func(r row) (float64, error) {
+			p, err := air.StyreneVapour.Of(unit.Temperature(r.Quantity("t", unit.InCelsius)))
+			return float64(p), err
+		}},
+		"saturated air": {Result: unit.InPartsPerMillion, Got: func(r row) (float64, error) {
+			p, err := air.StyreneVapour.Of(unit.Temperature(r.Quantity("t", unit.InCelsius)))
+			if err != nil {
+				return 0, err
+			}
+			x, err := air.Saturated.Of(p, air.Atmosphere.Value)
+			return float64(x), err
+		}},
+		"saturated air of a pressure": {Result: unit.InPartsPerMillion, Got: func(r row) (float64, error) {
+			x, err := air.Saturated.Of(unit.Of[unit.Pressure](r.Number("P"), unit.InKilopascal), air.Atmosphere.Value)
+			return float64(x), err
+		}},
+		"explosive limit": {Result: unit.InPartsPerMillion, Got: func(r row) (float64, error) { r.Text("what"); return float64(air.StyreneExplosive.Value), nil }},
 		"limit": {Result: unit.InPartsPerMillion, Got: func(r row) (float64, error) {
 			for _, e := range air.Exposures {
 				if !strings.HasPrefix(e.Agency, r.Text("agency")) {

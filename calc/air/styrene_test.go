@@ -122,18 +122,31 @@ func TestWarmAirHoldsLessForTheSameShare(t *testing.T) {
 	}
 }
 
-func TestTheExplosiveLimitInALocker(t *testing.T) {
+func TestTheExplosiveLimitInAClosedSpace(t *testing.T) {
 	share := func(grams, cubicMetres float64) unit.Share {
-		x, err := air.InLocker(given(unit.Of[unit.Mass](grams, unit.InGram), unit.InGram), given(unit.Volume(cubicMetres), unit.InCubicMetre), celsius(25))
+		x, err := air.InSpace(given(unit.Of[unit.Mass](grams, unit.InGram), unit.InGram), given(unit.Volume(cubicMetres), unit.InCubicMetre), celsius(30))
 		require.NoError(t, err)
 		return x.Value
 	}
-	assert.InDelta(t, 1, float64(share(38.34, 1)), 0.001, "0.9 % of a cubic metre is 9 L, or 38.3 g at 4.26 mg/m³ a ppm")
+	assert.InDelta(t, 1, float64(share(37.68, 1)), 0.001, "0.9 % of a cubic metre is 9 L, or 37.7 g at 4.187 mg/m³ a ppm")
 	assert.InDelta(t, float64(share(10, 1)), float64(share(5, 0.5)), 1e-12)
 	assert.Equal(t, air.BelowTenth, air.DangerOf(share(3, 1)))
 	assert.Equal(t, air.Hazardous, air.DangerOf(share(5, 1)))
 	assert.Equal(t, air.Explosive, air.DangerOf(share(40, 1)))
 	assert.Equal(t, air.Explosive, air.DangerOf(unit.Share(math.NaN())))
-	_, err := air.InLocker(given(unit.Mass(0.1), unit.InGram), given(unit.Volume(0), unit.InCubicMetre), celsius(25))
+	_, err := air.InSpace(given(unit.Mass(0.1), unit.InGram), given(unit.Volume(0), unit.InCubicMetre), celsius(25))
 	assert.Error(t, err, "no volume")
+}
+
+// However much is put on, air holds no more vapour than saturates it: over about
+// 27 °C that is enough to burn, below it is not.
+func TestAirHoldsNoMoreThanSaturatesIt(t *testing.T) {
+	flood := func(c float64) float64 {
+		x, err := air.InSpace(given(unit.Mass(100), unit.InGram), given(unit.Volume(1), unit.InCubicMetre), celsius(c))
+		require.NoError(t, err)
+		return float64(x.Value)
+	}
+	assert.InDelta(t, 0.5915/0.9, flood(20), 0.0005)
+	assert.Less(t, flood(26), 1.)
+	assert.Greater(t, flood(27.5), 1.)
 }

@@ -25,7 +25,7 @@ var Difference = working.Of2("Δ = ts − ta", source.House.At("surface against 
 	})
 
 // Measured is the offset of a surface from an infrared reading and the air
-// temperature at the same time. Range and errors: those of Difference.
+// temperature of the same hour: by the day's curve, if it wasn't read then. Range and errors: those of Difference.
 func Measured(surface, air working.Figure[unit.Temperature]) (Offset, error) {
 	d, err := Difference.Figure(surface, air)
 	return Offset{d, d}, err
@@ -78,49 +78,76 @@ func Allowance(c Colour, p Place) Offset {
 	return Offset{give(least, "surface over air, at least"), give(most, "surface over air, at most")}
 }
 
-// Surface is how a surface stands against the air by day, from sunrise to
-// sunset, and by night.
+// Surface is how a surface stands against the air: by an allowance from sunrise
+// to sunset and by night, and for two hours after it was measured by that.
 type Surface struct {
 	Day, Night Offset
+	isOpen     bool // under the open sky
+	measured   Offset
+	at         unit.Time // from midnight, when it was measured
+	isMeasured bool
 }
 
-// Held is a surface whose offset lasts day and night: under a roof, or warmed.
-func Held(o Offset) Surface { return Surface{o, o} }
+// Holds is how long a measured offset holds.
+// Source: our own assumption: the sun comes round in it.
+const Holds = 2 * unit.Hour
 
-// UntilSunset is a surface whose offset comes from the sun: after sunset it is
-// taken no warmer than the air. Errors: *working.RangeError.
-func UntilSunset(o Offset) (Surface, error) {
-	least, err := ByNight.Figure(o.Least)
-	if err != nil {
-		return Surface{}, err
+// Under is a surface that wasn't measured: under a roof, or where the sun
+// reaches it by day and the sky by night.
+func Under(c Colour, isOpen bool) Surface {
+	if !isOpen {
+		return Surface{Day: Allowance(c, Shade), Night: Allowance(c, Shade)}
 	}
-	most, err := ByNight.Figure(o.Most)
-	return Surface{o, Offset{least, most}}, err
+	return Surface{Day: Allowance(c, Sun), Night: Allowance(c, NightSky), isOpen: true}
 }
 
-// InTheOpen is a surface under sun and night sky that wasn't measured.
-func InTheOpen(c Colour) Surface { return Surface{Allowance(c, Sun), Allowance(c, NightSky)} }
+// MeasuredAt is the surface with an offset that was measured at a time from
+// midnight: it holds for Holds, and where the part stands in the open it is by
+// night no warmer than the allowance, measured or not.
+func (s Surface) MeasuredAt(o Offset, at unit.Time) Surface {
+	s.measured, s.at, s.isMeasured = o, at, true
+	return s
+}
+
+// IsMeasured says if a measured offset holds at a time from midnight.
+func (s Surface) IsMeasured(at unit.Time) bool {
+	return s.isMeasured && at >= s.at && at < s.at+Holds
+}
 
 // By is the offset at a time from midnight.
 func (s Surface) By(d Day, at unit.Time) Offset {
-	if h := clock(at); h >= d.sunrise.Value && h < d.Sunset() {
-		return s.Day
+	h := clock(at)
+	isDay := h >= d.sunrise.Value && h < d.Sunset()
+	allowed := s.Night
+	if isDay {
+		allowed = s.Day
 	}
-	return s.Night
+	switch {
+	case !s.IsMeasured(at):
+		return allowed
+	case isDay || !s.isOpen:
+		return s.measured
+	}
+	return Offset{noWarmer(s.measured.Least, allowed.Least), noWarmer(s.measured.Most, allowed.Most)}
 }
 
-// ColdSide is the air's temperature, or the surface's where it lies colder; the
-// sun's warmth doesn't count.
-func (s Surface) ColdSide(air unit.Temperature) unit.Temperature {
-	return air + unit.Temperature(min(0, s.Day.Least.Value, s.Night.Least.Value))
+// noWarmer is a measured offset by night, with its working; where the rule can't
+// take the figures the allowance stands.
+func noWarmer(measured, allowed working.Figure[unit.TemperatureDifference]) working.Figure[unit.TemperatureDifference] {
+	f, err := ByNight.Figure(measured, allowed)
+	if err != nil {
+		return allowed
+	}
+	return f
 }
 
-// ByNight takes the sun's warmth off an offset: Δn = min(Δ, 0).
-// Range: −100 to 150 °C. Errors: *working.RangeError. Source: our own method, assumption.
-var ByNight = working.Of1("Δn = min(Δ, 0)", source.House.At("surface against air"), source.Assumption,
-	working.In("Δn", "surface over air, by night", unit.InCelsiusDifference, -100, 0),
-	[]working.Arg{overAir},
-	func(d unit.TemperatureDifference) unit.TemperatureDifference { return min(d, 0) })
+// ByNight keeps a measured offset no warmer than the sky's allowance,
+// Δn = min(Δ, Δa). Range: −100 to 150 °C. Errors: *working.RangeError.
+// Source: our own method, assumption.
+var ByNight = working.Of2("Δn = min(Δ, Δa)", source.House.At("surface against air"), source.Assumption,
+	working.In("Δn", "surface over air, by night", unit.InCelsiusDifference, -100, 150),
+	[]working.Arg{overAir, working.In("Δa", "allowance under the night sky", unit.InCelsiusDifference, -100, 150)},
+	func(d, allowed unit.TemperatureDifference) unit.TemperatureDifference { return min(d, allowed) })
 
 var overAir = working.In("Δ", "surface over air", unit.InCelsiusDifference, -100, 150)
 

@@ -8,7 +8,6 @@ import (
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/source"
-	"shedreckoner/calc/unit"
 )
 
 func TestAMeasuredOffsetHasNoBand(t *testing.T) {
@@ -46,27 +45,6 @@ func TestAllowancesAreOrdered(t *testing.T) {
 		}
 	}
 	assert.Negative(t, float64(air.Allowance(air.Dark, air.NightSky).Least.Value))
-}
-
-func TestTheSunsWarmthEndsAtSunset(t *testing.T) {
-	d := day(t, 10, 20, 6, read(20, 60, 15*hour))
-	require.Equal(t, 18*hour, d.Sunset())
-	warm, err := air.Measured(celsius(30), celsius(20))
-	require.NoError(t, err)
-	cold, err := air.Measured(celsius(18), celsius(20))
-	require.NoError(t, err)
-	for _, try := range []struct {
-		offset             air.Offset
-		byDay, afterSunset float64
-	}{{warm, 10, 0}, {cold, -2, -2}} {
-		s, err := air.UntilSunset(try.offset)
-		require.NoError(t, err)
-		assert.InDelta(t, try.byDay, float64(s.By(d, 17*hour).Least.Value), 1e-9)
-		assert.InDelta(t, try.afterSunset, float64(s.By(d, 18*hour).Most.Value), 1e-9)
-		assert.InDelta(t, try.afterSunset, float64(s.By(d, 29*hour).Most.Value), 1e-9)
-		assert.InDelta(t, try.byDay, float64(air.Held(try.offset).By(d, 22*hour).Least.Value), 1e-9)
-	}
-	assert.Equal(t, unit.TemperatureDifference(-5), air.InTheOpen(air.White).By(d, 2*hour).Least.Value)
 }
 
 func TestSurfaceFigures(t *testing.T) {

@@ -1,6 +1,8 @@
 package air
 
 import (
+	"math"
+
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -90,14 +92,62 @@ var ShareOfLimit = working.Of3("x = m × 1000 ÷ (V × c)", source.House.At("clo
 		return unit.Share(float64(m) / (float64(v) * float64(c)))
 	})
 
-// InLocker is the share of the lower explosive limit that styrene reaches in a
-// locker with no fresh air. Range and errors: those of Concentration and ShareOfLimit.
-func InLocker(m working.Figure[unit.Mass], v working.Figure[unit.Volume], t working.Figure[unit.Temperature]) (working.Figure[unit.Share], error) {
+// StyreneVapour is the pressure of styrene vapour over styrene,
+// P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(T) + 0.0000075583 × T ^ 2) ÷ 1000, P in kPa, T in kelvin.
+// Range: −20 to 60 °C. Errors: *working.RangeError.
+// Source: Perry's Chemical Engineers' Handbook, Table 2-8.
+var StyreneVapour = working.Of1("P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(T) + 0.0000075583 × T ^ 2) ÷ 1000", source.Perry8.At("Table 2-8"), source.Published,
+	working.In("P", "pressure of styrene vapour", unit.InKilopascal, 0, 10),
+	[]working.Arg{working.In("T", "air temperature", unit.InKelvin, 253.15, 333.15)},
+	func(t unit.Temperature) unit.Pressure {
+		k := float64(t)
+		return unit.Pressure(math.Exp(105.93 - 8685.9/k - 12.42*math.Log(k) + 7.5583e-6*k*k))
+	})
+
+// Saturated is the share of air that styrene vapour can take up at all,
+// X = 10⁶ × P ÷ p, in ppm by volume.
+// Range: P 0 to 10 kPa, p 60 to 110 kPa. Errors: *working.RangeError.
+// Source: Procedures for Working with Chemicals in Laboratories, p. 196.
+var Saturated = working.Of2("X = 1000000 × P ÷ p", source.PrudentPractices.At("p. 196"), source.Published,
+	working.In("X", "styrene in saturated air, by volume", unit.InPartsPerMillion, 0, 2e5),
+	[]working.Arg{working.In("P", "pressure of styrene vapour", unit.InKilopascal, 0, 10), working.In("p", "air pressure", unit.InKilopascal, 60, 110)},
+	func(vapour, whole unit.Pressure) unit.Share { return unit.Share(vapour / whole) })
+
+// CappedShare is the share of the explosive limit that a closed space can come
+// to: x = min(x_m, X_s ÷ X_e). Air takes up no more vapour than saturates it.
+// Range: x_m 0 to 10⁹, X_s 0 to 2·10⁵ ppm, X_e 1000 to 10⁵ ppm. Errors: *working.RangeError. Source: definition.
+var CappedShare = working.Of3("x = min(x_m, X_s ÷ X_e)", source.House.At("saturated air"), source.Exact,
+	working.In("x", "share of the explosive limit", unit.InPure, 0, 1e9),
+	[]working.Arg{
+		working.In("x_m", "share of the limit, were all of it vapour", unit.InPure, 0, 1e9),
+		working.In("X_s", "styrene in saturated air, by volume", unit.InPartsPerMillion, 0, 2e5),
+		working.In("X_e", "lower explosive limit, by volume", unit.InPartsPerMillion, 1000, 1e5),
+	},
+	func(all, saturated, limit unit.Share) unit.Share { return min(all, saturated/limit) })
+
+// InSpace is the share of the lower explosive limit that styrene reaches in a
+// closed space with no fresh air: no more than saturates the air at that
+// temperature. Range and errors: those of Concentration, ShareOfLimit and
+// StyreneVapour.
+func InSpace(m working.Figure[unit.Mass], v working.Figure[unit.Volume], t working.Figure[unit.Temperature]) (working.Figure[unit.Share], error) {
+	none := working.Figure[unit.Share]{}
 	c, err := Concentration.Figure(StyreneExplosive, StyreneMolarMass, Atmosphere, t)
 	if err != nil {
-		return working.Figure[unit.Share]{}, err
+		return none, err
 	}
-	return ShareOfLimit.Figure(m, v, c)
+	all, err := ShareOfLimit.Figure(m, v, c)
+	if err != nil {
+		return none, err
+	}
+	p, err := StyreneVapour.Figure(t)
+	if err != nil {
+		return none, err
+	}
+	most, err := Saturated.Figure(p, Atmosphere)
+	if err != nil {
+		return none, err
+	}
+	return CappedShare.Figure(all, most, StyreneExplosive)
 }
 
 // Danger is how near a closed space comes to the explosive limit.

@@ -89,11 +89,17 @@ type piece struct {
 	offset Offset
 }
 
-// pieces cuts an interval at sunrise, 15:00 and sunset.
-func (f Fit) pieces(whole Interval) []piece {
+// pieces cuts an interval at sunrise, 15:00 and sunset, at the reading of the
+// air, and where a measured surface begins and ends to hold.
+func pieces(d Day, s Surface, whole Interval) []piece {
 	cuts := []unit.Time{whole.From, whole.To}
+	for _, at := range []unit.Time{d.reading.At, s.at, s.at + Holds} {
+		if at > whole.From && at < whole.To {
+			cuts = append(cuts, at)
+		}
+	}
 	for day := unit.Time(0); day < whole.To; day += unit.Day {
-		for _, turn := range []unit.Time{f.day.sunrise.Value, highHour, f.day.Sunset()} {
+		for _, turn := range []unit.Time{d.sunrise.Value, highHour, d.Sunset()} {
 			if at := day + turn; at > whole.From && at < whole.To {
 				cuts = append(cuts, at)
 			}
@@ -103,8 +109,8 @@ func (f Fit) pieces(whole Interval) []piece {
 	cuts = slices.Compact(cuts)
 	var list []piece
 	for i := range cuts[1:] {
-		between := Interval{cuts[i], cuts[i+1]}
-		list = append(list, piece{between, f.surface.By(f.day, (between.From+between.To)/2)})
+		stretch := Interval{cuts[i], cuts[i+1]}
+		list = append(list, piece{stretch, s.By(d, (stretch.From+stretch.To)/2)})
 	}
 	return list
 }
@@ -112,7 +118,7 @@ func (f Fit) pieces(whole Interval) []piece {
 // holding lists when all the conditions hold.
 func (f Fit) holding(whole Interval, conditions ...Condition) []Interval {
 	var list []Interval
-	for _, p := range f.pieces(whole) {
+	for _, p := range pieces(f.day, f.surface, whole) {
 		held := p.Interval
 		for _, k := range conditions {
 			held = meet(held, f.heldOn(p, k))

@@ -44,7 +44,7 @@ func TestHoursThatBringADoseBack(t *testing.T) {
 		assert.InDelta(t, want[0], float64(list[i].From/hour), 1e-5)
 		assert.InDelta(t, want[1], float64(list[i].To/hour), 1e-5)
 	}
-	none, err := air.SurfaceWithin(d, air.InTheOpen(air.Dark), celsius(23).Value, celsius(33).Value, air.Interval{From: 7 * hour, To: 18 * hour})
+	none, err := air.SurfaceWithin(d, air.Under(air.Dark, true), celsius(23).Value, celsius(33).Value, air.Interval{From: 7 * hour, To: 18 * hour})
 	require.NoError(t, err)
 	assert.Empty(t, none, "the band of an allowance is wider than the table's room: measure")
 }
@@ -103,9 +103,8 @@ func (n naive) fits(at unit.Time) bool {
 func randomSurface(t *testing.T, random *rand.Rand) air.Surface {
 	measured, err := air.Measured(celsius(20+15*random.Float64()), celsius(25))
 	require.NoError(t, err)
-	fading, err := air.UntilSunset(measured)
-	require.NoError(t, err)
-	return []air.Surface{underRoof, air.Held(measured), fading, air.InTheOpen(air.Colour(random.IntN(3)))}[random.IntN(4)]
+	at := unit.Time(24*random.Float64()) * hour
+	return []air.Surface{underRoof, underRoof.MeasuredAt(measured, at), air.Under(air.Mid, true).MeasuredAt(measured, at), air.Under(air.Colour(random.IntN(3)), true)}[random.IntN(4)]
 }
 
 func TestWindowsAgreeWithTheirDefinition(t *testing.T) {

@@ -96,6 +96,16 @@ var (
 
 	GelCoatSheet = &Document{"gel-coat-sheet", "gel coat application sheet", "a distributor", true}
 
+	Perry8 = &Document{"Perry-8", "Perry's Chemical Engineers' Handbook, 8th ed.", "as carried in the data of an open library of chemicals", true}
+
+	NFPA497 = &Document{"NFPA-497", "NFPA 497 (2008), classification of flammable liquids, gases, or vapors", "as carried in the data of an open library of chemicals", true}
+
+	LandoltBornstein = &Document{"Landolt-Bornstein", "Landolt-Börnstein IV/20, vapour pressure of chemicals", "as carried in the data of an open library of chemicals", true}
+
+	ChemicalDictionary = &Document{"chemical-dictionary", "styrene, in a dictionary of chemicals", "chemicaldictionary.org", true}
+
+	PrudentPractices = &Document{"prudent-practices", "Procedures for Working with Chemicals in Laboratories", "US National Research Council", true}
+
 	BoardBook = &Document{"board-book", "catalyst by volume for a quart of resin", "a surfboard builder's book", true}
 
 	ResinGuide = &Document{"resin-guide", "resin selection guide", "a resin maker", true}
@@ -120,4 +130,5 @@ var Documents = []*Document{
 	Arora, Nag, ASHRAE, EPA749, OSHAMethod09, Kuo, DeNevers, XyleneSpill, PaintsCenter,
 	SurveyorNotes, Reliability, RMQSI, MillerFreund, Sawhney, CachonTerw, BayesRules, BuyingHay, CoinChange,
 	OReillyAlgo,
+	Perry8, NFPA497, LandoltBornstein, ChemicalDictionary, PrudentPractices,
 }
