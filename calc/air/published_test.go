@@ -71,8 +71,8 @@ func TestPublishedDewPoints(t *testing.T) {
 			w, err := waterOf(r)
 			return w * r.Quantity("volume", unit.InCubicMetre), err
 		}},
-		"rise of the day":         {Result: unit.InCelsius, Got: onCurve(air.Rise)},
-		"fall of the day":         {Result: unit.InCelsius, Got: onCurve(air.Fall)},
+		"rise of the day":         {Result: unit.InCelsius, Got: onCurve(true)},
+		"fall of the day":         {Result: unit.InCelsius, Got: onCurve(false)},
 		"dew point in Fahrenheit": {Result: unit.InFahrenheit, Got: dewCase},
 		"least surface temperature": {Result: unit.InFahrenheit, Got: func(r row) (float64, error) {
 			td, err := dewOf(r)
@@ -103,11 +103,20 @@ func waterOf(r row) (float64, error) {
 	return float64(w), err
 }
 
-// onCurve is the air temperature of a row's day at its hour.
-func onCurve(rule working.Rule4[unit.Temperature, unit.Temperature, unit.Time, unit.Time, unit.Temperature]) func(row) (float64, error) {
+// onCurve is the air temperature of a row's day at its hour, before 15:00 or after.
+func onCurve(rises bool) func(row) (float64, error) {
 	return func(r row) (float64, error) {
 		hour := func(column string) unit.Time { return unit.Time(r.Number(column)) * unit.Hour }
-		t, err := rule.Of(unit.Temperature(r.Quantity("low", unit.InCelsius)), unit.Temperature(r.Quantity("high", unit.InCelsius)), hour("sunrise"), hour("hour"))
+		from, to := unit.Temperature(r.Quantity("low", unit.InCelsius)), unit.Temperature(r.Quantity("high", unit.InCelsius))
+		since, span := hour("hour")-hour("sunrise"), 15*unit.Hour-hour("sunrise")
+		if !rises {
+			from, to, since, span = to, from, hour("hour")-15*unit.Hour, 9*unit.Hour+hour("sunrise")
+		}
+		p, err := air.Along.Of(since, span)
+		if err != nil {
+			return 0, err
+		}
+		t, err := air.Between.Of(from, to, p)
 		return float64(t), err
 	}
 }
