@@ -12,9 +12,10 @@
 //   - catalyst, gel time and cups: package cure. our own method; elementary geometry; J. Appl. Polym. Sci. 102 (2006) 1870–1876; Thermochim. Acta 447 (2006) 167–177; ASTM D2471, Gel time and peak exothermic temperature; common practice of the trade.
 //   - sanding and polishing: package sanding. common practice of the trade; elementary geometry.
 //   - the film budget: package buildup. elementary geometry; our own method; common practice of the trade.
-//   - dew, the day and vapour: package air. WMO-No. 8, Guide to Instruments and Methods of Observation; CODATA recommended values of the fundamental physical constants; our own method; ISO 8502-4, Guidance on the estimation of the probability of condensation; 40 CFR 63 Subpart VVVV, Boat Manufacturing; 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production; Dilution ventilation notes.
+//   - dew, the day and vapour: package air. WMO-No. 8, Guide to Instruments and Methods of Observation; CODATA recommended values of the fundamental physical constants; our own method; ISO 8502-4, Guidance on the estimation of the probability of condensation; 40 CFR 63 Subpart VVVV, Boat Manufacturing; 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production; Dilution ventilation notes; Perry's Chemical Engineers' Handbook, 8th ed.; Procedures for Working with Chemicals in Laboratories.
 //   - packs, confidence and learning: package order. common practice of the trade; our own method; Bayesian Inference in Statistical Analysis.
 //   - the job as a whole: package plan. elementary geometry; common practice of the trade; our own method.
+//   - the cup on the bench: package bench. elementary geometry; our own method.
 //   - waits on the calendar: package schedule. common practice of the trade.
 //   - stock, and what the log teaches: package chance. our own method; common practice of the trade.
 //
@@ -135,17 +136,19 @@
 //	W_min = 100 × e ÷ min(c − c_min, c_max − c) | our own method, the error must stay inside the limits | calculated | nothing from outside; besides: worked here × 20
 //	the tool's mark nearest to the dose, inside floor and ceiling | our own method, rounded once, at the end, to what the tool can show | calculated | nothing from outside; besides: worked here × 4
 //	c_e = 100 × e ÷ W | our own method, definition of a share by mass | exact | nothing from outside; besides: worked here × 5
-//	e = s ÷ 2 × ρ_c | our own method, half a step of a syringe | assumption | nothing from outside; besides: worked here × 1
-//	e = ρ_c ÷ N | our own method, one whole drop | assumption | nothing from outside; besides: worked here × 1
+//	e = s + s ÷ 2 | our own method, one full step of a scale, and half a mark to round | assumption | nothing from outside; besides: worked here × 5
+//	e = (s ÷ 2 + s ÷ 2) × ρ_c | our own method, half a step of a syringe, and half a mark to round | assumption | nothing from outside; besides: worked here × 1
+//	e = (1 + 0.5) × ρ_c ÷ N | our own method, one whole drop, and half a drop to round | assumption | nothing from outside; besides: worked here × 1
 //	V_c = c_v × V ÷ 100 | our own method, definition of a share by volume | exact | from outside: published table × 5; besides: exact identity × 1
 //	c = c_v × ρ_c ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
 //	f_c = (c_ref ÷ c) ^ n | our own method, a power of the catalyst | assumption | nothing from outside; besides: worked here × 10
 //	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | from outside: published example × 1, published table × 1; besides: worked here × 16
+//	f = f_1 × f_2 | our own method, near a test by the middle, from there on by the range | assumption | nothing from outside; besides: worked here × 1
 //	t = t_ref × f_c × f_T | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | nothing from outside; besides: worked here × 26
 //	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published example × 1, published table × 1; besides: worked here × 6
 //	m_t = 5 × m_0 | ASTM D2471, Gel time and peak exothermic temperature, gel time depends on the volume mixed | assumption | nothing from outside; besides: worked here × 1
 //	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, own cup tests | calculated | from outside: reference library × 1; besides: worked here × 2
-//	the tested time less and more twice the tests' scatter; at least their farthest, at least 10 %, and with under three tests at least the card's own range | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 6
+//	the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 % | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 6
 //	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | our own method, own cup tests over 8 °C or more | calculated | from outside: published example × 3, reference library × 1; besides: worked here × 5
 //	the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 1
 //	mean temperature of the tests, as 1 ÷ T | our own method, own cup tests | calculated | from outside: reference library × 2; besides: worked here × 2
@@ -153,9 +156,11 @@
 //	the lightest of the tests | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 2
 //	u = k − τ ÷ t_f | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
 //	S = t_c × u − m_x | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
-//	w = WFT × ρ ÷ (1 − loss) | our own method, definition of density and loss | exact | nothing from outside; besides: worked here × 6
-//	m = v × S × w + L | our own method, what can be spread in time, and what stays behind | calculated | nothing from outside; besides: worked here × 6
-//	m_b = m_1 × min(1, t ÷ t_1) | our own method, the batch falls with gel time | assumption | nothing from outside; besides: worked here × 2
+//	w = WFT × ρ ÷ (1 − loss) | our own method, definition of density and loss | exact | nothing from outside; besides: worked here × 9
+//	m_s = v × max(0, S) × w | our own method, what can be spread in time | calculated | nothing from outside; besides: worked here × 10
+//	m = m_s + min(L, m_s) | our own method, what can be spread in time, and what stays behind | calculated | nothing from outside; besides: worked here × 10
+//	m_u = min(250, m ÷ 2) | our own method, a tin never timed: half of what the minutes allow | assumption | nothing from outside; besides: worked here × 10
+//	m_b = m_1 × min(1, t ÷ t_1) | our own method, the batch falls with gel time | assumption | nothing from outside; besides: worked here × 13
 //	n = ceil(N ÷ (M − L) − 0.000000001) | our own method, whole cups; the last digits of a sum don't make a cup | calculated | nothing from outside; besides: worked here × 2
 //	L_n = n × m − N | our own method, what is mixed and not spread | exact | nothing from outside; besides: worked here × 1
 //	the need shared out evenly, with what stays behind in a cup, up to a whole gram; no smaller than the tool can dose | our own method, equal cups | calculated | nothing from outside; besides: worked here × 3
@@ -171,8 +176,9 @@
 //	G = S_2 − S_1 | our own method, spreading minutes after and before | calculated | nothing from outside; besides: worked here × 1
 //	G = (m_1 − m_2) ÷ (v × w) | our own method, a smaller cup is spread sooner | calculated | nothing from outside; besides: worked here × 1
 //	t_c = t × k_t | common practice of the trade, 170 g spread over 0.19 m² doubled the time | common practice | nothing from outside; besides: worked here × 1
-//	c = c_min + 100 × e ÷ W | our own method, the tool's error over the floor | calculated | nothing from outside; besides: worked here × 1
+//	c = c_min + 100 × (e + e_h) ÷ W | our own method, the tool's error over the floor | calculated | nothing from outside; besides: worked here × 1
 //	d = T_2 − T_1 | our own method, definition | exact | nothing from outside; besides: worked here × 1
+//	t_s = max(120, 3 × t) | our own method, three times the late end of the gel time, and no less than two hours | assumption | nothing from outside; besides: worked here × 2
 //
 // # Sanding and polishing: package sanding
 //
@@ -209,11 +215,11 @@
 //	td = 243.12 × ln(e ÷ 6.112) ÷ (17.62 − ln(e ÷ 6.112)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 6, published table × 18, reference library × 13; besides: worked here × 2
 //	RH = min(100, 100 × exp(17.62 × td ÷ (243.12 + td) − 17.62 × t ÷ (243.12 + t))) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 1, published table × 5, reference library × 5
 //	w = 18.015 × 100 × e ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 2, published table × 1
-//	t = low + (high − low) × (1 − cos(π × (h − s) ÷ (15 − s))) ÷ 2 | our own method, the day's curve | assumption | from outside: reference library × 4; besides: worked here × 4
-//	t = high − (high − low) × (1 − cos(π × (h − 15) ÷ (9 + s))) ÷ 2 | our own method, the day's curve | assumption | from outside: reference library × 4; besides: worked here × 3
+//	p = (1 − cos(π × h ÷ s)) ÷ 2 | our own method, the day's curve | assumption | from outside: reference library × 8; besides: worked here × 4
+//	t = t_1 + (t_2 − t_1) × p | our own method, the day's curve | assumption | from outside: reference library × 8; besides: worked here × 2
 //	td = min(tr, t) | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 2
 //	Δ = ts − ta | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
-//	Δn = min(Δ, 0) | our own method, surface against air | assumption | nothing from outside; besides: worked here × 2
+//	Δn = min(Δ, Δa) | our own method, surface against air | assumption | nothing from outside; besides: worked here × 2
 //	ts = ta + Δ | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
 //	m = ts − td | ISO 8502-4, Guidance on the estimation of the probability of condensation | published | nothing from outside; besides: worked here × 1
 //	h' = (h + s) ÷ (1 + s) | our own method, balance of masses | exact | nothing from outside; besides: worked here × 1
@@ -226,6 +232,9 @@
 //	c = X × M × p ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 5, published table × 5; besides: worked here × 1
 //	Q = K × 1000 × G ÷ c | Dilution ventilation notes | published | from outside: published example × 3; besides: worked here × 1
 //	x = m × 1000 ÷ (V × c) | our own method, closed space, no fresh air | exact | from outside: published example × 1; besides: worked here × 1
+//	P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(T) + 0.0000075583 × T ^ 2) ÷ 1000 | Perry's Chemical Engineers' Handbook, 8th ed., Table 2-8 | published | from outside: published table × 1, reference library × 11
+//	X = 1000000 × P ÷ p | Procedures for Working with Chemicals in Laboratories, p. 196 | published | from outside: published example × 1, published table × 1, reference library × 3
+//	x = min(x_m, X_s ÷ X_e) | our own method, saturated air | exact | nothing from outside; besides: worked here × 2
 //
 // # Packs, confidence and learning: package order
 //
@@ -244,12 +253,8 @@
 //	t = t_s + t_w | common practice of the trade, styrene and wax solution count together | common practice | nothing from outside; besides: worked here × 1
 //	m_a = m × a ÷ 100 | elementary geometry, definition of a share | exact | nothing from outside; besides: worked here × 1
 //	V = m ÷ ρ | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
-//	m = V × ρ | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
-//	P = m ÷ (1 + t + x + p) | elementary geometry, parts of a whole | exact | nothing from outside; besides: worked here × 1
 //	films added by the coats, less what sanding and polishing take | our own method, film budget | calculated | nothing from outside
 //	film of the coat, less what later sanding and polishing take of it, the uppermost film first | our own method, film budget | calculated | nothing from outside
-//	A = max(0, m − L) ÷ w | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
-//	V = M ÷ n | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
 //	s = n × d | our own method, one coat or pass at a time | calculated | nothing from outside; besides: worked here × 1
 //	N = M ÷ s | our own method, equal shares | calculated | nothing from outside; besides: worked here × 1
 //	C = s × n | elementary geometry, equal shares | exact | nothing from outside; besides: worked here × 1
@@ -290,7 +295,20 @@
 //	m_b = m × k | common practice of the trade, test cups and what stays in the bottle | common practice | nothing from outside; besides: worked here × 1
 //	V = n × w | common practice of the trade, cleaning solvent | common practice | nothing from outside; besides: worked here × 1
 //	t = A × n ÷ v | elementary geometry, definition of speed | exact | nothing from outside; besides: worked here × 1
+//
+// # The cup on the bench: package bench
+//
+//	P = m ÷ (1 + t + x + p) | elementary geometry, parts of a whole | exact | nothing from outside; besides: worked here × 1
+//	m_a = P × a ÷ 100 | elementary geometry, definition of a share | exact | nothing from outside; besides: worked here × 1
+//	m = V × ρ | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
+//	A = max(0, m − L) ÷ w | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
+//	t = A ÷ v | our own method, area at the spreading speed | calculated | nothing from outside; besides: worked here × 1
+//	V = M ÷ n | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
+//	N = max(0, C − max(0, U − (ceil(U ÷ C + 0.000000001) − 1) × C)) × r | our own method, what one coat still takes | calculated | nothing from outside; besides: worked here × 2
+//	the least of what holds the cup, down to a step of the dial that the tool can dose | our own method, proposed, and changed with one tap | calculated | nothing from outside
 //	m_n = n × m | elementary geometry, equal cups | exact | nothing from outside; besides: worked here × 1
+//	V = l × w × h | elementary geometry, volume of a box | exact | nothing from outside; besides: worked here × 1
+//	m = w × A | our own method, what goes on there | exact | nothing from outside; besides: worked here × 1
 //
 // # Waits on the calendar: package schedule
 //

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/cure"
@@ -36,6 +37,7 @@ var Topics = []Topic{
 	{"air", "dew, the day and vapour", air.Rules},
 	{"order", "packs, confidence and learning", order.Rules},
 	{"plan", "the job as a whole", plan.Rules},
+	{"bench", "the cup on the bench", bench.Rules},
 	{"schedule", "waits on the calendar", schedule.Rules},
 	{"chance", "stock, and what the log teaches", chance.Rules},
 }

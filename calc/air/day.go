@@ -27,13 +27,10 @@ type Reading struct {
 // Errors: *InputError, and those of DewPoint for air drier than it covers.
 func (r Reading) DewPoint() (working.Figure[unit.Temperature], error) {
 	none := working.Figure[unit.Temperature]{}
-	if err := within(ReadTemperature, float64(r.Temperature.Value), float64(coldestAir), float64(hottestAir)); err != nil {
+	if err := r.checkTemperature(); err != nil {
 		return none, err
 	}
 	if err := within(ReadHumidity, float64(r.Humidity.Value), math.SmallestNonzeroFloat64, 1); err != nil {
-		return none, err
-	}
-	if err := within(ReadHour, float64(r.At), 0, float64(unit.Day)); err != nil {
 		return none, err
 	}
 	return DewPoint(r.Temperature, r.Humidity)
@@ -53,8 +50,9 @@ type Day struct {
 	dew                 working.Figure[unit.Temperature]
 }
 
-// NewDay makes a day of its low, its high, the time of sunrise and one reading.
-// Range: temperatures −20 to 60 °C, low ≤ high; sunrise 0:00 to 12:00; the
+// NewDay makes a day of its low, its high, the time of sunrise and one reading. A
+// reading without a humidity leaves the dew point unknown, taken as −45 °C; one
+// without a temperature is none. Range: temperatures −20 to 60 °C, low ≤ high; sunrise 0:00 to 12:00; the
 // reading's own. Errors: *InputError, and those of Reading.DewPoint.
 func NewDay(low, high working.Figure[unit.Temperature], sunrise working.Figure[unit.Time], r Reading) (Day, error) {
 	if err := within(DayLow, float64(low.Value), float64(coldestAir), float64(hottestAir)); err != nil {
@@ -66,11 +64,20 @@ func NewDay(low, high working.Figure[unit.Temperature], sunrise working.Figure[u
 	if err := within(Sunrise, float64(sunrise.Value), 0, float64(latestSunrise)); err != nil {
 		return Day{}, err
 	}
-	dew, err := r.DewPoint()
-	if err != nil {
+	d := Day{low, high, low.Value, high.Value, sunrise, r, noDew}
+	if r.Temperature.Step == nil {
+		d.reading.At = unit.Time(math.NaN()) // it is at no time
+		return d, nil
+	}
+	if err := r.checkTemperature(); err != nil {
 		return Day{}, err
 	}
-	d := Day{low, high, low.Value, high.Value, sunrise, r, dew}
+	if r.Humidity.Step != nil {
+		var err error
+		if d.dew, err = r.DewPoint(); err != nil {
+			return Day{}, err
+		}
+	}
 	if r.Temperature.Value < low.Value {
 		d.low = r.Temperature
 	}
@@ -78,6 +85,17 @@ func NewDay(low, high working.Figure[unit.Temperature], sunrise working.Figure[u
 		d.high = r.Temperature
 	}
 	return d, nil
+}
+
+// noDew is where no dew point is known: nothing is ever near it.
+var noDew = working.Given(unit.ZeroCelsius-45, "dew point", unit.InCelsius, "not known", source.Assumption)
+
+// checkTemperature says if the temperature and its hour can be.
+func (r Reading) checkTemperature() error {
+	if err := within(ReadTemperature, float64(r.Temperature.Value), float64(coldestAir), float64(hottestAir)); err != nil {
+		return err
+	}
+	return within(ReadHour, float64(r.At), 0, float64(unit.Day))
 }
 
 // Sunset is taken as 24:00 less the time of sunrise, as if noon were at 12:00.

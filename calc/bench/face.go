@@ -4,6 +4,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -85,7 +86,7 @@ type Kind int
 const (
 	Holds      Kind = iota // nothing found: no clearance
 	Asks                   // something to look at, or to answer
-	Stops                  // no dose, or with an hour: none from then on
+	Stops                  // red: no dose, or none from a later hour on, or work that doesn't hold
 	NotChecked             // its figures weren't typed
 )
 
@@ -99,6 +100,7 @@ const (
 	Humidity                   // of the air, against the card's floor and ceiling
 	Explosive                  // styrene in a closed space against its lower explosive limit
 	Apart                      // product against surface
+	Heat                       // surface and product against the card's own limits and its table
 	Film                       // what the build-up says of this coat: film, thinner, sequence
 	Fire                       // from here styrene gives a burnable vapour
 )
@@ -114,6 +116,7 @@ type Verdict struct {
 	Limit      float64   // SI, in Scale; what it is held against
 	Scale      unit.Scale
 	Err        error         // of a stop: why, as the sums say it
+	Finding    *plan.Finding // of Film: the first red one
 	Why        *working.Step // opens to this working; nil: none
 	Opens      string        // sheet or path that it leads to
 }
@@ -188,6 +191,7 @@ type Way struct {
 	Share            working.Figure[unit.ByMass]      // dose there
 	Mass             working.Figure[unit.Mass]        // of the timed test
 	Dose             Measured                         // of the timed test, by the tool
+	OfWhole          working.Figure[unit.ByMass]      // what that comes to, of all that cures
 	UpTo             unit.Temperature                 // of the timed test: cups open up to here, today
 	Err              error                            // why a timed test can't be made with this tool or card
 }

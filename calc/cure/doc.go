@@ -43,7 +43,7 @@ var Rules = []*working.Rule{
 	usableLeft.Rule, spreading.Rule, forArea.Rule, inTime.Rule, largestByTime.Rule, largestUntimed.Rule, largestBatch.Rule,
 	cupCount.Rule, cupsLoss.Rule, cupEach, wholeGrams,
 	masses.a.Rule, masses.b.Rule, volumes.a.Rule, volumes.b.Rule,
-	massRatio.Rule, volumeRatio.Rule, volumeOf.Rule, massOf.Rule,
+	massRatio.Rule, volumeRatio.Rule, VolumeOf.Rule, massOf.Rule,
 	gain.Rule, spared.Rule, inTray.Rule, lowest.Rule, apart.Rule,
 	scrape.Rule,
 }

@@ -98,7 +98,9 @@ var (
 		[]working.Arg{working.In("r", "parts of A to one of B by mass", unit.InPure, 0.1, 100), rhoB, rhoA},
 		func(r unit.ByMass, b, a unit.Density) unit.ByVolume { return unit.ByVolume(float64(r) * float64(b/a)) })
 
-	volumeOf = working.Of2("V = m ÷ ρ", source.House.At("definition of density"), source.Exact,
+	// VolumeOf is the volume of a part or of a mix, V = m ÷ ρ.
+	// Range: m 1 mg–200 kg, ρ 0.2–3 kg/L. Errors: *working.RangeError. Source: definition of density.
+	VolumeOf = working.Of2("V = m ÷ ρ", source.House.At("definition of density"), source.Exact,
 		working.Arg{Symbol: "V", Meaning: "volume of the part", Scale: unit.InMillilitre},
 		[]working.Arg{working.In("m", "part", unit.InGram, 1e-3, 200000), working.In("ρ", "density of the part", unit.InKilogramPerLitre, 0.2, 3)},
 		func(m unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(m) / float64(rho)) })
@@ -122,8 +124,8 @@ func (r Ratio) ForTotal(m working.Figure[unit.Mass]) (Parts, error) {
 	}
 	p := Parts{Amount{Mass: a}, Amount{Mass: b}}
 	if r.hasDensities() {
-		if p.A.Volume, err = volumeOf.Figure(a, r.a); err == nil {
-			p.B.Volume, err = volumeOf.Figure(b, r.b)
+		if p.A.Volume, err = VolumeOf.Figure(a, r.a); err == nil {
+			p.B.Volume, err = VolumeOf.Figure(b, r.b)
 		}
 	}
 	return p, err

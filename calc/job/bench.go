@@ -47,6 +47,9 @@ var bench = &List{Key: "bench", Max: 1, Fields: []*Field{
 	{Key: "stretch", Name: "minutes to lay off one stretch", Kind: Quantity, Measure: unit.Minutes, Max: 30 * 60, Optional: true},
 	{Key: "mixing", Name: "minutes to mix", Kind: Quantity, Measure: unit.Minutes, Max: 30 * 60, Optional: true},
 	{Key: "read-on", Name: "day of the readings", Kind: Words, Optional: true},
+	{Key: "read-at", Name: "surface read at", Kind: Clock, Max: 86400, Optional: true},
+	{Key: "ahead", Name: "coldest air in the next four hours", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest, Optional: true},
+	{Key: "mark", Name: "marks of the graduated cup", Kind: Quantity, Measure: unit.SmallVolumes, Min: 1e-7, Max: 1e-4, Optional: true},
 	{Key: "product-was", Name: "product before", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest, Optional: true},
 	{Key: "surface-was", Name: "surface before", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest, Optional: true},
 	{Key: "agency", Name: "limit for styrene in the air", Kind: Words, Optional: true},
@@ -78,6 +81,7 @@ var day = &List{Key: "day", Max: 1, Fields: []*Field{
 var tests = &List{Key: "test", Max: 100, Fields: []*Field{
 	{Key: "card", Name: "material", Kind: Words},
 	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
+	{Key: "day", Name: "day of the test", Kind: Words, Optional: true},
 	{Key: "mass", Name: "mass of the cup", Kind: Quantity, Measure: unit.CupWeights, Min: 0.02, Max: 2},
 	{Key: "temp", Name: "temperature of the product", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
 	{Key: "share", Name: "catalyst, by mass", Kind: Quantity, Measure: unit.Percents, Min: 0.002, Max: 0.05},
@@ -113,6 +117,11 @@ type Bench struct {
 	Stretch       working.Figure[unit.Time]
 	Mixing        working.Figure[unit.Time]
 	ReadOn        string
+	ReadAt        working.Figure[unit.Time]        // when the surface was read
+	Ahead         working.Figure[unit.Temperature] // coldest air of the next four hours
+	Mark          string                           // decimal text in mL: marks of the graduated cup
+	HasMethod     bool                             // the method was chosen
+	HasAmount     bool                             // "so much" was chosen: the cup is for no coat
 	ProductWas    working.Figure[unit.Temperature]
 	SurfaceWas    working.Figure[unit.Temperature]
 	Agency        string
@@ -142,6 +151,7 @@ type Day struct {
 // Test is one own cup test.
 type Test struct {
 	Path, Card, Tin string
+	Day             string // of the shed's own clock; empty: not taken down
 	Mass            working.Figure[unit.Mass]
 	Temperature     working.Figure[unit.Temperature]
 	Catalyst        working.Figure[unit.ByMass]

@@ -34,6 +34,10 @@ func (r *reader) bench(string) Bench {
 		Stretch:       typed[unit.Time](r, at, "stretch"),
 		Mixing:        typed[unit.Time](r, at, "mixing"),
 		ReadOn:        r.doc.Get(BenchPath + ".read-on"),
+		ReadAt:        typed[unit.Time](r, at, "read-at"),
+		Ahead:         typed[unit.Temperature](r, at, "ahead"),
+		HasMethod:     r.doc.Get(BenchPath+".method") != "",
+		HasAmount:     r.doc.Get(BenchPath+".for") == ForAmount,
 		ProductWas:    typed[unit.Temperature](r, at, "product-was"),
 		SurfaceWas:    typed[unit.Temperature](r, at, "surface-was"),
 		Agency:        r.words(at("agency")),
@@ -47,6 +51,9 @@ func (r *reader) bench(string) Bench {
 	}
 	r.amount(&b)
 	r.toolStep(&b)
+	if si, ok := r.number(BenchPath+".mark", bench.field("mark")); ok {
+		b.Mark = unit.Typed(si, unit.InMillilitre)
+	}
 	return b
 }
 
@@ -110,7 +117,7 @@ func (r *reader) tests(string) []Test {
 		path := "test." + id
 		at := under(path, tests)
 		list = append(list, Test{
-			Path: path, Card: r.words(at("card")), Tin: strings.TrimSpace(r.words(at("tin"))),
+			Path: path, Card: r.words(at("card")), Tin: strings.TrimSpace(r.words(at("tin"))), Day: r.doc.Get(path + ".day"),
 			Mass:        typed[unit.Mass](r, at, "mass"),
 			Temperature: typed[unit.Temperature](r, at, "temp"),
 			Catalyst:    typed[unit.ByMass](r, at, "share"),

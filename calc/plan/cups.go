@@ -86,8 +86,9 @@ var (
 		[]working.Arg{working.In("C", "cups", unit.InPure, 0, 1e8), working.In("L_c", "left on the wall of each", unit.InKilogram, 0, 1)},
 		func(n unit.Factor, left unit.Mass) unit.Mass { return unit.Mass(n) * left })
 
-	outOfCups = working.SumRule("must leave the cups", unit.InKilogram)
-	mixedSum  = working.SumRule("mixed, with what stays behind", unit.InKilogram)
+	outOfCups   = working.SumRule("must leave the cups", unit.InKilogram)
+	leftoverSum = working.SumRule("left in cup and tool", unit.InGram)
+	mixedSum    = working.SumRule("mixed, with what stays behind", unit.InKilogram)
 
 	withLoss = working.Of2("N = m ÷ (1 − loss)", source.Practice.At("what falls off the knife"), source.CommonPractice,
 		working.In("N", "mix that must leave the board", unit.InKilogram, 0, 1e6),

@@ -67,7 +67,7 @@ func (w cupWork) inTime(wft working.Figure[unit.WetFilm], density working.Figure
 			return working.Figure[unit.Mass]{}, false
 		}
 	}
-	band, err := shippedGel(w.card).At(mildDay, share)
+	band, err := chain.GelOf(w.card).At(mildDay, share)
 	if err != nil {
 		return working.Figure[unit.Mass]{}, false
 	}

@@ -5,11 +5,11 @@ import "shedreckoner/calc/working"
 // Rules is every rule that is declared here and not with the sums: what joins
 // them to cards and steps.
 var Rules = []*working.Rule{
-	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, VolumeOf.Rule, massOfVolume.Rule, productOfWhole.Rule,
-	filmLeft, coatLeft, coverRule.Rule, mixOfOneCoat.Rule,
+	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, VolumeOf.Rule,
+	filmLeft, coatLeft,
 	sittings.Rule, mixForOne.Rule, allCups.Rule, leftInAll.Rule, withLoss.Rule,
 	throughArea.Rule, coatsAsRead.Rule, placesAlike.Rule, filletDepth.Rule, deepestReading, deepestSpot, areaOfGoes.Rule, coatsOfGoes.Rule, filmOfGoes.Rule,
 	leftToDo.Rule, leftToPutOn.Rule, asLearnt.Rule, restMass.Rule, restVolume.Rule, restPieces.Rule, restLength.Rule, restTime.Rule, putOnRule.Rule,
 	roughCups.Rule, timeOfCoat.Rule, spellsOf.Rule, heldInAll.Rule, timedEarly.Rule, cupInTime.Rule, onePass.Rule, areaFilled.Rule, overCoat.Rule, perCoat.Rule,
-	piecesOf.Rule, piecesOfHours.Rule, piecesWorn.Rule, alongEdge.Rule, massWithSpare.Rule, forCleaning.Rule, sprayTime.Rule, coatGivenOff.Rule,
+	piecesOf.Rule, piecesOfHours.Rule, piecesWorn.Rule, alongEdge.Rule, massWithSpare.Rule, forCleaning.Rule, sprayTime.Rule,
 }

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/plan"
@@ -22,8 +23,8 @@ func scheduled(t *testing.T, d job.Document, hour unit.Time) (plan.Plan, schedul
 	t.Helper()
 	p := plan.Make(d)
 	require.Empty(t, p.Refused)
-	now := plan.Now{Hour: hour, Date: "1"}
-	b := plan.MakeBench(&p, now)
+	now := bench.Now{Hour: hour, Date: "1"}
+	b := bench.Make(&p, now)
 	return p, schedule.Make(&p, today(&b.Air, now))
 }
 
@@ -175,8 +176,8 @@ func TestSchedulesAreSane(t *testing.T) {
 			d = d.Set(l.Path, l.Text)
 		}
 		p := plan.Make(d)
-		now := plan.Now{Hour: 9 * h, Date: "1"}
-		b := plan.MakeBench(&p, now)
+		now := bench.Now{Hour: 9 * h, Date: "1"}
+		b := bench.Make(&p, now)
 		s := schedule.Make(&p, today(&b.Air, now))
 		free := now.Hour
 		for _, w := range s.Works {
@@ -196,6 +197,6 @@ func TestSchedulesAreSane(t *testing.T) {
 
 func random(seed uint64) job.Document { return jobtest.New(seed).Document() }
 
-func today(a *plan.Air, now plan.Now) schedule.Today {
+func today(a *bench.Air, now bench.Now) schedule.Today {
 	return schedule.Today{Waiting: a.Waiting, Known: a.Known && a.Err == nil, Day: a.Day, Surface: a.Surface, Hour: now.Hour, Unix: 1e6}
 }

@@ -219,7 +219,7 @@ func takeTest(s *State, m Message) []Effect {
 }
 
 // ofTest is where a cup test's figures come from in the log's cup.
-var ofTest = map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "temp": "product-temp", "share": "share", "minutes": "gel"}
+var ofTest = map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "temp": "product-temp", "share": "share", "minutes": "gel", "day": "day"}
 
 // isTaken says if a cup stands among the cup tests as it is: twice would weigh
 // double.
@@ -300,7 +300,7 @@ func cardName(s *State, key string) string {
 
 // readings is what is read anew every day, by where its day is noted.
 var readings = map[string][]string{
-	job.BenchPath + ".read-on": {job.BenchPath + ".product-temp", job.BenchPath + ".surface-temp"},
+	job.BenchPath + ".read-on": {job.BenchPath + ".product-temp", job.BenchPath + ".surface-temp", job.BenchPath + ".ahead"},
 	job.DayPath + ".date":      {job.DayPath + ".low", job.DayPath + ".high", job.DayPath + ".read-temp", job.DayPath + ".read-humidity"},
 }
 
@@ -321,6 +321,9 @@ func (s *State) noted(doc job.Document, path string) job.Document {
 	}
 	if path == job.DayPath+".read-temp" || path == job.DayPath+".read-humidity" {
 		doc = doc.Set(job.DayPath+".read-at", ClockText(s.Now.Day))
+	}
+	if path == job.BenchPath+".surface-temp" {
+		doc = doc.Set(job.BenchPath+".read-at", ClockText(s.Now.Day))
 	}
 	return counted(doc, path)
 }

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/chance"
+	"shedreckoner/calc/cure"
 	"shedreckoner/calc/fault"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
@@ -185,5 +186,5 @@ func TestTheDemosLog(t *testing.T) {
 	assert.True(t, found[0].IsBorne())
 	assert.Equal(t, "no-wax", found[0].Key, "left open without wax it stays tacky")
 	s = warm(t, s, tenOClock)
-	assert.True(t, s.Bench().Tested, "a cup test is logged")
+	assert.True(t, s.Bench().Tin == cure.Timed, "a cup test is logged")
 }

@@ -6,11 +6,11 @@ import (
 	"strings"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 	sentences "shedreckoner/wasm/words"
@@ -118,8 +118,8 @@ func (w words) cups(err error) string {
 		return "Not with this " + toolWord(tool.Tool.Kind()) + ": it can dose cups from " + w.grams(tool.Smallest) + " on. Take a finer one, or a larger cup where the minutes allow it."
 	case errors.As(err, &step):
 		return "That can't be a tool's step: " + step.Least + " to " + step.Most + "."
-	case errors.Is(err, plan.ErrTestFirst):
-		return "No cup test of this tin is logged, so a cup is small, and what clings to it and the tool leaves too little for a coat. Under 'How much' take 'so much', and time a cup of 100 g first."
+	case errors.Is(err, bench.ErrNoTime):
+		return "It gels in the cup before it can be spread. Cool the product, or find a cooler hour."
 	case errors.As(err, &day) && day.Count > 0:
 		return "This coat would take over " + strconv.Itoa(cure.MaxCups) + " cups in a day. Split its surfaces, or find a cooler hour for larger cups."
 	case errors.As(err, &day):
@@ -141,7 +141,7 @@ func toolWord(k cure.ToolKind) string {
 func (w words) peroxides(err error) string {
 	var peroxide *cure.PeroxideError
 	var ratio *cure.RatioError
-	var pigment *plan.PigmentError
+	var pigment *bench.PigmentError
 	switch {
 	case errors.As(err, &peroxide):
 		if peroxide.Cause == cure.NotPromoted {
@@ -189,17 +189,23 @@ func (w words) readings(err error) string {
 	var input *air.InputError
 	var ruled *working.RangeError
 	var flow *film.FlowError
+	var unfit *bench.UnfitError
+	var space *bench.ExplosiveError
 	switch {
-	case errors.Is(err, plan.ErrOtherDay):
+	case errors.Is(err, bench.ErrOtherDay):
 		return "The readings are of another day. Read the temperatures and the humidity again."
-	case errors.Is(err, plan.ErrUnread):
+	case errors.Is(err, bench.ErrUnread):
 		return "Something that the dose hangs on can't be read, so there is none. The field says what is wrong."
-	case errors.Is(err, plan.ErrHotFlowCoat):
+	case errors.Is(err, bench.ErrHotFlowCoat):
 		return "Over 35 °C the wax of a flow coat melts and doesn't film over: it stays tacky. Wait for a cooler hour, or shade and cool the part."
-	case errors.Is(err, plan.ErrNoPatch):
+	case errors.Is(err, bench.ErrNoPatch):
 		return "Over 30 °C a flow coat wants a test patch that cured first. Type its day on the card."
-	case errors.Is(err, plan.ErrJump):
+	case errors.Is(err, bench.ErrJump):
 		return "A temperature jumped by more than 15 °C from the last cup's. Say at its field if it is real."
+	case errors.As(err, &unfit):
+		return "It isn't fit to coat now. " + FindingSentence(unfit.Findings[0], w.units)
+	case errors.As(err, &space):
+		return "In this closed space the vapour would reach its explosive limit. Open it up and move the air through it, or put on less at a time."
 	case errors.As(err, &input):
 		return dayWords[input.Input]
 	case errors.As(err, &flow):
@@ -242,10 +248,10 @@ func FindingSentence(f air.Finding, units job.Units) string {
 
 // RemedyWords names what can be done, and RiskWords what it can spoil.
 var RemedyWords = map[cure.Remedy]string{
-	cure.CoolProduct: "Cool the product, closed tin in iced water", cure.Shade: "Shade the part", cure.EarlierHour: "Do it at a cooler hour",
+	cure.CoolProduct: "Cool the product, closed tin in iced water", cure.Shade: "Shade the part", cure.OtherHour: "Do it at a cooler hour",
 	cure.SmallerCup: "Half the cup, several weighed out beforehand without catalyst", cure.Tray: "Pour it into a tray at once",
-	cure.LowerDose: "The low end of the dose", cure.SlowerPeroxide: "A slower catalyst, if the maker of the product names one",
-	cure.WarmProduct: "Warm the closed tin in a warm room", cure.WarmPart: "Warm the part, before and through the cure",
+	cure.SlowerPeroxide: "A slower catalyst, if the maker of the product names one",
+	cure.WarmProduct:    "Warm the closed tin in a warm room", cure.WarmPart: "Warm the part, before and through the cure",
 	cure.WarmShed: "Keep the shed warm into the night",
 }
 
@@ -253,6 +259,6 @@ var RemedyWords = map[cure.Remedy]string{
 var RiskWords = map[cure.Risk]string{
 	cure.Sweats: "A tin colder than the dew point takes up water: dry it, and stir before opening.", cure.SunComesRound: "The sun comes round while the film gels.",
 	cure.DewIsNear: "Early hours lie near the dew point.", cure.MoreJoins: "More joins, and more doses to get right.",
-	cure.MoreVapour: "A wide surface gives off more styrene.", cure.Undercured: "Near the floor a film may stay soft. Never under it.",
+	cure.MoreVapour:  "A wide surface gives off more styrene.",
 	cure.WrongFamily: "Never two kinds of peroxide together.", cure.Ignites: "No flame, no glowing wire, no unvented heater. Peroxide is never warmed.",
 }

@@ -4,6 +4,7 @@
 package page
 
 import (
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
@@ -43,7 +44,7 @@ type State struct {
 	Sure    Sureness // of the plan's order
 	Working bool     // a slice of work was asked for and hasn't come yet
 
-	bench   func() *plan.Bench // the next cup, by what is typed and the clock
+	bench   func() *bench.Bench // the next cup, by what is typed and the clock
 	order   func() *chance.Order
 	lessons func() *chance.Lessons
 	Now     Moment         // of the latest message
@@ -88,7 +89,7 @@ func (s *State) Doc() job.Document { return s.Slot().Doc }
 
 // Bench gives the next cup. It is planned when it is first looked at, which most
 // screens never do.
-func (s *State) Bench() *plan.Bench { return s.bench() }
+func (s *State) Bench() *bench.Bench { return s.bench() }
 
 // Order gives what to buy: as planned, or once that is known for the chance that
 // each card wants.

@@ -5,9 +5,9 @@ import (
 	"slices"
 	"sync"
 
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
@@ -332,9 +332,9 @@ func (s *State) planned() {
 // older plan: a dose must not rest on what was replaced.
 func (s *State) benched() {
 	s.Minute = s.Now.minute()
-	typed, now := s.Plan, plan.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date}
-	s.bench = sync.OnceValue(func() *plan.Bench {
-		b := plan.MakeBench(&typed, now)
+	typed, now := s.Plan, bench.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date, Unix: float64(s.Now.Unix)}
+	s.bench = sync.OnceValue(func() *bench.Bench {
+		b := bench.Make(&typed, now)
 		return &b
 	})
 }

@@ -1,6 +1,7 @@
 package view
 
 import (
+	sums "shedreckoner/calc/bench"
 	"strconv"
 
 	"shedreckoner/calc/air"
@@ -33,7 +34,8 @@ func bench(s *page.State) html {
 		fieldWith(s, at("film"), fieldExtras{Default: benchFilm(s)}),
 		fieldWith(s, at("thinner"), fieldExtras{Default: "none", Hint: "Counted with wax solution against the card's limit."}), field(s, at("thinner-by")),
 		fieldWith(s, at("pigment"), fieldExtras{Default: "none"}),
-		fieldWith(s, at("mixing"), fieldExtras{Default: "2"}), fieldWith(s, at("stretch"), fieldExtras{Default: "1"}),
+		fieldWith(s, at("mixing"), fieldExtras{Default: "1.5"}), fieldWith(s, at("stretch"), fieldExtras{Default: "1"}),
+		field(s, at("ahead")), field(s, at("mark")), field(s, at("read-at")),
 		fieldWith(s, at("tin"), fieldExtras{Hint: "A new tin, a new name: it wants its own cup test."}),
 		lastCups(s),
 	)
@@ -61,7 +63,7 @@ func benchCards(s *page.State) []job.Option {
 }
 
 func firstCard(s *page.State) string {
-	if c := s.Plan.Job.CardByKey(plan.BenchCard(&s.Plan.Job)); c != nil {
+	if c := s.Plan.Job.CardByKey(sums.Card(&s.Plan)); c != nil {
 		return c.Name
 	}
 	return ""
@@ -163,8 +165,8 @@ func vapourFigures(s *page.State) html {
 		figure(s, "vapour.air", "Fresh air to stay under "+v.Limit.Agency, of(s, v.Air, unit.AirFlows), v.Air.Step),
 		el("p", a("class", "caution"), txt(verdict)),
 	}
-	if v.Locker.Step != nil {
-		parts = append(parts, figure(s, "vapour.locker", "Of the explosive limit, in the closed space", unit.Write(float64(v.Locker.Value), unit.InPercent, 3), v.Locker.Step),
+	if v.Space.Step != nil {
+		parts = append(parts, figure(s, "vapour.locker", "Of the explosive limit, in the closed space", unit.Write(float64(v.Space.Value), unit.InPercent, 3), v.Space.Step),
 			el("p", a("class", "caution"), txt(dangerWords[v.Danger])))
 	}
 	return join(append(parts, dayVapour(s))...)

@@ -96,14 +96,14 @@ func goodFor(s *page.State) html {
 		figure(s, "spreading", "Of these to spread", minutes(max(0, b.Hand.Spreading.Value)), b.Hand.Spreading.Step),
 		figure(s, "gelband", "Gels in the cup after", band, b.Hand.Cup.Early.Step),
 		figure(s, "covers", "Covers", of(s, b.Covers, unit.Areas), b.Covers.Step),
-		figure(s, "largest", boundWords[b.Hand.Bound], of(s, b.Hand.Largest, unit.CupWeights), b.Hand.Largest.Step),
+		figure(s, "largest", boundWords[b.Hand.Bound()], of(s, b.Hand.Largest, unit.CupWeights), b.Hand.Largest.Step),
 		testCupSteps(s),
 		cupsOfDay(s))
 }
 
 var boundWords = map[cure.Bound]string{
-	cure.ByTime: "Largest cup, by what can be spread in time", cure.TooShort: "Too short to work: a cup for timing only, at most",
-	cure.Untested: "Largest cup, until a cup test of this tin is logged", cure.ByBatch: "Largest cup, by the card's batch at this gel time",
+	cure.ByTime: "Largest cup, by what can be spread in time", cure.ByHeat: "Largest cup over the table's end",
+	cure.ByUntimed: "Largest cup, until this tin is timed", cure.ByBatch: "Largest cup, by the card's batch at this gel time",
 	cure.ByTestedMass: "Largest cup, by the mass that was timed",
 }
 
@@ -111,7 +111,7 @@ func minutes(t unit.Time) string { return unit.Write(float64(t), unit.InMinute, 
 
 // testCupSteps tells how a cup test is made, where one is needed.
 func testCupSteps(s *page.State) html {
-	if b := s.Bench().Hand.Bound; b != cure.Untested && b != cure.TooShort {
+	if b := s.Bench().Hand.Bound(); b != cure.ByUntimed {
 		return nothing
 	}
 	var steps []html
@@ -178,7 +178,7 @@ func noDose(s *page.State) html {
 // goodForOnly is the minutes of a test cup, where a smaller cup is all that it takes: whatever else speaks against
 // a dose speaks against a test cup too.
 func goodForOnly(s *page.State) html {
-	if !s.Bench().HasHand || !s.Bench().Hand.IsTestOnly || slices.ContainsFunc(s.Bench().Reasons, isMoreThanSize) {
+	if !s.Bench().HasHand || s.Bench().Whole.Value > cure.TestCup || slices.ContainsFunc(s.Bench().Reasons, isMoreThanSize) {
 		return nothing
 	}
 	return el("div", a("class", "figures"), goodFor(s))
@@ -224,7 +224,7 @@ func cautions(s *page.State) html {
 	if s.Bench().HasDose && s.Bench().Dose.Share.Value > 0.02 {
 		lines = append(lines, "Over 2 % by mass: near the top of what is advised.")
 	}
-	if !s.Bench().Tested {
+	if s.Bench().Tin == cure.Untimed {
 		lines = append(lines, "An estimate: a test cup first. The maker's sheet stands above it.")
 	}
 	var items []html

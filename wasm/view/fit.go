@@ -2,13 +2,13 @@ package view
 
 import (
 	"math"
+	sums "shedreckoner/calc/bench"
 	"strconv"
 	"strings"
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -155,7 +155,7 @@ func tickText(n float64) string { return unit.Number(n, 4) }
 
 // benchTable is the catalyst table of the card on the bench; a fixed ratio has
 // none, nor has a card whose table can't be read.
-func benchTable(b *plan.Bench) (cure.Table, bool) {
+func benchTable(b *sums.Bench) (cure.Table, bool) {
 	if b.Card == nil || b.IsRatio {
 		return cure.Table{}, false
 	}
@@ -212,7 +212,7 @@ func gelCurve(s *page.State, scale unit.Scale, line []draw.Point, band []draw.Sp
 	return draw.Curve(plot)
 }
 
-func fitWords(b *plan.Bench) html {
+func fitWords(b *sums.Bench) html {
 	text := map[cure.Fit]string{
 		cure.FromCard: "By the card alone, 100 g. Your own cup tests replace it.", cure.Scaled: "Moved by your own cup tests; the steepness is the card's.",
 		cure.Fitted: "Fitted to your own cup tests.", cure.FittedUnusual: "Fitted to your own cup tests, unusually: only between their temperatures.",
@@ -229,10 +229,8 @@ func remedies(s *page.State) html {
 	for _, o := range s.Bench().Offers {
 		gain := "depends on the maker's sheet"
 		switch {
-		case o.Err != nil:
-			gain = "not now: " + page.DoseSentence(o.Err, s.Plan.Job.Units)
-		case o.Missing.Step != nil:
-			gain = "still missing: " + of(s, o.Missing, unit.Differences)
+		case o.Opens:
+			gain = "brings a dose back"
 		case o.Minutes.Step != nil:
 			gain = "gains " + minutes(o.Minutes.Value)
 		case o.Degrees.Step != nil:
@@ -254,12 +252,12 @@ func shedCardSection(s *page.State) html {
 	if len(b.Reasons) > 0 || len(page.OpenCups(s.Doc(), page.Running)) > 0 || s.NextWaits() || s.Slot().Elsewhere != "" { // no dose stands beside a reason against it, nor beside a running cup
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed while a cup could be mixed, and none runs."))
 	}
-	rows := plan.ShedCard(&s.Plan, b, table)
+	rows := sums.ShedCard(&s.Plan, sums.Now{Date: s.Now.Date}, table)
 	if len(rows) == 0 {
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed once scale or syringe is typed."))
 	}
 	head := []html{el("th", a("scope", "col"), txt("Surface"))}
-	for _, cup := range plan.ShedCups {
+	for _, cup := range sums.ShedCups {
 		head = append(head, el("th", a("scope", "col"), txt(unit.Write(float64(cup), unit.InGram, 4))))
 	}
 	var lines []html

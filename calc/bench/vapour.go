@@ -1,4 +1,4 @@
-package plan
+package bench
 
 import (
 	"slices"
@@ -22,8 +22,11 @@ type Vapour struct {
 	Limit    air.Exposure
 	Air      working.Figure[unit.AirFlow] // the coat, else the cup, leaving within an hour
 	IsBeyond bool                         // no open door can do it
-	Locker   working.Figure[unit.Share]
-	Danger   air.Danger // in the locker, where one was typed
+
+	IsInside bool                        // it is put on in a closed space
+	Volume   working.Figure[unit.Volume] // of the space that comes nearest to the limit; no Step: it is asked for
+	Space    working.Figure[unit.Share]  // of the lower explosive limit in there; no Step: not known
+	Danger   air.Danger
 
 	Day    []GivenOff                   // by method: what went on today, and what is still to come
 	DayAir working.Figure[unit.AirFlow] // all of that spread over the hours that the limit is a mean of
@@ -51,12 +54,12 @@ var (
 // vapour works out what the cup and its coat give off within the hour, and what
 // the day gives off by method.
 func (b *bencher) vapour() Vapour {
-	if !givesStyrene(b.out.Card) || b.out.Mix.Product.Step == nil || b.typed.Surface.Step == nil {
+	if !givesStyrene(b.out.Card) || b.out.Mix.Product.Step == nil || b.out.Surface.Step == nil {
 		return Vapour{}
 	}
 	var q chain.Run
 	v := Vapour{Limit: b.limit()}
-	v.GivenOff = givenOff(&q, b.out.Card, b.out.Mix, b.out.Whole, b.method())
+	v.GivenOff = givenOff(&q, b.out.Card, b.out.Mix, b.out.Whole, b.out.Method)
 	soon, cups := v.GivenOff, 1
 	if b.out.HasCups {
 		cups = b.cupsToCome()
@@ -65,14 +68,10 @@ func (b *bencher) vapour() Vapour {
 		soon = v.Coat
 	}
 	v.Air = b.airFor(&q, soon, air.LeavesWithin, v.Limit)
-	v.Day = b.byMethod(&q, GivenOff{b.method(), cups, soon})
+	v.Day = b.byMethod(&q, GivenOff{b.out.Method, cups, soon})
 	v.DayAir = b.airFor(&q, dayTotal(v.Day), limitIsOver, v.Limit)
 	v.Known, v.IsBeyond = q.Err == nil, air.BeyondDoor(v.Air.Value) || air.BeyondDoor(v.DayAir.Value)
-	if b.typed.Locker.Step != nil && v.Known {
-		if share, err := air.InLocker(soon, b.typed.Locker, b.typed.Surface); err == nil {
-			v.Locker, v.Danger = share, air.DangerOf(share.Value)
-		}
-	}
+	b.spaces(&v, soon)
 	return v
 }
 
@@ -108,7 +107,7 @@ func (b *bencher) airFor(q *chain.Run, mass working.Figure[unit.Mass], within wo
 	if q.Err != nil {
 		return working.Figure[unit.AirFlow]{}
 	}
-	flow, err := air.StyreneAir(rate, limit.Limit(), b.typed.Surface, air.MixingFactor)
+	flow, err := air.StyreneAir(rate, limit.Limit(), b.out.Surface, air.MixingFactor)
 	return chain.Keep(q, flow, err)
 }
 

@@ -1,7 +1,8 @@
-package plan
+package bench
 
 import (
 	"shedreckoner/calc/film"
+	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -13,6 +14,8 @@ type Flow struct {
 	Viscosity working.Figure[unit.KinematicViscosity] // at the wanted time, where the cup's range holds it
 }
 
+var noThinnerRead = working.Given(unit.ByVolume(0), "thinner", unit.InPure, "none", source.Exact)
+
 func (b *bencher) flow() Flow {
 	t := b.typed
 	if t.Flow[0].Time.Step == nil || t.Flow[1].Time.Step == nil || t.FlowWanted.Step == nil {
@@ -21,9 +24,9 @@ func (b *bencher) flow() Flow {
 	reading := func(r int) film.FlowReading {
 		thinner := t.Flow[r].Thinner
 		if thinner.Step == nil {
-			thinner = noThinner
+			thinner = noThinnerRead
 		}
-		return film.FlowReading{Thinner: thinner, Time: t.Flow[r].Time, Temperature: t.Product.Value}
+		return film.FlowReading{Thinner: thinner, Time: t.Flow[r].Time, Temperature: b.out.Product.Value}
 	}
 	var f Flow
 	f.Thinner, f.Err = film.ThinnerForFlow(reading(0), reading(1), t.FlowWanted)

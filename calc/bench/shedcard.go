@@ -1,7 +1,8 @@
-package plan
+package bench
 
 import (
 	"shedreckoner/calc/cure"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -18,34 +19,35 @@ type ShedRow struct {
 
 // ShedCard is the doses of the bench's card and tool for the wall, at the
 // table's own temperatures, product as warm as the surface. Each comes through
-// the same door as a cup's dose; what that refuses stands as a dash.
-func ShedCard(p *Plan, b *Bench, table cure.Table) []ShedRow {
-	maker := &bencher{plan: p, typed: &p.Job.Bench, out: Bench{Card: b.Card}}
-	maker.hand()
-	var cup cure.Cup
-	maker.tool(&cup)
-	if cup.Tool.Kind() == 0 {
+// the same door as a cup's dose; what that refuses stands as a dash, a cup too
+// large for its minutes too.
+func ShedCard(p *plan.Plan, now Now, table cure.Table) []ShedRow {
+	b := &bencher{plan: p, now: now, typed: &p.Job.Bench}
+	if !b.inputs() || b.out.IsRatio {
 		return nil
 	}
-	cup.Card, cup.Peroxide = maker.cup.Card, maker.cup.Peroxide
-	cup.Card.Table = table
+	b.recipe()
+	b.knowledge()
+	b.tool()
+	if b.cup.Tool.Kind() == 0 {
+		return nil
+	}
+	b.cup.Card.Table, b.cup.Opened = table, nil
 	var rows []ShedRow
 	for _, r := range table.Rows() {
 		row := ShedRow{Surface: r.Surface}
 		at := working.Given(r.Surface, "surface", unit.InCelsius, "", source.Exact)
-		cup.Shed = cure.Shed{Product: at, Surface: at, ColdestAhead: r.Surface}
+		b.cup.Shed = cure.Shed{Product: at, Surface: at, ColdestAhead: r.Surface}
 		for _, m := range ShedCups {
-			row.Doses = append(row.Doses, shedDose(cup, m))
+			row.Doses = append(row.Doses, b.shedDose(m))
 		}
 		rows = append(rows, row)
 	}
 	return rows
 }
 
-func shedDose(cup cure.Cup, m unit.Mass) string {
-	cup.Mix = cure.Mix{Product: working.Given(m, "all that cures", unit.InGram, "", source.Exact)}
-	cup.Largest = cup.Mix.Product
-	d, err := cup.Dose()
+func (b *bencher) shedDose(m unit.Mass) string {
+	d, err := b.dosed(working.Given(m, "all that cures", unit.InGram, "", source.Exact))
 	if err != nil {
 		return "–"
 	}

@@ -1,4 +1,4 @@
-package plan
+package bench
 
 import (
 	"shedreckoner/calc/chain"
@@ -27,6 +27,11 @@ var (
 		},
 		func(m unit.Mass, t, x, p unit.ByMass) unit.Mass { return m / unit.Mass(1+t+x+p) })
 
+	partOfProduct = working.Of2("m_a = P × a ÷ 100", source.Geometry.At("definition of a share"), source.Exact,
+		working.In("m_a", "addition", unit.InGram, 0, 1e6),
+		[]working.Arg{working.In("P", "product", unit.InGram, 0, 1e6), working.In("a", "addition by mass of product", unit.InPercent, 0, 100)},
+		func(p unit.Mass, share unit.ByMass) unit.Mass { return p * unit.Mass(share) })
+
 	massOfVolume = working.Of2("m = V × ρ", source.Geometry.At("definition of density"), source.Exact,
 		working.In("m", "all in the cup but the catalyst", unit.InGram, 0, 1e6),
 		[]working.Arg{working.In("V", "all in the cup but the catalyst", unit.InMillilitre, 0, 1e6), working.In("ρ", "density of the mix", unit.InKilogramPerLitre, 0.1, 3)},
@@ -38,7 +43,7 @@ type PigmentError struct{ Share, Limit unit.ByMass }
 
 // Error names both shares.
 func (e *PigmentError) Error() string {
-	return "plan: pigment paste over the card's limit"
+	return "bench: pigment paste over the card's limit"
 }
 
 // shares gives the additions, refusing what goes past the card's limits.
@@ -62,16 +67,16 @@ func (b *bencher) shares() shares {
 // thinner is what was typed at the bench, nought too, or else stands in the
 // step that the cup is for.
 func (b *bencher) thinner() *job.Step {
-	if step := b.step(); b.typed.Thinner.Step == nil && step != nil && step.Coat != nil {
-		return step.Job
+	if b.typed.Thinner.Step == nil && b.step != nil && b.step.Coat != nil {
+		return b.step.Job
 	}
 	return &job.Step{Thinner: b.typed.Thinner, ThinnerByMass: b.typed.ThinnerByMass}
 }
 
 // byMass is thinner per mass of product, refused past the card's limit.
 func (b *bencher) byMass(added *job.Step) working.Figure[unit.ByMass] {
-	m, card := maker{plan: *b.plan}, b.out.Card
-	if err := m.checkThinner(added, card); err != nil {
+	card := b.out.Card
+	if err := b.plan.CheckThinner(added, card); err != nil {
 		b.refuse(err)
 		return noShare
 	}
@@ -101,68 +106,83 @@ func (b *bencher) density(s shares) working.Figure[unit.Density] {
 	return mixed
 }
 
-// mixAndWork settles what goes in, and how it is put on.
-func (b *bencher) mixAndWork() {
-	s := b.shares()
-	density := b.density(s)
-	method := b.method()
-	wall := material.CupWall(unit.Volume(float64(b.nominal()) / float64(density.Value)))
+// recipe settles what goes in, and how it is put on.
+func (b *bencher) recipe() {
+	b.share = b.shares()
+	density := b.density(b.share)
+	method := b.out.Method
+	layOff := chain.OfMethod(method, method.LayOff, "minutes to lay off a stretch", unit.InMinute)
+	if b.typed.Stretch.Step != nil {
+		layOff = b.typed.Stretch
+	}
 	b.work = cure.Work{
-		Speed:   chain.OfMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute),
-		Stretch: typedOr(b.typed.Stretch, method.LayOff, "minutes to lay off a stretch", unit.InMinute),
-		Mixing:  typedOr(b.typed.Mixing, material.Mixing, "minutes to mix", unit.InMinute),
-		Usable:  chain.OfMethod(method, method.Usable, "usable share of the early gel time", unit.InPercent),
-		Film:    b.out.Film,
-		Density: density,
-		Loss:    chain.OfMethod(method, method.Loss, "loss", unit.InPercent),
-		Leftover: working.Sum(leftoverSum, chain.OfMethod(method, method.Leftover, "left in the tool", unit.InGram),
-			working.Given(wall.Value, "left on the wall of the cup", unit.InGram, "", wall.Mark)),
+		Speed:    chain.OfMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute),
+		Stretch:  layOff,
+		Mixing:   b.mixing(),
+		Usable:   chain.OfMethod(method, method.Usable, "usable share of the early gel time", unit.InPercent),
+		Film:     b.out.Film,
+		Density:  density,
+		Loss:     chain.OfMethod(method, method.Loss, "loss", unit.InPercent),
+		Leftover: b.leftover(density),
 	}
-	b.out.Whole = b.whole(density)
-	if b.out.Whole.Step == nil {
-		return
-	}
-	b.mix(s)
 }
 
-// nominal is the cup that its wall is reckoned for: the amount typed, or the
-// card's largest batch.
-func (b *bencher) nominal() unit.Mass {
-	if b.typed.Amount.Step != nil && !b.typed.ForStep {
-		return b.typed.Amount.Value
+// mixing is how long the cup is stirred, from catalyst in: as typed, or as usual.
+// Kneading a filler is in the speed of the knife.
+func (b *bencher) mixing() working.Figure[unit.Time] {
+	switch {
+	case b.typed.Mixing.Step != nil:
+		return b.typed.Mixing
+	case b.out.Card.Kind == material.Filler:
+		return working.Given(unit.Time(0), "minutes to mix", unit.InMinute, "kneading is in the speed", source.CommonPractice)
 	}
-	return b.out.Card.BatchMost.Value
+	return working.Given(material.Mixing.Value, "minutes to mix", unit.InMinute, "not typed", material.Mixing.Mark)
+}
+
+// leftover is what stays on the cup's wall, and in a tool that isn't wet yet.
+func (b *bencher) leftover(density working.Figure[unit.Density]) working.Figure[unit.Mass] {
+	amount := b.typed.Amount.Value
+	if amount == 0 {
+		amount = b.out.Card.BatchMost.Value
+	}
+	held := chain.OfMethod(b.out.Method, b.out.Method.Leftover, "held by the wet tool", unit.InGram)
+	if b.out.Method.IsKnife && b.out.Card.Kind == material.Filler { // mixed on a board
+		return held
+	}
+	spec := material.CupWall(unit.Volume(float64(amount) / float64(density.Value)))
+	wall := working.Given(spec.Value, "left on the wall of the cup", unit.InGram, "", spec.Mark)
+	if b.isWet() {
+		return wall
+	}
+	return working.Sum(leftoverSum, held, wall)
+}
+
+// isWet says if the tool is wet from a cup of the same spell.
+func (b *bencher) isWet() bool {
+	spell := float64(b.out.Card.Chemistry.Spell().Value)
+	for i := range b.plan.Job.Cups {
+		c := &b.plan.Job.Cups[i]
+		if c.Card == b.out.Card.Key && c.Method == b.out.Method.Key && c.In > 0 && b.now.Unix >= c.In && b.now.Unix-c.In < spell {
+			return true
+		}
+	}
+	return false
 }
 
 var leftoverSum = working.SumRule("left in cup and tool", unit.InGram)
 
-// mix shares all in the cup out to its parts.
-func (b *bencher) mix(s shares) {
+// fill takes a cup of so much, shared out to its parts.
+func (b *bencher) fill(whole working.Figure[unit.Mass]) {
+	b.out.Whole = whole
+	s := b.share
 	var q chain.Run
-	product := chain.Do4(&q, productOfWhole, b.out.Whole, s.thinner, s.wax, s.pigment)
+	product := chain.Do4(&q, productOfWhole, whole, s.thinner, s.wax, s.pigment)
 	part := func(share working.Figure[unit.ByMass]) working.Figure[unit.Mass] {
 		if share.Value == 0 {
 			return working.Figure[unit.Mass]{}
 		}
-		return chain.Do2(&q, shareOfMass, product, share)
+		return chain.Do2(&q, partOfProduct, product, share)
 	}
 	b.out.Mix = cure.Mix{Product: product, Thinner: part(s.thinner), Wax: part(s.wax), Pigment: part(s.pigment)}
 	b.refuse(q.Err)
-}
-
-// whole is the amount typed, or the cup of a day's cups.
-func (b *bencher) whole(density working.Figure[unit.Density]) working.Figure[unit.Mass] {
-	if b.typed.ForStep {
-		return working.Figure[unit.Mass]{} // once the largest cup is known
-	}
-	if b.typed.Volume.Step != nil {
-		var q chain.Run
-		m := chain.Do2(&q, massOfVolume, b.typed.Volume, density)
-		b.refuse(q.Err)
-		return m
-	}
-	if b.typed.Amount.Step == nil {
-		b.wait("amount")
-	}
-	return b.typed.Amount
 }

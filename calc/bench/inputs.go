@@ -1,0 +1,134 @@
+package bench
+
+import (
+	"math"
+
+	"shedreckoner/calc/chain"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// inputs settles material, method and film: as typed, or those of the next step
+// that the job has to do, or of the last cup, or the card that ships. It is false
+// where the material can't be mixed.
+func (b *bencher) inputs() bool {
+	j := &b.plan.Job
+	next := b.nextStep()
+	last := lastCup(j)
+	key := b.typed.Card
+	switch {
+	case key != "":
+	case next != nil:
+		key, b.out.Origin = next.Card.Key, FromStep
+	case last != nil:
+		key, b.out.Origin = last.Card, FromLastCup
+	default:
+		key, b.out.Origin = "gelcoat", FromShipped
+	}
+	card := j.CardByKey(key)
+	if card == nil || !canMix(card) {
+		return false
+	}
+	b.out.Card, b.out.IsRatio = card, len(card.Families) == 0
+	if next != nil && next.Card == card {
+		b.step, b.out.Coat = next, next.Path
+	}
+	if b.typed.ForStep && b.step == nil {
+		b.wait("step")
+	}
+	b.out.Method = b.method(last)
+	b.out.Film = b.film()
+	return true
+}
+
+func canMix(c *job.Card) bool { return plan.Fits("coat", c) || plan.Fits("fill", c) }
+
+// nextStep is the step that the cup is for: the chosen one, or the first that
+// isn't done; nil: none, or the cup is for no coat.
+func (b *bencher) nextStep() *plan.Step {
+	if b.typed.HasAmount && b.typed.Step == "" {
+		return nil
+	}
+	for i := range b.plan.Buildups {
+		built := &b.plan.Buildups[i]
+		for k := range built.Steps {
+			s := &built.Steps[k]
+			switch {
+			case s.Card == nil || s.Coat == nil && s.Fill == nil:
+			case b.typed.Step != "":
+				if s.Path == b.typed.Step && !b.typed.HasAmount {
+					return s
+				}
+			case len(built.Surfaces) > 0 && !s.Progress.IsDone():
+				return s
+			}
+		}
+	}
+	return nil
+}
+
+// lastCup is the last cup of the log whose card is known.
+func lastCup(j *job.Job) *job.Cup {
+	for i := len(j.Cups) - 1; i >= 0; i-- {
+		if c := j.CardByKey(j.Cups[i].Card); c != nil && canMix(c) {
+			return &j.Cups[i]
+		}
+	}
+	return nil
+}
+
+// method is how the cup is put on: chosen, the step's, the last cup's of this
+// card, or the card's usual one.
+func (b *bencher) method(last *job.Cup) *material.Method {
+	card := b.out.Card
+	switch {
+	case b.typed.HasMethod:
+		return b.typed.Method
+	case b.step != nil && plan.MethodOf(b.step) != nil:
+		return plan.MethodOf(b.step)
+	case last != nil && last.Card == card.Key && last.Method != "":
+		if m, found := material.FindMethod(last.Method); found {
+			return m
+		}
+	}
+	for _, key := range card.Methods {
+		if m, found := material.FindMethod(key); found {
+			return m
+		}
+	}
+	if plan.Fits("fill", card) {
+		m, _ := material.FindMethod("knife")
+		return m
+	}
+	return b.typed.Method
+}
+
+// film is the wet film of one coat: typed, or the step's, or the card's usual
+// film in its usual coats.
+func (b *bencher) film() working.Figure[unit.WetFilm] {
+	card := b.out.Card
+	switch {
+	case b.typed.Film.Step != nil:
+		return b.typed.Film
+	case b.step != nil && b.step.Coat != nil && b.step.Coat.WetEach.Step != nil:
+		return b.step.Coat.WetEach
+	case plan.Fits("fill", card):
+		return chain.OnCard(card, card.PassMost, "largest pass", unit.InMillimetre)
+	case !card.UsualFilm.Known:
+		return chain.OnCard(card, card.CoatMost, "largest wet film in one coat", unit.InMicrometre)
+	}
+	coats := math.Ceil(float64(card.UsualFilm.Value/card.CoatMost.Value) - 1e-9)
+	return working.Given(card.UsualFilm.Value/unit.WetFilm(coats), "usual wet film of one coat", unit.InMicrometre, card.Name, card.UsualFilm.Mark)
+}
+
+// Card is the material on the bench.
+func Card(p *plan.Plan) string {
+	b := &bencher{plan: p, typed: &p.Job.Bench}
+	if !b.inputs() {
+		return b.typed.Card
+	}
+	return b.out.Card.Key
+}

@@ -1,0 +1,200 @@
+package bench
+
+import (
+	"github.com/shopspring/decimal"
+
+	"shedreckoner/calc/chain"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// lines lists what is weighed out in the order in which it goes in, and then the
+// catalyst, or the hardener that starts the clock.
+func (b *bencher) lines() {
+	w := weigher{step: b.displayStep(), scale: unit.InGram}
+	if b.isByVolume() {
+		w.scale = unit.InMillilitre
+	}
+	switch {
+	case b.out.HasDose:
+		b.additions(&w, Product, b.out.Mix.Product)
+		b.pour(w.shows)
+	case b.out.HasParts:
+		b.partLines(&w)
+	}
+	b.out.Weigh = w.lines
+	b.out.Facts = Facts{Covers: b.out.Covers, Comb: b.out.Film}
+	if b.out.HasCups {
+		b.out.Facts.Cups, b.out.Facts.CupsLeft = b.out.Cups.Count, int(b.out.Cups.Count.Value)
+	}
+}
+
+// gramStep is to what product is weighed where the catalyst is not.
+var gramStep = decimal.NewFromInt(1)
+
+// displayStep is the step of the scale that stands under the cup, or the marks of
+// the graduated cup.
+func (b *bencher) displayStep() decimal.Decimal {
+	if b.isByVolume() || b.typed.Tool == job.ByScale && b.cup.Tool.Kind() == cure.Scale {
+		return b.cup.Tool.Step()
+	}
+	return gramStep
+}
+
+// weigher adds lines: each is what the display shows, so that no rounding adds up.
+type weigher struct {
+	step  decimal.Decimal
+	scale unit.Scale
+	exact float64 // in scale
+	shows decimal.Decimal
+	lines []Line
+}
+
+func (w *weigher) add(part Part, card *job.Card, amount float64, share working.Figure[unit.ByMass]) {
+	w.exact += w.scale.From(amount)
+	shows := onStep(w.exact, w.step)
+	w.lines = append(w.lines, Line{part, card, Measured{shows.Sub(w.shows), w.scale}, Measured{shows, w.scale}, share})
+	w.shows = shows
+}
+
+// onStep rounds to the nearest step of a display.
+func onStep(n float64, step decimal.Decimal) decimal.Decimal {
+	d := decimal.NewFromFloat(n).Round(6)
+	whole, rest := d.QuoRem(step, 0)
+	if rest.GreaterThanOrEqual(step.Sub(rest)) {
+		whole = whole.Add(decimal.NewFromInt(1))
+	}
+	return whole.Mul(step)
+}
+
+// additions adds product and what goes into it. Of a fixed ratio the first is
+// part A, and shares are of both parts.
+func (b *bencher) additions(w *weigher, first Part, amount working.Figure[unit.Mass]) {
+	card, m := b.out.Card, b.out.Mix
+	w.add(first, card, float64(amount.Value), working.Figure[unit.ByMass]{})
+	for _, more := range []struct {
+		part  Part
+		card  *job.Card
+		mass  working.Figure[unit.Mass]
+		share working.Figure[unit.ByMass]
+	}{
+		{Thinner, b.plan.Job.CardByKey(card.Thinner), m.Thinner, b.share.thinner},
+		{Wax, b.waxSolution(), m.Wax, b.share.wax},
+		{Pigment, nil, m.Pigment, b.share.pigment},
+	} {
+		if more.mass.Step == nil {
+			continue
+		}
+		amount := float64(more.mass.Value)
+		if w.scale == unit.InMillilitre {
+			of := card
+			if more.card != nil {
+				of = more.card
+			}
+			amount /= float64(of.Density.Value)
+		}
+		w.add(more.part, more.card, amount, more.share)
+	}
+}
+
+// waxSolution is the card of the wax solution that goes into flow coat.
+func (b *bencher) waxSolution() *job.Card {
+	for i := range b.plan.Job.Cards {
+		if c := &b.plan.Job.Cards[i]; c.Kind == material.WaxSolution {
+			return c
+		}
+	}
+	return nil
+}
+
+// pour is the catalyst, in the unit of the tool in the hand.
+func (b *bencher) pour(inCup decimal.Decimal) {
+	d := b.out.Dose
+	p := Pour{
+		Hero: Measured{d.Grams.Number(), unit.InGram}, Twin: Measured{d.Millilitres.Number(), unit.InMillilitre},
+		Drops: d.Drops, Share: d.OfWhole, Error: d.Error,
+	}
+	if b.cup.Tool.Kind() == cure.Scale {
+		p.Then = Measured{inCup.Add(d.Grams.Number()), unit.InGram}
+	} else {
+		p.Hero, p.Twin = p.Twin, p.Hero
+	}
+	b.out.Pour = &p
+}
+
+// partLines lists the parts of a fixed ratio, rounded to the tool: what the
+// display shows in the end is their sum.
+func (b *bencher) partLines(w *weigher) {
+	card := b.out.Card
+	a, of := b.rounded[0], b.rounded[1]
+	w.lines = []Line{{PartA, card, Measured{a, w.scale}, Measured{a, w.scale}, working.Figure[unit.ByMass]{}}}
+	w.shows, w.exact = a, a.InexactFloat64()
+	if thinner := b.out.Mix.Thinner; thinner.Step != nil {
+		of := b.plan.Job.CardByKey(card.Thinner)
+		amount := float64(thinner.Value)
+		if w.scale == unit.InMillilitre && of != nil {
+			amount /= float64(of.Density.Value)
+		}
+		w.add(Thinner, of, amount, b.share.thinner)
+	}
+	then := w.shows.Add(of)
+	w.lines = append(w.lines, Line{PartB, card, Measured{of, w.scale}, Measured{then, w.scale}, working.Figure[unit.ByMass]{}})
+	b.out.Pour = &Pour{Hero: Measured{of, w.scale}, Then: Measured{then, w.scale}}
+}
+
+// roundParts puts both parts on the tool's steps; a part of few steps is refused.
+func (b *bencher) roundParts(p cure.Parts) error {
+	if b.isByVolume() {
+		for i, v := range []working.Figure[unit.Volume]{p.A.Volume, p.B.Volume} {
+			ml, err := b.cup.Tool.Draw(v)
+			if err != nil {
+				return err
+			}
+			b.rounded[i] = ml.Number()
+		}
+		return nil
+	}
+	for i, m := range []working.Figure[unit.Mass]{p.A.Mass, p.B.Mass} {
+		g, err := b.cup.Tool.Weigh(m)
+		if err != nil {
+			return err
+		}
+		b.rounded[i] = g.Number()
+	}
+	return nil
+}
+
+var usableSum = working.SumRule("usable minutes, from catalyst in", unit.InMinute)
+
+// minutes is the bar of time of the cup as it is.
+func (b *bencher) minutes() {
+	if !b.out.HasHand {
+		return
+	}
+	h := &b.out.Hand
+	spread := h.Spreading
+	if spread.Value < 0 {
+		spread = working.Given(unit.Time(0), "spreading minutes", unit.InMinute, "none are left", source.Calculated)
+	}
+	b.out.Usable = working.Sum(usableSum, b.work.Mixing, spread)
+	b.out.Minutes = &Minutes{Mix: b.work.Mixing, Spread: b.out.Usable, GelsFrom: h.Cup.Early, GelsUntil: h.Cup.Late}
+}
+
+// spreads is how long the cup takes from catalyst in until it is spread.
+func (b *bencher) spreads() unit.Time {
+	var q chain.Run
+	if b.out.Covers.Step == nil {
+		return b.out.Usable.Value
+	}
+	t := chain.Do2(&q, timeToSpread, b.out.Covers, b.work.Speed)
+	return b.work.Mixing.Value + t.Value
+}
+
+var timeToSpread = working.Of2("t = A ÷ v", source.House.At("area at the spreading speed"), source.Calculated,
+	working.In("t", "time to spread the cup", unit.InMinute, 0, 1e7),
+	[]working.Arg{working.In("A", "area that the cup covers", unit.InSquareMetre, 0, 1e4), working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5)},
+	func(a unit.Area, v unit.SpreadingSpeed) unit.Time { return unit.Time(float64(a) / float64(v)) })

@@ -1,0 +1,221 @@
+package bench
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"shedreckoner/calc/chain"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// The sizes that are proposed.
+const (
+	dialStep    = 50 * unit.Gram
+	smallStep   = 10 * unit.Gram // under 100 g
+	mostUnasked = unit.Kilogram
+)
+
+var kilogram = working.Given(mostUnasked, "most in one cup, unasked", unit.InGram, "", source.Assumption)
+
+// settleSize finds how large the cup is: as typed, or the largest now, what is
+// left of the coat, or a kilogram, whichever is least, down to a step of the dial
+// that the tool can dose. It is false where there is none.
+func (b *bencher) settleSize() bool {
+	b.out.Size.Step = dialStep
+	if b.typed.Volume.Step != nil {
+		var q chain.Run
+		b.out.Whole = chain.Do2(&q, massOfVolume, b.typed.Volume, b.work.Density)
+		b.refuse(q.Err)
+	} else if !b.typed.ForStep {
+		b.out.Whole = b.typed.Amount
+	}
+	b.out.Size.Mass = b.out.Whole
+	isTyped := b.out.Whole.Step != nil
+	if !isTyped {
+		b.out.Size.Proposed = true
+		if b.plan.RefusedAt(job.BenchPath+".amount") != nil {
+			return false
+		}
+	}
+	if b.out.Surface.Step == nil || b.cup.Tool.Kind() == 0 {
+		return false
+	}
+	if !b.hand() {
+		return false
+	}
+	b.limits()
+	if isTyped {
+		return true
+	}
+	return b.propose()
+}
+
+// hand settles the time in hand with the dose by the table, and refuses where
+// there is none.
+func (b *bencher) hand() bool {
+	var share working.Figure[unit.ByMass]
+	if !b.out.IsRatio {
+		var err error
+		switch {
+		case b.cup.Opened != nil:
+			share = b.cup.Card.Floor
+		default:
+			if share, err = b.cup.Card.Table.At(b.out.Surface); err != nil {
+				b.refuse(b.cup.Card.Takes.Check(b.cup.Peroxide.Family))
+				b.refuse(b.cup.Shed.Check(b.cup.Card.Limits))
+				b.refuse(err)
+				return false
+			}
+		}
+	}
+	hand, err := b.handWith(share)
+	if err != nil {
+		b.refuse(b.cup.Card.Takes.Check(b.cup.Peroxide.Family))
+		b.refuse(b.cup.Shed.Check(b.cup.Card.Limits))
+		b.refuse(err)
+		return false
+	}
+	b.out.Hand, b.out.HasHand, b.out.Size.Largest = hand, true, hand.Largest
+	if hand.Largest.Value <= 0 {
+		b.refuse(ErrNoTime)
+		return false
+	}
+	return true
+}
+
+// bounds are the sums' bounds as the bench names them, and what lifts each.
+var bounds = map[cure.Bound]Limit{
+	cure.ByTime: {Bound: ByMinutes, Lifts: HandSheet}, cure.ByUntimed: {Bound: ByUntimedTin, Lifts: TinSheet},
+	cure.ByBatch: {Bound: ByBatch}, cure.ByTestedMass: {Bound: ByTestedMass, Lifts: TinSheet}, cure.ByHeat: {Bound: ByHotTest},
+}
+
+// limits lists what holds the cup's size, the least first.
+func (b *bencher) limits() {
+	list := []Limit{{Bound: ByKilogram, Mass: kilogram}}
+	for _, l := range b.out.Hand.Limits {
+		as := bounds[l.Bound]
+		as.Mass = l.Mass
+		list = append(list, as)
+	}
+	if need, known := b.coatNeed(); known {
+		list = append(list, Limit{Bound: ByCoat, Mass: working.Sum(restOfCoat, need, b.work.Leftover)})
+	}
+	slices.SortStableFunc(list, func(a, b Limit) int { return cmp.Compare(a.Mass.Value, b.Mass.Value) })
+	b.out.Size.Limits = list
+}
+
+var (
+	restOfCoat = working.SumRule("what is left of the coat, with what stays behind", unit.InGram)
+
+	mixOfOneCoat = working.Of2("V = M ÷ n", source.Geometry.At("equal coats"), source.Exact,
+		working.In("V", "mix for one coat", unit.InLitre, 0, 1e5),
+		[]working.Arg{working.In("M", "mix for all coats", unit.InLitre, 0, 1e5), working.In("n", "coats", unit.InPure, 1, 50)},
+		func(m unit.Volume, n unit.Factor) unit.Volume { return m / unit.Volume(n) })
+
+	restOfOneCoat = working.Of3("N = max(0, C − max(0, U − (ceil(U ÷ C + 0.000000001) − 1) × C)) × r", source.House.At("what one coat still takes"), source.Calculated,
+		working.In("N", "mix that one coat still takes", unit.InGram, 0, 1e8),
+		[]working.Arg{
+			working.In("C", "mix for one coat", unit.InGram, 100, 1e6),
+			working.In("U", "put on by cups of work that isn't finished", unit.InGram, 0, 1e5),
+			working.In("r", "share of the surfaces still to be done", unit.InPure, 0, 1),
+		},
+		func(coat, on unit.Mass, r unit.Share) unit.Mass {
+			begun := max(0, on-unit.Mass(math.Ceil(float64(on/coat)+1e-9)-1)*coat)
+			return max(0, coat-begun) * unit.Mass(r)
+		})
+)
+
+// coatNeed is the mix that the coat on its surfaces still takes: one coat, less
+// what unfinished cups have put on.
+func (b *bencher) coatNeed() (working.Figure[unit.Mass], bool) {
+	none := working.Figure[unit.Mass]{}
+	if b.step == nil || b.step.Coat == nil || b.step.Coat.Mix.Step == nil {
+		return none, false
+	}
+	var q chain.Run
+	perCoat := chain.Do2(&q, mixOfOneCoat, b.step.Coat.Mix, b.step.Coat.AllCoats)
+	coat := chain.Do2(&q, massOfVolume, perCoat, b.work.Density)
+	if q.Err != nil || coat.Value < 100*unit.Gram {
+		return none, false
+	}
+	on := b.step.Progress.PutOn
+	if on.Step == nil {
+		on = nothingOn
+	}
+	need := chain.Do3(&q, restOfOneCoat, coat, on, b.openShare())
+	return need, q.Err == nil && need.Value >= unit.Gram
+}
+
+var nothingOn = working.Given(unit.Mass(0), "put on", unit.InGram, "nothing logged", source.Exact)
+
+// openShare is the share of the coat's area that isn't finished.
+func (b *bencher) openShare() working.Figure[unit.Share] {
+	var open, done unit.Area
+	for i := range b.plan.Surfaces {
+		s := &b.plan.Surfaces[i]
+		switch {
+		case !s.Known:
+		case slices.Contains(b.step.Progress.Open, s.Path):
+			open += s.Area.Value
+		case slices.Contains(b.step.Progress.Done, s.Path):
+			done += s.Area.Value
+		}
+	}
+	share := unit.Share(1)
+	if open+done > 0 {
+		share = unit.Share(open / (open + done))
+	}
+	return working.Given(share, "share of the surfaces still to be done", unit.InPure, "by the log", source.Calculated)
+}
+
+var proposedSize = working.Method("the least of what holds the cup, down to a step of the dial that the tool can dose",
+	source.House.At("proposed, and changed with one tap"), source.Calculated, working.In("m", "cup", unit.InGram, 0, 1e5))
+
+// propose goes down from the least limit, a step at a time, to a cup that the tool
+// can dose.
+func (b *bencher) propose() bool {
+	most := b.out.Size.Limits[0].Mass
+	var last error
+	for _, m := range sizes(most.Value) {
+		whole := working.By(proposedSize, m, most.Step)
+		if b.out.IsRatio {
+			b.out.Whole, b.out.Size.Mass = whole, whole
+			return true
+		}
+		_, err := b.dosed(whole)
+		if err == nil || !isTooLarge(err) && !isOffMark(err, m) {
+			b.out.Whole, b.out.Size.Mass = whole, whole
+			return true // with a reason or none: the same will be told of the cup
+		}
+		if last == nil {
+			last = err
+		}
+	}
+	b.refuse(last)
+	return false
+}
+
+// sizes are the sizes that are tried under a largest cup: steps of the dial, then
+// smaller ones, then the largest itself in whole grams.
+func sizes(most unit.Mass) []unit.Mass {
+	var list []unit.Mass
+	down := func(step, least unit.Mass) {
+		for n := math.Floor(float64(most/step) + 1e-9); n >= 1 && unit.Mass(n)*step >= least && len(list) < 60; n-- {
+			list = append(list, unit.Mass(n)*step)
+		}
+	}
+	if most >= 2*dialStep {
+		down(dialStep, 2*dialStep)
+	}
+	down(smallStep, smallStep)
+	if len(list) == 0 && most >= unit.Gram {
+		list = append(list, unit.Mass(math.Floor(float64(most/unit.Gram)+1e-6))*unit.Gram)
+	}
+	slices.SortFunc(list, func(a, b unit.Mass) int { return cmp.Compare(b, a) })
+	return slices.Compact(list)
+}

@@ -1,0 +1,240 @@
+package bench
+
+import (
+	"fmt"
+	"math"
+
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/unit"
+)
+
+// UnfitError says that air and surface, as they were read just now, aren't fit
+// to coat.
+type UnfitError struct{ Findings []air.Finding }
+
+// Error counts the findings.
+func (e *UnfitError) Error() string {
+	return fmt.Sprintf("bench: unfit to coat now: %d findings", len(e.Findings))
+}
+
+// ExplosiveError says that the vapour of what is put on in a closed space reaches
+// its lower explosive limit.
+type ExplosiveError struct{ Share unit.Share }
+
+// Error names the share of the limit.
+func (e *ExplosiveError) Error() string {
+	return fmt.Sprintf("bench: %.2g times the explosive limit", float64(e.Share))
+}
+
+// unfit refuses a dose on a surface that is unfit by readings that still hold.
+func (b *bencher) unfit() {
+	a := &b.out.Air
+	if a.Known && a.IsFresh && b.out.Surface.Step != nil && len(a.Now) > 0 {
+		b.refuse(&UnfitError{a.Now})
+	}
+}
+
+// explosive refuses a dose where the vapour can explode.
+func (b *bencher) explosive() {
+	if b.out.Vapour.Danger == air.Explosive {
+		b.refuse(&ExplosiveError{b.out.Vapour.Space.Value})
+	}
+}
+
+// verdicts lists all that bears on the answer.
+func (b *bencher) verdicts() []Verdict {
+	list := []Verdict{b.dewVerdict(), b.coldVerdict(), b.humidityVerdict()}
+	if givesStyrene(b.out.Card) {
+		list = append(list, b.explosiveVerdict(), b.fireVerdict())
+	}
+	return append(append(list, b.apartVerdict(), b.heatVerdict()), b.filmVerdicts()...)
+}
+
+// dewVerdict is that of the surface over the dew point, now and through the cure.
+func (b *bencher) dewVerdict() Verdict {
+	v := Verdict{Subject: Dew, Kind: NotChecked, Scale: unit.InCelsiusDifference, Limit: float64(air.DewMargin.Value), Opens: AirSheet}
+	a := &b.out.Air
+	if !a.Known || b.out.Surface.Step == nil {
+		return v
+	}
+	v.Kind, v.Value, v.Why = Holds, float64(a.OverDew.Value), a.OverDew.Step
+	v.At = b.windowEnd(air.TooNearDew)
+	return b.withFindings(v, air.TooNearDew)
+}
+
+// withFindings turns a verdict by what was found now, else through the cure.
+func (b *bencher) withFindings(v Verdict, kinds ...air.Condition) Verdict {
+	a := &b.out.Air
+	for _, k := range kinds {
+		for _, f := range a.Now {
+			if f.Condition == k {
+				v.Kind, v.Value, v.Limit, v.Scale, v.At, v.IsLater = Stops, f.Value, f.Limit, k.Scale(), f.At, false
+				if !a.IsFresh {
+					v.Kind = Asks
+				}
+				return v
+			}
+		}
+	}
+	for _, k := range kinds {
+		for _, f := range a.Through {
+			if f.Condition == k {
+				v.Kind, v.Value, v.Limit, v.Scale, v.At, v.IsLater = Stops, f.Value, f.Limit, k.Scale(), f.At, true
+				v.CupsBefore = b.cupsBefore(f.At - b.cureTime())
+				return v
+			}
+		}
+	}
+	return v
+}
+
+func (b *bencher) cureTime() unit.Time { return b.out.Card.CureHours.Value }
+
+// cupsBefore is how many such cups can be mixed and spread from now until an hour.
+func (b *bencher) cupsBefore(until unit.Time) int {
+	each := b.spreads()
+	if !(each > 0) || until <= b.now.Hour {
+		return 0
+	}
+	return int(math.Floor(float64((until-b.now.Hour)/each) + 1e-9))
+}
+
+// windowEnd is the end of the window of today that this hour lies in; 0: in none.
+func (b *bencher) windowEnd(air.Condition) unit.Time {
+	for _, w := range b.out.Air.Windows {
+		if w.From <= b.now.Hour+1 && b.now.Hour < w.To {
+			return w.To
+		}
+	}
+	return 0
+}
+
+// coldVerdict is that of the evening: the coldest hour ahead for the dose, the
+// card's least temperature through the cure.
+func (b *bencher) coldVerdict() Verdict {
+	least, ahead := b.out.Card.SurfaceLeast.Value, b.out.Air.ColdestAhead
+	v := Verdict{Subject: ColdEvening, Kind: NotChecked, Value: float64(ahead), Limit: float64(least), Scale: unit.InCelsius, Opens: AirSheet}
+	switch {
+	case ahead == 0 || b.out.Surface.Step == nil:
+		return v
+	case ahead < least-1e-9:
+		v.Kind, v.Err = Stops, &cure.ColdEveningError{Ahead: ahead, Coldest: least}
+		return v
+	}
+	v.Kind = Holds
+	if !b.out.Air.Known {
+		return v
+	}
+	for _, f := range b.out.Air.Through {
+		if f.Condition == air.TooCold {
+			v.Kind, v.IsLater, v.At, v.Value = Stops, true, f.At, f.Value
+			v.CupsBefore = b.cupsBefore(f.At - b.cureTime())
+		}
+	}
+	return v
+}
+
+func (b *bencher) humidityVerdict() Verdict {
+	card := b.out.Card
+	v := Verdict{Subject: Humidity, Kind: NotChecked, Scale: unit.InPercent, Limit: float64(card.HumidityMost.Value), Opens: AirSheet}
+	if !b.out.Air.Known {
+		return v
+	}
+	v.Kind, v.Value = Holds, float64(b.out.Air.Day.Humidity(b.now.Hour))
+	return b.withFindings(v, air.TooDamp, air.TooDry)
+}
+
+func (b *bencher) apartVerdict() Verdict {
+	v := Verdict{Subject: Apart, Kind: NotChecked, Scale: unit.InCelsiusDifference, Limit: float64(cure.MostApart), Opens: "bench.now.product-temp"}
+	if b.out.Surface.Step == nil {
+		return v
+	}
+	v.Kind, v.Value = Holds, float64(b.out.Product.Value-b.out.Surface.Value)
+	for _, err := range b.out.Reasons {
+		switch e := err.(type) {
+		case *cure.ApartError:
+			v.Kind, v.Err = Stops, e
+		case *cure.SteepError:
+			v.Kind, v.Err = Stops, e
+		}
+	}
+	return v
+}
+
+// heatVerdict holds surface and product against the card's own limits.
+func (b *bencher) heatVerdict() Verdict {
+	card := b.out.Card
+	v := Verdict{Subject: Heat, Kind: NotChecked, Scale: unit.InCelsius, Limit: float64(card.SurfaceMost.Value), Opens: AirSheet}
+	if b.out.Surface.Step == nil {
+		return v
+	}
+	v.Kind, v.Value = Holds, float64(b.out.Surface.Value)
+	for _, err := range b.out.Reasons {
+		switch e := err.(type) {
+		case *cure.TemperatureError:
+			v.Kind, v.Err, v.Value = Stops, e, float64(e.Value)
+			v.Limit = float64(e.Warmest)
+			if e.Value < e.Coldest {
+				v.Limit = float64(e.Coldest)
+			}
+		case *cure.BeyondTableError:
+			v.Kind, v.Err, v.Value = Stops, e, float64(e.Value)
+			v.Limit = float64(e.Warmest)
+			if e.IsCold() {
+				v.Limit = float64(e.Coldest)
+			}
+		}
+	}
+	return v
+}
+
+func (b *bencher) explosiveVerdict() Verdict {
+	v := Verdict{Subject: Explosive, Kind: Holds, Limit: 1, Scale: unit.InPure, Opens: SpaceSheet}
+	switch vapour := &b.out.Vapour; {
+	case vapour.IsInside && vapour.Space.Step == nil:
+		v.Kind = Asks
+	case vapour.Space.Step != nil:
+		v.Value, v.Why = float64(vapour.Space.Value), vapour.Space.Step
+		switch vapour.Danger {
+		case air.Explosive:
+			v.Kind, v.Err = Stops, &ExplosiveError{vapour.Space.Value}
+		case air.Hazardous:
+			v.Kind = Asks
+		}
+	}
+	return v
+}
+
+// burnable is from where on styrene gives a vapour that burns.
+// Source: flash point of 31 °C, and a degree to spare.
+const burnable = unit.ZeroCelsius + 30
+
+func (b *bencher) fireVerdict() Verdict {
+	warmest := max(b.out.Surface.Value, b.out.Product.Value)
+	v := Verdict{Subject: Fire, Kind: Holds, Value: float64(warmest), Limit: float64(burnable), Scale: unit.InCelsius, Opens: SpaceSheet}
+	if b.out.Surface.Step == nil {
+		v.Kind = NotChecked
+	} else if warmest >= burnable-1e-9 {
+		v.Kind = Asks
+	}
+	return v
+}
+
+// filmVerdicts is what the build-up says of this coat: a red finding is one
+// verdict, however many there are.
+func (b *bencher) filmVerdicts() []Verdict {
+	if b.step == nil {
+		return nil
+	}
+	_, built := b.plan.StepAt(b.step.Path)
+	if built == nil {
+		return nil
+	}
+	for i := range built.Findings {
+		if f := &built.Findings[i]; f.Path == b.step.Path && f.IsRed() {
+			return []Verdict{{Subject: Film, Kind: Stops, Value: f.Got, Limit: f.Limit, Scale: f.Scale, Opens: b.step.Path, Finding: &built.Findings[i]}}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,201 @@
+package bench
+
+import (
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/chain"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Air is today's air, and whether it is fit to coat. Nothing of it is needed for
+// a dose: what isn't typed is said not to be checked.
+type Air struct {
+	Waiting      []string // paths of what is yet to be typed before fit to coat is checked
+	Err          error    // the figures don't make a day
+	Known        bool     // of today, with air and humidity
+	HasCurve     bool     // low and high are known: the day's curve can be drawn
+	IsFresh      bool     // the surface was read less than two hours ago
+	Day          air.Day
+	Surface      air.Surface // how the part stands against it
+	DewPoint     working.Figure[unit.Temperature]
+	OverDew      working.Figure[unit.TemperatureDifference]
+	ColdestAhead unit.Temperature // coldest that air or part gets in the next four hours; zero: not known
+	Now          []air.Finding    // what speaks against coating now
+	Through      []air.Finding    // what speaks against it through the cure
+	Windows      []air.Window     // hours of today in which a coat can be laid
+	DoseHours    []air.Interval   // hours at which the surface lies inside the catalyst table
+	Cards        []CardToday
+}
+
+// CardToday is what the day would do to one card.
+type CardToday struct {
+	Card    *job.Card
+	Windows []air.Window
+	Err     error
+}
+
+// Readings hold so long: then the sun has come round.
+// Source: assumption.
+const fresh = 2 * unit.Hour
+
+// defaultSunrise is taken where none was typed.
+var defaultSunrise = working.Given(6*unit.Hour, "sunrise", unit.InHour, "not typed", source.Assumption)
+
+// air reads the day, its curve and its working hours for the card. Figures of
+// another day are as good as none.
+func (b *bencher) air() Air {
+	d := &b.plan.Job.Day
+	out := Air{IsFresh: b.sinceRead() < fresh}
+	isToday := d.Date == b.now.Date
+	for _, need := range []struct {
+		key  string
+		step *working.Step
+	}{{"read-temp", d.ReadTemp.Step}, {"read-humidity", d.ReadHumidity.Step}, {"low", d.Low.Step}, {"high", d.High.Step}} {
+		if need.step == nil || !isToday {
+			out.Waiting = append(out.Waiting, job.DayPath+"."+need.key)
+		}
+	}
+	if !isToday || d.Low.Step == nil || d.High.Step == nil {
+		return out
+	}
+	sunrise := d.Sunrise
+	if sunrise.Step == nil {
+		sunrise = defaultSunrise
+	}
+	reading := air.Reading{Temperature: d.ReadTemp, Humidity: d.ReadHumidity, At: b.readAt(d.ReadAt)}
+	if out.Day, out.Err = air.NewDay(d.Low, d.High, sunrise, reading); out.Err != nil {
+		b.refuse(out.Err)
+		return out
+	}
+	out.HasCurve = true
+	out.Surface = b.surface(out.Day)
+	out.ColdestAhead = out.Day.ColdestAhead(out.Surface, b.now.Hour)
+	if len(out.Waiting) == 0 {
+		out.DewPoint, out.Err = reading.DewPoint()
+		out.Known = out.Err == nil
+		b.refuse(out.Err)
+	}
+	b.fit(&out, reading)
+	return out
+}
+
+// readAt is the hour of a reading: now, where none was taken down.
+func (b *bencher) readAt(at working.Figure[unit.Time]) unit.Time {
+	if at.Step != nil {
+		return at.Value
+	}
+	return b.now.Hour
+}
+
+// sinceRead is how long ago the surface was read.
+func (b *bencher) sinceRead() unit.Time { return b.now.Hour - b.readAt(b.typed.ReadAt) }
+
+// surface is how the part stands against the air: by the infrared reading, held
+// against the air of the same hour, and by the allowance where there is none.
+func (b *bencher) surface(day air.Day) air.Surface {
+	d := &b.plan.Job.Day
+	colour := map[string]air.Colour{"white": air.White, "mid": air.Mid, "dark": air.Dark}[d.Colour]
+	allowed := air.Under(colour, d.InSun)
+	if b.typed.Surface.Step == nil || b.typed.ReadOn != b.now.Date {
+		return allowed
+	}
+	at := b.readAt(b.typed.ReadAt)
+	w, err := day.Weather(at)
+	if err != nil {
+		return allowed
+	}
+	offset, err := air.Measured(b.typed.Surface, w.Air)
+	if err != nil {
+		return allowed
+	}
+	return allowed.MeasuredAt(offset, at)
+}
+
+// today is the hours that are asked for: from now, or from midnight for the
+// picture, to the next midnight.
+var today = air.Interval{From: 0, To: unit.Day}
+
+func (b *bencher) fit(out *Air, reading air.Reading) {
+	if table, err := chain.DoseTable(b.out.Card); err == nil {
+		least, most := table.Ends()
+		out.DoseHours, _ = air.SurfaceWithin(out.Day, out.Surface, least, most, today)
+	}
+	if !out.Known {
+		return
+	}
+	fit, err := air.NewFit(out.Day, out.Surface, chain.AirLimits(b.out.Card))
+	if err != nil {
+		out.Err = err
+		return
+	}
+	if b.typed.Surface.Step != nil {
+		out.Now = b.findingsNow(out)
+		var q chain.Run
+		out.OverDew = chain.Do2(&q, air.OverDew, b.typed.Surface, out.DewPoint)
+	} else {
+		out.Now = fit.Now(b.now.Hour)
+	}
+	out.Through = fit.Through(b.now.Hour)
+	out.Windows, out.Err = fit.Windows(today)
+	out.Cards = cardsToday(b.plan, out.Day, out.Surface)
+}
+
+// findingsNow holds the surface as it was measured against the air of this hour.
+func (b *bencher) findingsNow(out *Air) []air.Finding {
+	at := b.now.Hour
+	return chain.AirLimits(b.out.Card).Findings(air.Conditions{
+		At: at, Coldest: b.typed.Surface.Value, Hottest: b.typed.Surface.Value, Dew: out.Day.Dew(at), Humidity: out.Day.Humidity(at),
+	})
+}
+
+// cardsToday says for every material that is used in the job when today would
+// take it; without a job, for all that can be coated.
+func cardsToday(p *plan.Plan, day air.Day, surface air.Surface) []CardToday {
+	var list []CardToday
+	for i := range p.Job.Cards {
+		c := &p.Job.Cards[i]
+		if c.Kind > material.Filler {
+			continue
+		}
+		fit, err := air.NewFit(day, surface, chain.AirLimits(c))
+		entry := CardToday{Card: c, Err: err}
+		if err == nil {
+			entry.Windows, entry.Err = fit.Windows(today)
+		}
+		list = append(list, entry)
+	}
+	return list
+}
+
+// nearCold is how far over the card's least temperature a surface must lie for
+// the evening not to be asked about: no shed falls further in four hours.
+// Source: assumption.
+const nearCold unit.Temperature = 8
+
+// ahead settles the coldest hour ahead: by the day's curve, as typed, or for a
+// warm surface by what it falls at most; near the card's least temperature it is
+// asked for.
+func (b *bencher) ahead() {
+	surface, least := b.typed.Surface, b.out.Card.SurfaceLeast.Value
+	switch {
+	case b.out.Air.HasCurve:
+	case b.typed.Ahead.Step != nil && b.typed.ReadOn == b.now.Date:
+		b.out.Air.ColdestAhead = min(b.typed.Ahead.Value, surface.Value)
+	case surface.Step == nil:
+	case surface.Value >= least+nearCold-1e-9:
+		b.out.Air.ColdestAhead = surface.Value - nearCold
+	default:
+		b.out.AsksAhead = true
+		b.wait("ahead")
+	}
+	b.out.AsksHumidity = !b.out.Air.Known
+}
+
+// isAssumedAhead says if the coldest hour ahead is only taken for granted.
+func (b *bencher) isAssumedAhead() bool {
+	return !b.out.Air.HasCurve && b.typed.Ahead.Step == nil
+}
