@@ -1,11 +1,11 @@
 package page
 
 import (
-	"maps"
 	"slices"
 	"strconv"
 	"strings"
 
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 )
@@ -15,6 +15,8 @@ type Moment struct {
 	Unix int64  // seconds since 1970
 	Day  int    // seconds since the shed's midnight
 	Date string // "2026-05-01"
+
+	Steady int64 // seconds since 1970 by a clock that nobody sets while the page is open; 0: there is none
 }
 
 func (m Moment) minute() int64 { return m.Unix / 60 }
@@ -57,39 +59,34 @@ func hasOpenCup(d job.Document) bool {
 	return len(OpenCups(d, Weighed))+len(OpenCups(d, Running)) > 0
 }
 
-// weighed starts a cup: what is on the bench is taken down as it was weighed.
+// weighed takes down what is in the cup as it was weighed: a new cup, or the one
+// that waits for its catalyst, weighed again.
 func weighed(s *State, m Message) []Effect {
 	b := s.Bench()
-	if !b.HasDose && !b.HasParts || len(OpenCups(s.Doc(), Weighed)) > 0 {
+	isTest := s.Sheet() == WeighTestSheet
+	if !b.HasDose && !b.HasParts && !(isTest && s.TestWay() != nil) {
 		return nil
 	}
 	if s.Slot().Elsewhere != "" {
 		s.Notice = "Choose first which tab's job goes on."
 		return nil
 	}
-	if len(s.Doc().Items("cup")) >= job.ListAt("cup").Max {
-		s.Notice = logFull
-		return nil
+	doc, path := s.Doc(), ""
+	if open := OpenCups(doc, Weighed); len(open) > 0 {
+		if path = open[0]; doc.Get(path+".card") != b.Card.Key {
+			return nil
+		}
+	} else {
+		if len(doc.Items("cup")) >= job.ListAt("cup").Max {
+			s.Notice = logFull
+			return nil
+		}
+		doc, path = doc.Add("cup")
+		doc = doc.Set(path+".weighed", strconv.FormatInt(s.Now.Unix, 10)).Set(path+".amount-was", doc.Get(job.BenchPath+".amount"))
 	}
-	doc, path := s.Doc().Add("cup")
-	put := func(key, text string) { doc = doc.Set(path+"."+key, text) }
-	put("card", b.Card.Key)
-	put("tin", s.Doc().Get(job.BenchPath+".tin"))
-	if s.Doc().Get(job.BenchPath+".for") == job.ForStep {
-		put("step", s.Doc().Get(job.BenchPath+".step"))
+	if doc = s.takenDown(doc, path); isTest {
+		doc = s.testDown(doc, path)
 	}
-	put("mixed", unit.Typed(float64(b.Whole.Value), unit.InGram)+" g")
-	put("day", s.Now.Date)
-	put("weighed", strconv.FormatInt(s.Now.Unix, 10))
-	put("usable", unit.Typed(float64(b.Usable.Value), unit.InMinute)+" min")
-	put("early", unit.Typed(float64(b.Hand.Cup.Early.Value), unit.InMinute)+" min")
-	if b.HasDose {
-		put("share", unit.Typed(float64(b.Dose.OfWhole.Value), unit.InPercent)+" %")
-	}
-	for key, from := range map[string]string{"surface-temp": job.BenchPath + ".surface-temp", "product-temp": job.BenchPath + ".product-temp", "humidity": job.DayPath + ".read-humidity"} {
-		put(key, s.Doc().Get(from))
-	}
-	doc = s.takenDown(doc, path)
 	for _, key := range []string{"surface", "product"} { // a jump from here is asked about
 		doc = doc.Set(job.BenchPath+"."+key+"-was", s.Doc().Get(job.BenchPath+"."+key+"-temp"))
 	}
@@ -97,7 +94,8 @@ func weighed(s *State, m Message) []Effect {
 		s.Notice = logFull
 		return nil
 	}
-	return s.record(doc, s.keepPermit(doc, path), Effect{Kind: Focus, Key: "catalyst-in"})
+	s.raise(CatalystSheet)
+	return s.record(doc, s.keepPermit(doc, path), Effect{Kind: Focus, Key: SheetHeading})
 }
 
 const logFull = "The log is full. Export the job, then remove old cups."
@@ -125,9 +123,6 @@ func sinceCups(history [][]job.Change) [][]job.Change {
 	return history
 }
 
-// NextCup is what is opened to plan another cup while one runs.
-const NextCup = "bench.next"
-
 // catalystIn starts the clock of the weighed cup; its dose is gone from here on.
 func catalystIn(s *State, m Message) []Effect {
 	if CupPhase(s.Doc(), m.Path) != Weighed || !s.mayDose(m.Path) {
@@ -135,24 +130,40 @@ func catalystIn(s *State, m Message) []Effect {
 	}
 	doc := s.Doc().Set(m.Path+".in", strconv.FormatInt(s.Now.Unix, 10))
 	doc = s.catalystDown(doc, m.Path)
-	if s.Bench().HasDose {
-		doc = doc.Set(m.Path+".dose", s.Bench().Dose.Grams.String()+" ("+s.Bench().Dose.Millilitres.String()+")")
+	if p := s.PourFor(m.Path); p != nil && !s.Bench().IsRatio {
+		doc = doc.Set(m.Path+".dose", pourText(p))
 	}
-	if s.IsOpen(NextCup) {
-		open(s, Message{Path: NextCup}) // shut: the next dose waits until it is asked for
-	}
-	effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"},
-		Effect{Kind: Say, Text: "Catalyst in. The clock runs."})
+	doc = doc.Set(job.BenchPath+".amount", doc.Get(m.Path+".amount-was")) // the next cup is proposed anew, or as it was typed
+	s.stepsDone()
+	s.inFront(m.Path)
+	effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"})
+	effects = append(effects, Effect{Kind: Say, Text: s.Local(s.inWords(m.Path))})
 	return append([]Effect{s.dropPermit()}, effects...)
+}
+
+// pourText is a dose as the log keeps it: grams, then millilitres where both are known.
+func pourText(p *bench.Pour) string {
+	switch {
+	case p.Twin.Scale == unit.NoScale:
+		return p.Hero.String()
+	case p.Hero.Scale == unit.InGram:
+		return p.Hero.String() + " (" + p.Twin.String() + ")"
+	}
+	return p.Twin.String() + " (" + p.Hero.String() + ")"
 }
 
 // mayDose says if the bench still stands as it stood when the cup was weighed:
 // then its dose may be shown, and no other time.
 func (s *State) mayDose(cup string) bool {
-	b := s.Bench()
-	d := s.Doc()
-	return s.Slot().Elsewhere == "" && (b.HasDose || b.HasParts) && CupPhase(d, cup) == Weighed && b.Card.Key == d.Get(cup+".card") &&
-		unit.Typed(float64(b.Whole.Value), unit.InGram)+" g" == d.Get(cup+".mixed")
+	b, d := s.Bench(), s.Doc()
+	if s.Slot().Elsewhere != "" || CupPhase(d, cup) != Weighed || b.Card == nil || b.Card.Key != d.Get(cup+".card") {
+		return false
+	}
+	whole, has := b.Whole.Value, b.HasDose || b.HasParts
+	if w := s.TestWay(); w != nil && isTestCup(d, cup) {
+		whole, has = w.Mass.Value, true
+	}
+	return has && gramText(whole) == d.Get(cup+".mixed")
 }
 
 // DoseFor says if a dose may be shown, and for which cup: "" for the next one,
@@ -164,9 +175,10 @@ func (s *State) DoseFor() (cup string, may bool) {
 	return "", s.Slot().Elsewhere == "" && (s.Bench().HasDose || s.Bench().HasParts)
 }
 
-// How a cup can end, by the message's text.
+// How a cup can end, by the message's text. Where some is left, how much is asked.
 var ends = map[string]string{
 	"spread":  job.EndSpread,
+	"left":    job.EndSpread,
 	"gelled":  job.EndGelled,
 	"scrap":   job.EndScrapped,
 	"no-cure": job.EndNoCure,
@@ -179,11 +191,22 @@ func endCup(s *State, m Message) []Effect {
 		return nil
 	}
 	doc := s.Doc().Set(m.Path+".ended", strconv.FormatInt(s.Now.Unix, 10)).Set(m.Path+".end", how)
-	if in, err := strconv.ParseInt(s.Doc().Get(m.Path+".in"), 10, 64); err == nil && m.Text == "gelled" {
-		doc = doc.Set(m.Path+".gel", unit.Number(float64(s.Now.Unix-in)/60, 3)+" min")
+	focus := Effect{Kind: Focus, Key: "heading"}
+	if t := s.TimesOf(m.Path); CupPhase(s.Doc(), m.Path) == Running && m.Text == "gelled" && !t.IsUnknown {
+		doc = doc.Set(m.Path+".gel", unit.Number(t.Since/60, 3)+" min")
 	}
-	s.opened(m.Path)
-	effects := s.record(doc, Effect{Kind: Focus, Key: "left-" + m.Path})
+	switch {
+	case s.Doc().Get(m.Path+".kind") == job.TestCup:
+		doc = doc.Set(m.Path+".left", doc.Get(m.Path+".mixed"))
+		doc = s.testTaken(doc, m.Path)
+	case m.Text == "left" || m.Text == "gelled" || m.Text == "no-cure":
+		s.opened(m.Path)
+		focus.Key = "left-" + m.Path
+	}
+	if CupPhase(s.Doc(), m.Path) == Weighed {
+		doc = doc.Set(job.BenchPath+".amount", doc.Get(m.Path+".amount-was"))
+	}
+	effects := s.record(doc, focus)
 	if len(OpenCups(s.Doc(), Running)) == 0 {
 		effects = append(effects, Effect{Kind: Awake, Key: "off"}, Effect{Kind: Timer, Key: "off"})
 	}
@@ -197,98 +220,6 @@ func isCup(d job.Document, path string) bool {
 		}
 	}
 	return false
-}
-
-// takeTest makes a cup test of a cup that gelled: what was really used.
-func takeTest(s *State, m Message) []Effect {
-	d := s.Doc()
-	if !isCup(d, m.Path) || d.Get(m.Path+".gel") == "" || len(d.Items("test")) >= job.ListAt("test").Max {
-		return nil
-	}
-	if s.isTaken(m.Path) {
-		s.Notice = "This cup is taken as a cup test already."
-		return nil
-	}
-	doc, test := d.Add("test")
-	for to, from := range ofTest {
-		doc = doc.Set(test+"."+to, d.Get(m.Path+"."+from))
-	}
-	effects := s.edit(doc, "")
-	s.Notice = "Taken as a cup test. The minutes of this card follow it from now on."
-	return effects
-}
-
-// ofTest is where a cup test's figures come from in the log's cup.
-var ofTest = map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "temp": "product-temp", "share": "share", "minutes": "gel", "day": "day"}
-
-// isTaken says if a cup stands among the cup tests as it is: twice would weigh
-// double.
-func (s *State) isTaken(cup string) bool {
-	d := s.Doc()
-	return slices.ContainsFunc(d.Items("test"), func(id string) bool {
-		for to, from := range ofTest {
-			if d.Get("test."+id+"."+to) != d.Get(cup+"."+from) {
-				return false
-			}
-		}
-		return true
-	})
-}
-
-// Left is the seconds that a running cup has to the end of its usable time;
-// below zero it is past.
-func Left(d job.Document, cup string, now Moment) float64 {
-	in, err := strconv.ParseInt(d.Get(cup+".in"), 10, 64)
-	usable, err2 := unit.Read(d.Get(cup+".usable"), unit.InMinute)
-	if err != nil || err2 != nil {
-		return 0
-	}
-	return float64(in) + usable - float64(now.Unix)
-}
-
-// warnBefore is how long before the end of the usable time a cup warns.
-const warnBefore = 60
-
-// tick is the clock: it warns of cups that run out, each stage once.
-func tick(s *State, m Message) []Effect {
-	var effects []Effect
-	for _, cup := range OpenCups(s.Doc(), Running) {
-		left := Left(s.Doc(), cup, s.Now)
-		stage := 0
-		switch {
-		case left <= 0:
-			stage = 2
-		case left <= warnBefore:
-			stage = 1
-		}
-		if key := s.warnKey(cup); stage > s.Warned[key] {
-			s.warned(key, stage)
-			effects = append(effects, alarm(s, cup, stage)...)
-		}
-	}
-	return effects
-}
-
-// warnKey tells a running cup from every other, of the other job too.
-func (s *State) warnKey(cup string) string {
-	return strconv.FormatBool(s.InDemo) + " " + cup + " " + s.Doc().Get(cup+".in")
-}
-
-func (s *State) warned(key string, stage int) {
-	next := maps.Clone(s.Warned)
-	if next == nil {
-		next = map[string]int{}
-	}
-	next[key] = stage
-	s.Warned = next
-}
-
-func alarm(s *State, cup string, stage int) []Effect {
-	words := cardName(s, s.Doc().Get(cup+".card")) + ": one minute left. Finish the stretch."
-	if stage == 2 {
-		words = cardName(s, s.Doc().Get(cup+".card")) + ": usable time is over. Stop, and put what is left outside."
-	}
-	return []Effect{{Kind: Sound, Key: strconv.Itoa(stage)}, {Kind: Vibrate, Key: strconv.Itoa(stage)}, {Kind: Say, Text: words}}
 }
 
 func cardName(s *State, key string) string {

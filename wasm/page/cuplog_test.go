@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	sums "shedreckoner/calc/bench"
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
@@ -19,6 +19,9 @@ const day = 86400
 // amount is what a dose could be written as.
 var amount = regexp.MustCompile(`[0-9]\x{00a0}(g|mL|oz|fl oz|drops|% by mass)`)
 
+// dosed is what a dose alone could be written as: a remedy may aim at a cup of so many grams.
+var dosed = regexp.MustCompile(`[0-9]\x{00a0}(mL|fl oz|drops|% by mass)`)
+
 // region cuts an element with an id out of markup that closes it before the next section.
 func region(t *testing.T, text, id string) string {
 	t.Helper()
@@ -26,6 +29,13 @@ func region(t *testing.T, text, id string) string {
 	require.True(t, found, id)
 	inside, _, _ := strings.Cut(rest, "</section>")
 	return inside
+}
+
+// onSheet is the whole page on the cup's screen with a sheet on it.
+func onSheet(s *page.State, sheet string) string {
+	with := *s
+	with.Sheets = []string{sheet}
+	return shownText(&with, "cup")
 }
 
 func TestYesterdaysReadingsGiveNoDose(t *testing.T) {
@@ -36,7 +46,7 @@ func TestYesterdaysReadingsGiveNoDose(t *testing.T) {
 
 	next, _ := sent(s, tenOClock+day, "tick", "", "")
 	assert.False(t, next.Bench().HasDose, "the page was open all night")
-	assert.Contains(t, next.Bench().Reasons, sums.ErrOtherDay)
+	assert.Contains(t, next.Bench().Reasons, bench.ErrOtherDay)
 	assert.False(t, showsDose(shownText(next, "cup")))
 	weighed, _ := sent(s, tenOClock+day, "weighed", "", "")
 	assert.Empty(t, weighed.Doc().Items("cup"), "nothing is weighed by a dose that is a day old")
@@ -75,22 +85,22 @@ func TestColdEveningComesWithoutATouch(t *testing.T) {
 func TestNoDoseAnywhereOnAHotDay(t *testing.T) {
 	s, _ := page.Start(nil, moment(tenOClock))
 	s = warm(t, s, tenOClock)
-	require.Contains(t, shownText(s, "cup"), `class="shedcard"`)
+	require.Contains(t, onSheet(s, "shedcard"), `class="shedcard"`)
 	for _, c := range [][2]string{{"surface-temp", "38"}, {"surface-temp", "12"}, {"surface-temp", "nonsense"}, {"product-temp", "38"}, {"amount", "0 g"}, {"scale-step", "x"}} {
 		hot, _ := sent(s, tenOClock, "set", "bench.now."+c[0], c[1])
-		text := shownText(hot, "cup")
-		assert.False(t, showsDose(text), c)
-		assert.NotContains(t, text, `class="shedcard"`, c)
-		assert.NotRegexp(t, amount, region(t, text, "answer"), c)
-		if strings.Contains(text, `id="remedies"`) {
-			assert.NotRegexp(t, amount, region(t, text, "remedies"), c)
+		for _, sheet := range []string{"", "sums", "weigh", "catalyst", "remedies", "shedcard", "setup", "air", "tin"} {
+			text := onSheet(hot, sheet)
+			assert.False(t, showsDose(text), "%v %s", c, sheet)
+			assert.NotContains(t, text, `class="shedcard"`, "%v %s", c, sheet)
+			assert.NotRegexp(t, amount, region(t, text, "answer"), "%v %s", c, sheet)
 		}
+		assert.NotRegexp(t, dosed, region(t, onSheet(hot, "remedies"), "remedies"), c)
 	}
 	steep, _ := sent(s, tenOClock, "set", "bench.now.surface-temp", "16")
 	steep, _ = sent(steep, tenOClock, "set", "bench.now.product-temp", "29")
 	assert.NotRegexp(t, amount, region(t, shownText(steep, "cup"), "answer"), "a reason names no dose")
 	running := inUse(t, tenOClock)
-	assert.NotContains(t, shownText(running, "cup"), `class="shedcard"`)
+	assert.NotContains(t, onSheet(running, "shedcard"), `class="shedcard"`)
 }
 
 func TestAJumpOfTemperatureIsAsked(t *testing.T) {
@@ -98,9 +108,9 @@ func TestAJumpOfTemperatureIsAsked(t *testing.T) {
 	s, _ = sent(s, tenOClock+60, "end", "cup.1", "spread")
 	s, _ = sent(s, tenOClock+60, "set", "bench.now.surface-temp", "7")
 	assert.Contains(t, shownText(s, "cup"), "at the last cup it was 24\u00a0°C. A slip, or real?")
-	assert.Contains(t, s.Bench().Reasons, sums.ErrJump)
+	assert.Contains(t, s.Bench().Reasons, bench.ErrJump)
 	s, _ = sent(s, tenOClock+60, "real", "bench.now.surface-temp", "7")
-	assert.NotContains(t, s.Bench().Reasons, sums.ErrJump)
+	assert.NotContains(t, s.Bench().Reasons, bench.ErrJump)
 }
 
 func TestAGelledCupMovesTheMinutes(t *testing.T) {
@@ -156,18 +166,18 @@ func TestUndoKeepsEveryLoggedCup(t *testing.T) {
 func TestAReadingOffTheDaysCurveIsAsked(t *testing.T) {
 	s, _ := page.Start(nil, moment(tenOClock))
 	s = warm(t, s, tenOClock)
-	assert.NotContains(t, shownText(s, "cup"), "from the curve between")
+	assert.NotContains(t, onSheet(s, "air"), "from the curve between")
 	s, _ = sent(s, tenOClock, "set", "day.today.high", "50")
 	s, _ = sent(s, tenOClock, "set", "day.today.low", "40")
-	assert.Contains(t, shownText(s, "cup"), "from the curve between")
+	assert.Contains(t, onSheet(s, "air"), "from the curve between")
 }
 
 // What went on today stays in the air's sum by method, beside the next cup.
 func TestTheDaysVapourStandsByMethod(t *testing.T) {
 	s := inUse(t, tenOClock)
 	s, _ = sent(s, tenOClock+60, "end", "cup.1", "spread")
-	s, _ = sent(s, tenOClock+60, "set", "bench.now.method", "gravity-gun")
-	text := region(t, shownText(s, "cup"), "vapourfigures")
+	s, _ = sent(s, tenOClock+60, "set", "bench.now.method", "nap-roller")
+	text := region(t, onSheet(s, "space"), "vapourfigures")
 	require.Len(t, s.Bench().Vapour.Day, 2)
 	for _, way := range s.Bench().Vapour.Day {
 		assert.Contains(t, text, way.Method.Name+", 1 cup")

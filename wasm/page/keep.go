@@ -90,6 +90,7 @@ func Start(kept map[string]string, now Moment) (*State, []Effect) {
 	}
 	effects = append(effects, s.keepView(), Effect{Kind: Theme, Key: s.Look}) // keeping tells at once if the browser keeps anything
 	s.planned()
+	s.resumed()
 	return s, s.confident(append(effects, s.clocks()...))
 }
 

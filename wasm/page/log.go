@@ -13,60 +13,6 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-func gramText(m unit.Mass) string { return unit.Typed(float64(m), unit.InGram) + " g" }
-
-// takenDown writes into a new cup what the log needs of it later on.
-func (s *State) takenDown(doc job.Document, cup string) job.Document {
-	b := s.Bench()
-	put := func(key, text string) { doc = doc.Set(cup+"."+key, text) }
-	mass := func(key string, m unit.Mass) {
-		if m > 0 {
-			put(key, gramText(m))
-		}
-	}
-	mass("product", b.Mix.Product.Value)
-	mass("thinner", b.Mix.Thinner.Value)
-	mass("wax", b.Mix.Wax.Value)
-	if b.Film.Step != nil {
-		put("film", unit.Typed(float64(b.Film.Value), unit.InMicrometre)+" µm")
-	}
-	if b.PerArea.Step != nil {
-		put("per-area", unit.Typed(float64(b.PerArea.Value), unit.InGramPerSquareMetre)+" g/m²")
-	}
-	put("air-temp", s.withUnit(job.DayPath+".read-temp"))
-	put("sun", strings.TrimSpace(doc.Get(job.DayPath+".sun")+" "+doc.Get(job.DayPath+".colour")))
-	if method := s.Plan.Job.Bench.Method; method != nil {
-		put("method", method.Key)
-	}
-	if step, _ := s.Plan.StepAt(doc.Get(cup + ".step")); step != nil && step.Job.Method != nil {
-		put("method", step.Job.Method.Key)
-	}
-	return doc
-}
-
-// withUnit is what was typed at a path, a bare number with its unit: the unit
-// that is shown may change, what was taken down must not.
-func (s *State) withUnit(path string) string {
-	text := s.Doc().Get(path)
-	if f := job.FieldAt(path); f != nil && f.Measure != unit.NoMeasure && text != "" && unit.IsBare(text) {
-		return text + " " + s.Plan.Job.Units.Scale(f.Measure).Symbol()
-	}
-	return text
-}
-
-// catalystDown writes which catalyst went in, and how much of it.
-func (s *State) catalystDown(doc job.Document, cup string) job.Document {
-	b := s.Bench()
-	if !b.HasDose {
-		return doc
-	}
-	key := doc.Get(job.BenchPath + ".catalyst")
-	if key == "" {
-		key = b.Card.Hardener
-	}
-	return doc.Set(cup+".catalyst", key).Set(cup+".catalyst-mass", gramText(b.Dose.Mass.Value))
-}
-
 // counted notes with a typed stock which cups it knows of: later ones lower it.
 func counted(doc job.Document, path string) job.Document {
 	item, key := job.Split(path)

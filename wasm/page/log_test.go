@@ -29,7 +29,7 @@ func loggedDemo(t testing.TB) *page.State {
 	require.True(t, s.Bench().HasDose, "%v %v", s.Bench().Reasons, s.Bench().Waiting)
 	s, _ = sent(s, tenOClock, "weighed", "", "")
 	s, _ = sent(s, tenOClock+60, "in", "cup.1", "")
-	s, _ = sent(s, tenOClock+400, "end", "cup.1", "spread")
+	s, _ = sent(s, tenOClock+400, "end", "cup.1", "left")
 	return s
 }
 
@@ -64,7 +64,7 @@ func TestTwoTapsFromTheClock(t *testing.T) {
 func TestACupTeachesByItself(t *testing.T) {
 	s := loggedDemo(t)
 	require.Regexp(t, `^[0-9.]+ g/m²$`, s.Doc().Get("cup.1.per-area"))
-	require.Equal(t, "foam-roller", s.Doc().Get("cup.1.method"), "as it ships")
+	require.Equal(t, "gravity-gun", s.Doc().Get("cup.1.method"), "as it ships")
 	s, _ = sent(s, tenOClock, "set", "cup.1.left", "25 g")
 	s, _ = sent(s, tenOClock, "set", "cup.1.covered", "0.01 m²")
 	assert.Contains(t, shownText(s, "log"), "A slip, or real?")

@@ -1,6 +1,10 @@
 package page
 
-import "shedreckoner/calc/job"
+import (
+	"slices"
+
+	"shedreckoner/calc/job"
+)
 
 // A weighed cup is given its dose after a reload only by a permit that is kept
 // beside the job: put there when it is weighed, taken away before anything else
@@ -54,7 +58,7 @@ func (s *State) LastMayHaveCatalyst() bool {
 // NextWaits says if no dose of the next cup is shown until it is asked for:
 // beside a cup that had its own, or may have had.
 func (s *State) NextWaits() bool {
-	return (len(OpenCups(s.Doc(), Running)) > 0 || s.LastMayHaveCatalyst()) && !s.IsOpen(NextCup)
+	return (len(OpenCups(s.Doc(), Running)) > 0 || s.LastMayHaveCatalyst()) && !slices.Contains(s.Sheets, NextCup)
 }
 
 // besideOther ends every weighed cup that another tab has taken further.

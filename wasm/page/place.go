@@ -8,10 +8,12 @@ import (
 	"shedreckoner/calc/job"
 )
 
-// Place is where something typed stands: the screen, the items that must be open
-// for it to be seen, the outermost first, and what it is called.
+// Place is where something typed stands: the screen, the sheets that must lie
+// over it, the items that must be open for it to be seen, the outermost first,
+// and what it is called.
 type Place struct {
 	Screen string
+	Sheets []string
 	Items  []string
 	Name   string
 }
@@ -74,6 +76,9 @@ func (s *State) PlaceOf(path string) Place {
 	if strings.HasPrefix(path, job.DayPath+".work-") {
 		p.Screen, p.Items = "log", []string{ScheduleList}
 	}
+	if p.Screen == "cup" {
+		p.Sheets = s.benchSheets(path)
+	}
 	if f := job.FieldAt(path); f != nil {
 		names = append(names, f.Name)
 	}
@@ -98,9 +103,10 @@ func (s *State) itemName(item string) string {
 	return ""
 }
 
-// IsShown says if a place is on the screen that is shown, with its items open.
+// IsShown says if a place is on the screen that is shown, under its sheets, with
+// its items open.
 func (s *State) IsShown(p Place) bool {
-	return s.Screen == p.Screen && !slices.ContainsFunc(p.Items, func(item string) bool { return !s.IsOpen(item) })
+	return s.Screen == p.Screen && slices.Equal(s.Sheets, p.Sheets) && !slices.ContainsFunc(p.Items, func(item string) bool { return !s.IsOpen(item) })
 }
 
 // find goes to where the text at a path is typed.
@@ -109,7 +115,7 @@ func find(s *State, m Message) []Effect {
 	if p.Screen != s.Screen {
 		s.leave(p.Screen)
 	}
-	s.Screen, s.Sheets = p.Screen, nil
+	s.Screen, s.Sheets = p.Screen, p.Sheets
 	for _, item := range p.Items {
 		s.opened(item)
 	}

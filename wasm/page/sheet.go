@@ -90,6 +90,9 @@ func (s *State) swept() {
 // stands says if every item that a key names is in its list. What is no item's
 // key stands.
 func stands(doc job.Document, key string) bool {
+	if !hasStep(doc, key) {
+		return false
+	}
 	parts := strings.Split(key, ".")
 	for n := 2; n <= len(parts); n += 2 {
 		list := strings.Join(parts[:n-1], ".")

@@ -3,21 +3,20 @@ package page
 import (
 	"slices"
 
-	"shedreckoner/calc/cure"
-	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/words"
 )
 
 // Settled is the key of what is read out only when nothing else was to be said
 // for a while: a dose changes with every key.
 const Settled = "settled"
 
-// spoken has the dose that is shown read out where it changed: one line, once
-// what is typed has settled. It is taken back at once when the dose goes. What
-// happened to a cup says more than that its dose is gone.
+// spoken has what the step at hand acts on read out where it changed: one line,
+// once what is typed has settled. It is taken back at once when the dose goes.
+// What happened to a cup says more than that its dose is gone.
 func (s *State) spoken(effects []Effect) []Effect {
 	text := ""
 	if s.Screen == "cup" {
-		text = s.doseText()
+		text = s.stepText()
 	}
 	if text == s.Spoken {
 		return effects
@@ -27,27 +26,38 @@ func (s *State) spoken(effects []Effect) []Effect {
 		return effects
 	}
 	if text == "" && s.Screen == "cup" {
-		text = "No dose."
+		text = words.NoDose + "."
 	}
 	return append(effects, Effect{Kind: Say, Key: Settled, Text: s.Local(text)})
 }
 
-// doseText is the dose that is shown, in one line; empty where there is none.
-func (s *State) doseText() string {
+// stepText is what the step that is shown acts on, in one line; empty where there is nothing to act on.
+func (s *State) stepText() string {
 	cup, may := s.DoseFor()
 	if !may || cup == "" && s.NextWaits() {
 		return ""
 	}
 	b := s.Bench()
-	if b.HasDose {
-		return "Catalyst " + b.Dose.Grams.String() + ", " + b.Dose.Millilitres.String() + "."
+	if s.Sheet() == WeighSheet {
+		return words.SayWeigh(b.Weigh)
 	}
-	return "Part A " + partText(b.Parts.A) + ", part B " + partText(b.Parts.B) + "."
+	if p := s.PourFor(cup); p != nil && !b.IsRatio {
+		return words.SayPour(p, s.Sheet() == CatalystSheet)
+	}
+	if s.Sheet() == WeighTestSheet || b.IsRatio && len(b.Weigh) == 0 {
+		return ""
+	}
+	return words.SayParts(b.Weigh)
 }
 
-func partText(p cure.Amount) string {
-	if p.Mass.Step != nil {
-		return unit.Write(float64(p.Mass.Value), unit.InGram, 4)
+// inWords is read out once a cup's clock runs.
+func (s *State) inWords(cup string) string {
+	t := s.TimesOf(cup)
+	switch {
+	case t.IsTest:
+		return words.TestIsIn
+	case t.Usable > 0:
+		return words.CatalystIsIn(s.HourAfter(cup, t.Usable))
 	}
-	return unit.Write(float64(p.Volume.Value), unit.InMillilitre, 4)
+	return words.CatalystIsIn("")
 }

@@ -47,9 +47,10 @@ type State struct {
 	bench   func() *bench.Bench // the next cup, by what is typed and the clock
 	order   func() *chance.Order
 	lessons func() *chance.Lessons
-	Now     Moment         // of the latest message
-	Minute  int64          // since 1970, for which the bench is planned
-	Warned  map[string]int // by running cup and its start: how far it has warned
+	Now     Moment           // of the latest message
+	Minute  int64            // since 1970, for which the bench is planned
+	Warned  map[string]int   // by running cup and its start: how far it has warned
+	moved   map[string]moved // by the same: by how much the phone's clock was set while it ran
 
 	Spoken string   // the dose that was read out last, or is to be
 	Notice string   // one thing to tell, until the builder's next message

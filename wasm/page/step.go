@@ -72,6 +72,9 @@ func step(s *State, m Message) []Effect {
 	}
 	by := func(scale unit.Scale) (decimal.Decimal, bool) {
 		step, known := stepOf(f, scale)
+		if m.Path == amountPath {
+			step = s.amountStep(scale, step)
+		}
 		if m.Text == "down" {
 			step = step.Neg()
 		}
@@ -82,6 +85,9 @@ func step(s *State, m Message) []Effect {
 		bare = units.Scale(f.Measure)
 	}
 	was := s.Doc().Get(m.Path)
+	if was == "" && m.Path == amountPath {
+		was = s.ProposedAmount()
+	}
 	if was == "" && f.Kind == job.Whole {
 		was = "0"
 	}

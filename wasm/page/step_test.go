@@ -19,7 +19,7 @@ func TestAStepMovesTheTypedFigure(t *testing.T) {
 		{"bench.now.surface-temp", "-20", "down", "-20"}, // the coldest
 		{"bench.now.surface-temp", "warm", "up", "warm"},
 		{"bench.now.surface-temp", "", "up", ""}, // no reading is guessed
-		{"bench.now.amount", "100 g", "up", "110 g"},
+		{"bench.now.amount", "100 g", "up", "150 g"},
 		{"bench.now.amount", "10", "down", "10"}, // a cup of nothing
 		{"bench.now.amount", "80 mL", "up", "90 mL"},
 		{"bench.now.amount", "1,5 kg", "down", "1,4 kg"},
@@ -103,10 +103,14 @@ func TestTheDoseIsReadOutOnceItHasSettled(t *testing.T) {
 	_, effects = sent(away, tenOClock, "set", "bench.now.amount", "60 g")
 	assert.Nil(t, said(effects))
 
+	s, effects = sent(s, tenOClock, "sheet", page.WeighSheet, "")
+	require.NotNil(t, said(effects))
+	assert.Equal(t, "Weigh: Polyester gel coat to 100 g.", plain(said(effects).Text), "each step says what it acts on")
 	s, effects = sent(s, tenOClock, "weighed", "", "")
-	assert.Nil(t, said(effects), "the same dose")
+	require.NotNil(t, said(effects))
+	assert.Equal(t, "Catalyst, once: 1.6 g, 1.39 mL, the scale then shows 101.6.", plain(said(effects).Text))
 	s, effects = sent(s, tenOClock, "in", "cup.1", "")
 	require.NotNil(t, said(effects))
-	assert.Equal(t, page.Effect{Kind: page.Say, Text: "Catalyst in. The clock runs."}, *said(effects), "not that its dose is gone")
+	assert.Equal(t, page.Effect{Kind: page.Say, Text: "Catalyst in. The clock runs. Stop spreading at 10:07."}, *said(effects), "not that its dose is gone")
 	assert.Empty(t, s.Spoken)
 }

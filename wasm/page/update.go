@@ -24,6 +24,7 @@ func (s *State) update(m Message) []Effect {
 		s.Notice = ""
 	}
 	if m.At.Date != "" {
+		s.lookAtClock(m.At)
 		s.Now = m.At
 	}
 	if s.Now.minute() != s.Minute { // readings grow old, an evening comes: no step is taken on an older bench
@@ -99,6 +100,10 @@ var verbs = []struct {
 	{"export", export},
 	{"pick", func(s *State, m Message) []Effect { return []Effect{{Kind: PickFile}} }},
 	{"import", importFile},
+	{"tool", chooseTool},
+	{"for", mixFor},
+	{"front", bringFront},
+	{"time-test", timeTest},
 	{"weighed", weighed},
 	{"in", catalystIn},
 	{"end", endCup},
@@ -219,6 +224,7 @@ func goTo(s *State, m Message) []Effect {
 	if m.Text != "" {
 		s.opened(m.Text)
 	}
+	s.resumed()
 	return []Effect{s.keepView(), {Kind: Focus, Key: "heading"}}
 }
 
@@ -332,11 +338,16 @@ func (s *State) planned() {
 // older plan: a dose must not rest on what was replaced.
 func (s *State) benched() {
 	s.Minute = s.Now.minute()
-	typed, now := s.Plan, bench.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date, Unix: float64(s.Now.Unix)}
+	typed, now := s.Plan, s.BenchNow()
 	s.bench = sync.OnceValue(func() *bench.Bench {
 		b := bench.Make(&typed, now)
 		return &b
 	})
+}
+
+// BenchNow is the moment that the bench is planned for.
+func (s *State) BenchNow() bench.Now {
+	return bench.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date, Unix: float64(s.Now.Unix)}
 }
 
 func undo(s *State, m Message) []Effect {

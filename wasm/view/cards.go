@@ -10,6 +10,7 @@ import (
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // cards is every material that is known, a maker's sheet in figures each.
@@ -152,7 +153,7 @@ func tableSays(s *page.State, c *job.Card) html {
 	}
 	table, err := chain.DoseTable(fresh)
 	if err != nil {
-		return el("p", a("class", "bad"), txt(page.DoseSentence(err, s.Plan.Job.Units)))
+		return el("p", a("class", "bad"), txt(words.Dose(err, s.Plan.Job.Units)))
 	}
 	var lines []html
 	for _, ask := range table.Asks() {

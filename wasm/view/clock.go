@@ -3,61 +3,177 @@ package view
 import (
 	"strconv"
 
+	"shedreckoner/calc/job"
+	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
-// runningCups is a clock for each cup with catalyst in it: from there to the
-// end of its usable time. Its dose is not here.
-func runningCups(s *page.State) html {
+// clock is the cup that runs out first, or the one that was chosen: from its
+// catalyst to the end of its usable time. Its dose isn't here.
+func clock(s *page.State) shown {
+	front := s.FrontCup()
+	t := s.TimesOf(front)
+	body := join(
+		region("others", "div", a("class", "chips", "role", "group", "aria-label", words.CupsRunning), otherCups(s, front)),
+		region("clock", "article", a("class", "clock", "data-is", stageOf(t)), clockFace(s, front, t)),
+		region("clockmore", "div", a("class", "itemtools"), clockMore(s, front, t)),
+		tape("clock-note", clockNotes(s, t)...),
+	)
+	return shown{Title: cupName(s, front), Body: body, Act: clockAct(front, t)}
+}
+
+func stageOf(t page.Times) string {
+	switch {
+	case t.IsTest:
+		return "test"
+	case t.Left <= 0:
+		return "over"
+	case t.Left <= page.LastMinute:
+		return "last"
+	}
+	return "on"
+}
+
+// clockFace is the ring and the hours.
+func clockFace(s *page.State, cup string, t page.Times) html {
+	time, meaning := countdown(t.Left), words.LeftToSpread
+	share := 0.
+	if t.Usable > 0 {
+		share = t.Left / t.Usable
+	}
+	marks := []float64{}
+	switch {
+	case t.IsTest:
+		time, meaning = countdown(t.Since), words.SinceCatalyst
+		if t.Late > 0 {
+			share, marks = 1-t.Since/t.Late, []float64{1 - t.Early/t.Late}
+		}
+	case t.Left <= 0:
+		meaning = words.OverBy
+	case t.Left <= page.LastMinute:
+		meaning = words.LastMinute
+	}
+	if t.IsUnknown {
+		time, meaning = "–", words.ClockUnknown
+	}
+	ring := draw.Ring(draw.RingPlot{Title: time + " " + meaning, Left: share, Marks: marks, Class: stageOf(t)})
+	return join(
+		region("time-"+cup, "div", a("class", "ring"), ring,
+			el("div", a("class", "ringtext"), el("p", a("class", "time", "role", "timer"), txt(time)), el("p", a("class", "phase"), txt(meaning)))),
+		hoursOfCup(s, cup, t))
+}
+
+// hoursOfCup is when to stop, and when it gels, by the time of day.
+func hoursOfCup(s *page.State, cup string, t page.Times) html {
+	if t.IsUnknown {
+		return nothing
+	}
+	fact := func(hour, name string) html { return el("span", nil, el("b", nil, txt(hour)), txt(name)) }
+	at := func(after float64) string { return s.HourAfter(cup, after) }
+	var list []html
+	if !t.IsTest && t.Usable > 0 {
+		list = append(list, fact(at(t.Usable), words.StopSpreading))
+	}
+	if t.Early > 0 {
+		list = append(list, fact(at(t.Early), words.GelsFrom))
+	}
+	if t.Late > 0 {
+		list = append(list, fact(at(t.Late), words.GelsUntil))
+	}
+	return el("div", a("class", "facts until"), list...)
+}
+
+// clockNotes is what the hand must know now: the cup's heat, and a clock that
+// can't be trusted.
+func clockNotes(s *page.State, t page.Times) []string {
+	var lines []string
+	switch {
+	case t.IsUnknown:
+		lines = append(lines, words.Ahead(s.HourOf(s.FrontCup()+".in")))
+	case t.SetBack > 0:
+		lines = append(lines, words.SetBack(strconv.Itoa(int(t.SetBack+59)/60)+"\u00a0min"))
+	case t.SetOn > 0:
+		lines = append(lines, words.SetOn(strconv.Itoa(int(t.SetOn+59)/60)+"\u00a0min"))
+	case t.Since > 86400:
+		lines = append(lines, words.DaysOld(counted(int(t.Since/86400), "day", "days")))
+	}
+	if t.IsTest {
+		return append(lines, words.TestHow)
+	}
+	lines = append(lines, words.Warm)
+	if !s.Audible && len(lines) < 2 {
+		lines = append(lines, words.SilentYet)
+	}
+	return lines
+}
+
+// clockAct ends the cup with one tap.
+func clockAct(cup string, t page.Times) html {
+	if t.IsTest {
+		return join(act("end", cup, "gelled", words.StringSnapped))
+	}
+	return join(act("end", cup, "spread", words.AllSpread), second("end", cup, "left", words.SomeLeft))
+}
+
+// clockMore is how else it ends, and the next cup.
+func clockMore(s *page.State, cup string, t page.Times) html {
+	wont := el("button", a("class", "quiet", "type", "button", "id", page.OpenerID(page.WontSheet), "data-do", "sheet", "data-path", page.WontSheet), txt(words.WontGoOff))
+	another := el("button", a("class", "quiet", "type", "button", "id", page.OpenerID(page.NextCup), "data-do", "sheet", "data-path", page.NextCup), txt(words.PlanAnother))
+	if t.IsTest {
+		return join(wont, action("end", cup, "scrap", words.ScrapCup, "quiet"))
+	}
+	return join(action("end", cup, "gelled", words.ItGelled, "quiet"), wont, another)
+}
+
+// otherCups is the other cups that run, each with what it has left.
+func otherCups(s *page.State, front string) html {
 	var list []html
 	for _, cup := range page.OpenCups(s.Doc(), page.Running) {
-		list = append(list, runningCup(s, cup))
+		if cup == front {
+			continue
+		}
+		t := s.TimesOf(cup)
+		time := countdown(t.Left)
+		if t.IsTest {
+			time = countdown(t.Since)
+		}
+		_, id := job.Split(cup)
+		list = append(list, el("button", a("class", "chip", "type", "button", "id", "front-"+id, "data-do", "front", "data-path", cup, "data-is", stageOf(t)),
+			txt(cupName(s, cup)+" "), el("b", a("class", "othertime"), txt(time))))
 	}
 	return join(list...)
 }
 
-func runningCup(s *page.State, cup string) html {
-	left := page.Left(s.Doc(), cup, s.Now)
-	class, words := "clock", "Spread now"
-	switch {
-	case left <= 0:
-		class, words = "clock over", "Over: stop, put the rest outside"
-	case left <= 60:
-		class, words = "clock last", "Last minute: finish the stretch"
+// wont is what to do about a cup that doesn't go off: nothing is ever added.
+func wont(s *page.State) shown {
+	cup := s.FrontCup()
+	if cup == "" {
+		return shown{Title: words.WontGoOff}
 	}
-	name := s.Doc().Get(cup + ".mixed")
-	if c := s.Plan.Job.CardByKey(s.Doc().Get(cup + ".card")); c != nil {
-		name = c.Name + ", " + name
+	t := s.TimesOf(cup)
+	steps := []html{el("li", nil, el("b", nil, txt(words.AddNothing)), txt(" "+words.SecondDose)), el("li", nil, txt(words.WarmThePart))}
+	if wait := t.Scrape; wait > 0 {
+		until := s.HourAfter(cup, wait)
+		steps = append(steps, el("li", nil, txt(words.WaitUntil(until, strconv.Itoa(int(wait+59)/60)+"\u00a0min"))), el("li", nil, txt(words.ThenScrape(until))))
 	}
-	silence := nothing
-	if !s.Audible {
-		silence = el("p", a("class", "silence"), txt("No alarm sounds yet: tap anywhere once."))
-	}
-	return el("article", a("class", class),
-		el("h2", nil, txt(name)),
-		region("time-"+cup, "p", a("class", "time", "role", "timer"), txt(countdown(left))),
-		el("p", a("class", "phase"), txt(words)),
-		el("p", a("class", "until"), txt("Use until "+untilClock(s, left)+" by the clock. Where the screen doesn't stay awake, set the phone's own timer.")),
-		silence,
-		el("div", a("class", "itemtools"),
-			action("end", cup, "spread", "All spread", "main"), action("end", cup, "gelled", "It gelled", "quiet"),
-			action("end", cup, "scrap", "Scrapped", "quiet"), action("end", cup, "no-cure", "It won't go off", "quiet")))
+	return shown{Title: words.WontGoOff, Body: join(el("ol", a("class", "wont"), steps...)),
+		Act: join(act("end", cup, "gelled", words.ItWentOff), second("end", cup, "no-cure", words.ScrapedOff))}
 }
 
-// countdown writes seconds as minutes and seconds.
+// countdown writes seconds as minutes and seconds, long ones as hours; what is
+// over has no sign: the words beside it say so.
 func countdown(left float64) string {
-	sign, n := "", int(left)
+	n := int(left)
 	if n < 0 {
-		sign, n = "−", -n
+		n = -n
+	}
+	if n >= 6000 {
+		return strconv.Itoa(n/3600) + "\u00a0h " + strconv.Itoa(n/60%60) + "\u00a0min"
 	}
 	seconds := strconv.Itoa(n % 60)
 	if len(seconds) < 2 {
 		seconds = "0" + seconds
 	}
-	return sign + strconv.Itoa(n/60) + ":" + seconds
-}
-
-func untilClock(s *page.State, left float64) string {
-	at := (s.Now.Day + int(left) + 2*86400) % 86400
-	return page.ClockText(at)
+	return strconv.Itoa(n/60) + ":" + seconds
 }

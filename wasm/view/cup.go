@@ -1,240 +1,145 @@
 package view
 
 import (
-	"errors"
-	"slices"
-
-	"shedreckoner/calc/cure"
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
-	"shedreckoner/calc/working"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
-// cup is the screen at the bench: what goes into this cup, how long it lasts,
-// how far it goes; or that nothing is mixed now.
-func cup(s *page.State) html {
-	return join(
-		region("running", "div", a("class", "running"), runningCups(s)),
-		region("justended", "div", a("class", "running"), justEnded(s)),
-		region("answer", "section", a("class", "answer", "aria-label", "This cup"), answer(s)),
-		bench(s),
-		region("fit", "section", a("class", "fit"), fitSection(s)),
-		region("gelcurve", "section", nil, gelSection(s)),
-		region("remedies", "section", nil, remedies(s)),
-		vapourSection(s), flowSection(s),
-		region("shedcard", "section", nil, shedCardSection(s)),
-	)
-}
-
-// answer is the weighed cup with its dose, or the next cup.
-func answer(s *page.State) html {
+// cup is the screen at the bench. A cup goes through four steps, one a screen:
+// it is planned here, weighed and given its catalyst on sheets over it, and then
+// its clock stands here.
+func cup(s *page.State) shown {
 	if s.Slot().Elsewhere != "" {
-		return join(el("h2", a("class", "bad"), txt("No dose in this tab")),
-			el("p", nil, txt("This job was changed in another tab, and a cup may have its catalyst there. Choose above which of the two goes on.")))
+		return shown{Title: words.NextCup, Body: region("answer", "section", a("class", "answer", "data-is", "stops"),
+			el("h2", a("class", "bad"), txt(words.OtherTabTitle)), el("p", nil, txt(words.OtherTab)))}
 	}
-	cup, may := s.DoseFor()
-	if cup != "" {
-		return weighedCup(s, cup, may)
-	}
-	if !may {
-		return noDose(s)
+	if len(page.OpenCups(s.Doc(), page.Running)) > 0 {
+		return clock(s)
 	}
 	if s.NextWaits() {
-		return join(mayBeIn(s), el("p", nil, action("open", page.NextCup, "", "Plan another cup", "quiet")))
+		return shown{Title: words.NextCup, Body: region("answer", "section", a("class", "answer", "data-is", "stops"),
+			el("p", a("class", "bad"), txt(words.MayBeIn))), Act: act("sheet", page.NextCup, "", words.PlanAnother)}
 	}
-	b := s.Bench()
-	parts := []html{el("h2", nil, txt("Next cup: "+b.Card.Name)), doseFigures(s), toWeigh(s), cautions(s)}
-	parts = append(parts, action("weighed", "", "", "Resin weighed", "main"))
-	return join(parts...)
+	return now(s)
 }
 
-// mayBeIn is said of a weighed cup of which nobody knows how far it came.
-func mayBeIn(s *page.State) html {
-	if !s.LastMayHaveCatalyst() {
+// now plans the next cup: what it needs to be told, its dose, what bears on it.
+func now(s *page.State) shown {
+	b := s.Bench()
+	at := func(key string) string { return job.BenchPath + "." + key }
+	body := join(
+		region("justended", "div", nil, justEnded(s)),
+		region("for", "div", a("class", "chips"), forChips(s)),
+		dial(s, at("surface-temp"), dialLine{Name: words.SurfaceDial, Small: productSmall(s)}),
+		region("ahead", "div", nil, aheadDial(s)),
+		region("cupdial", "div", nil, cupDial(s)),
+		region("tool", "section", nil, toolQuestion(s)),
+		answer(s),
+		region("verdicts", "section", a("class", "verdicts"), verdicts(s)),
+		region("setups", "section", a("class", "setups"), setups(s)),
+		lastCups(s),
+	)
+	return shown{Title: nowTitle(s), Body: body, Act: nowAct(s, b)}
+}
+
+// nowTitle is what the cup is for.
+func nowTitle(s *page.State) string {
+	step, _ := s.Plan.StepAt(s.Bench().Coat)
+	if step == nil {
+		return words.NextCup
+	}
+	return s.SurfaceNames(step.Progress.Open)
+}
+
+// nowAct is the one thing to do next.
+func nowAct(s *page.State, b *bench.Bench) html {
+	cup, may := s.DoseFor()
+	switch {
+	case cup != "":
+		return act("sheet", page.CatalystSheet, "", words.ToWeighed)
+	case may:
+		return act("sheet", page.WeighSheet, "", words.WeighCup)
+	}
+	return testAct(s)
+}
+
+// forChips is what is mixed and how it is put on, each leading to its choice.
+func forChips(s *page.State) html {
+	b := s.Bench()
+	if b.Card == nil {
+		return leads("what", words.ChooseMaterial)
+	}
+	chips := []html{leads("what", b.Card.Name)}
+	if m := b.Method; m != nil {
+		chips = append(chips, leads("how", capital(m.Name)))
+	}
+	return join(chips...)
+}
+
+// testAct begins a timed test, where one can be made.
+func testAct(s *page.State) html {
+	if !s.MayTest() {
 		return nothing
 	}
-	return el("p", a("class", "bad"), txt("The cup that was weighed last may have its catalyst: add none. Its clock isn't known here. Go by your own, or scrap it."))
+	return act("time-test", "", "", words.TimeATest)
 }
 
-// doseFigures is the catalyst, or the parts of a fixed ratio, in large figures,
-// and what the cup is good for.
-func doseFigures(s *page.State) html {
+// leads is a chip that opens a sheet.
+func leads(sheet, name string) html {
+	return el("button", a("class", "chip leads", "type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet), txt(name))
+}
+
+func productSmall(s *page.State) string {
 	b := s.Bench()
-	parts := []html{}
-	if b.HasDose {
-		parts = append(parts,
-			bigFigure(s, "dose.grams", "Catalyst by weight", b.Dose.Grams.String(), b.Dose.Mass.Step),
-			bigFigure(s, "dose.millilitres", "The same by volume", b.Dose.Millilitres.String(), b.Dose.Volume.Step))
-		if b.Dose.Drops > 0 {
-			parts = append(parts, el("p", a("class", "total"), el("span", a("class", "label"), txt("Drops, by your own count")), el("span", a("class", "value"), txt(unit.Number(float64(b.Dose.Drops), 5)))))
-		}
-		parts = append(parts, figure(s, "dose.share", "Of all that cures", unit.Write(float64(b.Dose.OfWhole.Value), unit.InPercent, 3)+" by mass", b.Dose.OfWhole.Step))
+	if b.IsSame || b.Product.Step == nil {
+		return words.SameProduct
 	}
-	if b.HasParts {
-		parts = append(parts, ratioPart(s, "A", b.Parts.A), ratioPart(s, "B", b.Parts.B))
-	}
-	return el("div", a("class", "figures"), append(parts, goodFor(s))...)
+	return words.ProductAt(of(s, b.Product, unit.Temperatures))
 }
 
-func ratioPart(s *page.State, name string, p cure.Amount) html {
-	if p.Mass.Step != nil {
-		return bigFigure(s, "part."+name, "Part "+name+" by weight", unit.Write(float64(p.Mass.Value), unit.InGram, 4), p.Mass.Step)
-	}
-	return bigFigure(s, "part."+name, "Part "+name+" by volume", unit.Write(float64(p.Volume.Value), unit.InMillilitre, 4), p.Volume.Step)
-}
-
-// goodFor is the minutes and the area of the cup.
-func goodFor(s *page.State) html {
-	b := s.Bench()
-	if !b.HasHand {
+// aheadDial asks for the coldest hour where the surface is near the card's least temperature.
+func aheadDial(s *page.State) html {
+	if !s.Bench().AsksAhead {
 		return nothing
 	}
-	band := minutes(b.Hand.Cup.Early.Value) + " to " + minutes(b.Hand.Cup.Late.Value)
-	return join(
-		bigFigure(s, "usable", "Usable from catalyst in", minutes(b.Usable.Value), b.Usable.Step),
-		figure(s, "spreading", "Of these to spread", minutes(max(0, b.Hand.Spreading.Value)), b.Hand.Spreading.Step),
-		figure(s, "gelband", "Gels in the cup after", band, b.Hand.Cup.Early.Step),
-		figure(s, "covers", "Covers", of(s, b.Covers, unit.Areas), b.Covers.Step),
-		figure(s, "largest", boundWords[b.Hand.Bound()], of(s, b.Hand.Largest, unit.CupWeights), b.Hand.Largest.Step),
-		testCupSteps(s),
-		cupsOfDay(s))
+	return dial(s, job.BenchPath+".ahead", dialLine{Name: words.AheadDial})
 }
 
-var boundWords = map[cure.Bound]string{
-	cure.ByTime: "Largest cup, by what can be spread in time", cure.ByHeat: "Largest cup over the table's end",
-	cure.ByUntimed: "Largest cup, until this tin is timed", cure.ByBatch: "Largest cup, by the card's batch at this gel time",
-	cure.ByTestedMass: "Largest cup, by the mass that was timed",
-}
-
-func minutes(t unit.Time) string { return unit.Write(float64(t), unit.InMinute, 2) }
-
-// testCupSteps tells how a cup test is made, where one is needed.
-func testCupSteps(s *page.State) html {
-	if b := s.Bench().Hand.Bound(); b != cure.ByUntimed {
-		return nothing
-	}
-	var steps []html
-	for _, t := range []string{
-		"Weigh 100 g at the day's temperature.", "Catalyst in: start the clock.", "Stir 60 s, then leave the cup.",
-		"Lift a string out now and then: when it snaps, it has gelled.", "Tap 'It gelled', then take it as a cup test.",
-	} {
-		steps = append(steps, el("li", nil, txt(t)))
-	}
-	return el("div", a("class", "hint"), el("p", nil, txt("A cup test, always the same way:")), el("ol", nil, steps...))
-}
-
-func cupsOfDay(s *page.State) html {
+// cupDial is how large the cup is: proposed, until it is typed or stepped.
+func cupDial(s *page.State) html {
 	b := s.Bench()
-	if !b.HasCups {
-		return nothing
+	if b.AsksTool && s.Doc().Get(at("amount")) == "" || s.Sheet() == page.WeighSheet {
+		return nothing // one question at a time; and the scale has the dial
 	}
-	return join(
-		figure(s, "cups", "Cups for one coat", unit.Number(float64(b.Cups.Count.Value), 3), b.Cups.Count.Step),
-		figure(s, "cupeach", "Each", of(s, b.Cups.Each, unit.CupWeights), b.Cups.Each.Step),
-		figure(s, "cuploss", "Stays behind in all of them", of(s, b.Cups.Loss, unit.CupWeights), b.Cups.Loss.Step))
+	small := ""
+	if b.Size.Largest.Step != nil {
+		small = words.LargestNow(of(s, b.Size.Largest, unit.CupWeights))
+	}
+	return dial(s, at("amount"), dialLine{Name: words.CupDial, Small: small, Holds: s.ProposedAmount()})
 }
 
-// toWeigh is what goes into the cup before the catalyst.
-func toWeigh(s *page.State) html {
-	m := s.Bench().Mix
-	line := func(id, name string, f working.Figure[unit.Mass]) html {
-		if f.Step == nil {
-			return nothing
-		}
-		return figure(s, "weigh."+id, name, of(s, f, unit.CupWeights), f.Step)
-	}
-	name := "Product"
-	if s.Bench().Card != nil {
-		name = s.Bench().Card.Name
-	}
-	return el("div", a("class", "figures weigh"), el("h3", nil, txt("Weigh out first")),
-		line("product", name, m.Product), line("thinner", "Styrene", m.Thinner), line("wax", "Wax solution", m.Wax),
-		line("pigment", "Pigment paste", m.Pigment), line("whole", "All in the cup", s.Bench().Whole))
-}
-
-// weighedCup is the one place and time at which a cup's dose is given.
-func weighedCup(s *page.State, cup string, may bool) html {
-	name := s.Doc().Get(cup + ".mixed")
-	parts := []html{el("h2", nil, txt("Resin weighed: "+name))}
-	if may {
-		parts = append(parts, doseFigures(s), cautions(s),
-			el("button", a("class", "main", "type", "button", "id", "catalyst-in", "data-do", "in", "data-path", cup), txt("Catalyst in: start the clock")))
-	} else {
-		parts = append(parts, el("p", a("class", "bad"), txt("The figures changed since this cup was weighed, so its dose is gone. Put them back, or scrap the cup.")), reasons(s))
-	}
-	return join(append(parts, action("end", cup, "scrap", "Scrap this cup", "quiet"))...)
-}
-
-// noDose is where the dose would stand, and why it doesn't.
-func noDose(s *page.State) html {
+// toolQuestion is asked once.
+func toolQuestion(s *page.State) html {
 	b := s.Bench()
-	if len(b.Reasons) == 0 {
-		return join(el("h2", nil, txt("No dose yet")), stillWaiting(s), goodForOnly(s))
-	}
-	return join(el("h2", a("class", "bad"), txt("No dose")), reasons(s), goodForOnly(s))
-}
-
-// goodForOnly is the minutes of a test cup, where a smaller cup is all that it takes: whatever else speaks against
-// a dose speaks against a test cup too.
-func goodForOnly(s *page.State) html {
-	if !s.Bench().HasHand || s.Bench().Whole.Value > cure.TestCup || slices.ContainsFunc(s.Bench().Reasons, isMoreThanSize) {
+	if !b.AsksTool {
 		return nothing
 	}
-	return el("div", a("class", "figures"), goodFor(s))
+	question := words.WhichTool
+	if b.IsRatio {
+		question = words.WhichParts
+	}
+	return join(el("h2", nil, txt(question)), toolChoices(s), el("p", a("class", "hint"), txt(words.AskedOnce)))
 }
 
-func isMoreThanSize(err error) bool {
-	var large *cure.CupTooLargeError
-	return !errors.As(err, &large)
-}
-
-func reasons(s *page.State) html {
-	var lines []html
-	seen := map[string]bool{}
-	for _, err := range s.Bench().Reasons {
-		text := page.DoseSentence(err, s.Plan.Job.Units)
-		if !seen[text] {
-			seen[text] = true
-			lines = append(lines, el("li", nil, txt(text)))
-		}
+// toolChoices is the four tools, as large as the hand wants them.
+func toolChoices(s *page.State) html {
+	var list []html
+	for _, t := range words.Tools {
+		list = append(list, el("button", a("class", "bigchoice", "type", "button", "id", "tool-"+classOf(t.Key), "data-do", "tool", "data-path", "", "data-text", t.Key,
+			"aria-pressed", yesNo(s.HasTool(t.Key))), el("b", nil, txt(t.Name)), el("small", nil, txt(t.Small))))
 	}
-	return el("ul", a("class", "reasons"), lines...)
-}
-
-func stillWaiting(s *page.State) html {
-	var lines []html
-	for _, path := range s.Bench().Waiting {
-		if f := job.FieldAt(path); f != nil {
-			lines = append(lines, el("li", nil, txt(capital(f.Name))))
-		}
-	}
-	return join(el("p", nil, txt("Still to be typed:")), el("ul", a("class", "reasons"), lines...))
-}
-
-// cautions stand where the hand is about to act.
-func cautions(s *page.State) html {
-	lines := []string{"Goggles and gloves on, eyewash in reach.", "Warm to the hand: spread it now or put it outside, on something that can't burn."}
-	if s.Bench().IsRatio {
-		lines[0] = "Gloves and goggles on. Two-pack isocyanate is never sprayed without an air-fed mask; with asthma, don't."
-	}
-	if t := s.Bench().Hand; s.Bench().HasHand && t.Largest.Value > 0 && s.Plan.Job.Bench.Surface.Value >= unit.Of[unit.Temperature](30, unit.InCelsius) {
-		lines = append(lines, "From 30 °C styrene gives a vapour that burns: no flame, no spark, no unvented heater.")
-	}
-	if s.Bench().HasDose && s.Bench().Dose.Share.Value > 0.02 {
-		lines = append(lines, "Over 2 % by mass: near the top of what is advised.")
-	}
-	if s.Bench().Tin == cure.Untimed {
-		lines = append(lines, "An estimate: a test cup first. The maker's sheet stands above it.")
-	}
-	var items []html
-	for _, l := range lines {
-		items = append(items, el("li", nil, txt(l)))
-	}
-	return el("ul", a("class", "cautions"), items...)
-}
-
-// bigFigure is a figure to be read at arm's length.
-func bigFigure(s *page.State, id, label, value string, step *working.Step) html {
-	return el("div", a("class", "big"), figure(s, id, label, value, step))
+	return el("div", a("class", "bigchoices"), list...)
 }

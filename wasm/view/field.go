@@ -23,6 +23,7 @@ type fieldExtras struct {
 	Hint    string       // a line below
 	Options []job.Option // of a field whose answers depend on the job
 	First   string       // what holds while nothing is chosen
+	Holds   string       // the value that is proposed while none is typed
 	Label   string       // instead of the field's own name
 }
 
@@ -51,6 +52,9 @@ func fieldWith(s *page.State, path string, extra fieldExtras) html {
 func control(s *page.State, path string, f *job.Field, extra fieldExtras) html {
 	attrs := a("id", "f-"+path, "aria-describedby", "say-"+path, "autocomplete", "off")
 	state := markup.Control{Value: s.Doc().Get(path), Invalid: s.Plan.RefusedAt(path) != nil}
+	if state.Value == "" {
+		state.Value = extra.Holds
+	}
 	options := f.Options
 	if extra.Options != nil {
 		options = extra.Options

@@ -2,11 +2,11 @@ package view
 
 import (
 	"math"
-	sums "shedreckoner/calc/bench"
 	"strconv"
 	"strings"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/source"
@@ -14,7 +14,28 @@ import (
 	"shedreckoner/calc/working"
 	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
+
+// airSheet is today's air, its curve, and whether it is fit to coat.
+func airSheet(s *page.State) shown {
+	return shown{Title: words.TodaysAir, Body: join(
+		dial(s, today("read-temp"), dialLine{Name: "Air"}), dial(s, today("read-humidity"), dialLine{Name: "Humidity"}),
+		fieldWith(s, today("read-at"), fieldExtras{Default: "now"}),
+		dial(s, today("low"), dialLine{Name: "Lowest"}), dial(s, today("high"), dialLine{Name: "Highest"}),
+		chips(s, today("sun"), "the part stands", nil), chips(s, today("colour"), "its colour", nil),
+		fieldWith(s, today("sunrise"), fieldExtras{Default: "6:00"}),
+		region("aheadfield", "div", nil, aheadField(s)),
+		region("fit", "section", a("class", "fit"), fitSection(s)))}
+}
+
+// aheadField is the coldest hour ahead, where it isn't asked for beside the surface.
+func aheadField(s *page.State) html {
+	if s.Bench().AsksAhead {
+		return nothing
+	}
+	return field(s, at("ahead"))
+}
 
 // fitSection says if it is fit to coat: now, through the cure, and in which
 // hours of today.
@@ -51,10 +72,10 @@ func fitVerdict(s *page.State) html {
 	}
 	var lines []html
 	for _, f := range out.Now {
-		lines = append(lines, el("li", nil, txt("Now: "+page.FindingSentence(f, units))))
+		lines = append(lines, el("li", nil, txt("Now: "+words.FindingSentence(f, units))))
 	}
 	for _, f := range out.Through {
-		lines = append(lines, el("li", nil, txt("From "+hour(f.At)+", while it cures: "+page.FindingSentence(f, units))))
+		lines = append(lines, el("li", nil, txt("From "+hour(f.At)+", while it cures: "+words.FindingSentence(f, units))))
 	}
 	return join(el("p", a("class", "bad"), txt("Not fit to coat now.")), el("ul", a("class", "reasons"), lines...))
 }
@@ -110,7 +131,7 @@ func cardsToday(s *page.State) html {
 	for _, c := range s.Bench().Air.Cards {
 		text := hours(c.Windows)
 		if c.Err != nil {
-			text = page.DoseSentence(c.Err, s.Plan.Job.Units)
+			text = words.Dose(c.Err, s.Plan.Job.Units)
 		}
 		lines = append(lines, el("li", nil, el("span", a("class", "label"), txt(c.Card.Name)), txt(" "), el("span", a("class", "value"), txt(text))))
 	}
@@ -155,7 +176,7 @@ func tickText(n float64) string { return unit.Number(n, 4) }
 
 // benchTable is the catalyst table of the card on the bench; a fixed ratio has
 // none, nor has a card whose table can't be read.
-func benchTable(b *sums.Bench) (cure.Table, bool) {
+func benchTable(b *bench.Bench) (cure.Table, bool) {
 	if b.Card == nil || b.IsRatio {
 		return cure.Table{}, false
 	}
@@ -212,7 +233,7 @@ func gelCurve(s *page.State, scale unit.Scale, line []draw.Point, band []draw.Sp
 	return draw.Curve(plot)
 }
 
-func fitWords(b *sums.Bench) html {
+func fitWords(b *bench.Bench) html {
 	text := map[cure.Fit]string{
 		cure.FromCard: "By the card alone, 100 g. Your own cup tests replace it.", cure.Scaled: "Moved by your own cup tests; the steepness is the card's.",
 		cure.Fitted: "Fitted to your own cup tests.", cure.FittedUnusual: "Fitted to your own cup tests, unusually: only between their temperatures.",
@@ -220,26 +241,9 @@ func fitWords(b *sums.Bench) html {
 	return el("p", a("class", "hint"), txt(text))
 }
 
-// remedies sets side by side what can be done about heat and cold.
-func remedies(s *page.State) html {
-	if len(s.Bench().Offers) == 0 {
-		return nothing
-	}
-	var rows []html
-	for _, o := range s.Bench().Offers {
-		gain := "depends on the maker's sheet"
-		switch {
-		case o.Opens:
-			gain = "brings a dose back"
-		case o.Minutes.Step != nil:
-			gain = "gains " + minutes(o.Minutes.Value)
-		case o.Degrees.Step != nil:
-			gain = "moves it by " + of(s, o.Degrees, unit.Differences)
-		}
-		rows = append(rows, el("li", nil, el("strong", nil, txt(page.RemedyWords[o.Remedy])), el("p", nil, txt(capital(gain)+".")),
-			el("p", a("class", "hint"), txt("Risk: "+page.RiskWords[o.Risk]))))
-	}
-	return join(el("h2", nil, txt("Against heat and cold")), el("ul", a("class", "remedies"), rows...))
+// shedCardSheet is the card for the wall.
+func shedCardSheet(s *page.State) shown {
+	return shown{Title: words.ShedCard, Body: region("shedcard", "section", nil, shedCardSection(s))}
 }
 
 // shedCardSection is the card for the wall: doses by temperature and cup size.
@@ -252,12 +256,12 @@ func shedCardSection(s *page.State) html {
 	if len(b.Reasons) > 0 || len(page.OpenCups(s.Doc(), page.Running)) > 0 || s.NextWaits() || s.Slot().Elsewhere != "" { // no dose stands beside a reason against it, nor beside a running cup
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed while a cup could be mixed, and none runs."))
 	}
-	rows := sums.ShedCard(&s.Plan, sums.Now{Date: s.Now.Date}, table)
+	rows := bench.ShedCard(&s.Plan, s.BenchNow(), table)
 	if len(rows) == 0 {
 		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed once scale or syringe is typed."))
 	}
 	head := []html{el("th", a("scope", "col"), txt("Surface"))}
-	for _, cup := range sums.ShedCups {
+	for _, cup := range bench.ShedCups {
 		head = append(head, el("th", a("scope", "col"), txt(unit.Write(float64(cup), unit.InGram, 4))))
 	}
 	var lines []html

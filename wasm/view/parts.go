@@ -16,6 +16,7 @@ type dialLine struct {
 	Letter  string // on the sketch
 	Small   string // what is assumed or meant, under the name; may change with figures
 	Default string // what holds while nothing is typed
+	Holds   string // the value that is proposed while none is typed: it is no markup
 }
 
 // dial is the line for the field at the path. Where the field has no step there
@@ -35,7 +36,7 @@ func dial(s *page.State, path string, line dialLine) html {
 	return el("div", a("class", "dial"),
 		el("label", a("for", "f-"+path), label...),
 		less,
-		el("span", a("class", "entry"), control(s, path, f, fieldExtras{Default: line.Default}), unitChip(s.Plan.Job.Units, f)),
+		el("span", a("class", "entry"), control(s, path, f, fieldExtras{Default: line.Default, Holds: line.Holds}), unitChip(s.Plan.Job.Units, f)),
 		more,
 		region("say-"+path, "div", a("class", "say"), said(s, path, f)))
 }
@@ -68,7 +69,7 @@ func chips(s *page.State, path, name string, options []job.Option) html {
 			"data-text", o.Key, "aria-pressed", yesNo(o.Key == chosen)), txt(capital(o.Name))))
 	}
 	return region("chips-"+path, "div", a("class", "chips", "role", "group", "aria-label", capital(name)),
-		append(list, el("div", a("class", "say"), said(s, path, f)))...)
+		append(list, region("say-"+path, "div", a("class", "say"), said(s, path, f)))...)
 }
 
 // picker is a choice among many that looks like a chip.

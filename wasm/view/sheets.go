@@ -10,9 +10,11 @@ import (
 // sheetOf makes the uppermost sheet; nothing where none lies open.
 func sheetOf(s *page.State) shown {
 	kind, _, _ := strings.Cut(s.Sheet(), ".")
-	switch kind {
-	case "menu":
+	if kind == "menu" {
 		return menu(s)
+	}
+	if make := cupSheets[kind]; make != nil {
+		return make(s)
 	}
 	return shown{}
 }

@@ -36,7 +36,7 @@ type shown struct {
 var screens = map[string]func(*page.State) shown{
 	"surfaces": plain(surfaces),
 	"buildup":  plain(buildups),
-	"cup":      plain(cup),
+	"cup":      cup,
 	"order":    plain(orderScreen),
 	"log":      plain(logScreen),
 	"cards":    plain(cards),
@@ -57,10 +57,10 @@ func Page(s *page.State) html {
 		act = sheet.Act
 	}
 	whole := region("page", "main", a("class", "page"),
-		region("top", "header", a("class", "top"), top(s)),
+		region("top", "header", a("class", "top"), top(s, screen.Title)),
 		region("notice", "div", a("class", "notice"), notice(s)),
 		region("screen", "section", a("class", "screen screen-"+s.Screen),
-			el("h1", a("id", "heading", "tabindex", "-1"), txt(s.ScreenName())),
+			el("h1", a("id", "heading", "tabindex", "-1", "class", headingClass(screen)), txt(s.ScreenName())),
 			screen.Body),
 		region("sheet", "section", a("class", "sheet", "aria-labelledby", page.SheetHeading), laid(s, sheet)),
 		region("act", "div", a("class", "act"), act),
@@ -70,6 +70,14 @@ func Page(s *page.State) html {
 		return whole
 	}
 	return markup.EachText(whole, s.Writer(func(name string) string { return txt(name).String() }))
+}
+
+// headingClass leaves the heading to those who listen where the header says what is shown.
+func headingClass(screen shown) string {
+	if screen.Title != "" {
+		return "unseen"
+	}
+	return ""
 }
 
 // bar is the five screens, in reach of the thumb.
@@ -87,8 +95,10 @@ func bar(s *page.State) html {
 
 // top is where the builder is, what can be taken back, and the way to everything
 // else.
-func top(s *page.State) html {
-	name := s.Doc().Get("name")
+func top(s *page.State, name string) html {
+	if name == "" {
+		name = s.Doc().Get("name")
+	}
 	if name == "" {
 		name = words.UnnamedJob
 	}

@@ -1,4 +1,4 @@
-package page
+package words
 
 import (
 	"errors"
@@ -13,28 +13,24 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
-	sentences "shedreckoner/wasm/words"
 )
 
-// DoseSentence says why there is no dose, and what would bring it back.
-func DoseSentence(err error, units job.Units) string {
-	w := words{units}
+// Dose says why there is no dose, and what would bring it back.
+func Dose(err error, units job.Units) string {
+	w := writer{units}
 	for _, say := range []func(error) string{w.temperatures, w.tables, w.cups, w.peroxides, w.gels, w.readings} {
 		if text := say(err); text != "" {
 			return text
 		}
 	}
-	return sentences.Sentence(err, nil, units)
+	return Sentence(err, nil, units)
 }
 
-// words writes quantities in the job's units.
-type words struct{ units job.Units }
-
-func (w words) temp(t unit.Temperature) string {
+func (w writer) temp(t unit.Temperature) string {
 	return unit.Write(float64(t), w.units.Scale(unit.Temperatures), 3)
 }
 
-func (w words) grams(m unit.Mass) string {
+func (w writer) grams(m unit.Mass) string {
 	return unit.Write(float64(m), w.units.Scale(unit.CupWeights), 3)
 }
 
@@ -44,7 +40,7 @@ func percent[Q unit.Quantity](c Q) string {
 
 var whose = map[cure.Reading]string{cure.Surface: "The surface", cure.Product: "The product", cure.EveningAir: "The evening air"}
 
-func (w words) temperatures(err error) string {
+func (w writer) temperatures(err error) string {
 	var limits *cure.TemperatureError
 	var evening *cure.ColdEveningError
 	var apart *cure.ApartError
@@ -65,7 +61,7 @@ func (w words) temperatures(err error) string {
 	return ""
 }
 
-func (w words) tables(err error) string {
+func (w writer) tables(err error) string {
 	var beyond *cure.BeyondTableError
 	var table *cure.TableError
 	switch {
@@ -74,7 +70,7 @@ func (w words) tables(err error) string {
 		if beyond.IsCold() {
 			return text + w.temp(beyond.Coldest) + ", and more catalyst doesn't cure a cold film. Warm the part and the shed first."
 		}
-		return text + w.temp(beyond.Warmest) + ", and no dose is guessed beyond it. Wait for a cooler hour, shade and cool the part, or go by a slower catalyst of the maker's."
+		return text + w.temp(beyond.Warmest) + ", and no dose is guessed beyond it."
 	case errors.As(err, &table):
 		return tableSentence(table)
 	case errors.Is(err, chain.ErrNoTable):
@@ -102,7 +98,7 @@ func tableSentence(e *cure.TableError) string {
 	return "Row " + row + " of your catalyst table is colder than the row before it. Type the rows from cold to warm."
 }
 
-func (w words) cups(err error) string {
+func (w writer) cups(err error) string {
 	var large *cure.CupTooLargeError
 	var tool *cure.NotWithThisToolError
 	var step *cure.ToolError
@@ -111,15 +107,21 @@ func (w words) cups(err error) string {
 	var outside *cure.OutsideError
 	var room *cure.NoRoomError
 	var part *cure.PartError
+	var coarse *cure.TestTooCoarseError
+	var weigh *cure.CoarseToolError
 	switch {
+	case errors.Is(err, bench.ErrNoTime):
+		return "It gels in the cup before it can be spread. Cool the product, or wait for a cooler hour."
+	case errors.As(err, &coarse):
+		return "This tool errs by " + percent(coarse.Has) + " in so small a cup, too much to time a gel by. Take a finer one."
+	case errors.As(err, &weigh):
+		return "The tool is too coarse for so little: it measures " + weigh.Least.String() + " at least. Take a finer one, or a larger cup."
 	case errors.As(err, &large):
 		return "The largest cup right now is " + w.grams(large.Largest) + ". Mix less."
 	case errors.As(err, &tool):
 		return "Not with this " + toolWord(tool.Tool.Kind()) + ": it can dose cups from " + w.grams(tool.Smallest) + " on. Take a finer one, or a larger cup where the minutes allow it."
 	case errors.As(err, &step):
 		return "That can't be a tool's step: " + step.Least + " to " + step.Most + "."
-	case errors.Is(err, bench.ErrNoTime):
-		return "It gels in the cup before it can be spread. Cool the product, or find a cooler hour."
 	case errors.As(err, &day) && day.Count > 0:
 		return "This coat would take over " + strconv.Itoa(cure.MaxCups) + " cups in a day. Split its surfaces, or find a cooler hour for larger cups."
 	case errors.As(err, &day):
@@ -138,7 +140,7 @@ func toolWord(k cure.ToolKind) string {
 	return map[cure.ToolKind]string{cure.Scale: "scale", cure.Syringe: "syringe", cure.Drops: "drop count"}[k]
 }
 
-func (w words) peroxides(err error) string {
+func (w writer) peroxides(err error) string {
 	var peroxide *cure.PeroxideError
 	var ratio *cure.RatioError
 	var pigment *bench.PigmentError
@@ -163,7 +165,7 @@ func (w words) peroxides(err error) string {
 	return ""
 }
 
-func (w words) gels(err error) string {
+func (w writer) gels(err error) string {
 	var far *cure.FarError
 	var test *cure.TestError
 	var energy *cure.EnergyError
@@ -185,13 +187,17 @@ func (w words) gels(err error) string {
 	return ""
 }
 
-func (w words) readings(err error) string {
+func (w writer) readings(err error) string {
 	var input *air.InputError
 	var ruled *working.RangeError
 	var flow *film.FlowError
 	var unfit *bench.UnfitError
-	var space *bench.ExplosiveError
+	var explosive *bench.ExplosiveError
 	switch {
+	case errors.As(err, &unfit) && len(unfit.Findings) > 0:
+		return "Not fit to coat now. " + FindingSentence(unfit.Findings[0], w.units)
+	case errors.As(err, &explosive):
+		return "In this closed space the vapour would reach its explosive limit. Open it up and move the air through it, or put on less at a time."
 	case errors.Is(err, bench.ErrOtherDay):
 		return "The readings are of another day. Read the temperatures and the humidity again."
 	case errors.Is(err, bench.ErrUnread):
@@ -202,10 +208,6 @@ func (w words) readings(err error) string {
 		return "Over 30 °C a flow coat wants a test patch that cured first. Type its day on the card."
 	case errors.Is(err, bench.ErrJump):
 		return "A temperature jumped by more than 15 °C from the last cup's. Say at its field if it is real."
-	case errors.As(err, &unfit):
-		return "It isn't fit to coat now. " + FindingSentence(unfit.Findings[0], w.units)
-	case errors.As(err, &space):
-		return "In this closed space the vapour would reach its explosive limit. Open it up and move the air through it, or put on less at a time."
 	case errors.As(err, &input):
 		return dayWords[input.Input]
 	case errors.As(err, &flow):
@@ -248,7 +250,7 @@ func FindingSentence(f air.Finding, units job.Units) string {
 
 // RemedyWords names what can be done, and RiskWords what it can spoil.
 var RemedyWords = map[cure.Remedy]string{
-	cure.CoolProduct: "Cool the product, closed tin in iced water", cure.Shade: "Shade the part", cure.OtherHour: "Do it at a cooler hour",
+	cure.CoolProduct: "Cool the product, closed tin in iced water", cure.Shade: "Shade the part", cure.OtherHour: "Do it at another hour",
 	cure.SmallerCup: "Half the cup, several weighed out beforehand without catalyst", cure.Tray: "Pour it into a tray at once",
 	cure.SlowerPeroxide: "A slower catalyst, if the maker of the product names one",
 	cure.WarmProduct:    "Warm the closed tin in a warm room", cure.WarmPart: "Warm the part, before and through the cure",

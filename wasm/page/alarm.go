@@ -1,0 +1,67 @@
+package page
+
+import (
+	"maps"
+	"strconv"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+)
+
+// Left is the seconds that a running cup has to the end of its usable time;
+// below zero it is past.
+func Left(d job.Document, cup string, now Moment) float64 {
+	in, err := strconv.ParseInt(d.Get(cup+".in"), 10, 64)
+	usable, err2 := unit.Read(d.Get(cup+".usable"), unit.InMinute)
+	if err != nil || err2 != nil {
+		return 0
+	}
+	return float64(in) + usable - float64(now.Unix)
+}
+
+// warnBefore is how long before the end of the usable time a cup warns.
+const warnBefore = 60
+
+// tick is the clock: it warns of cups that run out, each stage once.
+func tick(s *State, m Message) []Effect {
+	var effects []Effect
+	for _, cup := range OpenCups(s.Doc(), Running) {
+		t := s.TimesOf(cup)
+		left, stage := t.Left, 0
+		switch {
+		case t.IsTest: // there is nothing to hurry for
+		case left <= 0:
+			stage = 2
+		case left <= warnBefore:
+			stage = 1
+		}
+		if key := s.warnKey(cup); stage > s.Warned[key] {
+			s.warned(key, stage)
+			s.inFront(cup)
+			effects = append(effects, alarm(s, cup, stage)...)
+		}
+	}
+	return effects
+}
+
+// warnKey tells a running cup from every other, of the other job too.
+func (s *State) warnKey(cup string) string {
+	return strconv.FormatBool(s.InDemo) + " " + cup + " " + s.Doc().Get(cup+".in")
+}
+
+func (s *State) warned(key string, stage int) {
+	next := maps.Clone(s.Warned)
+	if next == nil {
+		next = map[string]int{}
+	}
+	next[key] = stage
+	s.Warned = next
+}
+
+func alarm(s *State, cup string, stage int) []Effect {
+	words := cardName(s, s.Doc().Get(cup+".card")) + ": one minute left. Finish the stretch."
+	if stage == 2 {
+		words = cardName(s, s.Doc().Get(cup+".card")) + ": usable time is over. Stop, and put what is left outside."
+	}
+	return []Effect{{Kind: Sound, Key: strconv.Itoa(stage)}, {Kind: Vibrate, Key: strconv.Itoa(stage)}, {Kind: Say, Text: words}}
+}

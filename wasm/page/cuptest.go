@@ -1,0 +1,116 @@
+package page
+
+import (
+	"slices"
+
+	"shedreckoner/calc/bench"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/job"
+	"shedreckoner/wasm/words"
+)
+
+// A timed test is a cup of its own kind: 100 g of product for timing its gel. Over
+// the table's end it takes the card's floor, as the bench works it out; inside it
+// takes the dose that any cup of 100 g has.
+
+// testGrams is what is typed for a timed test inside the table.
+const testGrams = "100 g"
+
+// TestWay is the timed test over the table's end; nil: none can be made now.
+func (s *State) TestWay() *bench.Way {
+	b := s.Bench()
+	for i := range b.Back {
+		if w := &b.Back[i]; w.Kind == bench.ByTimedTest && w.Err == nil {
+			return w
+		}
+	}
+	return nil
+}
+
+// MayTest says if a timed test can be made of what is on the bench.
+func (s *State) MayTest() bool {
+	b := s.Bench()
+	return s.Slot().Elsewhere == "" && len(OpenCups(s.Doc(), Weighed)) == 0 && (s.TestWay() != nil || b.HasDose && b.Tin == cure.Untimed)
+}
+
+// timeTest goes to the scale with a timed test.
+func timeTest(s *State, m Message) []Effect {
+	if !s.MayTest() {
+		return nil
+	}
+	var effects []Effect
+	if s.TestWay() == nil && s.Bench().Whole.Value != cure.TestCup {
+		effects = s.edit(s.Doc().Set(job.BenchPath+".amount", testGrams), "")
+	}
+	s.raise(WeighTestSheet)
+	return append(effects, Effect{Kind: Focus, Key: SheetHeading})
+}
+
+// isTestCup says if a cup is for timing its gel.
+func isTestCup(d job.Document, cup string) bool { return d.Get(cup+".kind") == job.TestCup }
+
+// IsTestCup says if a cup is for timing its gel.
+func (s *State) IsTestCup(cup string) bool { return isTestCup(s.Doc(), cup) }
+
+// takeTest makes a cup test of a cup that gelled: what was really used.
+func takeTest(s *State, m Message) []Effect {
+	d := s.Doc()
+	if !isCup(d, m.Path) || d.Get(m.Path+".gel") == "" || len(d.Items("test")) >= job.ListAt("test").Max {
+		return nil
+	}
+	if isTaken(d, m.Path) {
+		s.Notice = "This cup is taken as a cup test already."
+		return nil
+	}
+	effects := s.edit(asTest(d, m.Path), "")
+	s.Notice = takenAsTest
+	return effects
+}
+
+const takenAsTest = "Taken as a cup test. The minutes of this card follow it from now on."
+
+// testTaken takes a test cup that has just gelled at once.
+func (s *State) testTaken(doc job.Document, cup string) job.Document {
+	if doc.Get(cup+".gel") == "" || isTaken(doc, cup) {
+		return doc
+	}
+	if _, err := job.FieldAt("test.1.minutes").Read(doc.Get(cup+".gel"), s.Plan.Job.Units); err != nil {
+		s.Notice = words.TestTooShort
+		return doc
+	}
+	if s.TimesOf(cup).SetOn > 0 {
+		s.Notice = words.TestJumped
+		return doc
+	}
+	if len(doc.Items("test")) >= job.ListAt("test").Max {
+		s.Notice = limitSentence(job.ListAt("test"))
+		return doc
+	}
+	s.Notice = takenAsTest
+	return asTest(doc, cup)
+}
+
+// asTest adds a cup to the cup tests.
+func asTest(d job.Document, cup string) job.Document {
+	doc, test := d.Add("test")
+	for to, from := range ofTest {
+		doc = doc.Set(test+"."+to, d.Get(cup+"."+from))
+	}
+	return doc.Set(test+".day", d.Get(cup+".day"))
+}
+
+// ofTest is where a cup test's figures come from in the log's cup.
+var ofTest = map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "temp": "product-temp", "share": "share", "minutes": "gel", "day": "day"}
+
+// isTaken says if a cup stands among the cup tests as it is: twice would weigh
+// double.
+func isTaken(d job.Document, cup string) bool {
+	return slices.ContainsFunc(d.Items("test"), func(id string) bool {
+		for to, from := range ofTest {
+			if d.Get("test."+id+"."+to) != d.Get(cup+"."+from) {
+				return false
+			}
+		}
+		return true
+	})
+}

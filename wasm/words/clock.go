@@ -1,0 +1,90 @@
+package words
+
+// A cup whose catalyst is in.
+const (
+	LeftToSpread  = "left to spread"
+	LastMinute    = "last minute: finish the stretch"
+	OverBy        = "over: stop, put the rest outside"
+	StopSpreading = "stop spreading"
+	GelsFrom      = "gels, earliest"
+	GelsUntil     = "gels, latest"
+	SinceCatalyst = "since the catalyst"
+	AllSpread     = "All spread"
+	SomeLeft      = "Some left"
+	ItGelled      = "It gelled"
+	WontGoOff     = "It won't go off"
+	StringSnapped = "It gelled: the string snapped"
+	SilentYet     = "No alarm sounds yet: tap anywhere once."
+	OwnTimer      = "Where the screen doesn't stay awake, set the phone's own timer."
+	TestHow       = "Stir 60\u00a0s, then leave the cup, on something that can't burn. Lift a string out now and then: when it snaps, it has gelled."
+	AddNothing    = "Add nothing."
+	SecondDose    = "A second dose can run away: heat, smoke, fire."
+	WarmThePart   = "Warm the part and the air around it, to where the card takes it. No flame, no glowing wire; peroxide is never warmed."
+	ItWentOff     = "It went off after all"
+	ScrapedOff    = "Scraped off"
+	ClockUnknown  = "Time not known"
+	CupsRunning   = "Cups that run"
+)
+
+// InAt says when the catalyst went in.
+func InAt(hour string) string { return "in at " + hour }
+
+// CatalystIsIn is read out once the clock runs.
+func CatalystIsIn(stop string) string {
+	if stop == "" {
+		return "Catalyst in. The clock runs."
+	}
+	return "Catalyst in. The clock runs. Stop spreading at " + stop + "."
+}
+
+// TestJumped says why a timed test isn't taken at once.
+const TestJumped = "Logged, but not taken as a cup test: the phone's clock went on at once while it ran. If your own watch agrees with the minutes, take it in the Log."
+
+// TestTooShort says why a timed test of no time is none.
+const TestTooShort = "Logged, but not taken as a cup test: nothing gels so soon."
+
+// TestIsIn is read out once a timed test runs.
+const TestIsIn = "Catalyst in. The test runs: say when it gels."
+
+// SetBack says that the phone's clock went back while a cup ran.
+func SetBack(minutes string) string {
+	return "The phone's clock was set back by " + minutes + " while this cup ran. That is reckoned in here."
+}
+
+// SetOn says that the clock jumped on while the page was awake, or that it slept.
+func SetOn(minutes string) string {
+	return "The phone's clock went on by " + minutes + " at once: it slept, or was set. If it was set, go by your own watch."
+}
+
+// Ahead says that the catalyst went in later than it is now.
+func Ahead(hour string) string {
+	return "By the phone's clock the catalyst goes in only at " + hour + ": the clock was set back. Go by your own watch."
+}
+
+// DaysOld says of a cup that nobody ended long ago.
+func DaysOld(days string) string {
+	return "Its catalyst went in " + days + " ago, and nobody said how it ended."
+}
+
+// WaitUntil says how long to wait for a cup or film that doesn't go off.
+func WaitUntil(hour, minutes string) string {
+	return "Wait until " + hour + ": " + minutes + " from catalyst in, three times the latest that it should take at this temperature."
+}
+
+// ThenScrape says what comes after the wait.
+func ThenScrape(hour string) string {
+	return "Still soft at " + hour + ": scrape it off while it comes off, wipe with the solvent that the maker names, and begin anew with a test cup."
+}
+
+// Logged heads what is asked of a cup that ended with some left.
+func Logged(cup string) string { return "Logged: " + cup }
+
+// What was left over.
+const (
+	WhatWasLeft = "What was left over, in cup and tool?"
+	OnlyClings  = "Only what clings"
+	AQuarter    = "A quarter"
+	Half        = "Half"
+	AllOfIt     = "All of it"
+	WeighLater  = "Weigh it, note more"
+)

@@ -1,0 +1,138 @@
+package words
+
+import (
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/cure"
+)
+
+// The headings of what a cup needs only sometimes.
+const (
+	ChooseMaterial = "Choose a material"
+	WhatFor        = "What the cup is for"
+	CoatsToDo      = "Coats that the job has to do"
+	AnyAmount      = "Any amount of"
+	HowPutOn       = "How it is put on"
+	Method         = "Method"
+	MinutesToMix   = "Minutes to mix and to lay off"
+	FlowTime       = "Thinner for a flow time"
+	TinAndTests    = "The tin, and how it is timed"
+	TodaysAir      = "Today's air"
+	StyreneInAir   = "Styrene in the air"
+	Remedies       = "Against heat and cold"
+	MoreRemedies   = "What else helps"
+	AllFigures     = "Every figure of this cup"
+	ShedCard       = "Shed card for the wall"
+	ThinnerHint    = "Counted with wax solution against the card's limit."
+	DropsHint      = "Count the drops in 1\u00a0mL yourself: bottles differ more than twofold."
+	ScaleHint      = "0.1\u00a0g is the tool for cups of 100 to 500\u00a0g."
+	TinHint        = "A new tin, a new name: it wants its own cup test."
+	HowToTime      = "A cup test, always the same way"
+	EstimateFirst  = "An estimate:"
+	NoFigures      = "Told with the dose."
+	FlowHint       = "Two timed cups at one temperature, with different thinner, by volume."
+	NoRemedies     = "Nothing speaks for one now."
+)
+
+// TestSteps is how a cup test is made.
+var TestSteps = []string{
+	"Weigh 100\u00a0g at the day's temperature.", "Catalyst in: start the clock.", "Stir 60\u00a0s, then leave the cup.",
+	"Lift a string out now and then: when it snaps, it has gelled.", "Tap 'It gelled: the string snapped'. It is taken at once.",
+}
+
+// Figures of a cup.
+const (
+	OfAllThatCures  = "Catalyst, of all that cures"
+	UsableFromIn    = "Usable, from catalyst in"
+	OfTheseToMix    = "Of these to mix"
+	GelsFromFigure  = "Gels in the cup, earliest"
+	GelsUntilFigure = "Gels in the cup, latest"
+	SmallestCup     = "Smallest cup with this tool"
+	ProductInIt     = "Product in it"
+	ThinnerInIt     = "Thinner in it"
+	WaxInIt         = "Wax solution in it"
+	PigmentInIt     = "Pigment paste in it"
+	AllInTheCup     = "All in the cup but the catalyst"
+	CoversFigure    = "This cup covers"
+	MixForArea      = "Mix for an area"
+	CupsForCoat     = "Cups for one coat"
+	StaysBehind     = "Stays behind in all of them"
+)
+
+// Share writes a share by mass.
+func Share(percent string) string { return percent + " by mass" }
+
+// LargestBy names a limit of the largest cup.
+func LargestBy(bound string) string { return "Largest cup, " + bound }
+
+// Styrene in the air.
+const (
+	VapourWaits      = "Told once the cup and the surface's temperature are known."
+	VapourCaution    = "Taken to leave within an hour. A caution, never a clearance: over a wet surface there is more than the shed's mean."
+	AirCantDoIt      = "Air alone can't do it: no open door lets so much in. Wear a mask for organic vapours, and have others keep out."
+	CupGivesOff      = "This cup gives off"
+	OfExplosiveLimit = "Of the explosive limit, in the closed space"
+	CupsToCome       = "The cups of this coat still to come"
+	TodaysVapour     = "Today, with what is still to come"
+	WayNotKnown      = "Way not known, taken as sprayed"
+	DayAir           = "Fresh air as a mean over 8\u00a0h, at the very least"
+)
+
+// AirToStayUnder names the fresh air for an agency's limit.
+func AirToStayUnder(agency string) string { return "Fresh air to stay under " + agency }
+
+// ExposureLimit names a limit for styrene in the air.
+func ExposureLimit(agency, ppm, dated string) string {
+	return agency + ": " + ppm + " ppm over 8\u00a0h (" + dated + ")"
+}
+
+// LowestListed says which limit holds while none is chosen.
+func LowestListed(limit string) string { return "the lowest listed: " + limit }
+
+// Danger says what a share of the explosive limit means.
+func Danger(d air.Danger) string {
+	switch d {
+	case air.Hazardous:
+		return "A tenth of the explosive limit or more: a hazardous space. Not without forced air at the lowest point and a second person outside."
+	case air.Explosive:
+		return "Over the explosive limit. Don't."
+	}
+	return "Under a tenth of the explosive limit. That is no clearance: the lungs have theirs far below. Air at the lowest point, a second person outside."
+}
+
+// Thinner towards a flow time.
+const (
+	FlowThinner = "Thinner, by volume of product"
+	Viscosity   = "Viscosity at that time, if it flows freely"
+)
+
+// RemedyBySheet is said of what only the maker's sheet can tell.
+const RemedyBySheet = "Depends on the maker's sheet."
+
+// RemedyOpens is said of what brings a dose back.
+const RemedyOpens = "Brings a dose back."
+
+// RemedyTo says what a remedy aims at: a temperature, or a cup.
+func RemedyTo(target string) string { return "To " + target + "." }
+
+// RemedyAt says at which hour.
+func RemedyAt(hour string) string { return "At " + hour + "." }
+
+// RemedyGains says how many minutes a remedy gains.
+func RemedyGains(minutes string) string { return "Gains " + minutes + "." }
+
+// Risk says what a remedy can spoil.
+func Risk(r cure.Risk) string { return "Risk: " + RiskWords[r] }
+
+// NoDoseAt heads what stands in the place of a dose.
+func NoDoseAt(temp string) string {
+	if temp == "" {
+		return NoDose
+	}
+	return NoDose + " at " + temp
+}
+
+// Drops is a dose by the builder's own count.
+func Drops(n string) string { return n + " drops by your own count" }
+
+// MarkThen is the mark of a graduated cup with both parts in it.
+func MarkThen(mark string) string { return "fill to the mark of " + mark }

@@ -1,0 +1,52 @@
+package words
+
+import (
+	"shedreckoner/calc/bench"
+	"shedreckoner/calc/unit"
+)
+
+// SayWeigh reads out what goes into the cup, as the scale shows it.
+func SayWeigh(lines []bench.Line) string {
+	text := ""
+	for _, l := range lines {
+		if l.Part == bench.PartB {
+			continue
+		}
+		card := ""
+		if l.Card != nil {
+			card = l.Card.Name
+		}
+		if text != "" {
+			text += ", "
+		}
+		text += PartName(l.Part, card) + " to " + l.Shows.String()
+	}
+	if text == "" {
+		return ""
+	}
+	return "Weigh: " + text + "."
+}
+
+// SayPour reads out the dose in both units; once it is poured, what the scale then shows.
+func SayPour(p *bench.Pour, isPoured bool) string {
+	text := "Catalyst "
+	if isPoured {
+		text = CatalystOnce + ": "
+	}
+	text += p.Hero.String()
+	if p.Twin.Scale != unit.NoScale {
+		text += ", " + p.Twin.String()
+	}
+	if isPoured && p.Then.Scale != unit.NoScale {
+		text += ", the scale then shows " + p.Then.Bare()
+	}
+	return text + "."
+}
+
+// SayParts reads out a fixed ratio's two parts.
+func SayParts(lines []bench.Line) string {
+	if len(lines) < 2 {
+		return ""
+	}
+	return "Part A " + lines[0].Own.String() + ", part B " + lines[len(lines)-1].Own.String() + "."
+}

@@ -1,0 +1,187 @@
+package words
+
+import (
+	"strconv"
+
+	"shedreckoner/calc/bench"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+)
+
+// writer writes quantities in the job's units.
+type writer struct{ units job.Units }
+
+func (w writer) in(si float64, scale unit.Scale) string {
+	switch scale {
+	case unit.InCelsius:
+		scale = w.units.Scale(unit.Temperatures)
+	case unit.InCelsiusDifference:
+		scale = w.units.Scale(unit.Differences)
+	}
+	return unit.Write(si, scale, 3)
+}
+
+// Hour writes a time from midnight as a time of day.
+func Hour(t unit.Time) string {
+	if t == unit.Day {
+		return "midnight"
+	}
+	minute := int(float64(t) / 60)
+	text := strconv.Itoa(minute/60%24) + ":" + twoDigits(minute%60)
+	if t > unit.Day {
+		text += " tomorrow"
+	}
+	return text
+}
+
+func twoDigits(n int) string {
+	if n < 10 {
+		return "0" + strconv.Itoa(n)
+	}
+	return strconv.Itoa(n)
+}
+
+// Verdict says what bears on a cup's answer, the first words to stand out. Why
+// is the reason of a stop in words, where the sums gave one.
+func Verdict(v bench.Verdict, why string, units job.Units) (first, rest string) {
+	w := writer{units}
+	switch v.Subject {
+	case bench.Dew:
+		first, rest = w.dew(v)
+	case bench.ColdEvening:
+		first, rest = w.evening(v)
+	case bench.Humidity:
+		first, rest = w.humidity(v)
+	case bench.Explosive:
+		first, rest = w.explosive(v)
+	case bench.Apart:
+		first, rest = w.apart(v)
+	case bench.Fire:
+		first, rest = "From "+w.in(v.Limit, v.Scale)+" styrene vapour burns:", "no flame, no spark, no unvented heater."
+	case bench.Heat:
+		first, rest = "Surface "+w.in(v.Value, v.Scale)+":", "inside what the card takes."
+		if v.Kind == bench.Stops {
+			first = "Outside what the card takes:"
+		}
+	case bench.Film:
+		first, rest = "The build-up speaks against this coat:", "see what it says."
+	}
+	if v.Kind == bench.Stops && why != "" {
+		rest = why
+	}
+	if v.Kind == bench.Stops && v.IsLater {
+		rest += cupsBefore(v.CupsBefore)
+	}
+	return first, rest
+}
+
+// cupsBefore says how many such cups still fit before a later stop.
+func cupsBefore(n int) string {
+	switch n {
+	case 0:
+		return " Not one such cup fits before."
+	case 1:
+		return " One such cup fits before."
+	}
+	return " " + strconv.Itoa(n) + " such cups fit before."
+}
+
+func (w writer) dew(v bench.Verdict) (first, rest string) {
+	switch v.Kind {
+	case bench.Holds:
+		first = "No dew"
+		if v.At != 0 {
+			first += " until " + Hour(v.At)
+		}
+		return first + ":", "surface " + w.in(v.Value, v.Scale) + " over the dew point."
+	case bench.Stops:
+		if v.IsLater {
+			return "Dew from " + Hour(v.At) + ":", "by today's curve the surface is then only " + w.in(v.Value, v.Scale) + " over the dew point; " + w.in(v.Limit, v.Scale) + " are needed."
+		}
+		return "Too near the dew point:", "surface only " + w.in(v.Value, v.Scale) + " over it; " + w.in(v.Limit, v.Scale) + " are needed."
+	case bench.Asks:
+		return "Dew is near:", "surface " + w.in(v.Value, v.Scale) + " over the dew point. Read it again before you spread."
+	}
+	return "Dew not checked:", ReadTheAir
+}
+
+func (w writer) evening(v bench.Verdict) (first, rest string) {
+	cold := w.in(v.Value, v.Scale) + " at the coldest; the cure needs " + w.in(v.Limit, v.Scale) + "."
+	switch v.Kind {
+	case bench.Holds:
+		return "Warm enough:", cold
+	case bench.Asks:
+		return "How cold will it get?", "The surface is near the card's least, " + w.in(v.Limit, v.Scale) + ": type the coldest hour ahead."
+	case bench.Stops:
+		if v.IsLater {
+			return "Too cold from " + Hour(v.At) + ":", "by today's curve " + cold
+		}
+		return "Too cold for the cure:", cold
+	}
+	return "Evening not checked:", "type today's lowest air."
+}
+
+func (w writer) humidity(v bench.Verdict) (first, rest string) {
+	value, limit := unit.Write(v.Value, unit.InPercent, 2), unit.Write(v.Limit, unit.InPercent, 2)
+	switch {
+	case v.Kind == bench.NotChecked:
+		return "Humidity not checked:", ReadTheAir
+	case v.Kind == bench.Holds:
+		return "Humidity " + value + ":", "inside what the card takes."
+	case v.Value > v.Limit:
+		first, rest = "Air too damp", value+" humidity; the card takes up to "+limit+"."
+	default:
+		first, rest = "Air too dry", value+" humidity; the card takes "+limit+" at least."
+	}
+	if v.IsLater {
+		first += " from " + Hour(v.At)
+	}
+	return first + ":", rest
+}
+
+func (w writer) explosive(v bench.Verdict) (first, rest string) {
+	share := unit.Write(v.Value, unit.InPercent, 2) + " of the explosive limit in the closed space."
+	switch v.Kind {
+	case bench.Holds:
+		if v.Value == 0 {
+			return "Not in a closed space:", "else say how much air is in it."
+		}
+		return "Vapour:", share + " No clearance: the lungs have their limit far below."
+	case bench.Asks:
+		if v.Value > 0 {
+			return "Hazardous space:", share + " Not without forced air at the lowest point and a second person outside."
+		}
+		return "How large is the closed space?", "Its vapour can be worked out then."
+	case bench.Stops:
+		return "Over the explosive limit:", share + " Don't."
+	}
+	return "Closed space not checked:", "type how much air is in it."
+}
+
+func (w writer) apart(v bench.Verdict) (first, rest string) {
+	differ := "they differ by " + w.in(v.Value, v.Scale)
+	switch v.Kind {
+	case bench.Holds:
+		return "Product and surface:", differ + "."
+	case bench.NotChecked:
+		return "Product not read:", "taken as warm as the surface."
+	}
+	return "Product against surface:", differ + ", at most " + w.in(v.Limit, v.Scale) + "."
+}
+
+// Way says what brings a dose back, and what stands below it.
+func Way(v bench.Way, units job.Units) (name, small string) {
+	w := writer{units}
+	temp := func(t unit.Temperature) string { return w.in(float64(t), unit.InCelsius) }
+	switch v.Kind {
+	case bench.AtHours:
+		return "From " + Hour(v.From) + " to " + Hour(v.To), "surface " + temp(v.Coldest) + " to " + temp(v.Warmest) + " by today's curve"
+	case bench.AtTemperatures:
+		name, small = "Product at "+temp(v.Product.Value)+", part at "+temp(v.Surface.Value), "closed tin in cold water, part in the shade"
+		if v.DewPoint.Step != nil {
+			small += "; stay over " + temp(v.DewPoint.Value) + ", the dew point"
+		}
+		return name, small
+	}
+	return "A timed test at this temperature, with the card's least dose", "if it leaves two minutes or more to spread, cups up to " + temp(v.UpTo) + " open for today"
+}
