@@ -102,6 +102,7 @@ type bencher struct {
 	work  cure.Work
 	batch cure.Batch
 
+	tin     *string            // of a cup in the log; nil: that on the bench
 	rounded [2]decimal.Decimal // the parts of a fixed ratio, on the tool's steps
 }
 

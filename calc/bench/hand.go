@@ -84,7 +84,11 @@ func (b *bencher) gel() {
 // isOfTin says if a cup test is whole, and of the tin on the bench; while no tin
 // is named, of this card.
 func (b *bencher) isOfTin(t *job.Test) bool {
-	return t.Card == b.out.Card.Key && (b.typed.Tin == "" || t.Tin == b.typed.Tin) && t.Gel.Step != nil && t.Temperature.Step != nil
+	tin := b.typed.Tin
+	if b.tin != nil {
+		tin = *b.tin
+	}
+	return t.Card == b.out.Card.Key && (tin == "" || t.Tin == tin) && t.Gel.Step != nil && t.Temperature.Step != nil
 }
 
 func (b *bencher) cupTest(t *job.Test) cure.CupTest {

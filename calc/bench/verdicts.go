@@ -30,8 +30,17 @@ func (e *ExplosiveError) Error() string {
 // unfit refuses a dose on a surface that is unfit by readings that still hold.
 func (b *bencher) unfit() {
 	a := &b.out.Air
-	if a.Known && a.IsFresh && b.out.Surface.Step != nil && len(a.Now) > 0 {
-		b.refuse(&UnfitError{a.Now})
+	if !a.Known || !a.IsFresh || b.out.Surface.Step == nil {
+		return
+	}
+	var found []air.Finding
+	for _, f := range a.Now {
+		if f.Condition != air.TooCold && f.Condition != air.TooHot { // those the dose refuses by itself
+			found = append(found, f)
+		}
+	}
+	if len(found) > 0 {
+		b.refuse(&UnfitError{found})
 	}
 }
 

@@ -64,6 +64,9 @@ func (b *bencher) hours() []Way {
 	for _, open := range b.openHours(air.Interval{From: b.now.Hour, To: b.now.Hour + unit.Day}) {
 		w := Way{Kind: AtHours, From: open.From, To: open.To}
 		w.Coldest, w.Warmest = b.surfaceIn(open)
+		if _, end := b.cup.Card.Table.Ends(); !b.out.IsRatio {
+			w.Warmest = min(w.Warmest, end) // but for the last bits of an hour it is
+		}
 		at := working.Given(w.Warmest, "warmest surface in these hours", unit.InCelsius, "today's curve", source.Assumption)
 		if b.out.IsRatio {
 			list = append(list, w)
