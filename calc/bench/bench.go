@@ -102,8 +102,9 @@ type bencher struct {
 	work  cure.Work
 	batch cure.Batch
 
-	tin     *string            // of a cup in the log; nil: that on the bench
-	rounded [2]decimal.Decimal // the parts of a fixed ratio, on the tool's steps
+	isEndless bool               // more cups for the coat than a day holds
+	tin       *string            // of a cup in the log; nil: that on the bench
+	rounded   [2]decimal.Decimal // the parts of a fixed ratio, on the tool's steps
 }
 
 func (b *bencher) wait(key string) {

@@ -152,9 +152,11 @@ func (b *bencher) covers() {
 	if !known {
 		return
 	}
-	if cups, err := cure.CupsFor(need, b.out.Whole, noSmallest, b.work.Leftover); err == nil {
-		b.out.Cups, b.out.HasCups = cups, true
+	cups, err := cure.CupsFor(need, b.out.Whole, noSmallest, b.work.Leftover)
+	if b.out.HasCups = err == nil; b.out.HasCups {
+		b.out.Cups = cups
 	}
+	b.isEndless = err != nil
 }
 
 var noSmallest = working.Given(unit.Mass(0), "smallest cup", unit.InGram, "the cup is chosen already", source.Exact)

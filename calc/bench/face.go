@@ -111,7 +111,7 @@ type Verdict struct {
 	Kind       Kind
 	IsLater    bool      // it is about a later hour of today's curve, not about now
 	At         unit.Time // from midnight: when it begins; of Holds, until when; 0: not known
-	CupsBefore int       // of a later stop: how many such cups can be spread before it
+	CupsBefore int       // how many such cups can be mixed and spread before that hour
 	Value      float64   // SI, in Scale; what was found
 	Limit      float64   // SI, in Scale; what it is held against
 	Scale      unit.Scale

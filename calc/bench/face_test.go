@@ -274,21 +274,39 @@ func TestUnfitNow(t *testing.T) {
 	assert.False(t, hasReason[*bench.UnfitError](old), "three hours later that reading says nothing")
 }
 
-// Fit now and unfit later: the dose, with the hour and the cups that fit before.
+// Fit now and unfit later: the dose, with the hour, and red where the cups of the
+// coat don't all fit before.
 func TestUnfitLater(t *testing.T) {
-	b := benchOf(t, at(15), bare, day, "day.today.low = 15.5\nday.today.high = 26\nday.today.read-temp = 26\nday.today.read-humidity = 58\nday.today.read-at = 15:00\nbench.now.read-at = 15:00\nbench.now.surface-temp = 26")
+	warm := "day.today.low = 17\nday.today.high = 27\nday.today.read-temp = 25\nday.today.read-humidity = 60\nday.today.read-at = 12:00\nbench.now.read-at = 12:00\nbench.now.surface-temp = 25"
+	b := benchOf(t, at(12), bare, day, warm)
 	require.True(t, b.HasDose, "%v", b.Reasons)
-	cold := benchOf(t, at(16.5), bare, day, "day.today.low = 15.5\nday.today.high = 26\nday.today.read-temp = 25.8\nday.today.read-humidity = 62\nday.today.read-at = 16:30\nbench.now.read-at = 16:30\nbench.now.surface-temp = 25.8")
-	require.True(t, cold.HasDose, "%v", cold.Reasons)
-	v := verdict(t, cold, bench.Dew)
-	if v.Kind == bench.Stops {
-		assert.True(t, v.IsLater)
-		assert.Greater(t, float64(v.At), float64(16.5*unit.Hour))
-	}
 	dew := verdict(t, b, bench.Dew)
-	require.NotEqual(t, bench.NotChecked, dew.Kind)
-	through := b.Air.Through
-	assert.Equal(t, len(through) > 0, dew.Kind == bench.Stops || verdict(t, b, bench.ColdEvening).Kind == bench.Stops)
+	require.Equal(t, bench.Holds, dew.Kind)
+	require.Greater(t, float64(dew.At), float64(12*unit.Hour), "holds until an hour")
+	each := float64(b.Minutes.Mix.Value) + float64(b.Covers.Value)/float64(b.Method.Speed.Value)
+	assert.InDelta(t, math.Floor((float64(dew.At)-12*3600)/each), dew.CupsBefore, 1e-9)
+
+	evening := "day.today.read-temp = 24\nday.today.read-at = 19:00\nbench.now.read-at = 19:00"
+	big := benchOf(t, at(19), bare, day, warm, evening, strings.Replace(coat, "1.length = 2 m", "1.length = 30 m", 1))
+	require.True(t, big.HasDose, "%v", big.Reasons)
+	reds := func(b bench.Bench) (list []bench.Verdict) {
+		for _, v := range b.Verdicts {
+			if v.Kind == bench.Stops && v.Subject != bench.Film {
+				list = append(list, v)
+			}
+		}
+		return list
+	}
+	require.Len(t, reds(big), 1, "by what closes the window")
+	assert.True(t, reds(big)[0].IsLater)
+	assert.Greater(t, float64(reds(big)[0].At), float64(19*unit.Hour))
+	assert.Less(t, reds(big)[0].CupsBefore, big.Facts.CupsLeft)
+	assert.Empty(t, reds(benchOf(t, at(19), bare, day, warm, evening, coat)))
+
+	late := benchOf(t, bench.Now{Hour: dew.At + unit.Hour/2, Date: "2026-06-01"}, bare, day, warm, "bench.now.surface-temp = 22\nbench.now.read-at = 18:00")
+	if v := verdict(t, late, bench.Dew); assert.Equal(t, bench.Stops, v.Kind, "the dew comes within the cure") && v.IsLater {
+		assert.Greater(t, v.At, dew.At)
+	}
 }
 
 // Over the table's end: the hours, the temperatures and the timed test that bring

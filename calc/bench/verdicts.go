@@ -3,6 +3,7 @@ package bench
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/cure"
@@ -68,37 +69,58 @@ func (b *bencher) dewVerdict() Verdict {
 		return v
 	}
 	v.Kind, v.Value, v.Why = Holds, float64(a.OverDew.Value), a.OverDew.Step
-	v.At = b.windowEnd(air.TooNearDew)
 	return b.withFindings(v, air.TooNearDew)
 }
 
-// withFindings turns a verdict by what was found now, else through the cure.
+// withFindings turns a verdict by what was found now, else by when the hours that
+// fit end, or by what is missed through the cure.
 func (b *bencher) withFindings(v Verdict, kinds ...air.Condition) Verdict {
 	a := &b.out.Air
-	for _, k := range kinds {
-		for _, f := range a.Now {
-			if f.Condition == k {
-				v.Kind, v.Value, v.Limit, v.Scale, v.At, v.IsLater = Stops, f.Value, f.Limit, k.Scale(), f.At, false
-				if !a.IsFresh {
-					v.Kind = Asks
-				}
-				return v
-			}
+	if f, found := findingOf(a.Now, kinds); found {
+		v = v.found(f, false)
+		if !a.IsFresh {
+			v.Kind = Asks
 		}
+		return v
 	}
-	for _, k := range kinds {
-		for _, f := range a.Through {
-			if f.Condition == k {
-				v.Kind, v.Value, v.Limit, v.Scale, v.At, v.IsLater = Stops, f.Value, f.Limit, k.Scale(), f.At, true
-				v.CupsBefore = b.cupsBefore(f.At - b.cureTime())
-				return v
-			}
-		}
+	return b.later(v, kinds...)
+}
+
+// later says until when a verdict holds. It is red where the cups of the coat
+// don't all fit before, and where a film laid now meets what it can't bear.
+func (b *bencher) later(v Verdict, kinds ...air.Condition) Verdict {
+	if f, found := findingOf(b.out.Air.Through, kinds); found {
+		v = v.found(f, true)
+		v.CupsBefore = b.cupsBefore(f.At)
+		return v
+	}
+	w, open := b.windowNow()
+	if !open {
+		return v
+	}
+	v.At, v.CupsBefore = w.To, b.cupsBefore(w.To)
+	if f, found := findingOf(w.Closing, kinds); found && (b.isEndless || b.out.HasCups && v.CupsBefore < int(b.out.Cups.Count.Value)) {
+		at := v.At
+		v = v.found(f, true)
+		v.At = at
 	}
 	return v
 }
 
-func (b *bencher) cureTime() unit.Time { return b.out.Card.CureHours.Value }
+// found makes a verdict red by a finding, now or later.
+func (v Verdict) found(f air.Finding, isLater bool) Verdict {
+	v.Kind, v.IsLater, v.At = Stops, isLater, f.At
+	v.Value, v.Limit, v.Scale = f.Value, f.Limit, f.Condition.Scale()
+	return v
+}
+
+func findingOf(list []air.Finding, kinds []air.Condition) (air.Finding, bool) {
+	at := slices.IndexFunc(list, func(f air.Finding) bool { return slices.Contains(kinds, f.Condition) })
+	if at < 0 {
+		return air.Finding{}, false
+	}
+	return list[at], true
+}
 
 // cupsBefore is how many such cups can be mixed and spread from now until an hour.
 func (b *bencher) cupsBefore(until unit.Time) int {
@@ -109,14 +131,15 @@ func (b *bencher) cupsBefore(until unit.Time) int {
 	return int(math.Floor(float64((until-b.now.Hour)/each) + 1e-9))
 }
 
-// windowEnd is the end of the window of today that this hour lies in; 0: in none.
-func (b *bencher) windowEnd(air.Condition) unit.Time {
+// windowNow is the stretch of today in which material may go on and in which this
+// hour lies; false: none.
+func (b *bencher) windowNow() (air.Window, bool) {
 	for _, w := range b.out.Air.Windows {
 		if w.From <= b.now.Hour+1 && b.now.Hour < w.To {
-			return w.To
+			return w, true
 		}
 	}
-	return 0
+	return air.Window{}, false
 }
 
 // coldVerdict is that of the evening: the coldest hour ahead for the dose, the
@@ -135,13 +158,7 @@ func (b *bencher) coldVerdict() Verdict {
 	if !b.out.Air.Known {
 		return v
 	}
-	for _, f := range b.out.Air.Through {
-		if f.Condition == air.TooCold {
-			v.Kind, v.IsLater, v.At, v.Value = Stops, true, f.At, f.Value
-			v.CupsBefore = b.cupsBefore(f.At - b.cureTime())
-		}
-	}
-	return v
+	return b.later(v, air.TooCold)
 }
 
 func (b *bencher) humidityVerdict() Verdict {
