@@ -3,7 +3,7 @@ module shedreckoner
 go 1.26
 
 require (
-	github.com/shopspring/decimal v1.4.0
+	github.com/shopspring/decimal v1.6.0
 	github.com/stretchr/testify v1.11.1
 )
 

@@ -289,9 +289,12 @@ func TestToolsThatCantBeRight(t *testing.T) {
 	for _, c := range []struct {
 		kind cure.ToolKind
 		step string
-	}{{0, "1"}, {9, "1"}, {cure.Scale, "0"}, {cure.Scale, "-1"}, {cure.Syringe, "11"}, {cure.Drops, "7"}, {cure.Drops, "61"},
-		{cure.Scale, "1e10000000"}, {cure.Scale, "1e-10000000"}} {
+	}{{0, "1"}, {9, "1"}, {cure.Scale, "0"}, {cure.Scale, "-1"}, {cure.Syringe, "11"}, {cure.Drops, "7"}, {cure.Drops, "61"}} {
 		_, err := cure.NewTool(c.kind, decimal.RequireFromString(c.step))
+		refused[*cure.ToolError](t, err)
+	}
+	for _, exponent := range []int32{10_000_000, -10_000_000} { // decimal reads no such text, but makes such a number
+		_, err := cure.NewTool(cure.Scale, decimal.New(1, exponent))
 		refused[*cure.ToolError](t, err)
 	}
 	c := cup(t, 200, 25)

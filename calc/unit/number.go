@@ -8,8 +8,8 @@ import (
 )
 
 // maxDigits bounds a typed number: enough for every real figure, and short
-// enough that no sum with it can hang (decimal parses 1e10000000 at once and
-// chokes on the next addition, so exponents aren't read at all).
+// enough that no sum with it can hang (decimal takes exponents up to 10000, and
+// the next addition writes all the zeros out, so they aren't read at all).
 const maxDigits = 15
 
 // number is a typed number: whole and fraction digits, or a mixed fraction.

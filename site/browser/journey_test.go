@@ -52,10 +52,10 @@ const shedClock = `
 // inShed runs a test in each engine on a phone with an empty page, at ten in the morning of a day in June.
 func inShed(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
 	t.Helper()
-	url := shed(t, servedReal(t))
-	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+	page := servedReal(t)
+	inTab(t, func(t *testing.T, s *webdriver.Session) {
 		s.SetSize(360, 740)
-		s.Open(url)
+		s.Open(shed(t, page))
 		ready(s)
 		test(t, s)
 	})

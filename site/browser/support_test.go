@@ -32,7 +32,14 @@ var lab = struct {
 	mu      sync.Mutex
 	served  map[string]*pack.Served
 	drivers map[string]*webdriver.Driver
-}{served: map[string]*pack.Served{}, drivers: map[string]*webdriver.Driver{}}
+	shared  map[string]*shared
+}{served: map[string]*pack.Served{}, drivers: map[string]*webdriver.Driver{}, shared: map[string]*shared{}}
+
+// shared is a browser that many tests use, each in a tab of its own.
+type shared struct {
+	*webdriver.Session
+	idle string // the tab that stays open between tests
+}
 
 func TestMain(m *testing.M) {
 	code := m.Run()
@@ -133,14 +140,55 @@ func in(t *testing.T, engine webdriver.Engine, test func(t *testing.T, s *webdri
 	t.Run(engine.Name, func(t *testing.T) {
 		s := window(t, engine)
 		test(t, s)
-		for _, fault := range s.Faults() {
-			t.Errorf("%s: %s", s.Engine, fault)
-		}
+		noFaults(t, s)
 	})
 }
 
-// window opens a window that is closed at the end of the test.
+func noFaults(t *testing.T, s *webdriver.Session) {
+	for _, fault := range s.Faults() {
+		t.Errorf("%s: %s", s.Engine, fault)
+	}
+}
+
+// inTab is inBoth for a test whose page has an address of its own, and so nothing that another test left there: it gets a
+// tab of a browser that stays open, which takes much less time than a browser. After a test that fails the next gets a
+// new browser.
+func inTab(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
+	t.Helper()
+	for _, engine := range webdriver.Engines() {
+		t.Run(engine.Name, func(t *testing.T) {
+			b := lab.shared[engine.Name]
+			if b == nil {
+				s := driver(t, engine).Session(t)
+				b = &shared{s, s.Tab()}
+				lab.shared[engine.Name] = b
+			}
+			s := b.For(t)
+			defer func() {
+				if t.Failed() {
+					delete(lab.shared, engine.Name)
+					b.Quit()
+				}
+			}()
+			s.NewTab()
+			test(t, s)
+			noFaults(t, s)
+			s.CloseTab(b.idle)
+		})
+	}
+}
+
+// window opens a window with a profile of its own, closed at the end of the test.
 func window(t testing.TB, engine webdriver.Engine) *webdriver.Session {
+	t.Helper()
+	s := driver(t, engine).Session(t)
+	t.Cleanup(s.Quit)
+	return s
+}
+
+// driver is the engine's, started when first asked for. Where the engine is not installed the test is skipped, unless
+// BROWSER_TESTS=required.
+func driver(t testing.TB, engine webdriver.Engine) *webdriver.Driver {
 	t.Helper()
 	if len(engine.Missing) > 0 {
 		if os.Getenv("BROWSER_TESTS") == "required" {
@@ -155,9 +203,7 @@ func window(t testing.TB, engine webdriver.Engine) *webdriver.Session {
 		require.NoError(t, err)
 		lab.drivers[engine.Name] = d
 	}
-	s := lab.drivers[engine.Name].Session(t)
-	t.Cleanup(s.Quit)
-	return s
+	return lab.drivers[engine.Name]
 }
 
 // ready waits until the program can be used.

@@ -49,7 +49,7 @@ func prove(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
-	args := slices.Concat([]string{"test", "-exec=" + self + " " + asRunner}, pack.BuildFlags, []string{tests})
+	args := slices.Concat([]string{"test", "-timeout=11m", "-exec=" + self + " " + asRunner}, pack.BuildFlags, []string{tests})
 	cmd := exec.CommandContext(ctx, "go", args...)
 	cmd.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
 	cmd.Stdout, cmd.Stderr = os.Stdout, os.Stderr

@@ -91,6 +91,23 @@ func (s *Session) NewTab() string {
 	return tab.Handle
 }
 
+// CloseTab closes the tab that the session looks at, and looks at another.
+func (s *Session) CloseTab(next string) {
+	s.t.Helper()
+	s.keepFaults()
+	if err := s.try("DELETE", "/window", nil, nil); err != nil {
+		s.t.Fatalf("%s: closing a tab: %v", s.Engine, err)
+	}
+	s.post("/window", map[string]any{"handle": next}, nil)
+}
+
+// For gives the same session for another test, which its methods end from now on.
+func (s *Session) For(t Failer) *Session {
+	other := *s
+	other.t = t
+	return &other
+}
+
 // SwitchTo looks at another tab.
 func (s *Session) SwitchTo(tab string) {
 	s.t.Helper()
