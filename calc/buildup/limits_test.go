@@ -1,0 +1,143 @@
+package buildup_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	b "shedreckoner/calc/buildup"
+	"shedreckoner/calc/unit"
+)
+
+// found is a finding in short: how bad, what mends it, what was got against what.
+type found struct {
+	severity   b.Severity
+	mend       b.Mend
+	got, limit float64
+}
+
+func only(t *testing.T, list []b.Finding, rule b.Key) *found {
+	t.Helper()
+	var of []found
+	for _, f := range list {
+		if f.Rule == rule {
+			of = append(of, found{f.Severity, f.Mend, f.Scale.From(f.Got), f.Scale.From(f.Limit)})
+		}
+	}
+	if len(of) == 0 {
+		return nil
+	}
+	require.Len(t, of, 1)
+	return &of[0]
+}
+
+// holds checks one coat of waxed polyester on sanded laminate.
+func holds(t *testing.T, rule b.Key, edit func(*b.Layer)) *found {
+	t.Helper()
+	return only(t, b.Check(b.Base{Ground: b.Laminate, IsSanded: true}, []b.Step{put(b.Polyester, waxed, func(s *b.Step) { edit(&s.Layer) })}), rule)
+}
+
+// Each limit of a coat: at it the coat holds, just past it the finding names what
+// was got and the limit, in that order. The wrong way round a builder would thin
+// more, wax more, or go thicker.
+func TestTheLimitsOfACoat(t *testing.T) {
+	wet := func(micrometres float64) func(*b.Layer) {
+		return func(l *b.Layer) {
+			l.Wet, l.WetLeast, l.WetAsk, l.WetMost = unit.WetFilm(micrometres*1e-6), 200e-6, 300e-6, 600e-6
+		}
+	}
+	for film, want := range map[float64]*found{
+		602: {b.Refuse, b.MoreCoats, 602, 600}, 600: nil, 300: nil,
+		298: {b.Ask, b.FewerCoats, 298, 300}, 200: {b.Ask, b.FewerCoats, 200, 300}, 198: {b.Refuse, b.FewerCoats, 198, 200},
+	} {
+		assertFound(t, want, holds(t, b.WetFilm, wet(film)), film)
+	}
+	thinned := func(percent float64) func(*b.Layer) {
+		return func(l *b.Layer) {
+			l.Thinner, l.ThinnerAsk, l.ThinnerMost = unit.Share(percent/100), 0.05, 0.0725
+		}
+	}
+	for percent, want := range map[float64]*found{
+		5: nil, 5.1: {b.Ask, b.LessThinner, 5.1, 5}, 7.25: {b.Ask, b.LessThinner, 7.25, 5}, 7.3: {b.Refuse, b.LessThinner, 7.3, 7.25},
+	} {
+		assertFound(t, want, holds(t, b.Thinning, thinned(percent)), percent)
+	}
+	waxes := func(percent float64) func(*b.Layer) {
+		return func(l *b.Layer) { l.Wax = unit.ByMass(percent / 100) }
+	}
+	for percent, want := range map[float64]*found{
+		0.9: {b.Ask, b.OtherWax, 0.9, 1}, 1: nil, 3: nil, 3.1: {b.Ask, b.OtherWax, 3.1, 3}, 4: {b.Ask, b.OtherWax, 4, 3}, 4.1: {b.Refuse, b.OtherWax, 4.1, 4},
+	} {
+		assertFound(t, want, holds(t, b.Waxing, waxes(percent)), percent)
+	}
+}
+
+func assertFound(t *testing.T, want, got *found, at float64) {
+	t.Helper()
+	if want == nil || got == nil {
+		assert.Equal(t, want, got, at)
+		return
+	}
+	assert.Equal(t, []any{want.severity, want.mend}, []any{got.severity, got.mend}, at)
+	assert.InDeltaSlice(t, []float64{want.got, want.limit}, []float64{got.got, got.limit}, 1e-9, "%v: got, and the limit", at)
+}
+
+// A recoat window is closed at both ends: 2 h and 24 h are in it.
+func TestTheEndsOfARecoatWindow(t *testing.T) {
+	second := func(wait unit.Time) *found {
+		steps := []b.Step{put(b.TwoPack, window(2*unit.Hour, unit.Day)), put(b.TwoPack, after(wait))}
+		list := at(b.Check(b.Base{Ground: b.CuredEpoxy, IsSanded: true, IsWashed: true}, steps), 1, b.OnGround)
+		for _, f := range list {
+			if f.Want == b.Window {
+				return &found{f.Severity, f.Mend, unit.InHour.From(f.Got), unit.InHour.From(f.Limit)}
+			}
+		}
+		return nil
+	}
+	for hours, want := range map[float64]*found{
+		1.9: {b.Refuse, b.WaitLonger, 1.9, 2}, 2: nil, 24: nil, 24.1: {b.Refuse, b.SandFirst, 24.1, 24},
+	} {
+		assertFound(t, want, second(unit.Time(hours)*unit.Hour), hours)
+	}
+}
+
+// Films that fall short name what is left and what must be, each in its finding.
+func TestShortfallsNameWhatIsLeftAndWhatMustBe(t *testing.T) {
+	of := func(mean, thinnest float64) []b.Finding {
+		steps := []b.Step{coat(400, 0.2), leaving(sand(100, 0.4), mean, thinnest)}
+		points, err := b.Walk(steps, terms(0.05, 0))
+		require.NoError(t, err)
+		return b.Shortfalls(steps, points, terms(0.05, 0))
+	}
+	thin := 300 - 1.6448536*89.4427191
+	assert.Nil(t, only(t, of(300, 0), b.MeanLeft), "at its least")
+	assertFound(t, &found{b.Refuse, b.MoreFilm, 300, 301}, only(t, of(301, 0), b.MeanLeft), 301)
+	assert.Nil(t, only(t, of(0, thin-0.009), b.ThinLeft))
+	got := only(t, of(0, 200), b.ThinLeft)
+	require.NotNil(t, got)
+	assert.Equal(t, b.MoreEvenFilm, got.mend)
+	assert.InDelta(t, thin, got.got, 1e-4)
+	assert.InDelta(t, 200, got.limit, 1e-9)
+	assert.NotNil(t, only(t, of(0, thin+0.02), b.ThinLeft), "a fiftieth of a micrometre short is short")
+}
+
+// The crack limit of a layer is the least of its coats' limits, wherever it lies.
+func TestTheStrictestCoatSetsTheCrackLimit(t *testing.T) {
+	limited := func(film, most float64) b.Step {
+		s := coat(film, 0.2)
+		s.Layer.CuredMost = unit.DryFilm(most * 1e-6)
+		return s
+	}
+	for _, steps := range [][]b.Step{
+		{limited(400, 640), limited(300, 700)}, {limited(400, 700), limited(300, 640)}, {limited(400, 0), limited(300, 640)},
+	} {
+		points, err := b.Walk(steps, terms(0.05, 0))
+		require.NoError(t, err)
+		assertFound(t, &found{b.Refuse, b.LessFilm, 700, 640}, only(t, b.Shortfalls(steps, points, terms(0.05, 0)), b.CrackLimit), 700)
+	}
+	at := []b.Step{limited(640, 640)}
+	points, err := b.Walk(at, terms(0.05, 0))
+	require.NoError(t, err)
+	assert.Nil(t, only(t, b.Shortfalls(at, points, terms(0.05, 0)), b.CrackLimit), "at its limit")
+}

@@ -1,0 +1,104 @@
+package fairing_test
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/unit"
+)
+
+// withBalloons is resin with so large a share of balloons, by true volume.
+func withBalloons(share float64) fairing.Recipe {
+	part := func(kind fairing.Kind, litres, density float64) fairing.Part {
+		return fairing.Part{Kind: kind, Mass: given[unit.Mass](litres*density, unit.InKilogram), Density: given[unit.Density](density, unit.InKilogramPerLitre)}
+	}
+	return fairing.Recipe{
+		Parts: []fairing.Part{part(fairing.Resin, 1-share, 1.15), part(fairing.Balloons, share, 0.25)},
+		Air:   given[unit.Share](0, unit.InPure),
+	}
+}
+
+// Over 62 % of balloons no resin is left to wet them: the putty crumbles off the
+// hull. A limit a point higher would let such a putty through.
+func TestBalloonsAreAskedOver55AndRefusedOver62Percent(t *testing.T) {
+	for share, want := range map[float64]string{0.549: "", 0.551: "dry", 0.619: "dry", 0.621: "refused", 0.63: "refused"} {
+		putty, err := withBalloons(share).Mix()
+		var refused *fairing.BalloonError
+		got := ""
+		switch {
+		case errors.As(err, &refused):
+			got = "refused"
+			assert.InDelta(t, share, float64(refused.Share), 1e-9)
+			assert.InDelta(t, 0.62, float64(refused.Most), 1e-12, "the limit that is named")
+		case putty.IsDry():
+			got = "dry"
+		}
+		assert.Equal(t, want, got, share)
+	}
+}
+
+// A cut of 1 mm may be as deep as 1 mm, and no deeper: half of it would fill the
+// whole hull half a millimetre higher than need be, twice through foam.
+func TestTheLowestDatumCutsAsDeepAsAllowed(t *testing.T) {
+	proud := surface(t, 3, 3, 1, 1, func(y, x float64) float64 { return 1e-3 * (x + y - 2) }) // from −2 mm to 0
+	cheap := fairing.Cost{Fill: 1, Cut: 0}
+	lowest, err := proud.Best(cheap, unit.Millimetre)
+	require.NoError(t, err)
+	assert.InDelta(t, 1e-3, float64(lowest.Value), 1e-12, "the spot 2 mm proud stands 1 mm over it")
+	curve, err := proud.Curve(2, unit.Millimetre)
+	require.NoError(t, err, "two points are a curve")
+	assert.InDelta(t, 1e-3, float64(curve[0].Raise), 1e-12)
+	assert.InDelta(t, 2e-3, float64(curve[1].Raise), 1e-12)
+	for _, points := range []int{1, 1001} {
+		_, err = proud.Curve(points, unit.Millimetre)
+		assert.Error(t, err, points)
+	}
+	whole, err := proud.Curve(1000, 0)
+	require.NoError(t, err)
+	assert.Equal(t, whole[0].Raise, whole[999].Raise, "nothing may be cut: one height is left")
+	for _, cut := range []unit.Length{-1e-9, 0.5001} {
+		_, err = proud.Best(cheap, cut)
+		assert.Error(t, err, cut)
+	}
+	_, err = proud.Best(cheap, 0.5)
+	assert.NoError(t, err, "as far as a reading reaches")
+}
+
+// The longest reading is 500 mm, typed or pasted, on either side.
+func TestReadingsUpToHalfAMetre(t *testing.T) {
+	readings, err := paste("500 -500\n0 1")
+	require.NoError(t, err)
+	_, err = fairing.NewGrid(readings, metres(0.001), metres(20))
+	assert.NoError(t, err, "and the narrowest and widest spacing")
+	for _, text := range []string{"500.1 0\n0 1", "0 -500.1\n0 1"} {
+		_, err = paste(text)
+		assert.Error(t, err, text)
+	}
+	for gap, isRows := range map[[2]float64]bool{{0.0009, 1}: true, {1, 0.0009}: false, {20.01, 1}: true, {1, 20.01}: false} {
+		_, err = fairing.NewGrid(readings, metres(gap[0]), metres(gap[1]))
+		var between *fairing.GapError
+		require.ErrorAs(t, err, &between, gap)
+		assert.Equal(t, isRows, between.Rows, "rows and columns aren't taken for each other: %v", gap)
+	}
+}
+
+// A ragged grid says which row is ragged and how long the first one is.
+func TestARaggedGridSaysWhere(t *testing.T) {
+	_, err := fairing.NewGrid([][]unit.Length{{1e-3, 2e-3}, {1e-3, 2e-3, 3e-3}}, metres(1), metres(1))
+	assert.Equal(t, &fairing.RaggedError{Row: 1, Has: 3, First: 2}, err)
+}
+
+// Spacing of rows and of columns are two: a grid of 2 × 3 readings, 0.5 m between
+// rows and 0.2 m between columns, is 0.5 × 0.4 m.
+func TestRowsAndColumnsHaveTheirOwnSpacing(t *testing.T) {
+	g, err := fairing.NewGrid([][]unit.Length{{1e-3, 1e-3, 1e-3}, {1e-3, 1e-3, 1e-3}}, metres(0.5), metres(0.2))
+	require.NoError(t, err)
+	assert.InDelta(t, 0.2e-3, float64(g.At(0).Fill), 1e-15, "0.2 m² of a millimetre")
+	slope, err := fairing.NewGrid([][]unit.Length{{0, 2e-3}, {0, 2e-3}, {0, 2e-3}}, metres(0.5), metres(0.2))
+	require.NoError(t, err)
+	assert.InDelta(t, 0.2e-3, float64(slope.At(0).Fill), 1e-15, "1 × 0.2 m of a millimetre at the mean")
+}

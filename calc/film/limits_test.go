@@ -1,0 +1,82 @@
+package film_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/unit"
+)
+
+// At a limit the reading still counts, just past it no longer: a degree between
+// the readings, 5 % past one of them, a tenth between the times.
+func TestTheLimitsOfTwoFlowTimes(t *testing.T) {
+	cause := func(a, b film.FlowReading, want float64) string {
+		_, err := film.ThinnerForFlow(a, b, seconds(want))
+		if err == nil {
+			return ""
+		}
+		return err.Error()
+	}
+	thick := flow(0, 80, 20)
+	assert.Empty(t, cause(thick, flow(0.1, 20, 21), 40), "a degree apart")
+	assert.NotEmpty(t, cause(thick, flow(0.1, 20, 21.01), 40))
+	assert.NotEmpty(t, cause(thick, flow(0.1, 20, 18.99), 40), "colder is as far off as warmer")
+	assert.Empty(t, cause(thick, flow(0.1, 20, 20), 83.99))
+	assert.NotEmpty(t, cause(thick, flow(0.1, 20, 20), 84.1), "5 % past the longer is 84 s")
+	assert.Empty(t, cause(thick, flow(0.1, 20, 20), 19.05))
+	assert.NotEmpty(t, cause(thick, flow(0.1, 20, 20), 19.0), "5 % past the shorter is 19.05 s")
+	assert.Empty(t, cause(flow(0, 22.01, 20), flow(0.1, 20, 20), 21))
+	assert.NotEmpty(t, cause(flow(0, 21.99, 20), flow(0.1, 20, 20), 21))
+}
+
+// A refusal names what was got, and the limit it was held to.
+func TestAFlowTimeThatIsRefusedNamesTheReadingBeside(t *testing.T) {
+	for want, nearest := range map[float64]float64{100: 80, 10: 20} {
+		_, err := film.ThinnerForFlow(flow(0, 80, 20), flow(0.1, 20, 20), seconds(want))
+		assert.Equal(t, &film.FlowError{Cause: film.OutsideReadings, Got: want, Limit: nearest}, err)
+	}
+	_, err := film.ThinnerForFlow(flow(0, 0, 20), flow(0.1, -3, 20), seconds(9))
+	assert.Equal(t, &film.FlowError{Cause: film.NoFlowTime, Got: -3}, err)
+}
+
+// A profile past the published table is refused, and the end of the table named.
+func TestAProfilePastTheTableIsRefused(t *testing.T) {
+	for _, profile := range []float64{-1, 301} {
+		_, err := film.DeadFilm(typed(unit.Length(profile*1e-6), unit.InMicrometre))
+		var refused *film.ProfileError
+		require.ErrorAs(t, err, &refused)
+		assert.InDelta(t, 300e-6, float64(refused.Most), 1e-15)
+	}
+	flat, err := film.DeadFilm(typed(unit.Length(0), unit.InMicrometre))
+	require.NoError(t, err)
+	assert.Zero(t, flat.Value, "a smooth ground swallows nothing")
+}
+
+// Between two teeth the film may lie anywhere: what it cures to at each, and
+// whether it is surely short, follow the right tooth.
+func TestAComb(t *testing.T) {
+	comb := film.Comb{LastWet: typed(unit.WetFilm(400e-6), unit.InMicrometre), FirstDry: typed(unit.WetFilm(450e-6), unit.InMicrometre), Basis: film.Peak}
+	read := func(planned float64) film.CombReading {
+		r, err := comb.Read(typed(unit.WetFilm(planned*1e-6), unit.InMicrometre), typed(unit.SolidsByVolume(0.8), unit.InPure))
+		require.NoError(t, err)
+		return r
+	}
+	r := read(500)
+	assert.InDeltaSlice(t, []float64{400e-6, 450e-6, 320e-6, 360e-6, 340e-6, 75e-6},
+		[]float64{float64(r.Least), float64(r.Most), float64(r.CuresLeast), float64(r.CuresMost), float64(r.CuresTo.Value), float64(r.Missing.Value)}, 1e-12)
+	assert.Equal(t, film.Peak, r.Basis)
+	assert.True(t, r.IsSurelyShort)
+	assert.True(t, read(450).IsSurelyShort, "the first dry tooth didn't touch")
+	assert.False(t, read(449).IsSurelyShort)
+	comb.FirstDry = comb.LastWet
+	_, err := comb.Read(typed(unit.WetFilm(500e-6), unit.InMicrometre), typed(unit.SolidsByVolume(0.8), unit.InPure))
+	assert.Equal(t, &film.CombError{LastWet: 400e-6, FirstDry: 400e-6}, err)
+	for _, share := range []unit.SolidsByVolume{0, 1.1} {
+		comb.FirstDry = typed(unit.WetFilm(450e-6), unit.InMicrometre)
+		_, err = comb.Read(typed(unit.WetFilm(500e-6), unit.InMicrometre), typed(share, unit.InPure))
+		assert.Error(t, err, "a cured share of %v", share)
+	}
+}

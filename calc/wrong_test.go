@@ -1,0 +1,61 @@
+package calc_test
+
+import (
+	"encoding/json"
+	"flag"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+var wrong = flag.Bool("wrong", false, "make each wrong change of testdata/drift/changes.txt, and run the tests that must notice")
+
+// Wrong changes to the code, one at a time, each of which would have cost a
+// builder something: the tests that are named beside it must fail. It takes a few
+// seconds a change, so it is run by hand: go test ./calc -run WrongChanges -wrong -v.
+func TestWrongChangesAreNoticed(t *testing.T) {
+	rows := drift(t, "changes.txt", 5)
+	if !*wrong {
+		t.Logf("%d wrong changes are written down; -wrong tries them", len(rows))
+		return
+	}
+	needsTools(t)
+	noticed := 0
+	for _, row := range rows {
+		file, right, wrong, packages, why := row[0], row[1], row[2], row[3], row[4]
+		t.Run(why, func(t *testing.T) {
+			path, err := filepath.Abs(filepath.Join("..", filepath.FromSlash(file)))
+			require.NoError(t, err)
+			code, err := os.ReadFile(path)
+			require.NoError(t, err)
+			require.Equal(t, 1, strings.Count(string(code), right), "%s has %q once", file, right)
+			said, passes := testedWith(t, path, strings.Replace(string(code), right, wrong, 1), strings.Fields(packages))
+			require.NotContains(t, said, "[build failed]", "%s", said)
+			if assert.False(t, passes, "nobody notices %s with %q for %q", file, wrong, right) {
+				noticed++
+			}
+		})
+	}
+	t.Logf("%d wrong changes tried, %d noticed", len(rows), noticed)
+}
+
+// testedWith runs the tests of packages with other code in one file.
+func testedWith(t *testing.T, path, code string, packages []string) (said string, passes bool) {
+	t.Helper()
+	dir := t.TempDir()
+	changed := filepath.Join(dir, "changed.go")
+	require.NoError(t, os.WriteFile(changed, []byte(code), 0o644))
+	overlay, err := json.Marshal(map[string]any{"Replace": map[string]string{path: changed}})
+	require.NoError(t, err)
+	name := filepath.Join(dir, "overlay.json")
+	require.NoError(t, os.WriteFile(name, overlay, 0o644))
+	cmd := exec.Command("go", append([]string{"test", "-vet=off", "-failfast", "-overlay=" + name}, packages...)...)
+	cmd.Dir = ".."
+	out, err := cmd.CombinedOutput()
+	return string(out), err == nil
+}
