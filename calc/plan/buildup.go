@@ -97,7 +97,7 @@ func (m *maker) buildup(b *job.Buildup) Buildup {
 	out.Area, out.Edge = working.Sum(sumOfAreas, areas...), working.Sum(sumOfEdges, edges...)
 	var film unit.DryFilm
 	for i := range b.Steps {
-		m.below = out.Steps
+		m.below, m.above = out.Steps, b.Steps[i+1:]
 		step := m.step(&b.Steps[i], out.Area, out.Edge)
 		film = max(film+step.Added.Value-step.Taken.Value, 0) // the budget says where there is none
 		step.After = film

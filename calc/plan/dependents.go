@@ -67,6 +67,11 @@ var (
 			return unit.Time(float64(a) * float64(n) / float64(v))
 		})
 
+	betweenPasses = working.Of1("n = p − 1", source.House.At("the run of grades that follows sands the last"), source.Exact,
+		working.In("n", "passes sanded before the last", unit.InPure, 0, 1000),
+		[]working.Arg{working.In("p", "passes", unit.InPure, 1, 1000)},
+		func(passes unit.Factor) unit.Factor { return passes - 1 })
+
 	sandingSum  = working.SumRule("hours of dry sanding", unit.InHour)
 	sprayingSum = working.SumRule("hours of spraying", unit.InHour)
 	oneGo       = working.Given(unit.Factor(1), "times sanded", unit.InPure, "", source.Exact)
@@ -146,7 +151,9 @@ func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Len
 func (u *user) fill(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
 	u.eachSpell("gloves")
 	u.clean(false)
-	u.sand(area, u.step.Fill.Passes, material.BoardOnFiller, "long board on filler", true)
+	if passes := u.boarded(u.step.Fill.Passes); passes.Value > 0 {
+		u.sand(area, passes, material.BoardOnFiller, "long board on filler", true)
+	}
 }
 
 // sandStep adds what a run of grades wears out, or one grade where none was typed.
@@ -228,6 +235,21 @@ func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Fac
 	if u.q.Err == nil {
 		u.m.sanding = append(u.m.sanding, t)
 	}
+}
+
+// boarded is how many passes of filler are sanded with what the fill itself is
+// ordered: a run of grades that comes next sands the last of them.
+func (u *user) boarded(passes working.Figure[unit.Factor]) working.Figure[unit.Factor] {
+	for _, next := range u.m.above {
+		switch {
+		case next.Kind.Key == "wash":
+			continue
+		case next.Kind.Key == "sand" && next.Sanding.IsRun:
+			return chain.Do1(&u.q, betweenPasses, passes)
+		}
+		break
+	}
+	return passes
 }
 
 // grade is what a sanding is ordered in where no run of grades was typed.

@@ -92,6 +92,7 @@ type maker struct {
 	sanding  []working.Figure[unit.Time] // of all steps
 	spraying []working.Figure[unit.Time]
 	below    []Step                                         // the steps before the one that is planned
+	above    []job.Step                                     // the steps after it
 	own      map[sanding.Grade]working.Figure[unit.DryFilm] // the builder's own removals
 }
 

@@ -9,6 +9,11 @@ import (
 	"shedreckoner/calc/working"
 )
 
+// Evaluate computes a formula of a sheet from its cells.
+func Evaluate(formula string, cells map[string]float64) (float64, error) {
+	return evaluate(formula, cells)
+}
+
 // evaluate computes a formula's right side with the values of its symbols.
 // It reads + − × · ÷ / ^ ² ³, brackets, π and the functions of table funcs.
 func evaluate(expr string, values map[string]float64) (v float64, err error) {
