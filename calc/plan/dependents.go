@@ -151,7 +151,7 @@ func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Len
 func (u *user) fill(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
 	u.eachSpell("gloves")
 	u.clean(false)
-	if passes := u.boarded(u.step.Fill.Passes); passes.Value > 0 {
+	if passes := u.step.Fill.Sanded; passes.Value > 0 {
 		u.sand(area, passes, material.BoardOnFiller, "long board on filler", true)
 	}
 }
@@ -239,13 +239,13 @@ func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Fac
 
 // boarded is how many passes of filler are sanded with what the fill itself is
 // ordered: a run of grades that comes next sands the last of them.
-func (u *user) boarded(passes working.Figure[unit.Factor]) working.Figure[unit.Factor] {
-	for _, next := range u.m.above {
+func (m *maker) boarded(q *chain.Run, passes working.Figure[unit.Factor]) working.Figure[unit.Factor] {
+	for _, next := range m.above {
 		switch {
 		case next.Kind.Key == "wash":
 			continue
-		case next.Kind.Key == "sand" && next.Sanding.IsRun:
-			return chain.Do1(&u.q, betweenPasses, passes)
+		case next.Kind.Key == "sand" && next.Sanding.IsRun && passes.Value >= 1:
+			return chain.Do1(q, betweenPasses, passes)
 		}
 		break
 	}

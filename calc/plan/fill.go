@@ -18,6 +18,7 @@ type Fill struct {
 	Applied   working.Figure[unit.Volume] // put on, with what is sanded off again
 	Depth     working.Figure[unit.Length] // applied, the mean
 	Passes    working.Figure[unit.Factor]
+	Sanded    working.Figure[unit.Factor] // passes that are sanded as part of the fill; a run that follows sands the last
 	Dust      working.Figure[unit.Mass]
 	Grid      *Grid                      // of a grid of readings
 	SandedOff working.Figure[unit.Share] // off again, of what is put on
@@ -49,6 +50,7 @@ func (m *maker) fill(s *Step, area working.Figure[unit.Area]) {
 	if f.Depth.Value > unit.Length(unit.Micrometre) {
 		f.Passes = chain.Do2(&q, fairing.Passes, f.Depth, chain.OnCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
 	}
+	f.Sanded = m.boarded(&q, f.Passes)
 	putty, whole := m.mixedAs(s)
 	if !whole {
 		return

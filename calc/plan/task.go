@@ -75,8 +75,10 @@ func fillTasks(step *Step, area unit.Area) []Task {
 	var list []Task
 	n := int(step.Fill.Passes.Value)
 	for i := range n {
-		list = append(list, Task{Kind: LayFiller, Step: step, Which: i + 1, Of: n, Takes: inTime(area, knife.Speed.Value) + mixing(step, n)},
-			Task{Kind: SandIt, Step: step, Takes: inTime(area, material.BoardOnFiller.Value)})
+		list = append(list, Task{Kind: LayFiller, Step: step, Which: i + 1, Of: n, Takes: inTime(area, knife.Speed.Value) + mixing(step, n)})
+		if i < int(step.Fill.Sanded.Value) {
+			list = append(list, Task{Kind: SandIt, Step: step, Takes: inTime(area, material.BoardOnFiller.Value)})
+		}
 	}
 	return list
 }
