@@ -48,8 +48,9 @@ func (m *maker) goes(s *Step, c *Coat, area working.Figure[unit.Area]) (working.
 	if n.Step == nil && takes.Step == nil {
 		return area, true
 	}
+	field := ".goes"
 	if n.Step == nil {
-		n = inOneGo
+		n, field = inOneGo, ".film"
 	}
 	if takes.Step == nil {
 		takes = nothingTaken
@@ -61,7 +62,7 @@ func (m *maker) goes(s *Step, c *Coat, area working.Figure[unit.Area]) (working.
 		area = chain.Do2(&q, areaOfGoes, area, n)
 	}
 	if q.Err != nil {
-		m.refuse(s.Path+".goes", q.Err)
+		m.refuse(s.Path+field, q.Err)
 	}
 	return area, q.Err == nil
 }
