@@ -116,7 +116,7 @@
 //	WFT_n = WFT ÷ n | our own method, equal coats | exact | nothing from outside; besides: worked here × 1
 //	WFT = (L + F) ÷ 2 | common practice of the trade, reading a wet-film comb | common practice | nothing from outside; besides: worked here × 1
 //	M = P − WFT | our own method, definition | exact | nothing from outside; besides: worked here × 1
-//	film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm | note on the dead volume of a blast profile, dead volume | published | from outside: published table × 6
+//	film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm | note on the dead volume of a blast profile, dead volume | published | from outside: published table × 7
 //	straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them | our own method, two timed readings | assumption | from outside: reference library × 1; besides: worked here × 2
 //	ν = 0.443 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
 //	ν = 1.37 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
@@ -295,6 +295,7 @@
 //	m_b = m × k | common practice of the trade, test cups and what stays in the bottle | common practice | nothing from outside; besides: worked here × 1
 //	V = n × w | common practice of the trade, cleaning solvent | common practice | nothing from outside; besides: worked here × 1
 //	t = A × n ÷ v | elementary geometry, definition of speed | exact | nothing from outside; besides: worked here × 1
+//	n = p − 1 | our own method, the run of grades that follows sands the last | exact | nothing from outside; besides: worked here × 1
 //
 // # The cup on the bench: package bench
 //
