@@ -67,7 +67,7 @@ var (
 	sums = []string{"calc/surface", "calc/film", "calc/cure", "calc/fairing", "calc/sanding", "calc/buildup", "calc/air", "calc/order"}
 	// followsFromPlan is what a room may know that asks a plan.
 	followsFromPlan = slices.Concat(sum, sums, []string{"calc/material", "calc/job", "calc/chain", "calc/plan"})
-	rooms           = slices.Concat(followsFromPlan, []string{"calc/bench", "calc/chance", "calc/schedule", "calc/fault"})
+	rooms           = slices.Concat(followsFromPlan, []string{"calc/bench", "calc/chance", "calc/schedule", "calc/fault", "calc/ready"})
 )
 
 // imports gives what each package imports, by its path; its tests aside.

@@ -108,7 +108,7 @@ func themes(t *testing.T) map[string]map[string]string {
 var (
 	typeSizes = []string{"t0", "t1", "t2", "t3", "t4", "t5", "t6"}
 	spaces    = []string{"s1", "s2", "s3", "s4", "s5", "s6"}
-	colours   = []string{"paper", "sheet", "putty", "line", "ink", "pencil", "lead", "tape", "stop", "fit"}
+	colours   = []string{"paper", "sheet", "putty", "line", "ink", "pencil", "lead", "tape", "stop", "fit", "wet"}
 )
 
 func TestOneTableOfTokens(t *testing.T) {

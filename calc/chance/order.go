@@ -25,6 +25,7 @@ type Order struct {
 	Unpriced int                         // lines to buy without a price
 	PutOn    working.Figure[unit.Volume] // of coats as mixed and of filler: on the surface, or lost on the way
 	Bought   working.Figure[unit.Mass]   // of what is bought and has a density
+	LeftOut  []plan.LeftOut              // what the lines are without
 }
 
 // Line is one material: what the plan needs, what is there, what to buy.
@@ -44,8 +45,19 @@ type Line struct {
 	Bought order.Purchase
 	// SomePriced: other sizes have no price, so that they weren't looked at.
 	SomePriced bool
-	Err        error // packs could not be chosen
+	Err        error // packs could not be chosen, or a *plan.WaitsError: the need isn't known
 	Sure       *Sure // nil: as planned, with nothing for what may go otherwise
+}
+
+// IsPartial says if a line's need isn't known: then nor is any total.
+func (o *Order) IsPartial() bool {
+	return slices.ContainsFunc(o.LeftOut, func(out plan.LeftOut) bool { return out.IsRefused })
+}
+
+// Waits gives what the line's need waits for; nil: it is known.
+func (l *Line) Waits() *plan.WaitsError {
+	waits, _ := l.Err.(*plan.WaitsError)
+	return waits
 }
 
 // Key names a line: its card's key, and of an abrasive the grade.
@@ -73,11 +85,11 @@ type PackCount struct {
 
 // OrderOf buys what a plan needs, with nothing for what may go otherwise.
 func OrderOf(p *plan.Plan) Order {
-	var o Order
+	o := Order{LeftOut: p.LeftOut()}
 	first := map[*job.Card]int{}
 	for i := range p.Needs {
 		n := &p.Needs[i]
-		o.Lines = append(o.Lines, line(p, n))
+		o.Lines = append(o.Lines, line(p, n, o.LeftOut))
 		if _, known := first[n.Card]; !known {
 			first[n.Card] = i
 		}
@@ -144,7 +156,10 @@ func putOn(p *plan.Plan) working.Figure[unit.Volume] {
 	return working.Sum(sumPutOn, volumes...)
 }
 
-func line(p *plan.Plan, n *plan.Need) Line {
+func line(p *plan.Plan, n *plan.Need, out []plan.LeftOut) Line {
+	if waits := p.Withheld(n.Card.Key, out); waits != nil {
+		return Line{Card: n.Card, Grade: n.Grade, Scale: plan.BasisScale(n.Card), Err: waits}
+	}
 	line := Line{
 		Card:   n.Card,
 		Grade:  n.Grade,

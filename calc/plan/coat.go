@@ -27,7 +27,13 @@ type Coat struct {
 	Mix        working.Figure[unit.Volume]        // leaves the cups: on the surface, or lost on the way
 	Product    working.Figure[unit.Volume]        // as sold, with what stays behind in cups and tools
 	PerCoat    working.Figure[unit.MassPerArea]   // of product, for a square metre and a coat, with all that is lost
+
+	limits coatLimits
 }
+
+// Limits gives what the wet film of one coat may be, as it is put on and as the
+// surfaces lie that get it; 0: the card has no limit.
+func (c *Coat) Limits() (least, most unit.WetFilm) { return c.limits.least.Value, c.limits.most.Value }
 
 // ThinnerError says that thinner, with wax solution, goes past the card's limit.
 type ThinnerError struct {
@@ -133,6 +139,7 @@ var allCoats = working.Of2("WFT = n × WFT_n", source.Geometry.At("equal coats")
 // number of coats or as many as the card's largest film asks for.
 func (m *maker) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (field string, err error) {
 	limits := m.oneCoat(s)
+	c.limits = limits
 	most := limits.mostOn(s.Card)
 	count, hasCount := s.Job.Coats, s.Job.Coats.Step != nil
 	var q chain.Run

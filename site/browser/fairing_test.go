@@ -14,9 +14,8 @@ const fillStep = "buildup.1.step.1"
 
 // gridStep makes a fill step that is measured by a grid of 12 rows of 8 readings, 200 mm apart both ways.
 func gridStep(s *webdriver.Session) {
-	goTo(s, "buildup")
-	do(s, "add", "buildup", "")
-	do(s, "add", "buildup.1.step", "fill")
+	emptyBuildup(s)
+	addStep(s, "fill")
 	choose(s, fillStep+".card", "epoxy-filler")
 	choose(s, fillStep+".fill-by", "grid")
 	fill(s, fillStep+".columns", "8")
@@ -48,8 +47,9 @@ func TestAGridIsTypedByKeysAlone(t *testing.T) {
 				}
 			}
 		}
-		s.Until("the volume", func() bool { return figureText(s, fillStep+".left") == planeVolume })
 		assert.Equal(t, "19", s.Value(control(cellOf(12, 7))))
+		behind(s, fillStep, "why")
+		s.Until("the volume", func() bool { return figureText(s, fillStep+".left") == planeVolume })
 		assert.Contains(t, shown(s, `[id="figures-`+fillStep+`"]`), "Deepest: row 12, reading 8, 19 mm to fill.")
 	})
 }
@@ -66,7 +66,10 @@ func TestAGridIsPasted(t *testing.T) {
 			rows = append(rows, strings.Join(cells, "\t"))
 		}
 		paste(s, control(cellOf(1, 0)), strings.Join(rows, "\n"))
+		behind(s, fillStep, "why")
 		s.Until("the volume", func() bool { return figureText(s, fillStep+".left") == planeVolume })
+		s.Click("#sheet-close")
+		s.Wait(onSheet(fillStep))
 
 		// a ragged paste loses nothing, and its blanks are asked about
 		paste(s, control(cellOf(1, 0)), "1; ; 3; 4; 5; 6; 7; 8\n2; 3")
@@ -87,18 +90,19 @@ func paste(s *webdriver.Session, css, text string) {
 func TestABudgetThatFailsSaysWhatHelps(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		measured(s)
-		goTo(s, "buildup")
-		do(s, "add", "buildup", "")
-		do(s, "add", "buildup.1.step", "coat")
+		emptyBuildup(s)
+		addStep(s, "coat")
 		choose(s, "buildup.1.step.1.card", "gelcoat")
 		choose(s, "buildup.1.step.1.method", "nap-roller")
 		fill(s, "buildup.1.step.1.film", "800")
-		do(s, "add", "buildup.1.step", "sand")
+		addStep(s, "sand")
 		choose(s, "buildup.1.step.2.by", "taken")
 		fill(s, "buildup.1.step.2.taken", "700")
 		assert.Contains(t, shown(s, `[id="findings-buildup.1.step.2"]`), "More is taken here than there is. Put on more film, or take less.")
-		do(s, "open", "buildup.1.budget", "")
-		assert.Contains(t, shown(s, `[id="item-buildup.1.budget"]`), "doesn't hold")
+		closeSheets(s)
+		assert.Contains(t, shown(s, `[id="verdict-buildup.1"]`), "Doesn't hold")
+		assert.Contains(t, shown(s, `[id="findings-buildup.1"]`), "Step 2. More is taken here than there is.")
+		unfold(s, "buildup.1.budget")
 		assert.Contains(t, shown(s, `[id="why-buildup.1.need.0"]`), "put on at least")
 	})
 }

@@ -96,7 +96,7 @@ func TestAPanicCostsNothing(t *testing.T) {
 				assert.NotEmpty(t, s.Faults(), "and the console tells of it")
 
 				goTo(s, "surfaces")
-				do(s, "add", "surface", "")
+				do(s, "add", "surface", "rectangle")
 				fill(s, "surface.1.length", "2 m")
 				fill(s, "surface.1.width", "1 m")
 				assert.Equal(t, "2 m²", figureText(s, "area"))

@@ -20,7 +20,7 @@ var wrongOn = []struct {
 	open   []string
 	texts  []wrong
 }{
-	{"surfaces", []string{"surface.1", "surface.1.cutout.1"}, []wrong{
+	{"surfaces", []string{"surface.1"}, []wrong{
 		{"surface.1.length", "long", "isn't a number", "2400"},
 		{"surface.1.length", "-2 m", "more than zero", "2400"},
 		{"surface.1.length", "0", "more than zero", "2400"},
@@ -30,12 +30,14 @@ var wrongOn = []struct {
 		{"surface.1.count", "two", "isn't a number", ""},
 		{"surface.1.count", "1.5", "whole number", ""},
 	}},
-	{"buildup", []string{"buildup.1", "buildup.1.step.1"}, []wrong{
+	{"buildup", []string{"buildup.1.step.1"}, []wrong{
 		{"buildup.1.step.1.film", "thick", "isn't a number", "400"},
 		{"buildup.1.step.1.film", "4 m", "too large", "400"},
 		{"buildup.1.step.1.film", "900", "over the card's largest", "400"},
-		{"buildup.1.step.1.thinner", "20", "over the card's limit", ""},
 		{"buildup.1.step.1.coats", "0", "more than zero", "2"},
+	}},
+	{"buildup", []string{"buildup.1.step.1", "buildup.1.step.1.more"}, []wrong{
+		{"buildup.1.step.1.thinner", "20", "over the card's limit", ""},
 	}},
 	{"cards", []string{"card.gelcoat"}, []wrong{
 		{"card.gelcoat.pack.1.size", "0", "more than zero", ""},
@@ -94,7 +96,7 @@ func TestShapesThatCantBe(t *testing.T) {
 		withJob(s, metric)
 		goTo(s, "surfaces")
 		unfold(s, "surface.1")
-		unfold(s, "surface.1.cutout.1")
+		tap(s, `.sheet [data-path="surface.1.cutout.1"]`)
 		fill(s, "surface.1.cutout.1.length", "2.5 m")
 		assert.Empty(t, say(s, "surface.1.cutout.1.shape"), "long, but not larger than its surface")
 		fill(s, "surface.1.cutout.1.width", "1.5 m")
@@ -104,8 +106,9 @@ func TestShapesThatCantBe(t *testing.T) {
 		fill(s, "surface.1.cutout.1.length", "500")
 		assert.False(t, s.Has(".refused"))
 		do(s, "remove", "surface.1.cutout.1", "")
+		s.Wait(onSheet("surface.1"))
 
-		choose(s, "surface.1.shape", "three-sides")
+		reshape(s, "surface.1", "three-sides")
 		for side, text := range map[string]string{"a": "1 m", "b": "2 m", "c": "4 m"} {
 			fill(s, "surface.1."+side, text)
 		}
@@ -114,7 +117,7 @@ func TestShapesThatCantBe(t *testing.T) {
 		assert.Empty(t, say(s, "surface.1.c"))
 		assert.Equal(t, "0.968 m²", figureText(s, "surface.1.area"), "½ × 1 × √(2² − 0.5²)")
 
-		choose(s, "surface.1.shape", "girths")
+		reshape(s, "surface.1", "girths")
 		fill(s, "surface.1.spacing", "500")
 		do(s, "add", "surface.1.stations", "")
 		fill(s, "surface.1.stations.1.girth", "1 m")

@@ -12,7 +12,7 @@ import (
 // measured measures one surface: 2.4 m × 1.5 m less a hatch of 0.5 m × 0.4 m, 3.4 m².
 func measured(s *webdriver.Session) {
 	goTo(s, "surfaces")
-	do(s, "add", "surface", "")
+	do(s, "add", "surface", "rectangle")
 	fill(s, "surface.1.name", "Foredeck")
 	fill(s, "surface.1.length", "2.4 m")
 	fill(s, "surface.1.width", "1,5 m")
@@ -23,20 +23,19 @@ func measured(s *webdriver.Session) {
 
 // built gives it filler, two coats of gel coat with sanding between, and polish.
 func built(s *webdriver.Session) {
-	goTo(s, "buildup")
-	do(s, "add", "buildup", "")
+	emptyBuildup(s)
 	step := func(n, kind string, answers ...[2]string) {
-		do(s, "add", "buildup.1.step", kind)
+		addStep(s, kind)
 		at := "buildup.1.step." + n
 		for _, a := range answers {
-			if s.Has(`select[data-path="` + at + `.` + a[0] + `"]`) {
-				choose(s, at+"."+a[0], a[1])
-			} else {
+			if s.Has(`input[data-path="` + at + `.` + a[0] + `"]`) {
 				fill(s, at+"."+a[0], a[1])
+			} else {
+				choose(s, at+"."+a[0], a[1])
 			}
 		}
 	}
-	coat := [][2]string{{"card", "gelcoat"}, {"method", "nap-roller"}, {"film", "400"}, {"film-for", "each"}, {"coats", "1"}}
+	coat := [][2]string{{"card", "gelcoat"}, {"method", "nap-roller"}, {"film", "400"}, {"coats", "1"}}
 	step("1", "fill", [2]string{"card", "epoxy-filler"}, [2]string{"thickness", "1 mm"})
 	step("2", "coat", coat...)
 	step("3", "sand", [2]string{"by", "taken"}, [2]string{"taken", "60 µm"})

@@ -110,12 +110,66 @@ func do(s *webdriver.Session, verb, path, text string) {
 	tap(s, css)
 }
 
-// unfold opens an item of a list, if it isn't open.
+// unfold opens an item of a list, or the sheet of one, if it isn't open.
 func unfold(s *webdriver.Session, item string) {
-	css := `button[data-do="open"][data-path="` + item + `"]`
-	if s.Attr(css, "aria-expanded") != "true" {
-		tap(s, css)
+	if css := `button[data-do="open"][data-path="` + item + `"]`; s.Has(css) {
+		if s.Attr(css, "aria-expanded") != "true" {
+			tap(s, css)
+		}
+		return
 	}
+	if s.Has(onSheet(item)) {
+		return
+	}
+	if way := `button[data-do="sheet"][data-path="` + item + `"]`; s.Has(way) && s.Has(`.sheet[data-sheet=""]`) || s.Has(".sheet "+way) {
+		tap(s, way)
+	} else {
+		closeSheets(s)
+		tap(s, way)
+	}
+	s.Wait(onSheet(item))
+}
+
+// onSheet is the sheet of a key, while it is the uppermost.
+func onSheet(key string) string { return `.sheet[data-sheet="` + key + `"]` }
+
+// closeSheets goes back to the screen.
+func closeSheets(s *webdriver.Session) {
+	for s.Has("#sheet-close") {
+		var key string
+		s.Script(&key, `return document.querySelector(".sheet").dataset.sheet`)
+		s.Click("#sheet-close")
+		s.Until("the sheet to go", func() bool { return !s.Has(onSheet(key)) })
+	}
+}
+
+// emptyBuildup starts a build-up without steps.
+func emptyBuildup(s *webdriver.Session) {
+	goTo(s, "buildup")
+	tap(s, "#ready-")
+	s.Wait("#act-sheet")
+}
+
+// addStep puts a step on top of the build-up, and leaves its sheet open.
+func addStep(s *webdriver.Session, kind string) {
+	closeSheets(s)
+	tap(s, "#act-sheet")
+	do(s, "add", "buildup.1.step", kind)
+	s.Wait(`.sheet[data-sheet^="buildup.1.step."]`)
+}
+
+// behind opens the part of an item's sheet that stands behind a setup line.
+func behind(s *webdriver.Session, item, part string) {
+	unfold(s, item)
+	tap(s, `.sheet button[data-do="sheet"][data-path="`+item+`.`+part+`"]`)
+	s.Wait(onSheet(item + "." + part))
+}
+
+// reshape gives the surface whose sheet lies open another shape.
+func reshape(s *webdriver.Session, item, shape string) {
+	behind(s, item, "shapes")
+	do(s, "choose", item+".shape", shape)
+	s.Wait(onSheet(item))
 }
 
 // goTo shows a screen.
@@ -147,6 +201,11 @@ func fill(s *webdriver.Session, path, text string) {
 
 // choose picks an answer of a choice.
 func choose(s *webdriver.Session, path, key string) {
+	if chip := `[id="chip-` + path + `-` + key + `"]`; s.Has(chip) {
+		tap(s, chip)
+		s.Until(path+" = "+key, func() bool { return s.Attr(chip, "aria-pressed") == "true" })
+		return
+	}
 	toMiddle(s, control(path))
 	s.Click(control(path) + ` option[value="` + key + `"]`)
 	s.Until(path+" = "+key, func() bool { return s.Value(control(path)) == key })
@@ -166,8 +225,15 @@ func plain(text string) string { return strings.ReplaceAll(text, "\u00a0", " ") 
 // say is what stands beside a field.
 func say(s *webdriver.Session, path string) string { return shown(s, `[id="say-`+path+`"]`) }
 
-// figureText is what a figure shows.
-func figureText(s *webdriver.Session, id string) string { return shown(s, `[id="why-`+id+`"] .value`) }
+// figureText is what a figure shows: a surface's area stands beside its sketch, the area in all over its list.
+func figureText(s *webdriver.Session, id string) string {
+	why := `[id="why-` + id + `"]`
+	s.Wait(why)
+	if s.Has(why + " .value") {
+		return shown(s, why+" .value")
+	}
+	return shown(s, `:is(.measured > strong, .grand > span:nth-child(2)):has(~ `+why+`)`)
+}
 
 // pass lets seconds go by on the shed's clock, and the page notice.
 func pass(s *webdriver.Session, seconds int) {

@@ -275,7 +275,7 @@ func TestACrashLosesNothing(t *testing.T) {
 		s.Open(page.URL)
 		ready(s)
 		goTo(s, "surfaces")
-		do(s, "add", "surface", "")
+		do(s, "add", "surface", "rectangle")
 		want := map[string]string{"surface.1.name": "Surface 1"}
 		for range 12 {
 			path := "surface.1." + []string{"name", "length", "width", "count"}[random.IntN(4)]

@@ -39,7 +39,7 @@ func TestEveryControlIsNamedAndReachable(t *testing.T) {
 		do(s, "demo", "", "")
 		s.Script(nil, withReadings, readings)
 		for screen, open := range map[string][]string{
-			"surfaces": {"surface.1", "surface.1.cutout.1"}, "buildup": {"buildup.1", "buildup.1.step.1", "buildup.1.step.1.grid.2"}, "cup": nil, "order": nil, "log": {"cup.2"},
+			"surfaces": {"surface.1"}, "buildup": {"buildup.1.step.1", "buildup.1.step.1.grid.2"}, "cup": nil, "order": nil, "log": {"cup.2"},
 			"cards": {"card.gelcoat"}, "settings": nil, "sources": nil,
 		} {
 			visit(s, screen)

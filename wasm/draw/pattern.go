@@ -10,13 +10,17 @@ import (
 // hatch is slanted lines that fill a box, drawn out rather than as an SVG
 // pattern: a pattern needs an id, and ids may not repeat on a page.
 func hatch(x, y, width, height, gap float64) markup.HTML {
+	return path("hatch", slants(x, y, width, height, gap))
+}
+
+func slants(x, y, width, height, gap float64) string {
 	var b strings.Builder
 	for offset := gap / 2; offset < width+height; offset += gap {
 		x1, y1 := min(offset, width), max(offset-width, 0)
 		x2, y2 := max(offset-height, 0), min(offset, height)
 		b.WriteString("M" + num(x+x1) + " " + num(y+y1) + "L" + num(x+x2) + " " + num(y+y2))
 	}
-	return path("hatch", b.String())
+	return b.String()
 }
 
 // stripes is upright lines that fill a box.

@@ -155,7 +155,7 @@ func TestAReadingThatMeansTwoThings(t *testing.T) {
 	assert.Equal(t, "-1.1250; 0.500", s.Doc().Get(fillStep+".grid.2.z"))
 
 	s = do(do(s, "set", cell(1, 0), "1.750"), "set", cell(1, 1), "2.250")
-	shown := view.Page(do(s, "go", "buildup", "")).String()
+	shown := view.Page(do(do(s, "go", "buildup", ""), "sheet", fillStep, "")).String()
 	assert.Contains(t, shown, "1.750 can be read two ways. Type 1,75 or 1750.")
 	assert.Contains(t, shown, "1.750  2.250", "as they were typed")
 	s = do(do(s, "set", cell(1, 0), "1,75"), "set", cell(1, 1), "2,25")

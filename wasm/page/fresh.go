@@ -6,6 +6,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/surface"
 )
 
 // fresh fills in what a new item starts with: what the builder would most
@@ -14,16 +15,13 @@ func fresh(doc job.Document, list, item, text string) job.Document {
 	_, id := job.Split(item)
 	switch {
 	case list == "surface":
-		doc = doc.Set(item+".name", "Surface "+id)
-		if builds := doc.Items("buildup"); len(builds) == 1 {
-			doc = doc.Set(item+".buildup", "buildup."+builds[0])
-		}
+		doc = freshSurface(doc, item, text)
 	case list == "buildup":
-		doc = doc.Set(item+".name", "Build-up "+id)
+		doc = readyFor(doc.Set(item+".name", "Build-up "+id), item, text)
 		if len(doc.Items("buildup")) == 1 { // the first one is for all that is measured so far
 			for _, s := range doc.Items("surface") {
-				if doc.Get("surface."+s+".buildup") == "" {
-					doc = doc.Set("surface."+s+".buildup", item)
+				if at := "surface." + s; doc.Get(at+".buildup") == "" {
+					doc = grounded(doc.Set(at+".buildup", item), at)
 				}
 			}
 		}
@@ -33,6 +31,22 @@ func fresh(doc job.Document, list, item, text string) job.Document {
 		doc = freshPutty(doc, item)
 	case list == "card":
 		doc = freshCard(doc, item, "card."+text)
+	}
+	return doc
+}
+
+// freshSurface starts a surface of a shape. It gets what the one before gets and
+// lies as that does; the first is on the ground of the only build-up.
+func freshSurface(doc job.Document, item, shape string) job.Document {
+	doc = named(doc, item)
+	if surface.Find(shape) != nil {
+		doc = withFaces(doc.Set(item+".shape", shape), item)
+	}
+	if ids := doc.Items("surface"); len(ids) > 1 {
+		return alike(doc, "surface."+ids[len(ids)-2], item)
+	}
+	if builds := doc.Items("buildup"); len(builds) == 1 {
+		doc = grounded(doc.Set(item+".buildup", "buildup."+builds[0]), item)
 	}
 	return doc
 }

@@ -58,6 +58,9 @@ func OrderTitle(s *State) string {
 
 // OrderMoney is what the list costs, as far as prices are known.
 func OrderMoney(s *State) string {
+	if s.Order().IsPartial() {
+		return "–"
+	}
 	if s.Order().Cost.IsZero() && s.Order().Unpriced > 0 {
 		return "no prices yet"
 	}
@@ -81,7 +84,7 @@ func OrderText(s *State) string {
 	b.WriteString(OrderTitle(s) + "\n\n")
 	for i := range s.Order().Lines {
 		line := &s.Order().Lines[i]
-		if line.ToBuy.IsZero() {
+		if line.ToBuy.IsZero() && line.Waits() == nil {
 			continue
 		}
 		b.WriteString("- " + line.Name() + ": " + BuyWords(line, s.Plan.Job.Units))
@@ -89,6 +92,9 @@ func OrderText(s *State) string {
 			b.WriteString(" (" + Money(line.Bought.Cost.StringFixed(2), s) + ")")
 		}
 		b.WriteString("\n")
+	}
+	if text := sentences.LeftOut(s.Order().LeftOut); text != "" {
+		b.WriteString("\n" + text + "\n")
 	}
 	b.WriteString("\nTo pay: " + strings.TrimSpace(OrderMoney(s)+"\n"+Unpriced(s)) + "\n\n" + OrderFootnote + "\n")
 	return b.String()

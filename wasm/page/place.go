@@ -56,22 +56,19 @@ const ScheduleList = "schedule.all"
 // PlaceOf finds where the text at a path is typed.
 func (s *State) PlaceOf(path string) Place {
 	parts := strings.Split(path, ".")
-	p := Place{Screen: screenOf[parts[0]]}
+	p := Place{Screen: screenOf[parts[0]], Sheets: sheetsOf(path)}
 	if p.Screen == "" {
 		p.Screen = "settings"
 	}
 	var names []string
 	for n := 2; n <= len(parts); n += 2 {
 		item := strings.Join(parts[:n], ".")
-		if kindOf(parts[n-2]).opens {
+		if kindOf(parts[n-2]).opens && !hasSheet(item) {
 			p.Items = append(p.Items, item)
 		}
 		if name := s.itemName(item); name != "" {
 			names = append(names, name)
 		}
-	}
-	if job.IsBudget(path) {
-		p.Items = append(p.Items, p.Items[0]+".budget")
 	}
 	if strings.HasPrefix(path, job.DayPath+".work-") {
 		p.Screen, p.Items = "log", []string{ScheduleList}

@@ -2,6 +2,7 @@ package page
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -89,7 +90,7 @@ func step(s *State, m Message) []Effect {
 		was = s.ProposedAmount()
 	}
 	if was == "" && f.Kind == job.Whole {
-		was = "0"
+		was = s.countAt(m.Path)
 	}
 	next, ok := unit.Step(was, bare, by)
 	if !ok && f.Kind == job.MassOrVolume {
@@ -102,4 +103,21 @@ func step(s *State, m Message) []Effect {
 		return nil
 	}
 	return set(s, Message{Path: m.Path, Text: next})
+}
+
+// countAt is what an empty count stands for: the coats of a step are as many as
+// are planned.
+func (s *State) countAt(path string) string {
+	item, key := job.Split(path)
+	if key != "coats" {
+		return "0"
+	}
+	for _, b := range s.Plan.Buildups {
+		for _, step := range b.Steps {
+			if step.Path == item && step.Coat != nil {
+				return strconv.Itoa(int(step.Coat.Coats.Value))
+			}
+		}
+	}
+	return "0"
 }

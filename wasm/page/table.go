@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/unit"
+	sentences "shedreckoner/wasm/words"
 )
 
 // byteOrderMark tells a spreadsheet that the text is UTF-8.
@@ -73,8 +74,15 @@ func OrderCSV(s *State) string {
 		if symbol == "" {
 			symbol = "pieces"
 		}
+		if l.Waits() != nil {
+			t.row(l.Name(), "", "", "", symbol, BuyWords(l, s.Plan.Job.Units), "", "", "", "")
+			continue
+		}
 		t.row(l.Name(), t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(BuyWords(l, s.Plan.Job.Units)),
 			t.figures(l.Bought.Bought.String()), t.figures(l.Bought.Left.String()), t.figures(cost), s.Plan.Job.Currency)
+	}
+	if text := sentences.LeftOut(s.Order().LeftOut); text != "" {
+		t.row(text)
 	}
 	return t.text.String()
 }

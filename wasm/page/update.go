@@ -56,6 +56,9 @@ var verbs = []struct {
 	{"open", open},
 	{"why", why},
 	{"whole", func(s *State, m Message) []Effect { s.WholeWorking = !s.WholeWorking; return nil }},
+	{"like", like},
+	{"ready", putReady},
+	{"choose", choose},
 	{"sheet", openSheet},
 	{"back", back},
 	{"go", goTo},
@@ -125,7 +128,7 @@ func set(s *State, m Message) []Effect {
 	if f == nil || f.Kind == job.Moment || isCupPath(m.Path) && CupPhase(s.Doc(), cupOf(m.Path)) != Ended {
 		return nil
 	}
-	return s.edit(s.noted(s.Doc().Set(m.Path, m.Text), m.Path), m.Path)
+	return s.edit(s.noted(follow(s.Doc(), m.Path, m.Text), m.Path), m.Path)
 }
 
 func add(s *State, m Message) []Effect {
@@ -139,8 +142,25 @@ func add(s *State, m Message) []Effect {
 	}
 	doc, item := s.Doc().Add(m.Path)
 	doc = fresh(doc, m.Path, item, m.Text)
-	s.opened(item)
-	return s.edit(doc, "", Effect{Kind: Focus, Key: item})
+	return s.with(doc, item)
+}
+
+// with puts a document in place that has a new item, and shows the item: the
+// cursor stands in its first measure, where there is one.
+func (s *State) with(doc job.Document, item string) []Effect {
+	focus := item
+	if hasSheet(item) {
+		focus = SheetHeading
+	}
+	if key := firstMeasure(doc, item); key != "" {
+		focus = "f-" + key
+	}
+	effects := s.edit(doc, "", Effect{Kind: Focus, Key: focus})
+	if stands(s.Doc(), item) {
+		s.chosen()
+		s.shown(item)
+	}
+	return effects
 }
 
 func copyItem(s *State, m Message) []Effect {
@@ -157,8 +177,7 @@ func copyItem(s *State, m Message) []Effect {
 	if name := doc.Get(item + ".name"); name != "" {
 		doc = doc.Set(item+".name", name+" (copy)")
 	}
-	s.opened(item)
-	return s.edit(doc, "", Effect{Kind: Focus, Key: item})
+	return s.with(doc, item)
 }
 
 func remove(s *State, m Message) []Effect {
@@ -222,7 +241,7 @@ func goTo(s *State, m Message) []Effect {
 	}
 	s.Sheets = nil
 	if m.Text != "" {
-		s.opened(m.Text)
+		s.shown(m.Text)
 	}
 	s.resumed()
 	return []Effect{s.keepView(), {Kind: Focus, Key: "heading"}}

@@ -263,7 +263,7 @@ func TestWhatIsRefusedIsFound(t *testing.T) {
 	}
 	require.Len(t, s.Plan.Refused, 1)
 	path := s.Plan.Refused[0].Path
-	assert.Equal(t, page.Place{Screen: "surfaces", Items: []string{"surface.1"}, Name: "Foredeck, corner 1, along"}, s.PlaceOf(path))
+	assert.Equal(t, page.Place{Screen: "surfaces", Sheets: []string{"surface.1"}, Name: "Foredeck, corner 1, along"}, s.PlaceOf(path))
 	s = do(s, "go", "order", "")
 	assert.False(t, s.IsShown(s.PlaceOf(path)))
 	s, effects := page.Update(s, page.Message{Verb: "find", Path: path, At: noon})

@@ -9,40 +9,7 @@ import (
 	"shedreckoner/wasm/page"
 )
 
-// budgetItem is the film through the steps: what is left in the end, what is
-// expected to go through, and what has to be put on.
-func budgetItem(s *page.State, path string, b plan.Buildup) html {
-	item := path + ".budget"
-	open := s.IsOpen(item)
-	parts := []html{itemLine(item, open, "Film budget", budgetSum(s, &b))}
-	if open {
-		parts = append(parts,
-			region("figures-"+item, "div", a("class", "figures"), budgets(s, &b)),
-			el("div", a("class", "form"),
-				fieldWith(s, path+".thin-share", fieldExtras{Default: "5", Hint: "The thin side is the film that all but this share of the area has."}),
-				fieldWith(s, path+".removal-cv", fieldExtras{Default: "40", Hint: "An assumption: log your own."}),
-				fieldWith(s, path+".unfair", fieldExtras{Default: "0", Hint: "How far the ground lies off the plane that the board sands to."}),
-				fieldWith(s, path+".strip", fieldExtras{Default: "25 mm", Hint: "Along edges films run thin (× 0.7) and boards dwell (× 2): an assumption."})))
-	}
-	return region("item-"+item, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
-}
-
-func budgetSum(s *page.State, b *plan.Buildup) string {
-	if len(b.Budgets) == 0 {
-		return ""
-	}
-	last, ok := b.Budgets[0].Last()
-	if !ok {
-		return "no film yet"
-	}
-	for _, f := range b.Budgets[0].Findings {
-		if f.IsRed() {
-			return "doesn't hold"
-		}
-	}
-	return "thin side " + of(s, last.Thin, unit.Films)
-}
-
+// budgets is the film as planned and as it was measured, point by point.
 func budgets(s *page.State, b *plan.Buildup) html {
 	var parts []html
 	for i := range b.Budgets {

@@ -1,39 +1,66 @@
 package view
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
-	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
-// buildups is the screen of the ordered steps that surfaces get.
-func buildups(s *page.State) html {
+// buildups is the screen of the ordered steps that surfaces get: one build-up,
+// whose list is its drawing.
+func buildups(s *page.State) shown {
 	ids := s.Doc().Items("buildup")
 	if len(ids) == 0 {
-		return el("div", a("class", "empty"),
-			el("p", nil, txt("A build-up is the ordered steps that a surface gets: fill, coat, sand, polish.")),
-			el("p", nil, txt("Several surfaces can share one.")),
-			action("add", "buildup", "", "Add a build-up", "main"))
+		return shown{Body: join(el("p", a("class", "lead"), txt(words.BuildupIs)), readyList("ready-", ""))}
 	}
-	var items []html
-	for i, id := range ids {
-		items = append(items, buildupItem(s, "buildup."+id, i, len(ids)))
+	path := chosenBuildup(s, ids)
+	b := plannedBuildup(s, path)
+	return shown{Body: region("list-buildup", "div", a("class", "buildup", "tabindex", "-1"),
+		buildupChips(s, ids, path),
+		filmVerdict(s, path, &b),
+		layers(s, path, &b),
+		findingVerdicts(s, &b),
+		setup(path+".on", onWords(s, &b), page.Part(path, page.OnPart)),
+		setup(path+".about", aboutWords(s, path), page.Part(path, page.AboutPart)),
+		setup("removals", words.OwnRemovalsOf(len(s.Doc().Items("removal"))), page.RemovalsSheet),
+		setup("putties", words.HandMixedOf(len(s.Doc().Items("putty"))), page.PuttiesSheet)),
+		Act: act("sheet", page.Part(path, page.AddPart), "", words.AddAStep)}
+}
+
+// chosenBuildup is the build-up that is shown: the one that was chosen, or the
+// first.
+func chosenBuildup(s *page.State, ids []string) string {
+	for _, id := range ids {
+		if path := "buildup." + id; s.IsOpen(path) {
+			return path
+		}
 	}
-	return join(region("list-buildup", "div", a("class", "list", "tabindex", "-1"), items...),
-		action("add", "buildup", "", "Add a build-up", "main"),
-		removals(s), putties(s))
+	return "buildup." + ids[0]
+}
+
+// buildupChips is every build-up, and the way to another.
+func buildupChips(s *page.State, ids []string, chosen string) html {
+	var list []html
+	for _, id := range ids {
+		path := "buildup." + id
+		list = append(list, el("button", a("class", "chip", "type", "button", "id", "show-"+path, "data-do", "go", "data-path", "buildup", "data-text", path,
+			"aria-pressed", yesNo(path == chosen)), txt(buildupName(s, path))))
+	}
+	return region("chips-buildup", "div", a("class", "chips"), append(list,
+		el("button", a("class", "chip", "type", "button", "id", page.OpenerID(page.ReadySheet), "data-do", "sheet", "data-path", page.ReadySheet), txt(words.AnotherBuildup)))...)
 }
 
 func buildupName(s *page.State, path string) string {
 	if name := s.Doc().Get(path + ".name"); name != "" {
 		return name
 	}
-	return "Build-up without a name"
+	return words.UnnamedBuildup
 }
 
 func plannedBuildup(s *page.State, path string) plan.Buildup {
@@ -43,52 +70,6 @@ func plannedBuildup(s *page.State, path string) plan.Buildup {
 		}
 	}
 	return plan.Buildup{}
-}
-
-func buildupItem(s *page.State, path string, at, count int) html {
-	open := s.IsOpen(path)
-	b := plannedBuildup(s, path)
-	parts := []html{itemLine(path, open, buildupName(s, path), of(s, b.Area, unit.Areas))}
-	if open {
-		parts = append(parts, buildupForm(s, path, b), itemTools(path, at, count))
-	}
-	return region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
-}
-
-func buildupForm(s *page.State, path string, b plan.Buildup) html {
-	return el("div", a("class", "form"),
-		field(s, path+".name"), field(s, path+".ground"), saidOfItem(s, path),
-		region("stack-"+path, "div", a("class", "stack"), stack(s, b)),
-		stepList(s, path),
-		budgetItem(s, path, b),
-		region("figures-"+path, "div", a("class", "figures"),
-			figure(s, path+".left", "Film left in the end, all layers", of(s, b.Left, unit.Films), b.Left.Step),
-			figure(s, path+".area", "Area", of(s, b.Area, unit.Areas), b.Area.Step),
-			el("p", a("class", "hint"), txt(getsIt(b)))),
-	)
-}
-
-func getsIt(b plan.Buildup) string {
-	if len(b.Surfaces) == 0 {
-		return "No surface gets this yet. Choose it on a surface, under build-up."
-	}
-	return "On: " + strings.Join(b.Surfaces, ", ") + "."
-}
-
-func stepList(s *page.State, path string) html {
-	list := path + ".step"
-	ids := s.Doc().Items(list)
-	var items []html
-	for i, id := range ids {
-		items = append(items, stepItem(s, list+"."+id, i, len(ids)))
-	}
-	var adds []html
-	for _, k := range job.StepKinds {
-		adds = append(adds, action("add", list, k.Key, k.Name, "quiet"))
-	}
-	return region("list-"+list, "div", a("class", "steps", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt("Steps, from the ground up")), join(items...),
-		el("div", a("class", "adds"), append([]html{el("span", a("class", "label"), txt("Add a step:"))}, adds...)...))
 }
 
 func plannedStep(s *page.State, path string) plan.Step {
@@ -102,161 +83,135 @@ func plannedStep(s *page.State, path string) plan.Step {
 	return plan.Step{}
 }
 
-func stepItem(s *page.State, path string, at, count int) html {
-	open := s.IsOpen(path)
-	kind := job.FindStepKind(s.Doc().Get(path + ".kind"))
-	step := plannedStep(s, path)
-	parts := []html{itemLine(path, open, strconv.Itoa(at+1)+" "+kind.Name+stepCard(s, path), stepSum(s, step)), stepFindings(s, path, open)}
-	if open {
-		var fields []html
-		keys := kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) })
-		for _, key := range keys {
-			fields = append(fields, stepField(s, path, key))
-		}
-		parts = append(parts, join(fields...), saidOfItem(s, path), saidOfHidden(s, path, keys), hollows(s, path), readings(s, path, kind), stepFigures(s, path, step), itemTools(path, at, count))
+func onWords(s *page.State, b *plan.Buildup) string {
+	if len(b.Surfaces) == 0 {
+		return words.OnNoSurface
 	}
-	return region("item-"+path, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
+	area := of(s, b.Area, unit.Areas)
+	if s.Plan.IsWithheld(b.Path) {
+		area = words.WaitsForASurface
+	}
+	return area + ": " + strings.Join(b.Surfaces, ", ")
 }
 
-func stepCard(s *page.State, path string) string {
-	if card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
-		return ": " + card.Name
+func aboutWords(s *page.State, path string) string {
+	text := buildupName(s, path)
+	if g, known := job.GroundByKey(s.Doc().Get(path + ".ground")); known {
+		text += ", on " + g.String()
 	}
-	return ""
+	return text
 }
 
-func stepSum(s *page.State, step plan.Step) string {
-	switch {
-	case !step.Known:
-		return "not planned yet"
-	case step.Coat != nil:
-		return unit.Number(float64(step.Coat.Coats.Value), 3) + " × " + of(s, step.Coat.WetEach, unit.Films) + " wet"
-	case step.Fill != nil && step.Job.Hollows.By == job.FillMean:
-		return of(s, step.Job.Thickness, unit.Fills)
-	case step.Fill != nil:
-		return of(s, step.Fill.Left, unit.Volumes)
-	case step.Taken.Step == nil:
-		return ""
-	}
-	return "− " + of(s, step.Taken, unit.Films)
-}
-
-func stepField(s *page.State, path, key string) html {
-	at := path + "." + key
-	card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card"))
-	switch key {
-	case "card":
-		return fieldWith(s, at, fieldExtras{Options: cardOptions(s, job.FindStepKind(s.Doc().Get(path+".kind")).Key)})
-	case "coats":
-		return fieldWith(s, at, fieldExtras{Default: "as needed", Hint: "Left empty: as many as the card's largest film asks for."})
-	case "thinner":
-		return fieldWith(s, at, fieldExtras{Default: "none"})
-	case "sanded-off":
-		if card != nil && card.SandedOff.Known {
-			return fieldWith(s, at, fieldExtras{Default: unit.Number(float64(card.SandedOff.Value)*100, 3)})
-		}
-	case "putty":
-		return fieldWith(s, at, fieldExtras{Options: puttyOptions(s), First: "bought filler", Hint: "Passes and batches stay those of the material above."})
-	case "taken":
-		if s.Doc().Get(path+".kind") == "polish" {
-			return fieldWith(s, at, fieldExtras{Default: "as needed", Hint: "Left empty: below the scratches of the last grade, and no less than its card says."})
-		}
-	}
-	return fieldWith(s, at, stepExtras(key))
-}
-
-// stepFieldExtras is what fields of a step have besides, by key.
-var stepFieldExtras = []struct {
-	key string
-	fieldExtras
-}{
-	{"wait", fieldExtras{Default: "not said", Hint: "Not said: what depends on it stays open."}},
-	{"patch", fieldExtras{Default: "none yet", Hint: "What needs a test patch stays red until its day is noted here or on the surface."}},
-	{"goes", fieldExtras{Default: "1", Hint: "Spray, sand, find pinholes, spray again: how often."}},
-	{"go-takes", fieldExtras{Default: "none"}},
-	{"swallowed", fieldExtras{Default: "0", Hint: "Goes into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."}},
-	{"first", fieldExtras{Default: "such as P220"}},
-	{"last", fieldExtras{Default: "such as P1200", Hint: "What the next layer and the polish find."}},
-	{"grades", fieldExtras{Default: "the usual ones", Hint: "Left empty: the usual grades from the first to the last."}},
-	{"wet-from", fieldExtras{Default: "all dry", Hint: "An electric sander and water don't go together."}},
-	{"scratch", fieldExtras{Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures below the build-ups stand above it."}},
-	{"texture", fieldExtras{Default: "by the method", Hint: "What the coat before left: the first grade flattens it."}},
-	{"least", fieldExtras{Default: "as its card says"}},
-	{"cut-most", fieldExtras{Default: "as read"}},
-	{"raise", fieldExtras{Default: "0", Hint: "More filler, less to cut. Below zero: the other way."}},
-	{"cut-cost", fieldExtras{Default: "3", Hint: "For the best height of the datum: an assumption."}},
-	{"alike", fieldExtras{Default: "1"}},
-}
-
-func stepExtras(key string) fieldExtras {
-	for _, row := range stepFieldExtras {
-		if row.key == key {
-			return row.fieldExtras
-		}
-	}
-	return fieldExtras{}
-}
-
-func cardOptions(s *page.State, kind string) []job.Option {
-	var options []job.Option
-	for i := range s.Plan.Job.Cards {
-		if c := &s.Plan.Job.Cards[i]; plan.Fits(kind, c) {
-			options = append(options, job.Option{Key: c.Key, Name: c.Name})
-		}
-	}
-	return options
-}
-
-func stepFigures(s *page.State, path string, step plan.Step) html {
-	var parts []html
-	if c := step.Coat; c != nil {
-		parts = append(parts,
-			figure(s, path+".coats", "Coats", unit.Number(float64(c.Coats.Value), 3), c.Coats.Step),
-			figure(s, path+".weteach", "Wet film of each: what a comb should read", of(s, c.WetEach, unit.Films), c.WetEach.Step),
-			figure(s, path+".wet", "Wet film in all", of(s, c.Wet, unit.Films), c.Wet.Step),
-			figure(s, path+".cured", "Cured film in all", of(s, c.Cured, unit.Films), c.Cured.Step),
-			figure(s, path+".theory", "A litre as sold covers, nothing lost", of(s, c.Theory, unit.Rates), c.Theory.Step),
-			figure(s, path+".practice", "A litre as sold covers, in practice", of(s, c.Practice, unit.Rates), c.Practice.Step))
-	}
-	if step.Sand != nil {
-		parts = append(parts, runFigures(s, path, step))
-	}
-	if step.Job != nil && step.Job.Kind.Key == "polish" && step.Taken.Step != nil {
-		parts = append(parts, figure(s, path+".taken", "Film taken", of(s, step.Taken, unit.Films), step.Taken.Step))
-	}
-	if step.Fill != nil {
-		parts = append(parts, fillFigures(s, path, step))
-	}
-	for _, u := range step.Used {
-		id := path + ".use." + u.Card.Key
-		if u.Mass.Step != nil {
-			parts = append(parts, figure(s, id+".mass", u.Card.Name, of(s, u.Mass, unit.Weights), u.Mass.Step))
-		}
-		if u.Volume.Step != nil {
-			parts = append(parts, figure(s, id+".volume", u.Card.Name+", by volume", of(s, u.Volume, unit.Volumes), u.Volume.Step))
-		}
-	}
-	return region("figures-"+path, "div", a("class", "figures"), append([]html{waits(s, path)}, parts...)...)
-}
-
-// stack is the film to scale, the ground at the bottom.
-func stack(s *page.State, b plan.Buildup) html {
-	var layers []draw.Layer
-	for _, step := range b.Steps {
-		if !step.Known {
+// filmVerdict says what is left of the film in the end.
+func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
+	sheet := page.Part(path, page.BudgetPart)
+	is, strong, text := unchecked, words.FilmBudget+":", words.NothingChecked
+	for i := range b.Budgets {
+		w := &b.Budgets[i]
+		last, ok := w.Last()
+		if !ok {
 			continue
 		}
-		switch {
-		case step.Coat != nil:
-			layers = append(layers, draw.Layer{Name: step.Card.Name, Film: float64(step.Added.Value), Text: of(s, step.Added, unit.Films)})
-		case step.Fill != nil:
-			layers = append(layers, draw.Layer{Name: step.Card.Name, Text: stepSum(s, step), IsFill: true})
-		case step.Taken.Value > 0:
-			layers = append(layers, draw.Layer{Name: step.Job.Kind.Name, Film: -float64(step.Taken.Value), Text: of(s, step.Taken, unit.Films)})
+		least := ""
+		if last.Least.Thinnest.Step != nil {
+			least = of(s, last.Least.Thinnest, unit.Films)
 		}
+		is, strong, text = holds, words.Holds, words.LeftAtThinSide(of(s, last.Thin, unit.Films), least)
+		if w.Surface != "" {
+			text += " on " + surfaceName(s, w.Surface) + ", as measured"
+		}
+		if slices.ContainsFunc(w.Findings, func(f plan.Finding) bool { return f.IsRed() }) {
+			is, strong = stops, words.DoesNotHold
+		}
+		break // the thinnest comes first
 	}
-	if len(layers) == 0 {
-		return nothing
+	return region("verdict-"+path, "div", nil, verdict(is, strong, text, sheet))
+}
+
+// findingVerdicts is what is red or asked about, the red first; each leads to
+// its step.
+func findingVerdicts(s *page.State, b *plan.Buildup) html {
+	var lines []html
+	for i, f := range pressing(b) {
+		lines = append(lines, findingVerdict(s, b, &f, "finding-"+strconv.Itoa(i), true))
 	}
-	return draw.Stack(layers)
+	return region("findings-"+b.Path, "div", a("class", "verdicts"), lines...)
+}
+
+// layers is the build-up as its own list: the last step on top, the ground at
+// the bottom, each as high as its film by a scale that says where it is broken.
+func layers(s *page.State, path string, b *plan.Buildup) html {
+	list := path + ".step"
+	ids := s.Doc().Items(list)
+	var rows []html
+	for i := len(ids) - 1; i >= 0; i-- {
+		rows = append(rows, stepRow(s, list+"."+ids[i], i, b))
+	}
+	if len(ids) == 0 {
+		rows = append(rows, el("p", a("class", "hint"), txt(words.NoStepYet)))
+	}
+	return region("list-"+list, "div", a("class", "layers", "tabindex", "-1"), append(rows, groundRow(s, path))...)
+}
+
+// addStepSheet asks which kind of step is added on top.
+func addStepSheet(_ *page.State, path string) shown {
+	var list []html
+	for _, k := range job.StepKinds {
+		list = append(list, el("button", a("class", "option", "type", "button", "id", "do-add-"+path+".step"+k.Key, "data-do", "add", "data-path", path+".step", "data-text", k.Key), txt(k.Name)))
+	}
+	return shown{Title: words.WhichStep, Body: el("div", a("class", "options"), list...)}
+}
+
+func readySheet() shown { return shown{Title: words.ReadySequences, Body: readyList("another-", "")} }
+
+// aboutSheet is a build-up's name and the ground that it is meant for.
+func aboutSheet(s *page.State, path string) shown {
+	ids := s.Doc().Items("buildup")
+	_, id := job.Split(path)
+	return shown{Title: words.NameAndGround, Body: join(
+		field(s, path+".name"), field(s, path+".ground"), saidOfItem(s, path),
+		itemTools(path, slices.Index(ids, id), len(ids))), Act: act("back", "", "", words.Done)}
+}
+
+// onSheet is the surfaces that get a build-up.
+func onSheet(s *page.State, path string) shown {
+	var list []html
+	for i := range s.Plan.Job.Surfaces {
+		surface := &s.Plan.Job.Surfaces[i]
+		on := surface.Buildup == path
+		text := path
+		if on {
+			text = ""
+		}
+		list = append(list, el("button", a("class", "option", "type", "button", "id", "on-"+surface.Path, "data-do", "set", "data-path", surface.Path+".buildup", "data-text", text,
+			"aria-pressed", yesNo(on)), txt(nameOf(surface))))
+	}
+	if len(list) == 0 {
+		list = append(list, el("p", a("class", "hint"), txt(words.NoSurfaceYet)))
+	}
+	return shown{Title: words.WhichSurfaces, Body: region("on-"+path, "div", a("class", "options"), list...), Act: act("back", "", "", words.Done)}
+}
+
+// budgetSheet is the film through the steps: what is left in the end, what is
+// expected to go through, what has to be put on, and what that rests on.
+func budgetSheet(s *page.State, path string) shown {
+	b := plannedBuildup(s, path)
+	return shown{Title: words.FilmBudget, Body: join(
+		region("figures-"+path+".budget", "div", a("class", "figures"),
+			budgets(s, &b),
+			figure(s, path+".left", words.AllLayers, of(s, b.Left, unit.Films), b.Left.Step),
+			figure(s, path+".area", words.AreaName, of(s, b.Area, unit.Areas), b.Area.Step)),
+		el("div", a("class", "form"), budgetFields(s, path)),
+		region("rests-"+path, "div", a("class", "findings"), findingLines(s, &b, b.Findings, false, true), findingLines(s, &b, plannedBudget(&b).Findings, false, true))),
+		Act: act("back", "", "", words.Done)}
+}
+
+// removalsSheet is the builder's own film taken by each grade; puttiesSheet the
+// fillers mixed by hand.
+func removalsSheet(s *page.State) shown {
+	return shown{Title: words.OwnRemovalsTitle, Body: removals(s), Act: act("back", "", "", words.Done)}
+}
+
+func puttiesSheet(s *page.State) shown {
+	return shown{Title: words.HandMixedTitle, Body: putties(s), Act: act("back", "", "", words.Done)}
 }

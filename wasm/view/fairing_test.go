@@ -87,8 +87,9 @@ func fairState(t *testing.T) *page.State {
 
 // fairItems is what can be opened, each with what must be open for it.
 var fairItems = [][]string{
-	{"buildup.1", "buildup.1.budget"}, {"buildup.1", "buildup.1.step.1", "buildup.1.step.1.grid.1"}, {"buildup.1", "buildup.1.step.2", "buildup.1.step.2.spot.1"},
-	{"buildup.1", "buildup.1.step.3"}, {"buildup.1", "buildup.1.step.4"}, {"buildup.1", "buildup.1.step.5"}, {"removal.1"}, {"putty.1"},
+	{"sheet buildup.1.budget"}, {"sheet buildup.1.step.1", "buildup.1.step.1.grid.1"}, {"sheet buildup.1.step.2", "buildup.1.step.2.spot.1"},
+	{"sheet buildup.1.step.2.more"}, {"sheet buildup.1.step.3"}, {"sheet buildup.1.step.3.more"}, {"sheet buildup.1.step.3.readings"}, {"sheet buildup.1.step.4"},
+	{"sheet buildup.1.step.4.more"}, {"sheet buildup.1.step.5"}, {"sheet removals", "removal.1"}, {"sheet putties", "putty.1"},
 }
 
 // Each id stands once, and typing in any control leaves it where it is.
@@ -116,7 +117,7 @@ func TestFairingIsTypedInPeace(t *testing.T) {
 }
 
 func TestFiguresOfFairingOpenToTheirWorking(t *testing.T) {
-	s := opened(fairState(t), "buildup.1", "buildup.1.budget")
+	s := opened(fairState(t), "sheet buildup.1.budget")
 	for _, id := range []string{"buildup.1.budget.0.thin", "buildup.1.budget.0.share", "buildup.1.need.2"} {
 		html := view.Page(do(s, "why", id, "")).String()
 		assert.Contains(t, html, `class="working"`, id)
@@ -127,7 +128,7 @@ func TestFiguresOfFairingOpenToTheirWorking(t *testing.T) {
 func TestFindingsStandAtTheStepAndOnTheSurface(t *testing.T) {
 	s := opened(fairState(t), "buildup.1")
 	assert.Contains(t, view.Page(s).String(), "no test patch is logged")
-	surfaces := opened(do(s, "go", "surfaces", ""), "surface.1")
+	surfaces := opened(do(s, "go", "surfaces", ""), "sheet surface.1")
 	assert.Contains(t, view.Page(surfaces).String(), "step 3 Coat: Polyester gel coat")
 	assert.Contains(t, view.Page(surfaces).String(), "See the build-up")
 }

@@ -30,11 +30,7 @@ var severities = map[buildup.Severity]struct{ class, word string }{
 
 // findingLine is one finding; away from its step it names it.
 func findingLine(s *page.State, b *plan.Buildup, f *plan.Finding, inShort, away bool) html {
-	layer := "This layer"
-	if f.Step < len(b.Steps) && b.Steps[f.Step].Card != nil {
-		layer = b.Steps[f.Step].Card.Name
-	}
-	what, mend, rests := words.Finding(f, layer, s.Plan.Job.Units)
+	what, mend, rests := words.Finding(f, layerName(b, f), s.Plan.Job.Units)
 	mark := severities[f.Severity]
 	step := ""
 	if away {
@@ -72,23 +68,6 @@ func onlyOn(s *page.State, b *plan.Buildup, f *plan.Finding) string {
 	return text + "."
 }
 
-// stepFindings stands below a step's line: in short while the step is shut.
-func stepFindings(s *page.State, path string, open bool) html {
-	for i := range s.Plan.Buildups {
-		b := &s.Plan.Buildups[i]
-		var list []plan.Finding
-		for _, f := range append(b.Findings[:len(b.Findings):len(b.Findings)], plannedBudget(b).Findings...) {
-			if f.Path == path {
-				list = append(list, f)
-			}
-		}
-		if lines := findingLines(s, b, list, !open, false); !lines.IsEmpty() {
-			return region("findings-"+path, "div", a("class", "findings"), lines)
-		}
-	}
-	return region("findings-"+path, "div", a("class", "findings", "hidden", ""))
-}
-
 // plannedBudget is the budget that isn't a surface's own.
 func plannedBudget(b *plan.Buildup) plan.Budget {
 	for _, budget := range b.Budgets {
@@ -97,34 +76,4 @@ func plannedBudget(b *plan.Buildup) plan.Budget {
 		}
 	}
 	return plan.Budget{}
-}
-
-// surfaceFindings sums up on a surface what stops its build-up.
-func surfaceFindings(s *page.State, path string) html {
-	b := plannedBuildup(s, s.Doc().Get(path+".buildup"))
-	if b.Path == "" {
-		return nothing
-	}
-	var red []plan.Finding
-	asked := 0
-	for _, f := range b.FindingsOn(path) {
-		switch {
-		case f.IsRed():
-			red = append(red, f)
-		case f.Severity == buildup.Ask:
-			asked++
-		}
-	}
-	parts := []html{}
-	if s.Doc().Get(path+".ground") == "" {
-		parts = append(parts, el("p", a("class", "hint"), txt("Say the ground above: the build-up is checked against it.")))
-	}
-	parts = append(parts, findingLines(s, &b, red, true, true))
-	if asked > 0 {
-		parts = append(parts, el("p", a("class", "hint"), txt(counted(asked, "thing", "things")+" to check on the build-up.")))
-	}
-	if len(red)+asked > 0 {
-		parts = append(parts, action("go", "buildup", b.Path, "See the build-up", "quiet"))
-	}
-	return join(parts...)
 }

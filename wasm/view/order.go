@@ -9,20 +9,22 @@ import (
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // orderScreen is what to buy.
 func orderScreen(s *page.State) html {
 	if len(s.Order().Lines) == 0 {
-		return el("div", a("class", "empty"),
+		return join(leftOut(s), el("div", a("class", "empty"),
 			el("p", nil, txt("Nothing to order yet. The list follows from measured surfaces that have a build-up.")),
-			action("go", "surfaces", "", "Measure surfaces", "main"))
+			action("go", "surfaces", "", "Measure surfaces", "main")))
 	}
 	var lines []html
 	for i := range s.Order().Lines {
 		lines = append(lines, orderLine(s, &s.Order().Lines[i]))
 	}
 	return join(
+		leftOut(s),
 		region("totals", "div", a("class", "figures"), totals(s)),
 		region("sureness", "div", a("class", "sureness", "aria-live", "polite"), sureness(s)),
 		region("order-cautions", "div", a("class", "cautions"), orderCautions(s)),
@@ -36,6 +38,9 @@ func orderScreen(s *page.State) html {
 
 func totals(s *page.State) html {
 	o := s.Order()
+	if o.IsPartial() {
+		return el("p", a("class", "total"), el("span", a("class", "label"), txt("To pay")), el("span", a("class", "value"), txt(page.OrderMoney(s))))
+	}
 	return join(
 		el("p", a("class", "total"), el("span", a("class", "label"), txt("To pay")), el("span", a("class", "value"), txt(page.OrderMoney(s)))),
 		hintIf(page.Unpriced(s)),
@@ -61,6 +66,10 @@ func orderLine(s *page.State, l *chance.Line) html {
 	parts := []html{
 		el("h2", nil, txt(l.Name())),
 		el("p", a("class", "buy"), txt(page.BuyWords(l, s.Plan.Job.Units))),
+	}
+	if l.Waits() != nil {
+		return region(id, "article", a("class", "item orderline"), append(parts,
+			figure(s, id, "Need", "–", nil), action("find", l.Waits().By, l.Key(), words.PutItRight, "quiet"))...)
 	}
 	parts = append(parts, needFigures(s, l, id)...)
 	if l.Sure != nil {
@@ -92,6 +101,16 @@ func firstOfCard(s *page.State, l *chance.Line) bool {
 		}
 	}
 	return true
+}
+
+// leftOut says what the order is without, and leads there.
+func leftOut(s *page.State) html {
+	text := words.LeftOut(s.Order().LeftOut)
+	if text == "" {
+		return region("left-out", "div", a("hidden", ""))
+	}
+	return region("left-out", "div", nil,
+		el("p", a("class", "verdict", "data-is", asks), el("span", nil, txt(text)), action("find", s.Order().LeftOut[0].By, "first", words.PutItRight, "quiet")))
 }
 
 func hint(text string) html { return el("p", a("class", "hint"), txt(text)) }
@@ -156,11 +175,16 @@ func orderPaper(s *page.State) html {
 		if l.Bought.IsPriced && !l.ToBuy.IsZero() {
 			cost = page.Money(l.Bought.Cost.StringFixed(2), s)
 		}
+		if l.Waits() != nil {
+			rows = append(rows, el("tr", nil, cell(l.Name()), cell("–"), cell("–"), cell(page.BuyWords(l, s.Plan.Job.Units)), cell("")))
+			continue
+		}
 		rows = append(rows, el("tr", nil, cell(l.Name()), cell(lineAmount(s, l, l.Need)), cell(lineAmount(s, l, l.Stock)), cell(page.BuyWords(l, s.Plan.Job.Units)), cell(cost)))
 	}
 	return join(
 		el("h2", nil, txt(page.OrderTitle(s))),
 		el("table", nil, el("tbody", nil, rows...)),
+		el("p", nil, txt(words.LeftOut(s.Order().LeftOut))),
 		el("p", nil, txt("To pay: "+page.OrderMoney(s)+" "+page.Unpriced(s))),
 		el("p", nil, txt("Mass bought: "+of(s, s.Order().Bought, unit.Weights)+". Mass that stays on the boat: "+of(s, s.Plan.Kept, unit.Weights)+". Surfaces: "+
 			strconv.Itoa(len(s.Plan.Surfaces))+", "+of(s, s.Plan.Area, unit.Areas)+" in all.")),

@@ -68,8 +68,17 @@ func chips(s *page.State, path, name string, options []job.Option) html {
 		list = append(list, el("button", a("class", "chip", "type", "button", "id", "chip-"+path+"-"+o.Key, "data-do", "set", "data-path", path,
 			"data-text", o.Key, "aria-pressed", yesNo(o.Key == chosen)), txt(capital(o.Name))))
 	}
-	return region("chips-"+path, "div", a("class", "chips", "role", "group", "aria-label", capital(name)),
-		append(list, region("say-"+path, "div", a("class", "say"), said(s, path, f)))...)
+	return region("f-"+path, "div", a("class", "chips", "role", "group", "tabindex", "-1", "aria-label", capital(name)),
+		append(list, sayRegion(path, said(s, path, f)))...)
+}
+
+// plainLine is a dial's line for words.
+func plainLine(s *page.State, path, name string) html {
+	f := job.FieldAt(path)
+	return el("div", a("class", "dial"),
+		el("label", a("for", "f-"+path), txt(capital(name))),
+		el("span", a("class", "entry"), control(s, path, f, fieldExtras{})),
+		region("say-"+path, "div", a("class", "say"), said(s, path, f)))
 }
 
 // picker is a choice among many that looks like a chip.

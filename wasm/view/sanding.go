@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
@@ -121,18 +122,54 @@ func readings(s *page.State, path string, kind *job.StepKind) html {
 
 func readingList(s *page.State, list, name, add string, keys ...string) html {
 	var lines []html
-	for _, id := range s.Doc().Items(list) {
+	for i, id := range s.Doc().Items(list) {
 		row := list + "." + id
-		cells := []html{fieldWith(s, row+".surface", fieldExtras{Options: surfaceOptions(s), First: "all of it"})}
+		var cells []html
 		for _, key := range keys {
-			cells = append(cells, field(s, row+"."+key))
+			cells = append(cells, dial(s, row+"."+key, dialLine{}))
 		}
-		cells = append(cells, action("remove", row, "", "Remove", "quiet"))
-		lines = append(lines, el("div", a("class", "row", "id", row, "tabindex", "-1"), cells...))
+		if len(keys) > 1 {
+			cells = append(cells, combAnswer(s, row, i))
+		}
+		cells = append(cells, fieldWith(s, row+".surface", fieldExtras{Options: surfaceOptions(s), First: "all of it"}),
+			action("remove", row, "", "Remove", "quiet"))
+		lines = append(lines, el("div", a("class", "reading", "id", row, "tabindex", "-1"), cells...))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
 		el("p", a("class", "rowsname"), txt(name)), sayRegion(list, saidOf(s, list)),
 		join(lines...), action("add", list, "", add, "quiet"))
+}
+
+// combAnswer is what a comb reading comes to, right at the comb: what it cures
+// to, what is missing of the plan.
+func combAnswer(s *page.State, row string, at int) html {
+	list, _ := job.Split(row)
+	path, _ := job.Split(list)
+	step := plannedStep(s, path)
+	text := ""
+	if step.Coat != nil && at < len(step.Job.Combs) && step.Job.Combs[at].LastWet.Step != nil && step.Job.Combs[at].FirstDry.Step != nil {
+		if read, err := step.Comb(at); err == nil {
+			films := s.Plan.Job.Units.Scale(unit.Films)
+			text = words.CombSays(unit.Number(films.From(float64(read.CuresLeast)), 3), unit.Write(float64(read.CuresMost), films, 3)) + combAgainstPlan(s, read)
+		}
+	}
+	attrs := a("class", "verdict", "data-is", holds)
+	if text == "" {
+		attrs = append(attrs, a("hidden", "")...)
+	}
+	return region("comb-"+row, "p", attrs, txt(text))
+}
+
+func combAgainstPlan(s *page.State, read film.CombReading) string {
+	missing := float64(read.Missing.Value)
+	text := unit.Write(max(missing, -missing), s.Plan.Job.Units.Scale(unit.Films), 2)
+	switch {
+	case missing > float64(unit.Micrometre):
+		return words.CombMissing(text)
+	case missing < -float64(unit.Micrometre):
+		return words.CombOver(text)
+	}
+	return words.CombAsPlanned
 }
 
 // saidOf is what is wrong with a list as a whole.

@@ -3,6 +3,7 @@ package view
 import (
 	"strings"
 
+	"shedreckoner/calc/job"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -10,13 +11,60 @@ import (
 // sheetOf makes the uppermost sheet; nothing where none lies open.
 func sheetOf(s *page.State) shown {
 	kind, _, _ := strings.Cut(s.Sheet(), ".")
-	if kind == "menu" {
+	switch kind {
+	case "menu":
 		return menu(s)
+	case page.ShapesSheet:
+		return shapesSheet(s)
+	case page.ReadySheet:
+		return readySheet()
+	case page.RemovalsSheet:
+		return removalsSheet(s)
+	case page.PuttiesSheet:
+		return puttiesSheet(s)
+	}
+	item, part := job.Split(s.Sheet())
+	for _, p := range itemSheets {
+		if p.of == kind && p.part == part {
+			return p.sheet(s, item)
+		}
+	}
+	for _, p := range itemSheets {
+		if list, _ := job.Split(s.Sheet()); p.part == "" && p.of == listName(list) {
+			return p.sheet(s, s.Sheet())
+		}
 	}
 	if make := cupSheets[kind]; make != nil {
 		return make(s)
 	}
 	return shown{}
+}
+
+// itemSheets are the sheets of items and of their parts: of what, the part, and
+// what it shows.
+var itemSheets = []struct {
+	of, part string
+	sheet    func(s *page.State, item string) shown
+}{
+	{"surface", "", surfaceSheet},
+	{"surface", page.ShapePart, shapeSheet},
+	{"surface", page.GetsPart, getsSheet},
+	{"surface", page.GroundPart, groundSheet},
+	{"cutout", "", cutoutSheet},
+	{"buildup", page.AddPart, addStepSheet},
+	{"buildup", page.AboutPart, aboutSheet},
+	{"buildup", page.OnPart, onSheet},
+	{"buildup", page.BudgetPart, budgetSheet},
+	{"step", "", stepSheet},
+	{"buildup", page.MorePart, moreSheet},
+	{"buildup", page.ReadingsPart, readingsSheet},
+	{"buildup", page.WhyPart, whySheet},
+}
+
+// listName is the last word of a list's path.
+func listName(list string) string {
+	_, name := job.Split(list)
+	return name
 }
 
 // laid is a sheet with its header: where the builder is, undo, and the way back.
@@ -25,7 +73,7 @@ func laid(s *page.State, sheet shown) html {
 		return nothing
 	}
 	return join(
-		el("div", a("class", "sheethead"),
+		region("sheethead", "div", a("class", "sheethead"),
 			el("h2", a("id", page.SheetHeading, "tabindex", "-1"), txt(sheet.Title)),
 			undoTool(s, "sheet-undo"),
 			el("button", a("class", "tool", "id", "sheet-close", "type", "button", "data-do", "back", "data-path", "", "aria-label", words.Close), txt("✕"))),

@@ -99,11 +99,11 @@ func generic(path string) string {
 // A control's value isn't markup, but it is there for the border to set.
 func TestControlsCarryWhatWasTyped(t *testing.T) {
 	empty, _ := page.Start(nil, noon)
-	s := opened(do(do(empty, "demo", "", ""), "go", "surfaces", ""), "surface.1")
+	s := opened(do(do(empty, "demo", "", ""), "go", "surfaces", ""), "sheet surface.1")
 	s = do(s, "set", "surface.1.height", "1,500")
 	p := markup.Cut(view.Page(s))
 	assert.Equal(t, markup.Control{Value: "1,500", Invalid: true}, p.Controls["surface.1.height"])
-	assert.Equal(t, "trapezium", p.Controls["surface.1.shape"].Value)
+	assert.Equal(t, "Foredeck", p.Controls["surface.1.name"].Value)
 	assert.Contains(t, p.HTML(), "can be read two ways")
 	assert.Contains(t, p.HTML(), "shows a dash until it is put right")
 }

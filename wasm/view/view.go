@@ -35,7 +35,7 @@ type shown struct {
 // screens is what each screen shows below its heading.
 var screens = map[string]func(*page.State) shown{
 	"surfaces": plain(surfaces),
-	"buildup":  plain(buildups),
+	"buildup":  buildups,
 	"cup":      cup,
 	"order":    plain(orderScreen),
 	"log":      plain(logScreen),
@@ -62,7 +62,7 @@ func Page(s *page.State) html {
 		region("screen", "section", a("class", "screen screen-"+s.Screen),
 			el("h1", a("id", "heading", "tabindex", "-1", "class", headingClass(screen)), txt(s.ScreenName())),
 			screen.Body),
-		region("sheet", "section", a("class", "sheet", "aria-labelledby", page.SheetHeading), laid(s, sheet)),
+		region("sheet", "section", a("class", "sheet", "aria-labelledby", page.SheetHeading, "data-sheet", s.Sheet()), laid(s, sheet)),
 		region("act", "div", a("class", "act"), act),
 		region("bar", "nav", a("class", "bar", "aria-label", words.Screens), bar(s)),
 	)

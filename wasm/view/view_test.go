@@ -75,9 +75,14 @@ func printable(d job.Document) job.Document {
 	return d
 }
 
-// opened gives the state with the items at the paths open.
+// opened gives the state with the items at the paths open, or the sheet over the
+// screen.
 func opened(s *page.State, paths ...string) *page.State {
 	for _, path := range paths {
+		if key, isSheet := strings.CutPrefix(path, "sheet "); isSheet {
+			s = do(s, "sheet", key, "")
+			continue
+		}
 		if !s.IsOpen(path) {
 			s = do(s, "open", path, "")
 		}
@@ -112,12 +117,31 @@ func openable(s *page.State, screen string) []string {
 	}
 	switch screen {
 	case "surfaces":
+		list = append(list, "sheet "+page.ShapesSheet)
 		for _, id := range d.Items("surface") {
-			list = append(append(list, "surface."+id), inner("cutout", "surface."+id)...)
+			item := "surface." + id
+			list = append(list, "sheet "+item)
+			for _, part := range []string{page.ShapePart, page.GetsPart, page.GroundPart} {
+				list = append(list, "sheet "+page.Part(item, part))
+			}
+			for _, cutout := range inner("cutout", item) {
+				list = append(list, "sheet "+cutout)
+			}
 		}
 	case "buildup":
+		list = append(list, "sheet "+page.ReadySheet, "sheet "+page.RemovalsSheet, "sheet "+page.PuttiesSheet)
 		for _, id := range d.Items("buildup") {
-			list = append(append(list, "buildup."+id), inner("step", "buildup."+id)...)
+			item := "buildup." + id
+			list = append(list, item)
+			for _, part := range []string{page.AddPart, page.AboutPart, page.OnPart, page.BudgetPart} {
+				list = append(list, "sheet "+page.Part(item, part))
+			}
+			for _, step := range inner("step", item) {
+				list = append(list, "sheet "+step)
+				for _, part := range []string{page.MorePart, page.ReadingsPart, page.WhyPart} {
+					list = append(list, "sheet "+page.Part(step, part))
+				}
+			}
 		}
 	case "log":
 		list = append(list, "schedule.all")
@@ -143,6 +167,9 @@ func openable(s *page.State, screen string) []string {
 
 // parents is the path and what must be open for it to be seen.
 func parents(path string) []string {
+	if strings.HasPrefix(path, "sheet ") {
+		return []string{path}
+	}
 	parts := strings.Split(path, ".")
 	var list []string
 	for n := 2; n <= len(parts); n += 2 {
@@ -240,7 +267,7 @@ func check(t *testing.T, name string, all []element) {
 }
 
 // verbs is what buttons may ask for.
-var verbs = []string{"set", "add", "copy", "remove", "move", "step", "open", "why", "whole", "sheet", "back", "go", "unit", "decimal", "system", "undo", "redo", "demo", "own", "clear", "real", "look",
+var verbs = []string{"set", "add", "copy", "remove", "move", "step", "open", "why", "whole", "sheet", "back", "like", "ready", "choose", "go", "unit", "decimal", "system", "undo", "redo", "demo", "own", "clear", "real", "look",
 	"print", "text", "csv", "share", "export", "pick", "weighed", "in", "end", "take", "done", "learn", "unlearn", "log-csv", "link", "take-job", "drop-job", "fill", "find", "tool", "for", "front", "time-test"}
 
 func TestWhatWasTypedStaysText(t *testing.T) {

@@ -28,6 +28,7 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 		words   *job.WordsError
 		cups    *cure.CupsError
 		door    *order.DoorError
+		waits   *plan.WaitsError
 	)
 	switch {
 	case errors.As(err, &read):
@@ -49,6 +50,8 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 	case errors.As(err, &cups):
 		return "What stays behind in cup and tool (" + unit.Write(float64(cups.Leftover), unit.InGram, 3) + ") leaves nothing of the card's largest batch (" +
 			unit.Write(float64(cups.Largest), unit.InGram, 3) + "). Type a larger batch on the card, or choose another method."
+	case errors.As(err, &waits):
+		return "Waits for " + heldBy(&waits.LeftOut) + "."
 	case errors.As(err, &door):
 		return "That is more than can be bought. Check the sizes of the surfaces."
 	case errors.As(err, &ruled):

@@ -1,0 +1,130 @@
+package plan
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+)
+
+// LeftOut is a surface or a step that the needs are without: something of it is
+// refused, or has yet to be typed.
+type LeftOut struct {
+	Path      string // of the surface, or of the step
+	Name      string // as the builder calls it
+	By        string // path of the text that it waits for
+	IsRefused bool   // that text can't be read or isn't possible; else it has yet to be typed
+}
+
+// WaitsError says that an amount hangs on a text that is refused.
+type WaitsError struct{ LeftOut }
+
+// Error names what is waited for.
+func (e *WaitsError) Error() string { return "plan: waits for " + e.By }
+
+// LeftOut lists what the needs are without, surfaces first. A surface that gets
+// nothing, and a step on no surface, would add nothing.
+func (p *Plan) LeftOut() []LeftOut {
+	var list []LeftOut
+	for i := range p.Job.Surfaces {
+		s := &p.Job.Surfaces[i]
+		if s.Buildup == "" || i < len(p.Surfaces) && p.Surfaces[i].Known {
+			continue
+		}
+		if out, found := p.holds(s.Path); found {
+			out.Name = s.Name
+			list = append(list, out)
+		}
+	}
+	for i := range p.Buildups {
+		b := &p.Buildups[i]
+		if !p.isUsed(b.Path) {
+			continue
+		}
+		for n := range b.Steps {
+			if b.Steps[n].Known {
+				continue
+			}
+			if out, found := p.holds(b.Steps[n].Path); found {
+				out.Name = "step " + strconv.Itoa(n+1)
+				if n := p.Job.Buildups[i].Name; n != "" {
+					out.Name += " of " + n
+				}
+				list = append(list, out)
+			}
+		}
+	}
+	return list
+}
+
+// IsWithheld says if the amounts of a build-up, or with "" those of the whole
+// job, hang on a surface with a refused text.
+func (p *Plan) IsWithheld(buildup string) bool {
+	for i := range p.Job.Surfaces {
+		s := &p.Job.Surfaces[i]
+		if (buildup == "" || s.Buildup == buildup) && i < len(p.Surfaces) && !p.Surfaces[i].Known {
+			if out, found := p.holds(s.Path); found && out.IsRefused {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (p *Plan) isUsed(buildup string) bool {
+	return slices.ContainsFunc(p.Job.Surfaces, func(s job.Surface) bool { return s.Buildup == buildup })
+}
+
+// holds finds what an item waits for: what is refused first.
+func (p *Plan) holds(item string) (LeftOut, bool) {
+	for _, list := range []struct {
+		problems  []job.Problem
+		isRefused bool
+	}{{p.Refused, true}, {p.Waiting, false}} {
+		for _, problem := range list.problems {
+			if problem.Path == item || strings.HasPrefix(problem.Path, item+".") {
+				return LeftOut{Path: item, By: problem.Path, IsRefused: list.isRefused}, true
+			}
+		}
+	}
+	return LeftOut{}, false
+}
+
+// Withheld gives what the need of a material can't be told for: a refused text
+// on a surface or step that takes some of it; nil: nothing.
+func (p *Plan) Withheld(card string, out []LeftOut) *WaitsError {
+	for _, o := range out {
+		if o.IsRefused && p.takes(o.Path, card) {
+			return &WaitsError{o}
+		}
+	}
+	return nil
+}
+
+// takes says if a surface's build-up, or a step, takes some of a material.
+func (p *Plan) takes(item, card string) bool {
+	for i := range p.Job.Surfaces {
+		if s := &p.Job.Surfaces[i]; s.Path == item {
+			item = s.Buildup
+		}
+	}
+	for i := range p.Buildups {
+		for n := range p.Buildups[i].Steps {
+			s := &p.Buildups[i].Steps[n]
+			if (p.Buildups[i].Path == item || s.Path == item) && p.stepTakes(s, card) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// stepTakes says if a step takes some of a material: by its uses, or while it
+// isn't planned by what its card names.
+func (p *Plan) stepTakes(s *Step, card string) bool {
+	if slices.ContainsFunc(s.Used, func(u Use) bool { return u.Card.Key == card }) {
+		return true
+	}
+	return s.Card != nil && (s.Card.Key == card || s.Card.Hardener == card || s.Card.Thinner == card)
+}

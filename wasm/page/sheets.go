@@ -1,0 +1,117 @@
+package page
+
+import (
+	"slices"
+	"strings"
+
+	"shedreckoner/calc/job"
+)
+
+// The parts of a surface's, a build-up's and a step's sheet that lie on a sheet
+// of their own, behind a setup line: their keys end so.
+const (
+	GetsPart     = "gets"     // which build-up a surface gets
+	GroundPart   = "under"    // a surface's ground, and how it lies
+	ShapePart    = "shapes"   // which shape
+	AboutPart    = "about"    // a build-up's name and usual ground
+	BudgetPart   = "budget"   // a build-up's film budget
+	OnPart       = "on"       // the surfaces that get a build-up
+	AddPart      = "add"      // which kind of step
+	MorePart     = "more"     // what a step says besides
+	ReadingsPart = "readings" // combs and measured films of a step
+	WhyPart      = "why"      // the working of a step's figures
+)
+
+// Sheets that are nobody's part.
+const (
+	ReadySheet    = "ready"    // the ready sequences
+	ShapesSheet   = "shapes"   // every shape, for a new surface
+	RemovalsSheet = "removals" // what a grade takes
+	PuttiesSheet  = "putties"  // putties mixed by hand
+)
+
+// Part gives the key of an item's part.
+func Part(item, part string) string { return item + "." + part }
+
+// stepsInSight are a step's fields that stand on its sheet; all others lie
+// behind a setup line.
+var stepsInSight = []string{
+	"kind", "card", "method", "film", "coats", "putty", "fill-by", "thickness", "columns", "row-gap", "column-gap", "paste",
+	"by", "taken", "first", "last", "tool", "swallowed",
+}
+
+// IsInSight says if a step's field stands on its sheet.
+func IsInSight(key string) bool { return slices.Contains(stepsInSight, key) }
+
+// onGroundSheet are the fields of a surface's ground, in their order.
+var onGroundSheet = []string{"ground", "prepared", "prepared-grade", "ground-age", "patch", "water", "lies", "inside", "by"}
+
+// GroundFields gives the keys of a surface's fields that say what it is made of,
+// how it lies and how it was measured.
+func GroundFields() []string { return onGroundSheet }
+
+// sheetsOf gives the sheets that must lie open for a path to be seen, the
+// lowest first; none for what stands on a screen or in a list of it.
+func sheetsOf(path string) []string {
+	parts := strings.Split(path, ".")
+	upTo := func(n int) string { return strings.Join(parts[:min(n, len(parts))], ".") }
+	item := upTo(2)
+	switch parts[0] {
+	case "surface":
+		return surfaceSheets(item, parts[min(2, len(parts)):], upTo)
+	case "buildup":
+		if len(parts) > 3 && parts[2] == "step" {
+			return stepSheets(upTo(4), parts[4:])
+		}
+		if job.IsBudget(path) {
+			return []string{Part(item, BudgetPart)}
+		}
+		return []string{Part(item, AboutPart)}
+	case "removal":
+		return []string{RemovalsSheet}
+	case "putty":
+		return []string{PuttiesSheet}
+	}
+	return nil
+}
+
+func surfaceSheets(item string, rest []string, upTo func(int) string) []string {
+	switch {
+	case len(rest) == 0:
+	case rest[0] == "cutout":
+		return []string{item, upTo(4)}
+	case rest[0] == "buildup":
+		return []string{item, Part(item, GetsPart)}
+	case slices.Contains(onGroundSheet, rest[0]):
+		return []string{item, Part(item, GroundPart)}
+	}
+	return []string{item}
+}
+
+func stepSheets(step string, rest []string) []string {
+	switch {
+	case len(rest) == 0:
+	case rest[0] == "comb" || rest[0] == "witness":
+		return []string{step, Part(step, ReadingsPart)}
+	case rest[0] == "grid" || rest[0] == "spot" || IsInSight(rest[0]):
+	default:
+		return []string{step, Part(step, MorePart)}
+	}
+	return []string{step}
+}
+
+// hasSheet says if an item is opened as a sheet.
+func hasSheet(item string) bool {
+	list, _ := job.Split(item)
+	_, key := job.Split(list)
+	return list == "surface" || key == "cutout" || isStepList(list)
+}
+
+// shown opens an item, in its list or as a sheet.
+func (s *State) shown(item string) {
+	if hasSheet(item) {
+		s.raise(item)
+		return
+	}
+	s.opened(item)
+}

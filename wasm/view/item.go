@@ -1,0 +1,21 @@
+package view
+
+// itemLine is the line that opens an item: its name, and in a region of its
+// own what it comes to.
+func itemLine(path string, open bool, name, sum string) html {
+	return el("button", a("class", "line", "type", "button", "id", path, "data-do", "open", "data-path", path, "aria-expanded", yesNo(open)),
+		region("name-"+path, "span", a("class", "name"), txt(name)),
+		region("sum-"+path, "span", a("class", "sum"), txt(sum)))
+}
+
+func itemTools(path string, at, count int) html {
+	tools := []html{action("copy", path, "", "Copy", "quiet")}
+	if at > 0 {
+		tools = append(tools, action("move", path, "up", "Move up", "quiet"))
+	}
+	if at < count-1 {
+		tools = append(tools, action("move", path, "down", "Move down", "quiet"))
+	}
+	tools = append(tools, action("remove", path, "", "Remove", "quiet"))
+	return el("div", a("class", "itemtools"), tools...)
+}

@@ -1,0 +1,153 @@
+package view
+
+import (
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/draw"
+	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
+)
+
+// The heights of layers in a build-up's list, in units of about a CSS pixel: a
+// row's own, and beyond it the film to scale as far as it goes.
+const (
+	rowHeight  = 52.
+	mostHeight = 128.
+	perMicron  = 0.1
+)
+
+// stepRow is one layer of a build-up's list.
+func stepRow(s *page.State, path string, at int, b *plan.Buildup) html {
+	kind := job.FindStepKind(s.Doc().Get(path + ".kind"))
+	step := plannedStep(s, path)
+	swatch := swatchOf(&step, kind, at, b)
+	small := strings.TrimSpace(stepSmall(s, &step, kind))
+	if swatch.Broken {
+		small += " · " + words.DrawnShorter
+	}
+	attrs := a("class", "layer")
+	for _, f := range pressing(b) {
+		if f.Path == path && f.IsRed() {
+			attrs = a("class", "layer", "data-is", stops)
+		}
+	}
+	return region("item-"+path, "div", attrs, listRow(path, swatch.Layer(), strconv.Itoa(at+1)+" "+layerTitle(&step, kind), small, stepFilm(s, &step, kind)))
+}
+
+// groundRow is what a build-up is put on.
+func groundRow(s *page.State, path string) html {
+	text := ""
+	if g, known := job.GroundByKey(s.Doc().Get(path + ".ground")); known {
+		text = g.String()
+	}
+	return region("ground-"+path, "div", a("class", "layer ground"),
+		el("span", a("class", "seen"), draw.Swatch{Stuff: draw.Ground, Height: rowHeight}.Layer()),
+		el("span", a("class", "name"), txt(words.GroundRow), el("small", nil, txt(text))))
+}
+
+// layerTitle is what a step is, by its material where it has one.
+func layerTitle(step *plan.Step, kind *job.StepKind) string {
+	if step.Card != nil && kind.Key != "squeegee" && kind.Key != "porous" {
+		return step.Card.Name
+	}
+	if step.Card != nil {
+		return kind.Name + ": " + step.Card.Name
+	}
+	return kind.Name
+}
+
+// stepSmall is the small line under a step's name.
+func stepSmall(s *page.State, step *plan.Step, kind *job.StepKind) string {
+	switch {
+	case kind.Key == "wash":
+		return ""
+	case !step.Known:
+		return words.NotPlannedYet
+	case step.Coat != nil:
+		method, _, _ := strings.Cut(step.Job.Method.Name, ",")
+		return method + " · " + unit.Number(float64(step.Coat.Coats.Value), 3) + " × " + of(s, step.Coat.WetEach, unit.Films) + " wet"
+	case step.Fill != nil:
+		return words.Passes(int(step.Fill.Passes.Value))
+	case step.Sand != nil:
+		return gradeWords(step.Sand.Grades)
+	}
+	return ""
+}
+
+// stepFilm is what a step adds or takes.
+func stepFilm(s *page.State, step *plan.Step, kind *job.StepKind) string {
+	switch {
+	case kind.Key == "wash":
+		return ""
+	case !step.Known:
+		return "–"
+	case step.Coat != nil:
+		return of(s, step.Added, unit.Films)
+	case step.Fill != nil && step.Job.Hollows.By == job.FillMean:
+		return of(s, step.Job.Thickness, unit.Fills)
+	case step.Fill != nil:
+		return of(s, step.Fill.Left, unit.Volumes)
+	case step.Taken.Step == nil:
+		return ""
+	}
+	return "− " + of(s, step.Taken, unit.Films)
+}
+
+// swatchOf is how a layer is drawn: coats to scale, as far as it goes; filler,
+// many times thicker than any film, shorter.
+func swatchOf(step *plan.Step, kind *job.StepKind, at int, b *plan.Buildup) draw.Swatch {
+	w := draw.Swatch{Stuff: stuffOf(step, kind), Height: rowHeight}
+	switch {
+	case step.Coat != nil:
+		film := unit.InMicrometre.From(float64(step.Added.Value))
+		w.Height += film * perMicron
+		if w.Height > mostHeight {
+			w.Height, w.Broken = mostHeight, true
+		}
+		if least := step.Card.LeftLeast; least.Known && step.Added.Value > 0 && isTopCoat(b, at) {
+			w.Least = float64(least.Value) / float64(step.Added.Value)
+		}
+	case step.Fill != nil:
+		w.Height, w.Broken = mostHeight*0.6, true
+	}
+	return w
+}
+
+// isTopCoat says if no coat lies over the step.
+func isTopCoat(b *plan.Buildup, at int) bool {
+	for _, step := range b.Steps[min(at+1, len(b.Steps)):] {
+		if step.Coat != nil || step.Fill != nil {
+			return false
+		}
+	}
+	return true
+}
+
+func stuffOf(step *plan.Step, kind *job.StepKind) draw.Stuff {
+	switch {
+	case kind.Key == "sand":
+		return draw.Sanded
+	case kind.Key == "polish":
+		return draw.Polished
+	case kind.Key == "wash":
+		return draw.Washed
+	case kind.Key == "fill":
+		return draw.Filling
+	case step.Card == nil:
+		return draw.Washed
+	}
+	switch step.Card.Kind {
+	case material.FlowCoat:
+		return draw.FlowCoatFilm
+	case material.Primer:
+		return draw.PrimerFilm
+	case material.Topcoat:
+		return draw.TopcoatFilm
+	}
+	return draw.GelCoatFilm
+}
