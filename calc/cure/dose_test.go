@@ -340,3 +340,41 @@ func TestTheTableStaysBetweenItsRows(t *testing.T) {
 		}
 	}
 }
+
+// 215 g at 22 °C want 3.66 g on a scale of 1 g, whose whole error is 1.5 g: 4 g
+// could be 5.5 g, over the 5.38 g of the ceiling, and 3 g could be 1.5 g, under
+// the 2.15 g of the floor. The wanted dose alone would pass.
+func TestTheMeasuredDoseKeepsItsError(t *testing.T) {
+	c := cup(t, 215, 22)
+	c.Tool = tool(t, cure.Scale, "1")
+	_, err := c.Dose()
+	small := refused[*cure.NotWithThisToolError](t, err)
+	assert.InDelta(t, 285.7, unit.InGram.From(float64(small.Smallest)), 0.1, "half a mark more, and a mark is sure to be inside")
+	c.Mix.Product = grams(286)
+	_, err = c.Dose()
+	assert.NoError(t, err)
+}
+
+// 148 g of product bear 3.7 g; on a scale of 0.5 g, off by 0.75 g, 3 g could be
+// 3.75 g, so that 2.5 g are measured, though the whole of 163 g would bear more.
+func TestTheMarkKeepsUnderTheCeilingOfTheProduct(t *testing.T) {
+	c := cup(t, 148, 20.6)
+	c.Mix.Pigment, c.Tool = grams(15), tool(t, cure.Scale, "0.5")
+	d, err := c.Dose()
+	require.NoError(t, err)
+	assert.InDelta(t, 2.942, inGrams(d.Wanted), 0.001)
+	assert.Equal(t, "2.5\u00a0g", d.Grams.String())
+}
+
+// 4.875 g are measured as 4.9 g: the cup must be small enough for that.
+func TestTheLargestCupGoesByTheMeasuredDose(t *testing.T) {
+	c := cup(t, 325, 25)
+	c.Largest = func(share working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) {
+		if share.Value > 0.0150001 {
+			return grams(300), nil
+		}
+		return grams(400), nil
+	}
+	_, err := c.Dose()
+	assert.InDelta(t, 300, unit.InGram.From(float64(refused[*cure.CupTooLargeError](t, err).Largest)), 1e-9)
+}
