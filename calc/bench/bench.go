@@ -81,6 +81,7 @@ var (
 	ErrHotFlowCoat = errors.New("bench: over 35 °C the wax of a flow coat doesn't film over")
 	ErrNoPatch     = errors.New("bench: a flow coat over 30 °C wants a test patch first")
 	ErrJump        = errors.New("bench: a temperature jumped from the last cup's")
+	ErrTestCooler  = errors.New("bench: a timed test opens no cups for a part that is warmer than the product in it")
 	ErrNoTime      = errors.New("bench: it gels in the cup before it can be spread")
 )
 

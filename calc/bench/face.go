@@ -103,6 +103,7 @@ const (
 	Heat                       // surface and product against the card's own limits and its table
 	Film                       // what the build-up says of this coat: film, thinner, sequence
 	Fire                       // from here styrene gives a burnable vapour
+	Readings                   // how old the surface's temperature is; only where it is two hours old
 )
 
 // Verdict bears on the answer and stands under it.

@@ -272,6 +272,7 @@ func TestUnfitNow(t *testing.T) {
 	old := benchOf(t, at(11), bare, day, damp)
 	assert.False(t, old.Air.IsFresh)
 	assert.False(t, hasReason[*bench.UnfitError](old), "three hours later that reading says nothing")
+	assert.Equal(t, bench.Asks, verdict(t, old, bench.Readings).Kind)
 }
 
 // Fit now and unfit later: the dose, with the hour, and red where the cups of the
@@ -313,7 +314,7 @@ func TestUnfitLater(t *testing.T) {
 // a dose back; the test opens cups for its tin, its day and a degree over it.
 func TestAHotDay(t *testing.T) {
 	weather := "day.today.low = 22\nday.today.high = 38\nday.today.read-temp = 36\nday.today.read-humidity = 35\nday.today.read-at = 13:00\nbench.now.read-at = 13:00\nday.today.sunrise = 5:40"
-	hot := []string{bare, day, weather, "bench.now.surface-temp = 38\nbench.now.product-temp = 36\nbench.now.tin = A"}
+	hot := []string{bare, day, weather, "bench.now.surface-temp = 38\nbench.now.tin = A"}
 	b := benchOf(t, at(13), hot...)
 	assert.False(t, b.HasDose)
 	assert.True(t, hasReason[*cure.BeyondTableError](b))
@@ -339,6 +340,10 @@ func TestAHotDay(t *testing.T) {
 	assert.InDelta(t, 100, inGrams(test.Mass.Value), 1e-9)
 	assert.InDelta(t, 39, inCelsius(test.UpTo), 1e-9)
 
+	cooler := way(benchOf(t, at(13), append(slices.Clone(hot), "bench.now.product-temp = 36")...), bench.ByTimedTest)
+	require.NotNil(t, cooler)
+	assert.ErrorIs(t, cooler.Err, bench.ErrTestCooler, "timed at 36 °C it says nothing of a part at 38 °C")
+
 	result := func(temp, minutes float64, tin, day string) string {
 		return fmt.Sprintf("test = 1\ntest.1.card = gelcoat\ntest.1.mass = 100 g\ntest.1.temp = %v\ntest.1.share = 1\ntest.1.minutes = %v\ntest.1.tin = %s\ntest.1.day = %s", temp, minutes, tin, day)
 	}
@@ -355,6 +360,7 @@ func TestAHotDay(t *testing.T) {
 		"another day":    {calm, result(38, 12, "A", "2026-05-31")},
 		"too warm":       {calm, result(36.9, 12, "A", "2026-06-01")},
 		"vinyl ester":    {calm, result(38, 12, "A", "2026-06-01"), "bench.now.card = vinylester\ntest.1.card = vinylester"},
+		"product cooler": {calm, result(36.5, 12, "A", "2026-06-01")},
 		"over 42 °C":     {calm, result(42, 12, "A", "2026-06-01"), "bench.now.surface-temp = 42.5\nbench.now.product-temp = 42"},
 		"unpatched flow": {calm, result(34, 12, "A", "2026-06-01"), "bench.now.card = flowcoat\ntest.1.card = flowcoat\nbench.now.surface-temp = 34\nbench.now.product-temp = 34"},
 	} {

@@ -58,7 +58,14 @@ func (b *bencher) verdicts() []Verdict {
 	if givesStyrene(b.out.Card) {
 		list = append(list, b.explosiveVerdict(), b.fireVerdict())
 	}
-	return append(append(list, b.apartVerdict(), b.heatVerdict()), b.filmVerdicts()...)
+	list = append(append(list, b.apartVerdict(), b.heatVerdict()), b.filmVerdicts()...)
+	if since := b.sinceRead(); b.out.Surface.Step != nil && since >= fresh {
+		list = append(list, Verdict{
+			Subject: Readings, Kind: Asks, At: b.readAt(b.typed.ReadAt), Value: float64(since), Limit: float64(fresh), Scale: unit.InHour,
+			Opens: "bench.now.surface-temp",
+		})
+	}
+	return list
 }
 
 // dewVerdict is that of the surface over the dew point, now and through the cure.

@@ -215,6 +215,11 @@ func (b *bencher) timedTest() (Way, bool) {
 		return Way{}, false
 	}
 	w := Way{Kind: ByTimedTest, Share: b.cup.Card.Floor, Mass: testMass, UpTo: min(hottest+unit.Temperature(cure.OpensOver), b.testMost())}
+	if b.out.Product.Value < b.out.Surface.Value-unit.Temperature(cure.OpensOver)-1e-9 {
+		w.Err = ErrTestCooler
+		return w, true
+	}
+	w.UpTo = min(b.out.Product.Value+unit.Temperature(cure.OpensOver), b.testMost())
 	cup := b.cup
 	cup.Mix = cure.Mix{Product: testMass}
 	d, err := cup.FloorTest(b.testMost())

@@ -18,7 +18,7 @@ type Air struct {
 	Err          error    // the figures don't make a day
 	Known        bool     // of today, with air and humidity
 	HasCurve     bool     // low and high are known: the day's curve can be drawn
-	IsFresh      bool     // the surface was read less than two hours ago
+	IsFresh      bool     // surface and air were read less than two hours ago
 	Day          air.Day
 	Surface      air.Surface // how the part stands against it
 	DewPoint     working.Figure[unit.Temperature]
@@ -49,7 +49,7 @@ var defaultSunrise = working.Given(6*unit.Hour, "sunrise", unit.InHour, "not typ
 // another day are as good as none.
 func (b *bencher) air() Air {
 	d := &b.plan.Job.Day
-	out := Air{IsFresh: b.sinceRead() < fresh}
+	out := Air{IsFresh: b.sinceRead() < fresh && b.now.Hour-b.readAt(d.ReadAt) < fresh}
 	isToday := d.Date == b.now.Date
 	for _, need := range []struct {
 		key  string

@@ -1,0 +1,62 @@
+package bench_test
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"shedreckoner/calc/bench"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/unit"
+)
+
+// What is said to bring a dose back does: at the hour that is named, with product
+// and part at the temperatures that are named; and what is offered for more time
+// gives more.
+func TestWhatBringsItBackDoes(t *testing.T) {
+	random := rand.New(rand.NewPCG(31, 32))
+	hours, temperatures, cooled := 0, 0, 0
+	for range 300 {
+		now := 5 + 15*random.Float64()
+		low := 8 + 16*random.Float64()
+		high := low + 6 + 12*random.Float64()
+		surface := low + (high-low)*random.Float64()*1.2
+		weather := fmt.Sprintf("day.today.low = %.1f\nday.today.high = %.1f\nday.today.read-temp = %.1f\nday.today.read-humidity = %.0f\nday.today.read-at = %d:00\nbench.now.read-at = %d:00\nbench.now.surface-temp = %.1f",
+			low, high, low+(high-low)*random.Float64(), 35+40*random.Float64(), int(now), int(now), surface)
+		b := benchOf(t, at(float64(int(now))), bare, day, weather)
+		for _, w := range b.Back {
+			switch w.Kind {
+			case bench.AtHours:
+				if w.From >= unit.Day-unit.Hour { // tomorrow has readings of its own
+					continue
+				}
+				then := w.From + 2*unit.Minute
+				clock := fmt.Sprintf("%d:%02d", int(then/unit.Hour), int(then/unit.Minute)%60)
+				part := inCelsius(b.Air.Day.Air(then)) + float64(b.Air.Surface.By(b.Air.Day, then).Least.Value)
+				c := benchOf(t, bench.Now{Hour: then, Date: tenOClock.Date}, bare, day, weather, fmt.Sprintf("bench.now.surface-temp = %.2f\nbench.now.read-at = %s", part, clock))
+				assert.True(t, c.HasDose, "at %s, %s: %v %v", clock, weather, c.Reasons, c.Waiting)
+				hours++
+			case bench.AtTemperatures:
+				c := benchOf(t, tenOClock, bare, fmt.Sprintf("bench.now.surface-temp = %.4f\nbench.now.product-temp = %.4f\nbench.now.ahead = %.4f",
+					inCelsius(w.Surface.Value)-1e-9, inCelsius(w.Product.Value), max(15, inCelsius(b.Air.ColdestAhead))))
+				assert.True(t, c.HasDose, "%.1f, %.1f °C: %v %v", inCelsius(w.Surface.Value), inCelsius(w.Product.Value), c.Reasons, c.Waiting)
+				assert.False(t, w.DewPoint.Step != nil && w.Product.Value < w.DewPoint.Value && w.Product.Value < b.Product.Value, "cooled under the dew point")
+				temperatures++
+			}
+		}
+		for _, o := range b.Offers {
+			if o.Remedy != cure.CoolProduct || !b.HasDose {
+				continue
+			}
+			c := benchOf(t, at(float64(int(now))), bare, day, weather, fmt.Sprintf("bench.now.product-temp = %.2f\nbench.now.amount = %.0f g", inCelsius(o.Target.Value), inGrams(b.Whole.Value)))
+			assert.Greater(t, float64(c.Hand.Spreading.Value), float64(b.Hand.Spreading.Value), weather)
+			cooled++
+		}
+	}
+	assert.Greater(t, hours, 20)
+	assert.Greater(t, temperatures, 30)
+	assert.Greater(t, cooled, 5)
+	t.Log(hours, temperatures, cooled)
+}
