@@ -176,6 +176,7 @@ func reshape(s *webdriver.Session, item, shape string) {
 func goTo(s *webdriver.Session, screen string) {
 	way := `button[data-do="go"][data-path="` + screen + `"]`
 	if !s.Has(way) { // it stands behind the header's button
+		closeSheets(s)
 		tap(s, "#open-menu")
 		s.Wait(way)
 	}

@@ -81,7 +81,7 @@ func like(s *State, m Message) []Effect {
 		return nil
 	}
 	doc, item := s.Doc().Add(list)
-	doc = alike(named(doc, item), m.Path, item).Set(item+".shape", doc.Get(m.Path+".shape"))
+	doc = alike(named(doc, item), m.Path, item).Set(item+".shape", doc.Get(m.Path+".shape")).Set(item+".sides", doc.Get(m.Path+".sides"))
 	for _, key := range choicesOf(doc, m.Path) {
 		doc = doc.Set(item+"."+key, doc.Get(m.Path+"."+key))
 	}
@@ -100,10 +100,9 @@ func choicesOf(doc job.Document, item string) []string {
 	return keys
 }
 
-// alike gives a surface the build-up, the ground, the lie and the sides of
-// another.
+// alike gives a surface the build-up, the ground and the lie of another.
 func alike(doc job.Document, from, item string) job.Document {
-	for _, key := range append([]string{"buildup", "sides"}, onGroundSheet...) {
+	for _, key := range append([]string{"buildup"}, onGroundSheet...) {
 		doc = doc.Set(item+"."+key, doc.Get(from+"."+key))
 	}
 	return doc

@@ -15,6 +15,7 @@ const (
 	ShapePart    = "shapes"   // which shape
 	AboutPart    = "about"    // a build-up's name and usual ground
 	BudgetPart   = "budget"   // a build-up's film budget
+	PointsPart   = "points"   // the film step by step, and what its checks rest on
 	OnPart       = "on"       // the surfaces that get a build-up
 	AddPart      = "add"      // which kind of step
 	MorePart     = "more"     // what a step says besides

@@ -198,10 +198,24 @@ func budgetSheet(s *page.State, path string) shown {
 	b := plannedBuildup(s, path)
 	return shown{Title: words.FilmBudget, Body: join(
 		region("figures-"+path+".budget", "div", a("class", "figures"),
-			budgets(s, &b),
+			budgets(s, &b)),
+		setup(path+".points", words.StepByStep, page.Part(path, page.PointsPart)),
+		el("div", a("class", "form"), budgetFields(s, path))),
+		Act: act("back", "", "", words.Done)}
+}
+
+// pointsSheet is the film step by step, and what its checks and those of the
+// sequence rest on.
+func pointsSheet(s *page.State, path string) shown {
+	b := plannedBuildup(s, path)
+	var points []html
+	for i := range b.Budgets {
+		points = append(points, budgetPoints(s, &b, &b.Budgets[i], b.Path+".budget."+strconv.Itoa(i)))
+	}
+	return shown{Title: words.FilmBudget, Body: join(
+		region("figures-"+path+".points", "div", a("class", "figures"), join(points...),
 			figure(s, path+".left", words.AllLayers, of(s, b.Left, unit.Films), b.Left.Step),
 			figure(s, path+".area", words.AreaName, of(s, b.Area, unit.Areas), b.Area.Step)),
-		el("div", a("class", "form"), budgetFields(s, path)),
 		region("rests-"+path, "div", a("class", "findings"), findingLines(s, &b, b.Findings, false, true), findingLines(s, &b, plannedBudget(&b).Findings, false, true))),
 		Act: act("back", "", "", words.Done)}
 }

@@ -55,6 +55,7 @@ var itemSheets = []struct {
 	{"buildup", page.AboutPart, aboutSheet},
 	{"buildup", page.OnPart, onSheet},
 	{"buildup", page.BudgetPart, budgetSheet},
+	{"buildup", page.PointsPart, pointsSheet},
 	{"step", "", stepSheet},
 	{"buildup", page.MorePart, moreSheet},
 	{"buildup", page.ReadingsPart, readingsSheet},

@@ -18,6 +18,7 @@ const (
 	UsualGround       = "ground"
 	FilmBudget        = "Film budget"
 	GroundRow         = "Ground"
+	StepByStep        = "the film step by step, and what the checks rest on"
 	DrawnShorter      = "drawn shorter"
 	WaitsForASize     = "Amounts wait for a size that can't be read."
 	WaitsForASurface  = "– (a size can't be read)"
