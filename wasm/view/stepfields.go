@@ -34,7 +34,7 @@ var stepFieldExtras = []struct {
 	{"last", fieldExtras{Default: "such as P1200", Hint: "What the next layer and the polish find."}},
 	{"grades", fieldExtras{Default: "the usual ones", Hint: "Left empty: the usual grades from the first to the last."}},
 	{"wet-from", fieldExtras{Default: "all dry", Hint: "An electric sander and water don't go together."}},
-	{"scratch", fieldExtras{Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures below the build-ups stand above it."}},
+	{"scratch", fieldExtras{Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures of what a grade takes stand above it."}},
 	{"texture", fieldExtras{Default: "by the method", Hint: "What the coat before left: the first grade flattens it."}},
 	{"least", fieldExtras{Default: "as its card says"}},
 	{"cut-most", fieldExtras{Default: "as read"}},

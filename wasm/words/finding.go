@@ -48,7 +48,7 @@ func fairingSentence(err error, units job.Units) string {
 	case errors.Is(err, plan.ErrFewRows):
 		return "A grid needs two rows of two readings, or more."
 	case errors.Is(err, plan.ErrNoRecipe):
-		return "This putty isn't whole yet: type what goes in, below the build-ups."
+		return "This putty isn't whole yet: type what goes in, under putty mixed by hand on the Build-up screen."
 	case errors.Is(err, plan.ErrNoSpots):
 		return "Add the places to fill."
 	}

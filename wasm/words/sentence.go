@@ -2,12 +2,17 @@ package words
 
 import (
 	"errors"
+	"strconv"
 	"strings"
 
+	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/cure"
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/order"
 	"shedreckoner/calc/plan"
+	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -61,18 +66,83 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 	if text := fairingSentence(err, units); text != "" {
 		return text
 	}
+	if text := rareSentence(err); text != "" {
+		return text
+	}
 	if text, known := plainSentences[err]; known {
 		return text
 	}
-	return "This can't be used here."
+	return "Nothing can be worked out from this as it stands. Check the figures of this step and of its card."
+}
+
+// rareSentence is Sentence for what hardly any builder meets.
+func rareSentence(err error) string {
+	var (
+		option  *job.OptionError
+		limit   *job.LimitError
+		step    *buildup.StepError
+		uneven  *buildup.MoreEven
+		gap     *fairing.GapError
+		reading *fairing.ReadingError
+		cost    *fairing.CostError
+		price   *fairing.PriceError
+		flow    *film.FlowError
+		profile *film.ProfileError
+		none    *sanding.NoSequence
+		jump    *sanding.Jump
+		model   *order.ModelError
+		entry   *order.LogError
+	)
+	switch {
+	case errors.As(err, &option):
+		return "There is no such answer here. Choose one of those that are offered."
+	case errors.As(err, &limit):
+		return "A job holds at most " + strconv.Itoa(limit.List.Max) + " of these. Remove some, or start another job."
+	case errors.As(err, &step):
+		return stepSentence(step)
+	case errors.As(err, &uneven):
+		return "More film doesn't help here, a more even one does: its unevenness must come under " + unit.Write(float64(uneven.Below), unit.InPercent, 2) + "."
+	case errors.As(err, &gap):
+		return "Type how far apart the readings are: 1 mm to 20 m."
+	case errors.As(err, &reading):
+		return "Row " + strconv.Itoa(reading.Row+1) + ", reading " + strconv.Itoa(reading.Column+1) + " is further than a straight-edge ever stands off: at most 500 mm."
+	case errors.As(err, &cost):
+		return "Type what cutting costs against filling: more than zero."
+	case errors.As(err, &price):
+		return "Type a price for every part, none below zero."
+	case errors.As(err, &flow):
+		return "These two flow times don't say how much thinner it takes. Time it again, with more thinner in the second."
+	case errors.As(err, &profile):
+		return "No film is printed for so deep a profile. Type one up to 300 µm."
+	case errors.As(err, &none):
+		return "No usual grade stands between " + none.From.String() + " and " + none.To.String() + ". Type the grades one by one."
+	case errors.As(err, &jump):
+		return "From " + jump.From.String() + " to " + jump.To.String() + " is a wide step. Put a grade in between."
+	case errors.As(err, &model):
+		return "The chance can't be worked out from these figures. Check the sizes of the surfaces, and losses on the cards."
+	case errors.As(err, &entry):
+		return "Nothing can be learnt from this entry. Check what was used and what was planned."
+	}
+	return ""
+}
+
+func stepSentence(e *buildup.StepError) string {
+	switch e.Cause {
+	case buildup.TooManySteps:
+		return "A build-up has at most " + strconv.Itoa(buildup.MaxSteps) + " steps. Remove some."
+	case buildup.TooManyGoes:
+		return "A step is done at most " + strconv.Itoa(buildup.MaxGoes) + " times. Type fewer goes."
+	}
+	return "The film of this step can't be followed. Check what it adds and takes, and the steps before it."
 }
 
 var plainSentences = map[error]string{
-	plan.ErrNoCard:     "Choose a material.",
-	plan.ErrMissing:    "Type a figure.",
-	plan.ErrWrong:      "This material can't be used for this step. Choose another.",
-	plan.ErrNoThinner:  "This material takes no thinner. Empty the field.",
-	plan.ErrNotSprayed: "The card has no cured share for this method. Choose another method, or type the share on the card.",
+	plan.ErrNoCard:      "Choose a material.",
+	plan.ErrMissing:     "Type a figure.",
+	plan.ErrWrong:       "This material can't be used for this step. Choose another.",
+	plan.ErrNoThinner:   "This material takes no thinner. Empty the field.",
+	order.ErrUnfinished: "The chance is still being worked out.",
+	plan.ErrNotSprayed:  "The card has no cured share for this method. Choose another method, or type the share on the card.",
 }
 
 func readSentence(e *unit.ReadError, field *job.Field, units job.Units) string {

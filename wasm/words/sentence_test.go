@@ -1,0 +1,144 @@
+package words_test
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/film"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/order"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/surface"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+	"shedreckoner/wasm/words"
+)
+
+// refusals is every error with which a text of a job can be refused, or a sum
+// of it wait, by its name in the sums.
+var refusals = map[string]error{
+	"buildup.MoreEven":      &buildup.MoreEven{},
+	"buildup.ShareError":    &buildup.ShareError{},
+	"buildup.StepError":     &buildup.StepError{},
+	"buildup.ErrNoReadings": buildup.ErrNoReadings,
+
+	"fairing.BalloonError": &fairing.BalloonError{},
+	"fairing.CellError":    &fairing.CellError{Cause: fairing.Blank},
+	"fairing.CellErrors":   fairing.CellErrors{{Cause: fairing.Blank}},
+	"fairing.CostError":    &fairing.CostError{},
+	"fairing.CurveError":   &fairing.CurveError{},
+	"fairing.GapError":     &fairing.GapError{},
+	"fairing.PriceError":   &fairing.PriceError{},
+	"fairing.RaggedError":  &fairing.RaggedError{},
+	"fairing.ReadingError": &fairing.ReadingError{},
+	"fairing.SizeError":    &fairing.SizeError{},
+	"fairing.SplitError":   &fairing.SplitError{},
+	"fairing.ErrNothing":   fairing.ErrNothing,
+
+	"film.CombError":    &film.CombError{},
+	"film.FlowError":    &film.FlowError{},
+	"film.ProfileError": &film.ProfileError{},
+
+	"job.LimitError":  &job.LimitError{List: job.Root.Lists[0]},
+	"job.OptionError": &job.OptionError{Field: job.FieldAt("surface.1.shape"), Text: "blob"},
+	"job.OrderError":  &job.OrderError{},
+	"job.RangeError":  &job.RangeError{Field: job.FieldAt("surface.1.length"), Value: -1},
+	"job.WholeError":  &job.WholeError{},
+	"job.WordsError":  &job.WordsError{},
+
+	"order.DoorError":     &order.DoorError{},
+	"order.LogError":      &order.LogError{},
+	"order.ModelError":    &order.ModelError{},
+	"order.PackError":     &order.PackError{},
+	"order.ErrUnfinished": order.ErrUnfinished,
+
+	"plan.CoatTooThickError": &plan.CoatTooThickError{},
+	"plan.GoTakesError":      &plan.GoTakesError{},
+	"plan.GradesError":       &plan.GradesError{},
+	"plan.ThinnerError":      &plan.ThinnerError{},
+	"plan.WaitsError":        &plan.WaitsError{},
+	"plan.ErrFewRows":        plan.ErrFewRows,
+	"plan.ErrMissing":        plan.ErrMissing,
+	"plan.ErrNoCard":         plan.ErrNoCard,
+	"plan.ErrNoGrades":       plan.ErrNoGrades,
+	"plan.ErrNoRecipe":       plan.ErrNoRecipe,
+	"plan.ErrNoSpots":        plan.ErrNoSpots,
+	"plan.ErrNoThinner":      plan.ErrNoThinner,
+	"plan.ErrNotSprayed":     plan.ErrNotSprayed,
+	"plan.ErrWrong":          plan.ErrWrong,
+
+	"sanding.GradeError": &sanding.GradeError{},
+	"sanding.Jump":       &sanding.Jump{},
+	"sanding.NoSequence": &sanding.NoSequence{},
+	"sanding.TooFine":    &sanding.TooFine{},
+
+	"surface.Error":      &surface.Error{},
+	"unit.ReadError":     &unit.ReadError{},
+	"working.RangeError": &working.RangeError{Arg: working.In("l", "length", unit.InMetre, 0, 1)},
+
+	"a cup's": &cure.CupsError{},
+}
+
+// errorsOf lists the errors that a package of the sums declares.
+func errorsOf(t *testing.T, name string) []string {
+	t.Helper()
+	var list []string
+	packages, err := parser.ParseDir(token.NewFileSet(), "../../calc/"+name, func(f fs.FileInfo) bool { return !strings.HasSuffix(f.Name(), "_test.go") }, 0)
+	require.NoError(t, err)
+	for _, p := range packages {
+		ast.Inspect(p, func(n ast.Node) bool {
+			switch d := n.(type) {
+			case *ast.FuncDecl:
+				if d.Name.Name == "Error" && d.Recv != nil && len(d.Type.Params.List) == 0 {
+					of := d.Recv.List[0].Type
+					if star, isStar := of.(*ast.StarExpr); isStar {
+						of = star.X
+					}
+					if id, isName := of.(*ast.Ident); isName {
+						list = append(list, name+"."+id.Name)
+					}
+				}
+			case *ast.ValueSpec:
+				for _, id := range d.Names {
+					if strings.HasPrefix(id.Name, "Err") && id.IsExported() {
+						list = append(list, name+"."+id.Name)
+					}
+				}
+			}
+			return true
+		})
+	}
+	return list
+}
+
+// Every refusal has its own sentence, and none says only that it can't be.
+func TestEveryRefusalHasItsSentence(t *testing.T) {
+	for _, name := range []string{"buildup", "fairing", "film", "job", "order", "plan", "sanding", "surface", "unit", "working"} {
+		for _, e := range errorsOf(t, name) {
+			if !strings.HasPrefix(e, "job.Err") { // of a file: told where it comes in
+				assert.Contains(t, refusals, e, "an error without a sentence")
+			}
+		}
+	}
+	last := words.Sentence(errUnheard{}, nil, job.Units{})
+	for name, err := range refusals {
+		said := words.Sentence(err, nil, job.Units{})
+		assert.NotEmpty(t, said, name)
+		assert.NotEqual(t, last, said, "%s falls back to the last resort", name)
+	}
+}
+
+type errUnheard struct{}
+
+func (errUnheard) Error() string { return "unheard of" }
