@@ -115,6 +115,22 @@ func TestProgressByHand(t *testing.T) {
 	}
 }
 
+// A cup that was scrapped before it was spread put nothing on, one that was spread
+// all but what stays in it, one of which 120 g were weighed back the rest: 500 g
+// each. Counted as put on, the scrapped one would leave a cup too few to buy.
+func TestAScrappedCupPutsNothingOn(t *testing.T) {
+	putOn := func(how string) float64 {
+		p := plan.Make(jobtest.Doc(t, rolled, "cup = 1\ncup.1.mixed = 500 g\ncup.1.card = flowcoat\ncup.1.step = "+flowStep+
+			"\ncup.1.in = 100\ncup.1.ended = 400\ncup.1.method = nap-roller\n"+how))
+		step, _ := p.StepAt(flowStep)
+		return float64(step.Progress.PutOn.Value)
+	}
+	assert.Zero(t, putOn("cup.1.end = scrapped"))
+	assert.InDelta(t, 0.38, putOn("cup.1.end = scrapped\ncup.1.left = 120 g"), 1e-9, "weighed back after all")
+	assert.InDelta(t, 0.38, putOn("cup.1.end = spread\ncup.1.left = 120 g"), 1e-9)
+	assert.Greater(t, putOn("cup.1.end = spread"), 0.4)
+}
+
 // 3 kg counted after the first cup: the second, of 480 g of product, 9.6 g of
 // wax solution and 7 g of peroxide, has been taken from it.
 func TestStockFalls(t *testing.T) {
