@@ -166,7 +166,7 @@
 //	the need shared out evenly, with what stays behind in a cup, up to a whole gram; no smaller than the tool can dose | our own method, equal cups | calculated | nothing from outside; besides: worked here × 3
 //	down to a whole gram | our own method, weighed out | exact | nothing from outside; besides: worked here × 2
 //	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | from outside: published example × 1
-//	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
+//	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | from outside: published example × 1; besides: worked here × 1
 //	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
 //	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
 //	r = r_v × ρ_A ÷ ρ_B | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
@@ -221,7 +221,7 @@
 //	Δ = ts − ta | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
 //	Δn = min(Δ, Δa) | our own method, surface against air | assumption | nothing from outside; besides: worked here × 2
 //	ts = ta + Δ | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
-//	m = ts − td | ISO 8502-4, Guidance on the estimation of the probability of condensation | published | nothing from outside; besides: worked here × 1
+//	m = ts − td | ISO 8502-4, Guidance on the estimation of the probability of condensation | published | from outside: published table × 1; besides: worked here × 1
 //	h' = (h + s) ÷ (1 + s) | our own method, balance of masses | exact | nothing from outside; besides: worked here × 1
 //	B = 0.445 × h^1.675 | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | published | nothing from outside; besides: worked here × 2
 //	U = 2000 × max(0.445 × h, 1.03646 × h − 0.195) | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | from outside: published table × 3
@@ -245,7 +245,7 @@
 //	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
 //	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
 //	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
-//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | from outside: published example × 1; besides: worked here × 2, from memory × 8
+//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | from outside: published example × 2; besides: worked here × 2, from memory × 8
 //
 // # The job as a whole: package plan
 //

@@ -59,6 +59,10 @@ func TestPublishedDewPoints(t *testing.T) {
 			e, err := air.Vapour.Of(unit.Temperature(r.Quantity("t", unit.InCelsius)), 1)
 			return float64(e), err
 		}},
+		"surface over dew point": {Result: unit.InFahrenheitDifference, Got: func(r row) (float64, error) {
+			m, err := air.OverDew.Of(unit.Temperature(r.Quantity("ts", unit.InFahrenheit)), unit.Temperature(r.Quantity("td", unit.InFahrenheit)))
+			return float64(m), err
+		}},
 		"humidity after heating": {Result: unit.InPercent, Got: func(r row) (float64, error) {
 			td, err := dewOf(r)
 			if err != nil {

@@ -268,6 +268,10 @@ func TestPublishedDoses(t *testing.T) {
 			}
 			return cups.Count.Step.From[1].Out, nil
 		}},
+		"other part of a fixed ratio": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
+			p, err := cure.RatioByMass(column[unit.ByMass](r, "ratio", unit.InPure), noDensity, noDensity).ForTotal(column[unit.Mass](r, "total", unit.InGram))
+			return float64(p.B.Mass.Value), err
+		}},
 		"part of a fixed ratio": {Result: unit.InGram, Got: func(r workingtest.Row) (float64, error) {
 			p, err := cure.RatioByMass(column[unit.ByMass](r, "ratio", unit.InPure), noDensity, noDensity).ForTotal(column[unit.Mass](r, "total", unit.InGram))
 			return float64(p.A.Mass.Value), err

@@ -1,6 +1,7 @@
 package order_test
 
 import (
+	"errors"
 	"strconv"
 	"strings"
 	"testing"
@@ -26,6 +27,7 @@ func TestPublishedOrder(t *testing.T) {
 			b, err := learned(r)
 			return b.SD, err
 		}},
+		"effective number":   {Result: unit.InPure, Got: effectiveNumber},
 		"factor drawn apart": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) { return factor(r, strconv.Itoa) }},
 		"factor shared": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
 			return factor(r, func(int) string { return "one hand" })
@@ -84,6 +86,26 @@ func bought(r workingtest.Row) (float64, error) {
 func boughtByPrice(r workingtest.Row) (float64, error) {
 	p, err := purchase(r, true)
 	return p.Bought.InexactFloat64(), err
+}
+
+// effectiveNumber is how many entries of equal weight narrow a belief as those of
+// a row do, by the precision that they add: "50×1 50×2".
+func effectiveNumber(r workingtest.Row) (float64, error) {
+	var log []order.Entry
+	for word := range strings.FieldsSeq(r.Text("weights")) {
+		times, weight, _ := strings.Cut(word, "×")
+		n, bad := strconv.Atoi(times)
+		w, worse := strconv.ParseFloat(weight, 64)
+		if err := errors.Join(bad, worse); err != nil {
+			return 0, err
+		}
+		for range n {
+			log = append(log, order.Entry{Used: unit.Mass(w), Planned: unit.Mass(w), SD: 1})
+		}
+	}
+	prior := order.Belief{SD: 2}
+	b, err := order.Learn(prior, log)
+	return 1/(b.SD*b.SD) - 1/(prior.SD*prior.SD), err
 }
 
 func learned(r workingtest.Row) (order.Belief, error) {

@@ -130,5 +130,5 @@ var Documents = []*Document{
 	Arora, Nag, ASHRAE, EPA749, OSHAMethod09, Kuo, DeNevers, XyleneSpill, PaintsCenter,
 	SurveyorNotes, Reliability, RMQSI, MillerFreund, Sawhney, CachonTerw, BayesRules, BuyingHay, CoinChange,
 	OReillyAlgo,
-	Perry8, NFPA497, LandoltBornstein, ChemicalDictionary, PrudentPractices,
+	Perry8, NFPA497, LandoltBornstein, ChemicalDictionary, PrudentPractices, Kish,
 }

@@ -45,5 +45,6 @@ var (
 	BayesRules   = &Document{"Bayes-Rules", "Bayes Rules!, chapter 5", "Johnson, Ott and Dogucu, lecture notes", true}
 	BuyingHay    = &Document{"USACO-hay", "USACO November 2008, Silver, Buying Hay", "USA Computing Olympiad", true}
 	CoinChange   = &Document{"coin-change", "notes on changing money with the fewest coins", "several courses", true}
+	Kish         = &Document{"Kish", "note on Kish's effective number of unequal weights", "an answer page", true}
 	OReillyAlgo  = &Document{"DAA-O'Reilly", "Design and Analysis of Algorithms, App. D", "O'Reilly", true}
 )
