@@ -187,6 +187,10 @@ func (l *Line) settle(need float64) {
 	l.buy()
 }
 
+// Planned is the planned need in the line's scale, with nothing for what may go
+// otherwise.
+func (l *Line) Planned() float64 { return l.amount() }
+
 // amount is the planned need in the line's scale.
 func (l *Line) amount() float64 {
 	si := float64(l.Pieces.Value)

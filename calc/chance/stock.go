@@ -29,7 +29,11 @@ func stockLeft[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, Q, Q] {
 
 // stock is what was counted of a material, less what went into cups since.
 func (l *Line) stock(j *job.Job) {
-	l.Stock = plan.InBasis(l.Card, l.Card.Stock)
+	counted := l.Card.Stock
+	if l.Grade > 0 { // one grade is no use for another
+		counted = l.Card.ByGrade[l.Grade.String()]
+	}
+	l.Stock = plan.InBasis(l.Card, counted)
 	if !l.Stock.IsPositive() {
 		return
 	}

@@ -50,9 +50,30 @@ func (r *reader) card(key string, base *material.Card, own bool) Card {
 		card.OwnDoses, card.DoseIDs = r.doses(path)
 		card.DoseRows = len(r.doc.Items(path + ".dose"))
 	}
+	if base.IsAbrasive() {
+		card.ByGrade = r.byGrade(path, &card.Card)
+	}
 	card.BuysAtOnce = r.choice(path+".buy", cards.field("buy")) == BuyAtOnce
 	card.Patch = r.words(path+".patch", cards.field("patch"))
 	return card
+}
+
+// byGrade reads what is in stock of an abrasive; nil where nothing was typed.
+func (r *reader) byGrade(path string, card *material.Card) map[string]PackSize {
+	var stock map[string]PackSize
+	for _, line := range r.doc.Under(path + ".grade") {
+		grade, isStock := strings.CutSuffix(strings.TrimPrefix(line.Path, path+".grade."), ".stock")
+		if !isStock {
+			continue
+		}
+		if size, ok := r.size(line.Path, grades.field("stock"), card); ok {
+			if stock == nil {
+				stock = map[string]PackSize{}
+			}
+			stock[grade] = size
+		}
+	}
+	return stock
 }
 
 // doses gives the rows of an own catalyst table that are whole.

@@ -97,12 +97,13 @@ type Card struct {
 	Own        bool // a copy that the builder made
 	Packs      []Pack
 	Stock      PackSize
-	Counted    string             // path of the latest cup when the stock was counted
-	BuysAtOnce bool               // all of it, and not first what is enough in most jobs
-	Patch      string             // day of a test patch over 30 °C, as typed; empty: none
-	DoseRows   int                // typed, whole or not
-	OwnDoses   []material.DoseRow // a table from the maker's sheet; empty: the card's own holds
-	DoseIDs    []string           // of the rows, in order
+	Counted    string              // path of the latest cup when the stock was counted
+	ByGrade    map[string]PackSize // of an abrasive: in stock, by grade ("P80")
+	BuysAtOnce bool                // all of it, and not first what is enough in most jobs
+	Patch      string              // day of a test patch over 30 °C, as typed; empty: none
+	DoseRows   int                 // typed, whole or not
+	OwnDoses   []material.DoseRow  // a table from the maker's sheet; empty: the card's own holds
+	DoseIDs    []string            // of the rows, in order
 }
 
 // Pack is a size that the material can be bought in.

@@ -18,7 +18,7 @@ type List struct {
 }
 
 // Root is the whole job.
-var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups, finished, removals, putties}}
+var Root = &List{Fields: jobFields, Lists: []*List{surfaces, buildups, cards, bench, day, tests, cups, finished, removals, putties, ticks}}
 
 var jobFields = []*Field{
 	{Key: "name", Name: "name of the job", Kind: Words, Optional: true},
@@ -45,12 +45,18 @@ var buildups = &List{Key: "buildup", Max: MaxBuildups,
 
 var cards = &List{Key: "card", Max: MaxCards,
 	Fields: cardFields(),
-	Lists: []*List{doses, {Key: "pack", Max: material.MaxPacks, Fields: []*Field{
+	Lists: []*List{doses, grades, {Key: "pack", Max: material.MaxPacks, Fields: []*Field{
 		{Key: "size", Name: "size of pack", Kind: Size, Min: 1e-6, Max: 1e5, Optional: true},
 		{Key: "price", Name: "price of a pack", Kind: Money, Max: 1e7, Optional: true},
 		{Key: "sold", Name: "sold here", Kind: Choice, Options: []Option{{"yes", "sold here"}, {NotSold, "not sold here"}}},
 	}}},
 }
+
+// ticks is what is in the basket: of each thing on the order what was ticked, so
+// that a tick holds only for what it was given for.
+var ticks = &List{Key: "ticked", Max: MaxCards, Fields: []*Field{
+	{Key: "packs", Name: "ticked on the order", Kind: Words, Optional: true},
+}}
 
 // doses is a catalyst table from the maker's sheet.
 var doses = &List{Key: "dose", Max: 40, Fields: []*Field{
@@ -60,6 +66,14 @@ var doses = &List{Key: "dose", Max: 40, Fields: []*Field{
 
 // BuyAtOnce buys all of a card's material at once, and a reserve for repairs.
 const BuyAtOnce = "once"
+
+// grades is what is in stock of an abrasive, of each grade.
+var grades = &List{Key: "grade", Max: 100, Fields: []*Field{
+	{Key: "stock", Name: "in stock", Kind: Size, Max: 1e5, Optional: true},
+}}
+
+// GradeStock is where the stock of one grade of an abrasive is typed.
+func GradeStock(card, grade string) string { return card + ".grade." + grade + ".stock" }
 
 // NotSold leaves a pack out of the order.
 const NotSold = "no"

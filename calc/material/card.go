@@ -156,3 +156,6 @@ const (
 const (
 	MaxPacks = 6
 )
+
+// IsAbrasive says if a card's pieces come in grades, one no use for another.
+func (c *Card) IsAbrasive() bool { return c.OnFilm.Known && c.Kind == Sundry && c.Key != padKey }

@@ -110,8 +110,10 @@ func disc() *Card {
 		Sundries{OnFiller: spec[unit.Factor](2, 0.7, 6, c), OnFilm: spec[unit.Factor](1.7, 0.7, 5, c)}, "10", "50")
 }
 
+const padKey = "pad"
+
 func pad() *Card {
-	return sundry("pad", "Polishing pads", ByPiece, Sundries{OnFilm: spec[unit.Factor](0.1, 0.05, 0.2, c)}, "1")
+	return sundry(padKey, "Polishing pads", ByPiece, Sundries{OnFilm: spec[unit.Factor](0.1, 0.05, 0.2, c)}, "1")
 }
 
 // How much is sanded in an hour.

@@ -64,6 +64,17 @@ func (b *Buildup) find(list []buildup.Finding, surface string) {
 	}
 }
 
+// AllFindings is what was found of the sequence and of the film as planned.
+func (b *Buildup) AllFindings() []Finding {
+	list := slices.Clone(b.Findings)
+	for _, budget := range b.Budgets {
+		if budget.Surface == "" {
+			list = append(list, budget.Findings...)
+		}
+	}
+	return list
+}
+
 // FindingsOn gives the findings that hold for a surface.
 func (b *Buildup) FindingsOn(surface string) []Finding {
 	var list []Finding

@@ -62,7 +62,7 @@ func TestWrongInputIsToldBesideItsField(t *testing.T) {
 				if i == 0 { // once on each screen: what the others show meanwhile
 					goTo(s, "order")
 					assert.Contains(t, shown(s, ".refused"), "can't be read", w.path)
-					assert.Equal(t, "4.53 kg", figureText(s, "order.gelcoat.mass"), w.path)
+					assert.Equal(t, "3.86 kg", orderFigure(s, "gelcoat", "mass"), w.path)
 					do(s, "find", w.path, "")
 					refused(t, s, w)
 					var focus string

@@ -10,6 +10,7 @@ import (
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // demoOrder is the made-up job's order, opened.
@@ -115,7 +116,7 @@ func TestOrderText(t *testing.T) {
 	assert.Contains(t, text, "Order list: Tern, 7 m open launch (made up)")
 	assert.Contains(t, text, "- Polyester gel coat: ")
 	assert.Contains(t, text, "have no price yet")
-	assert.Contains(t, text, page.OrderFootnote)
+	assert.Contains(t, text, words.OrderFootnote)
 }
 
 func TestChancesAreNeverRoundedUpToCertainty(t *testing.T) {

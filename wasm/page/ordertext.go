@@ -40,13 +40,10 @@ func BuyWords(l *chance.Line, units job.Units) string {
 	case l.Err != nil:
 		return sentences.Sentence(l.Err, nil, units)
 	case l.ToBuy.IsZero():
-		return "Nothing to buy"
+		return sentences.NothingToBuy
 	}
 	return PackWords(*l)
 }
-
-// OrderFootnote stands below every order list.
-const OrderFootnote = "An estimate. The maker's sheet stands above it."
 
 // OrderTitle is the heading of a list that leaves the page.
 func OrderTitle(s *State) string {
@@ -62,41 +59,60 @@ func OrderMoney(s *State) string {
 		return "–"
 	}
 	if s.Order().Cost.IsZero() && s.Order().Unpriced > 0 {
-		return "no prices yet"
+		return sentences.OrderNoPrices
 	}
 	return Money(s.Order().Cost.StringFixed(2), s)
 }
 
-// Unpriced says how much of the list has no price; "" where all of it has.
+// Unpriced says how much of the list has no price; "" where all of it has, or
+// nothing.
 func Unpriced(s *State) string {
-	switch {
-	case s.Order().Unpriced == 0 || s.Order().Cost.IsZero():
+	if s.Order().Cost.IsZero() {
 		return ""
-	case s.Order().Unpriced == 1:
-		return "One more thing to buy has no price yet."
 	}
-	return strconv.Itoa(s.Order().Unpriced) + " more things to buy have no price yet."
+	return sentences.UnpricedWhole(s.Order().Unpriced)
 }
 
-// OrderText is the order list as plain text.
+// Warnings is what a list must not leave the page without: what stops a build-up,
+// and what isn't on it yet.
+func (s *State) Warnings() []string {
+	var list []string
+	for _, stop := range s.Stops() {
+		list = append(list, sentences.StopsTheOrder+" "+stop)
+	}
+	if left := sentences.LeftOut(s.Order().LeftOut); left != "" {
+		list = append(list, left)
+	}
+	return list
+}
+
+// OrderText is the order list as plain text; what is in the basket has its mark.
 func OrderText(s *State) string {
 	var b strings.Builder
 	b.WriteString(OrderTitle(s) + "\n\n")
-	for i := range s.Order().Lines {
-		line := &s.Order().Lines[i]
-		if line.ToBuy.IsZero() && line.Waits() == nil {
+	for _, text := range s.Warnings() {
+		b.WriteString("! " + text + "\n\n")
+	}
+	for _, t := range s.Things() {
+		if !t.Buys {
 			continue
 		}
-		b.WriteString("- " + line.Name() + ": " + BuyWords(line, s.Plan.Job.Units))
-		if line.Bought.IsPriced {
-			b.WriteString(" (" + Money(line.Bought.Cost.StringFixed(2), s) + ")")
+		mark := "- "
+		if t.Ticked {
+			mark = "+ "
 		}
-		b.WriteString("\n")
+		for _, line := range t.Lines {
+			if line.ToBuy.IsZero() && line.Err == nil {
+				continue
+			}
+			b.WriteString(mark + line.Name() + ": " + BuyWords(line, s.Plan.Job.Units))
+			if line.Bought.IsPriced {
+				b.WriteString(" (" + Money(line.Bought.Cost.StringFixed(2), s) + ")")
+			}
+			b.WriteString("\n")
+		}
 	}
-	if text := sentences.LeftOut(s.Order().LeftOut); text != "" {
-		b.WriteString("\n" + text + "\n")
-	}
-	b.WriteString("\nTo pay: " + strings.TrimSpace(OrderMoney(s)+"\n"+Unpriced(s)) + "\n\n" + OrderFootnote + "\n")
+	b.WriteString("\n" + sentences.OrderTotal + ": " + strings.TrimSpace(OrderMoney(s)+"\n"+Unpriced(s)) + "\n\n" + sentences.OrderFootnote + "\n")
 	return b.String()
 }
 
@@ -117,11 +133,7 @@ func AmountOf(amount float64, scale unit.Scale, units job.Units) string {
 
 // Months writes a time on the shelf.
 func Months(t unit.Time) string {
-	n := strconv.Itoa(int(math.Round(float64(t / (30 * unit.Day)))))
-	if n == "1" {
-		return "a month"
-	}
-	return n + " months"
+	return sentences.Months(int(math.Round(float64(t / (30 * unit.Day)))))
 }
 
 // Money writes an amount with the job's currency.

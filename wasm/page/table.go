@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"shedreckoner/calc/unit"
-	sentences "shedreckoner/wasm/words"
 )
 
 // byteOrderMark tells a spreadsheet that the text is UTF-8.
@@ -81,7 +80,7 @@ func OrderCSV(s *State) string {
 		t.row(l.Name(), t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(BuyWords(l, s.Plan.Job.Units)),
 			t.figures(l.Bought.Bought.String()), t.figures(l.Bought.Left.String()), t.figures(cost), s.Plan.Job.Currency)
 	}
-	if text := sentences.LeftOut(s.Order().LeftOut); text != "" {
+	for _, text := range s.Warnings() {
 		t.row(text)
 	}
 	return t.text.String()

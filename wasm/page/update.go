@@ -75,6 +75,7 @@ var verbs = []struct {
 	{"look", look},
 	{"find", find},
 	{"print", printed},
+	{"bought", bought},
 	{"text", orderText},
 	{"csv", orderCSV},
 	{"share", shareOrder},

@@ -60,6 +60,9 @@ func cardForm(s *page.State, c *job.Card) html {
 	if shipped.Kind == material.FlowCoat {
 		parts = append(parts, field(s, c.Path+".patch"))
 	}
+	if shipped.IsAbrasive() {
+		parts = append(parts, typedGrades(s, c)...)
+	}
 	parts = append(parts, doseTable(s, c), packForm(s, c, &shipped), field(s, c.Path+".buy"), field(s, c.Path+".note"))
 	return el("div", a("class", "form"), parts...)
 }

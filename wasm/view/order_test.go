@@ -16,7 +16,12 @@ import (
 func sureOrder(t *testing.T, system string) *page.State {
 	t.Helper()
 	s, _ := page.Start(nil, page.Moment{Date: "2026-05-28", Day: 12 * 3600})
-	s = do(do(do(s, "demo", "", ""), "system", "", system), "go", "order", "")
+	return settled(t, do(do(do(s, "demo", "", ""), "system", "", system), "go", "order", ""))
+}
+
+// settled is a state whose order is known.
+func settled(t *testing.T, s *page.State) *page.State {
+	t.Helper()
 	for range 1000 {
 		if s.Sure.Done {
 			return s
@@ -32,7 +37,7 @@ func paper(t *testing.T, s *page.State) string {
 	t.Helper()
 	_, after, found := strings.Cut(markup.Cut(view.Page(s)).HTML(), `id="paper"`)
 	require.True(t, found)
-	before, _, _ := strings.Cut(after, "<nav")
+	before, _, _ := strings.Cut(after, "</section>")
 	return before
 }
 
@@ -54,31 +59,113 @@ func TestThePrintedListHoldsEverythingAndNothingToPress(t *testing.T) {
 }
 
 // Until the work is done the list says that it is as planned; then each line
-// opens to its choices and to what moves it.
+// opens to its two ways to buy, its choices and what moves it.
 func TestALineSaysHowSureItIs(t *testing.T) {
 	s, _ := page.Start(nil, page.Moment{})
 	s = do(do(s, "demo", "", ""), "go", "order", "")
-	assert.Contains(t, view.Page(s).String(), "as planned, with nothing for what goes otherwise")
+	assert.Contains(t, view.Page(s).String(), "until then the list is as planned")
 	s = sureOrder(t, "metric")
 	html := view.Page(s).String()
-	assert.Contains(t, html, "Enough in 80 of 100 such jobs")
+	assert.NotContains(t, html, "until then the list is as planned")
+	assert.Regexp(t, `plan 30\.1, likely \d+ to \d+\x{00a0}kg`, html)
+	assert.Regexp(t, `may run short:</b> 1 job in \d`, html)
 	assert.NotContains(t, html, "What moves the need most")
-	html = view.Page(do(s, "open", "order.gelcoat", "")).String()
+	html = view.Page(do(s, "sheet", "order.gelcoat", "")).String()
+	assert.Contains(t, html, "Enough in 80 of 100 such jobs")
 	assert.Contains(t, html, "What moves the need most")
-	assert.Contains(t, html, "likely left over")
-	assert.Regexp(t, `[0-9.]+\x{00a0}kg likely left over, worth [0-9.]+`, html, "what waits on the shelf has its price")
-	assert.Contains(t, html, "Keeps 6 months, closed and cool.")
+	assert.Contains(t, html, "Before you start")
+	assert.Contains(t, html, "All at once")
+	assert.Regexp(t, `likely left: [0-9.]+\x{00a0}kg, worth [0-9]+, good for 6 months`, html, "what waits on the shelf has its price")
+	assert.Contains(t, html, "of it for repairs")
 	assert.Contains(t, html, ">Losses<")
+	once := settled(t, do(do(s, "sheet", "order.gelcoat", ""), "set", "card.gelcoat.buy", "once"))
+	html = view.Page(once).String()
+	assert.Contains(t, html, `id="way-once-gelcoat" data-do="set" data-path="card.gelcoat.buy" data-text="once" aria-pressed="true"`)
+	assert.NotRegexp(t, `Polyester gel coat[^<]* may run short`, html, "nothing waits for the first cups")
 }
 
 // A size that isn't sold here, and sizes without a price, are said.
 func TestWhatWasNotLookedAtIsSaid(t *testing.T) {
 	s := do(sureOrder(t, "metric"), "set", "card.gelcoat.pack.2.price", "")
-	assert.Contains(t, view.Page(s).String(), "Only the sizes with a price were looked at.")
+	assert.Contains(t, view.Page(do(s, "sheet", "order.gelcoat", "")).String(), "Only the sizes with a price were looked at.")
 	for _, n := range []string{"1", "2", "3"} {
 		s = do(s, "set", "card.gelcoat.pack."+n+".sold", "no")
 	}
 	assert.Contains(t, view.Page(s).String(), "No pack size is sold.")
+}
+
+// The list is a line a thing: abrasives of all grades on one, what the shelf
+// covers apart. A tick holds for what it was given for: it is kept, undone, and
+// said to be old once the packs change.
+func TestTheListIsALineAThing(t *testing.T) {
+	s := sureOrder(t, "metric")
+	things := s.Things()
+	seen := map[string]bool{}
+	for _, thing := range things {
+		assert.False(t, seen[thing.Key], thing.Key)
+		seen[thing.Key] = true
+		if thing.Key == "disc" {
+			require.Len(t, thing.Lines, 2, "P80 and P180")
+			assert.Contains(t, thing.Small, "P180\u00a0×\u00a033")
+		}
+	}
+	row := func(s *page.State, key string) string {
+		html := view.Page(s).String()
+		_, after, found := strings.Cut(html, `id="order.`+key+`"`)
+		require.True(t, found, key)
+		before, _, _ := strings.Cut(after, "</div>")
+		return before
+	}
+	assert.Contains(t, row(s, "gelcoat"), `aria-pressed="false"`)
+	ticked := do(s, "bought", "gelcoat", "")
+	assert.Contains(t, row(ticked, "gelcoat"), `aria-pressed="true"`)
+	assert.NotEmpty(t, ticked.Doc().Get("ticked.gelcoat.packs"))
+	assert.Contains(t, page.OrderText(ticked), "\n+ Polyester gel coat: ")
+	assert.Contains(t, row(do(ticked, "bought", "gelcoat", ""), "gelcoat"), `aria-pressed="false"`)
+	assert.Contains(t, row(settled(t, do(ticked, "undo", "", "")), "gelcoat"), `aria-pressed="false"`)
+	assert.True(t, ticked.Sure.Done, "the order needn't be worked out again for a tick")
+	more := settled(t, do(ticked, "set", "card.gelcoat.pack.3.sold", "no"))
+	assert.Contains(t, row(more, "gelcoat"), "was ticked for "+ticked.Doc().Get("ticked.gelcoat.packs"))
+
+	stocked := do(s, "set", "card.tape.stock", "100 m")
+	assert.Contains(t, row(stocked, "tape"), "needs 74\u00a0m, has 100\u00a0m")
+	assert.NotContains(t, row(stocked, "tape"), "<button class=\"tick\"")
+	assert.NotContains(t, page.OrderText(stocked), "Masking tape")
+	one := do(s, "set", "card.disc.grade.P80.stock", "20")
+	assert.NotContains(t, page.OrderText(one), "Sanding discs 150 mm, P80")
+	assert.Contains(t, page.OrderText(one), "Sanding discs 150 mm, P180", "one grade is no use for the other")
+}
+
+// What stops a build-up, and what waits to be typed, stands on the list, on paper,
+// in text and in CSV.
+func TestAStopStandsOnTheOrder(t *testing.T) {
+	s := sureOrder(t, "metric")
+	assert.Empty(t, s.Warnings())
+	s = do(s, "set", "surface.3.ground", "polystyrene")
+	require.NotEmpty(t, s.Stops(), "polyester on polystyrene")
+	stop := markup.Text(s.Stops()[0]).String()
+	assert.Contains(t, view.Page(s).String(), stop)
+	assert.Contains(t, paper(t, s), stop)
+	assert.Contains(t, page.OrderText(s), s.Stops()[0])
+	assert.Contains(t, page.OrderCSV(s), strings.Split(s.Stops()[0], "\"")[0])
+	s = do(sureOrder(t, "metric"), "set", "surface.1.height", "tall")
+	left := s.Warnings()
+	require.Len(t, left, 1)
+	assert.Contains(t, page.OrderText(s), left[0])
+	assert.Contains(t, paper(t, s), markup.Text(left[0]).String())
+}
+
+// What a coat takes stands beside the trade's figure, which is asked about where
+// the plan lies outside.
+func TestACoatBesideTheTradesFigure(t *testing.T) {
+	s := do(sureOrder(t, "metric"), "sheet", "order.flowcoat", "")
+	assert.Regexp(t, `0\.54\x{00a0}kg/m² for a square metre and a coat\. The trade reckons 0\.4 to 0\.6\x{00a0}kg/m² \(common practice\)`, view.Page(s).String())
+	_, odd := s.Trade(s.Plan.Job.CardByKey("flowcoat"))
+	assert.Empty(t, odd)
+	s = do(s, "set", "buildup.1.step.2.film", "250 µm")
+	_, odd = s.Trade(s.Plan.Job.CardByKey("flowcoat"))
+	require.Len(t, odd, 1)
+	assert.Contains(t, odd[0], "Less than usual")
 }
 
 // A sprayed two-pack topcoat puts a caution on the list instead of cartridges.

@@ -10,10 +10,12 @@ import (
 
 // sheetOf makes the uppermost sheet; nothing where none lies open.
 func sheetOf(s *page.State) shown {
-	kind, _, _ := strings.Cut(s.Sheet(), ".")
+	kind, key, _ := strings.Cut(s.Sheet(), ".")
 	switch kind {
 	case "menu":
 		return menu(s)
+	case "order":
+		return orderSheet(s, key)
 	case page.ShapesSheet:
 		return shapesSheet(s)
 	case page.ReadySheet:

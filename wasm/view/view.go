@@ -37,7 +37,7 @@ var screens = map[string]func(*page.State) shown{
 	"surfaces": plain(surfaces),
 	"buildup":  buildups,
 	"cup":      cup,
-	"order":    plain(orderScreen),
+	"order":    orderScreen,
 	"log":      plain(logScreen),
 	"cards":    plain(cards),
 	"settings": plain(settings),

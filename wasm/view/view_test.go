@@ -268,7 +268,7 @@ func check(t *testing.T, name string, all []element) {
 
 // verbs is what buttons may ask for.
 var verbs = []string{"set", "add", "copy", "remove", "move", "step", "open", "why", "whole", "sheet", "back", "like", "ready", "choose", "go", "unit", "decimal", "system", "undo", "redo", "demo", "own", "clear", "real", "look",
-	"print", "text", "csv", "share", "export", "pick", "weighed", "in", "end", "take", "done", "learn", "unlearn", "log-csv", "link", "take-job", "drop-job", "fill", "find", "tool", "for", "front", "time-test"}
+	"print", "bought", "text", "csv", "share", "export", "pick", "weighed", "in", "end", "take", "done", "learn", "unlearn", "log-csv", "link", "take-job", "drop-job", "fill", "find", "tool", "for", "front", "time-test"}
 
 func TestWhatWasTypedStaysText(t *testing.T) {
 	everyView(t, func(t *testing.T, name string, s *page.State) {

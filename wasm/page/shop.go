@@ -1,0 +1,257 @@
+package page
+
+import (
+	"math"
+	"strings"
+
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+	sentences "shedreckoner/wasm/words"
+)
+
+// Thing is one line of the shopping list: a material, or an abrasive with all its
+// grades.
+type Thing struct {
+	Key, Name string
+	Short     string         // the name without what it is for, where that is plain enough
+	Lines     []*chance.Line // one, or one a grade
+	Small     string         // planned and likely
+	Packs     string         // what to buy
+	Buys      bool           // false: the shelf covers it
+	WaitsFor  string         // path that the need waits for; empty: it is known
+	Ticked    bool           // in the basket, as it stands
+	WasFor    string         // ticked for these packs, which have changed since
+}
+
+// Things is the order as a shopping list. What was bought for work that is done
+// isn't on it.
+func (s *State) Things() []Thing {
+	var list []Thing
+	lines := s.Order().Lines
+	for i := range lines {
+		l := &lines[i]
+		if !l.Need.IsPositive() && l.Err == nil {
+			continue
+		}
+		if n := len(list) - 1; n >= 0 && l.Grade > 0 && list[n].Key == l.Card.Key {
+			list[n].Lines = append(list[n].Lines, l)
+			continue
+		}
+		list = append(list, Thing{Key: l.Card.Key, Name: l.Card.Name, Lines: []*chance.Line{l}})
+	}
+	times := map[string]int{}
+	for i := range list {
+		s.finishThing(&list[i])
+		list[i].Short = shortThing(list[i].Lines[0].Card)
+		times[list[i].Short]++
+	}
+	for i := range list {
+		if times[list[i].Short] > 1 {
+			list[i].Short = list[i].Name
+		}
+	}
+	return list
+}
+
+// shortThing is a shipped card's name without what it is for; an own name stays.
+func shortThing(card *job.Card) string {
+	if shipped, found := material.Find(card.ShippedKey()); !found || shipped.Name != card.Name {
+		return card.Name
+	}
+	name, _, _ := strings.Cut(card.Name, ",")
+	name, _, _ = strings.Cut(name, " (")
+	return name
+}
+
+func (s *State) finishThing(t *Thing) {
+	if waits := t.Lines[0].Waits(); waits != nil {
+		t.Buys, t.WaitsFor, t.Packs, t.Small = true, waits.By, "–", BuyWords(t.Lines[0], s.Plan.Job.Units)
+		return
+	}
+	var packs, small []string
+	for _, l := range t.Lines {
+		if !l.ToBuy.IsZero() || l.Err != nil {
+			t.Buys = true
+			packs = append(packs, gradeOf(l)+BuyWords(l, s.Plan.Job.Units))
+		}
+		small = append(small, gradeOf(l)+Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units))
+	}
+	t.Packs = strings.Join(packs, ", ")
+	switch l := t.Lines[0]; {
+	case l.Grade > 0:
+		t.Small = strings.Join(small, ", ")
+	case !t.Buys:
+		t.Small = sentences.ShelfHas(Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units), Said(l.Stock.InexactFloat64(), l.Scale, s.Plan.Job.Units))
+	default:
+		t.Small = s.plannedLikely(l)
+	}
+	if was := s.Doc().Get(tickPath(t.Key)); was != "" {
+		t.Ticked = was == t.Packs || !s.Sure.Done && s.Sure.Err == nil // what to buy isn't known yet
+		if !t.Ticked {
+			t.WasFor = was
+		}
+	}
+}
+
+func gradeOf(l *chance.Line) string {
+	if l.Grade == 0 {
+		return ""
+	}
+	return l.Grade.String() + "\u00a0×\u00a0"
+}
+
+func (s *State) plannedLikely(l *chance.Line) string {
+	units := s.Plan.Job.Units
+	planned := Said(l.Planned(), l.Scale, units)
+	if l.Sure == nil {
+		return sentences.PlannedLikely(planned, "", "")
+	}
+	low, high := Roughly(l.Scale.From(l.Sure.Low), l.Scale, units), Roughly(l.Scale.From(l.Sure.High), l.Scale, units)
+	number, _, _ := strings.Cut(low, "\u00a0")
+	planned, _, _ = strings.Cut(planned, "\u00a0")
+	return sentences.PlannedLikely(planned, number, high)
+}
+
+// Said writes an amount of goods as people say it: 15.7 kg, 3.3 kg, 74 m, 14.
+func Said(amount float64, scale unit.Scale, units job.Units) string {
+	switch shown, _ := shownScale(scale, units); {
+	case scale == unit.InPure:
+		return unit.Write(math.Ceil(amount-1e-9), unit.InPure, 6)
+	case scale == unit.InMetre && amount >= 10:
+		return unit.Write(shown.SI(math.Ceil(shown.From(scale.SI(amount))-1e-9)), shown, 6)
+	case math.Abs(shown.From(scale.SI(amount))) < 10:
+		return unit.Write(scale.SI(amount), shown, 2)
+	default:
+		return unit.Write(scale.SI(amount), shown, 3)
+	}
+}
+
+// Roughly writes an amount that is only likely: two figures.
+func Roughly(amount float64, scale unit.Scale, units job.Units) string {
+	shown, _ := shownScale(scale, units)
+	return unit.Write(scale.SI(amount), shown, 2)
+}
+
+// shownScale is the builder's scale for what is counted in another.
+func shownScale(scale unit.Scale, units job.Units) (unit.Scale, bool) {
+	for _, m := range []unit.Measure{unit.Weights, unit.Volumes, unit.Runs} {
+		if m.Scales()[0] == scale {
+			return units.Scale(m), true
+		}
+	}
+	return scale, false
+}
+
+// Worth writes what is left over in money; "" where no price is known.
+func (s *State) Worth(c chance.Choice) string {
+	if !c.Worth.Valid || !c.Worth.Decimal.IsPositive() {
+		return ""
+	}
+	return Money(c.Worth.Decimal.Round(0).String(), s)
+}
+
+// ShortOf names the coloured goods that are bought before the start and may run
+// short, and the worst chance of it.
+func (s *State) ShortOf() (name string, chance float64) {
+	var names []string
+	lines := s.Order().Lines
+	for i := range lines {
+		l := &lines[i]
+		if l.Sure == nil || l.Card.BuysAtOnce || !(l.Card.Reserve.Value > 0) || l.ToBuy.IsZero() {
+			continue
+		}
+		if short := 1 - float64(l.Sure.Buys.Chance); short >= 0.05 {
+			names, chance = append(names, l.Card.Name), max(chance, short)
+		}
+	}
+	return strings.Join(names, ", "), chance
+}
+
+// Stops says what stops the build-ups that surfaces get, one sentence each.
+func (s *State) Stops() []string {
+	var list []string
+	for i := range s.Plan.Buildups {
+		b := &s.Plan.Buildups[i]
+		if len(b.Surfaces) == 0 {
+			continue
+		}
+		said := map[string]bool{}
+		for _, f := range b.AllFindings() {
+			if !f.IsRed() {
+				continue
+			}
+			layer := "This layer"
+			if f.Step < len(b.Steps) && b.Steps[f.Step].Card != nil {
+				layer = b.Steps[f.Step].Card.Name
+			}
+			what, mend, _ := sentences.Finding(&f, layer, s.Plan.Job.Units)
+			if text := s.StepName(f.Path) + ". " + capitalFirst(what) + " " + mend; !said[text] {
+				said[text] = true
+				list = append(list, strings.TrimSpace(text))
+			}
+		}
+	}
+	return list
+}
+
+func capitalFirst(text string) string {
+	if text == "" {
+		return text
+	}
+	return strings.ToUpper(text[:1]) + text[1:]
+}
+
+// tickPath is where a tick is kept: with the packs that it was given for.
+func tickPath(key string) string { return "ticked." + key + ".packs" }
+
+// bought puts a thing into the basket, or takes it out again.
+func bought(s *State, m Message) []Effect {
+	for _, t := range s.Things() {
+		if t.Key != m.Path {
+			continue
+		}
+		text := t.Packs
+		if t.Ticked || text == "" {
+			text = ""
+		}
+		order, sure := s.order, s.Sure // what there is to buy doesn't hang on what was bought
+		effects := s.edit(s.Doc().Set(tickPath(t.Key), text), "")
+		s.order, s.Sure = order, sure
+		return effects
+	}
+	return nil
+}
+
+// Trade says of each coat of a card what it takes, beside the trade's figure, and
+// if it lies outside.
+func (s *State) Trade(card *job.Card) (lines []string, odd []string) {
+	for i := range s.Plan.Buildups {
+		b := &s.Plan.Buildups[i]
+		for j := range b.Steps {
+			step := &b.Steps[j]
+			takes, trade, known := step.CrossCheck()
+			if !known || step.Card.Key != card.Key {
+				continue
+			}
+			text := s.perCoat(step, float64(takes.Value), float64(trade.Low), float64(trade.High))
+			if v := takes.Value; v < trade.Low || v > trade.High {
+				odd = append(odd, text+" "+sentences.PerCoatOdd(v > trade.High))
+				continue
+			}
+			lines = append(lines, text)
+		}
+	}
+	return lines, odd
+}
+
+func (s *State) perCoat(step *plan.Step, takes, low, high float64) string {
+	scale := unit.InKilogramPerSquareMetre
+	if s.Plan.Job.Units.Scale(unit.AreaWeights) != unit.InGramPerSquareMetre {
+		scale = s.Plan.Job.Units.Scale(unit.AreaWeights)
+	}
+	write := func(v float64) string { return unit.Write(v, scale, 2) }
+	return s.StepName(step.Path) + ": " + sentences.PerCoat(write(takes), unit.Number(scale.From(low), 2), write(high), sentences.CommonPractice)
+}

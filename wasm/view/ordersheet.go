@@ -1,0 +1,202 @@
+package view
+
+import (
+	"strings"
+
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/draw"
+	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
+)
+
+// orderSheet is all of one thing on the order: what to buy and how else, what the
+// need comes from, its packs and prices.
+func orderSheet(s *page.State, key string) shown {
+	for _, t := range s.Things() {
+		if t.Key == key {
+			return shown{Title: t.Name, Body: thingSheet(s, &t)}
+		}
+	}
+	return shown{Title: words.NothingToBuy, Body: hint(words.NothingToBuy + ".")}
+}
+
+func thingSheet(s *page.State, t *page.Thing) html {
+	first := t.Lines[0]
+	if t.WaitsFor != "" {
+		return join(figure(s, "order."+t.Key, words.SheetPieces, "–", nil), hint(t.Small), action("find", t.WaitsFor, t.Key, words.PutItRight, "quiet"))
+	}
+	shipped, _ := material.Find(first.Card.ShippedKey())
+	parts := []html{thingAnswer(s, t)}
+	if first.Sure != nil {
+		parts = append(parts, region("ways-"+t.Key, "div", a("class", "bothways", "role", "group"), buyWays(s, first)))
+	}
+	parts = append(parts, region("trade-"+t.Key, "div", a("class", "verdicts"), trade(s, first.Card)))
+	if on, heat := first.Card.KeptOn, first.Card.KeptOnHeat; on.Known {
+		parts = append(parts, tape("off-"+t.Key, words.OffBy(days(on.Value), days(heat.Value))))
+	}
+	for _, l := range t.Lines {
+		parts = append(parts, region("line-"+l.Key(), "div", a("class", "figures"), lineFigures(s, l)))
+	}
+	if first.Sure != nil {
+		parts = append(parts, region("likely-"+t.Key, "div", a("class", "figures"), likely(s, first)))
+	}
+	return join(append(parts, el("h3", nil, txt(words.MoreOfIt)), stockFields(s, t), packForm(s, first.Card, &shipped))...)
+}
+
+func days(t unit.Time) string {
+	if t < unit.Day {
+		return unit.Write(float64(t), unit.InHour, 2)
+	}
+	return counted(int(t/unit.Day+0.5), "day", "days")
+}
+
+// thingAnswer is what to buy, large, and the three figures behind it.
+func thingAnswer(s *page.State, t *page.Thing) html {
+	l := t.Lines[0]
+	hero, twin := t.Packs, t.Small
+	if !t.Buys {
+		hero = words.SheetCovered
+	}
+	box := answerBox{Label: t.Name, Hero: txt(hero), Twin: txt(twin)}
+	if l.Grade == 0 {
+		box.Facts = []fact{{lineAmount(s, l, l.Need), words.SheetNeed}, {lineAmount(s, l, l.Stock), words.SheetStock}}
+		if l.Sure != nil {
+			box.Facts = append(box.Facts, fact{page.Roughly(l.Sure.Buys.Left.InexactFloat64(), l.Scale, s.Plan.Job.Units), words.SheetLeft})
+		}
+	}
+	return answerOf("thing-"+t.Key, box)
+}
+
+// buyWays is the two ways to buy, side by side: the one that the list goes is pressed.
+func buyWays(s *page.State, l *chance.Line) html {
+	path := l.Card.Path + ".buy"
+	onceWhy := words.WayOnceElseWhy
+	if l.Sure.AtOnce.Reserve.Step != nil {
+		onceWhy = words.WayOnceWhy
+	}
+	return join(buyWay(s, l, path, "start", words.WayStart, words.WayStartWhy, l.Sure.Start, !l.Card.BuysAtOnce),
+		buyWay(s, l, path, job.BuyAtOnce, words.WayOnce, onceWhy, l.Sure.AtOnce, l.Card.BuysAtOnce))
+}
+
+func buyWay(s *page.State, l *chance.Line, path, key, name, why string, w chance.Way, isChosen bool) html {
+	price, keeps := "", ""
+	if w.Buys.Bought.IsPriced && w.Buys.Bought.Cost.IsPositive() {
+		price = page.Money(w.Buys.Bought.Cost.StringFixed(2), s)
+	}
+	if l.Card.ShelfLife.Known && w.Buys.Left.IsPositive() {
+		keeps = page.Months(l.Card.ShelfLife.Value)
+	}
+	lines := []html{el("span", a("class", "wayname"), txt(name)), el("b", nil, txt(choiceWords(l, w.Buys)))}
+	if price != "" {
+		lines = append(lines, el("span", nil, txt(price)))
+	}
+	lines = append(lines, el("span", nil, txt(words.ShortIn(words.InJobs(1-float64(w.Buys.Chance))))),
+		el("span", nil, txt(words.LeftOver(page.Roughly(w.Buys.Left.InexactFloat64(), l.Scale, s.Plan.Job.Units), s.Worth(w.Buys), keeps))))
+	if w.Reserve.Step != nil {
+		lines = append(lines, el("span", nil, txt(words.ForRepairs(page.Roughly(l.Scale.From(float64(w.Reserve.Value)), l.Scale, s.Plan.Job.Units)))))
+	}
+	return el("button", a("class", "way", "type", "button", "id", "way-"+key+"-"+l.Key(), "data-do", "set", "data-path", path, "data-text", key, "aria-pressed", yesNo(isChosen)),
+		append(lines, el("small", nil, txt(why)))...)
+}
+
+// trade holds what a coat takes against what the trade reckons for it.
+func trade(s *page.State, card *job.Card) html {
+	usual, odd := s.Trade(card)
+	var lines []html
+	for _, text := range odd {
+		lines = append(lines, verdict(asks, words.CheckAgain, text, ""))
+	}
+	for _, text := range usual {
+		lines = append(lines, verdict(holds, words.CrossCheckTitle+":", text, ""))
+	}
+	return join(lines...)
+}
+
+// lineFigures is a line's need in every measure that is known of it, what it is
+// bought for and what is bought, each with its working.
+func lineFigures(s *page.State, l *chance.Line) html {
+	id := "order." + l.Key()
+	var parts []html
+	if l.Grade > 0 {
+		parts = append(parts, el("h3", nil, txt(l.Grade.String())))
+	}
+	parts = append(parts, needFigures(s, l, id)...)
+	if l.Sure != nil {
+		shown := func(si float64) string { return page.AmountOf(l.Scale.From(si), l.Scale, s.Plan.Job.Units) }
+		parts = append(parts, figure(s, id+".enough", "Enough in "+page.OfJobs(l.Sure.Chance), shown(float64(l.Sure.Enough.Value)), l.Sure.Enough.Step))
+		if l.Sure.Reserve.Step != nil {
+			parts = append(parts, figure(s, id+".reserve", words.SheetKeeps, shown(float64(l.Sure.Reserve.Value)), l.Sure.Reserve.Step))
+		}
+	}
+	if taken := takenWords(s, l); taken != "" {
+		parts = append(parts, hint(taken))
+	}
+	if !l.ToBuy.IsZero() && l.Err == nil {
+		parts = append(parts, figure(s, id+".bought", words.SheetBuying, lineAmount(s, l, l.Bought.Bought), l.Buying()))
+		if l.SomePriced {
+			parts = append(parts, hint(words.InSomeSizes))
+		}
+	}
+	return join(parts...)
+}
+
+// takenWords says how much of what was counted has gone into logged cups.
+func takenWords(s *page.State, l *chance.Line) string {
+	if l.Taken.IsZero() {
+		return ""
+	}
+	return "Logged cups have taken " + lineAmount(s, l, l.Taken) + " of what was counted."
+}
+
+func needFigures(s *page.State, l *chance.Line, id string) []html {
+	var parts []html
+	if l.Mass.Value > 0 {
+		parts = append(parts, figure(s, id+".mass", words.SheetPlanned, of(s, l.Mass, unit.Weights), l.Mass.Step))
+	}
+	if l.Volume.Value > 0 {
+		parts = append(parts, figure(s, id+".volume", words.SheetByVolume, of(s, l.Volume, unit.Volumes), l.Volume.Step))
+	}
+	if len(parts) == 0 {
+		parts = append(parts, figure(s, id, words.SheetPieces, page.Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units), l.Why()))
+	}
+	return parts
+}
+
+// likely is the picture of how likely each purchase is enough, and of what moves
+// the need most.
+func likely(s *page.State, l *chance.Line) html {
+	return join(
+		el("h3", nil, txt(words.HowLikely)), draw.Chance("Chance that "+l.Card.Name+" is enough, by what is bought", choices(s, l)),
+		hint(words.HowSimulated),
+		el("h3", nil, txt(words.MovesMost)), draw.Bars("What moves the need of "+l.Card.Name+" most", bars(s, l)), advice(l))
+}
+
+// stockFields is what is in stock of each grade of an abrasive.
+func stockFields(s *page.State, t *page.Thing) html {
+	if t.Lines[0].Grade == 0 {
+		return nothing
+	}
+	var fields []html
+	for _, l := range t.Lines {
+		fields = append(fields, gradeStock(s, l.Card, l.Grade.String()))
+	}
+	return el("div", a("class", "form"), fields...)
+}
+
+func gradeStock(s *page.State, c *job.Card, grade string) html {
+	return fieldWith(s, job.GradeStock(c.Path, grade), fieldExtras{Default: "none", Label: "In stock, " + grade})
+}
+
+// typedGrades is the grades of an abrasive whose stock was typed.
+func typedGrades(s *page.State, c *job.Card) []html {
+	var fields []html
+	for _, line := range s.Doc().Under(c.Path + ".grade") {
+		if grade, isStock := strings.CutSuffix(strings.TrimPrefix(line.Path, c.Path+".grade."), ".stock"); isStock {
+			fields = append(fields, gradeStock(s, c, grade))
+		}
+	}
+	return fields
+}

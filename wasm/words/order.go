@@ -1,0 +1,152 @@
+package words
+
+import "strconv"
+
+// The order: a shopping list, and the sheet of one thing on it.
+const (
+	OrderTotal      = "To pay"
+	OrderNoPrices   = "no prices yet"
+	OrderEmpty      = "Nothing to order yet. The list follows from measured surfaces that have a build-up."
+	MeasureSurfaces = "Measure surfaces"
+	BuyFirst        = "Buy before you start"
+	FromShelf       = "From the shelf"
+	ShareList       = "Share the list"
+	CopyText        = "Copy as text"
+	SaveCSV         = "Save as CSV"
+	PrintList       = "Print"
+	NothingToBuy    = "Nothing to buy"
+	StillWorking    = "Working out what may go otherwise: until then the list is as planned."
+	TooLarge        = "This job is too large to say how likely the list is enough. It is as planned, with nothing for what goes otherwise: add your own."
+	AirFed          = "Sprayed two-pack topcoat: no cartridge protects from it, so none is on the list. It takes an air-fed set."
+	OrderFootnote   = "An estimate. The maker's sheet stands above it."
+	HowSimulated    = "Areas, films, losses and what is sanded off are drawn 10\u202f000 times, each as well as it is known. The same hand errs the same way over the whole job."
+	WayStart        = "Before you start"
+	WayOnce         = "All at once"
+	WayStartWhy     = "The first cups show what your hand takes. The rest is bought then, of the same batch, with what is kept for repairs."
+	WayOnceWhy      = "With a reserve for repairs: a later batch of a colour never quite matches."
+	WayOnceElseWhy  = "Nothing is bought again."
+	CommonPractice  = "common practice"
+	MoreOfIt        = "Packs, prices, stock"
+	HowLikely       = "Chance that it is enough"
+	MovesMost       = "What moves the need most"
+	InSomeSizes     = "Only the sizes with a price were looked at."
+	SheetHero       = "to buy"
+	SheetCovered    = "The shelf covers it."
+	SheetNeed       = "needed"
+	SheetStock      = "in stock"
+	SheetLeft       = "likely left"
+	SheetKeeps      = "Kept for repairs, of the same batch"
+	SheetPlanned    = "Need as planned"
+	SheetByVolume   = "Need as planned, by volume"
+	SheetBuying     = "To buy"
+	SheetPieces     = "Need"
+	TapeTitle       = "Masking comes off in time"
+	StopsTheOrder   = "A build-up stops:"
+	StopsMend       = "What it would take is on the list all the same: put the build-up right before you buy."
+	CheckAgain      = "Is it meant?"
+	CrossCheckTitle = "For a square metre and a coat"
+)
+
+// PlannedLikely is a line's small print: what the plan needs, and what it may take.
+func PlannedLikely(planned, low, high string) string {
+	if low == "" {
+		return "plan " + planned
+	}
+	return "plan " + planned + ", likely " + low + " to " + high
+}
+
+// ShelfHas is the small print of what needn't be bought.
+func ShelfHas(needs, has string) string { return "needs " + needs + ", has " + has }
+
+// Unpriced says how much of the list has no price.
+func Unpriced(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return "+ " + strconv.Itoa(n) + " unpriced"
+}
+
+// UnpricedWhole is the same as a sentence.
+func UnpricedWhole(n int) string {
+	switch n {
+	case 0:
+		return ""
+	case 1:
+		return "One more thing to buy has no price yet."
+	}
+	return strconv.Itoa(n) + " more things to buy have no price yet."
+}
+
+// InJobs counts a chance in jobs: "1 job in 6".
+func InJobs(chance float64) string {
+	switch {
+	case chance < 0.005:
+		return "fewer than 1 job in 200"
+	case chance >= 0.45:
+		return "every second job"
+	}
+	return "1 job in " + strconv.Itoa(int(1/chance+0.5))
+}
+
+// RunsShort heads the verdict on a colour that is bought before the start.
+func RunsShort(what string) string { return what + " may run short:" }
+
+// RunsShortIn says how likely, and what to do about it.
+func RunsShortIn(jobs string) string {
+	return jobs + ". Weigh the first two cups: the Log then says if more is wanted, of the same batch."
+}
+
+// BoughtBox names a line's box to tick.
+func BoughtBox(what string) string { return what + ": in the basket" }
+
+// TickedFor says what was ticked when a line has changed since.
+func TickedFor(packs string) string { return "was ticked for " + packs }
+
+// ShortIn is the chance of running short, of one way to buy.
+func ShortIn(jobs string) string { return "runs short in " + jobs }
+
+// LeftOver is what a way to buy likely leaves, its worth, and how long it keeps.
+func LeftOver(amount, worth, keeps string) string {
+	text := "likely left: " + amount
+	if worth != "" {
+		text += ", worth " + worth
+	}
+	if keeps != "" {
+		text += ", good for " + keeps
+	}
+	return text
+}
+
+// ForRepairs says what a way to buy keeps.
+func ForRepairs(amount string) string { return amount + " of it for repairs" }
+
+// Months writes a time on the shelf.
+func Months(n int) string {
+	if n == 1 {
+		return "a month"
+	}
+	return strconv.Itoa(n) + " months"
+}
+
+// PerCoat holds what a coat takes against what the trade reckons.
+func PerCoat(takes, low, high, mark string) string {
+	return takes + " for a square metre and a coat. The trade reckons " + low + " to " + high + " (" + mark + ")."
+}
+
+// PerCoatOdd asks about a coat that lies outside.
+func PerCoatOdd(isMore bool) string {
+	if isMore {
+		return "More than usual: is the film meant so thick, the loss so large?"
+	}
+	return "Less than usual: is the film meant so thin?"
+}
+
+// OffBy says how long masking may stay on, and in heat.
+func OffBy(days, heat string) string {
+	return "Off within " + days + ", in heat of 40 °C within " + heat + ": then paper tape and film bake on. Check your roll."
+}
+
+// ForPaper is the plan's totals below a printed list.
+func ForPaper(bought, kept, surfaces, area string) string {
+	return "Mass bought: " + bought + ". Mass that stays on the boat: " + kept + ". Surfaces: " + surfaces + ", " + area + " in all."
+}
