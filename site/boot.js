@@ -64,13 +64,8 @@
 	}
 
 	// lookUp lets the browser read from disk, while the program is on its way, what the program asks for first of all and
-	// would have to wait for: its store, how it writes numbers, its time zone.
+	// would have to wait for: how it writes numbers, its time zone.
 	function lookUp() {
-		try {
-			void localStorage.length;
-		} catch (error) {
-			// There is none; the program finds that out by itself, and tells.
-		}
 		void (1.5).toLocaleString();
 		void new Date().getHours();
 	}
@@ -94,6 +89,7 @@
 			return;
 		}
 		const go = new Go();
+		const kept = shedStore.read(); // while the program is on its way
 		let program;
 		try {
 			const response = new Response(await unpacked(await packedProgram()),
@@ -103,6 +99,7 @@
 			fail("The page could not be loaded (" + error.message + ").");
 			return;
 		}
+		await kept;
 		go.run(program.instance).then(() => end("."), (error) => end(" (" + error.message + ")."));
 		if (root.dataset.ready) {
 			shedStarted();

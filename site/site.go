@@ -15,7 +15,7 @@ import (
 
 // Files holds the page's own files. index.html and sw.js are templates that package pack fills.
 //
-//go:embed index.html watch.js asks.js boot.js sw.js manifest.webmanifest
+//go:embed index.html watch.js store.js asks.js boot.js sw.js manifest.webmanifest
 var Files embed.FS
 
 // styles are the parts of the style sheet, a subject each. Later ones stand above earlier ones, so their names begin with

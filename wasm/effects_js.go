@@ -2,38 +2,40 @@ package main
 
 import (
 	"strings"
-	"syscall/js"
 
 	"shedreckoner/wasm/page"
 )
 
-// kept reads everything that the page keeps in the browser's store.
+// kept reads everything that the page keeps in the browser's two stores.
 func (b *border) kept() map[string]string {
-	kept := map[string]string{}
-	store := b.store()
-	if store.IsUndefined() {
-		return kept
+	quick, durable := b.held("quick"), b.held("durable")
+	kept := page.Merge(quick, durable)
+	for key, text := range kept { // the one that lagged hears of it
+		if quick[key] != text || durable[key] != text {
+			b.store.Call("put", key, text)
+		}
 	}
-	for i := range store.Length() {
-		if key := store.Call("key", i).String(); strings.HasPrefix(key, page.Prefix) {
-			kept[key] = store.Call("getItem", key).String()
+	for key := range quick {
+		if _, stays := kept[key]; !stays {
+			b.store.Call("drop", key)
 		}
 	}
 	return kept
 }
 
-// store gives the browser's store; undefined where it refuses one. Of what
-// JavaScript throws only a call makes a panic; anywhere else it ends the program.
-func (b *border) store() (store js.Value) {
-	defer func() {
-		if recover() != nil {
-			store = js.Undefined()
-		}
-	}()
-	if store = b.window.Get("Reflect").Call("get", b.window, "localStorage"); !store.Truthy() {
-		return js.Undefined()
+// held gives what one store held at the start; nil where it can't be read.
+func (b *border) held(store string) map[string]string {
+	all := b.store.Get(store)
+	if all.IsNull() {
+		return nil
 	}
-	return store
+	held := map[string]string{}
+	keys := b.window.Get("Object").Call("keys", all)
+	for i := range keys.Length() {
+		key := keys.Index(i).String()
+		held[key] = all.Get(key).String()
+	}
+	return held
 }
 
 // carryOut does what an effect asks for.
@@ -42,13 +44,11 @@ func (b *border) carryOut(e page.Effect) {
 	case page.Keep:
 		b.isKept = b.keep(e.Key, e.Text)
 	case page.Forget:
-		if store := b.store(); b.isKept && !store.IsUndefined() { // what couldn't be set aside stays where it is
-			store.Call("removeItem", e.Key)
+		if b.isKept { // what couldn't be set aside stays where it is
+			b.store.Call("drop", e.Key)
 		}
 	case page.Revoke:
-		if store := b.store(); !store.IsUndefined() {
-			store.Call("removeItem", e.Key)
-		}
+		b.store.Call("drop", e.Key)
 	case page.Download:
 		b.download(e.Key, e.Text)
 	case page.Focus:
@@ -67,21 +67,17 @@ func (b *border) carryOut(e page.Effect) {
 	}
 }
 
-// keep says if the browser took the text.
+// keep says if the browser's quick store took the text.
 func (b *border) keep(key, text string) bool {
+	taken := b.store.Call("put", key, text).Bool()
 	verb := "kept"
-	func() {
-		defer func() {
-			if recover() != nil {
-				verb = "refused"
-			}
-		}()
-		b.store().Call("setItem", key, text)
-	}()
-	if verb == "refused" || !b.state.Stored {
+	if !taken {
+		verb = "refused"
+	}
+	if !taken || !b.state.Stored {
 		b.handle(page.Message{Verb: verb, Path: key, Text: text})
 	}
-	return verb == "kept"
+	return taken
 }
 
 func (b *border) download(name, text string) {

@@ -15,7 +15,7 @@ func (b *border) listen() {
 		b.event(args[0])
 		return nil
 	})
-	for _, kind := range []string{"input", "change", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "hashchange", "popstate"} {
+	for _, kind := range []string{"input", "change", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "shed-settled", "hashchange", "popstate"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -60,6 +60,8 @@ func (b *border) event(e js.Value) {
 		b.fragment()
 	case laterEvent:
 		b.handle(page.Message{Verb: "work", At: b.moment()})
+	case "shed-settled":
+		b.settled()
 	case "shed-update":
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
 	case "shed-answer":

@@ -22,7 +22,7 @@ const garbage = 400
 func main() {
 	debug.SetGCPercent(garbage)
 	b := &border{window: js.Global(), document: js.Global().Get("document"), shown: new(markup.Page)}
-	b.policy = b.window.Get("shedReckonerPolicy")
+	b.policy, b.store = b.window.Get("shedReckonerPolicy"), b.window.Get("shedStore")
 	data := b.document.Get("documentElement").Get("dataset")
 	b.version = text(data, "version")
 	b.listen()
@@ -42,13 +42,15 @@ func main() {
 // border holds the page's state and what was last shown of it.
 type border struct {
 	window, document, policy js.Value
-	version                  string // stamped into the page when it was packed
+	store                    js.Value // both stores of the browser
+	version                  string   // stamped into the page when it was packed
 	callback                 js.Func
 	state                    *page.State
 	shown                    *markup.Page
 	isKept                   bool // the latest that was to be kept
 	tapped                   bool // the event at hand is a tap or a key that acts
 	back                     backEntry
+	settling                 *settling // nil: nothing waits for the disk
 }
 
 func (b *border) start() {
@@ -66,12 +68,23 @@ func (b *border) decimalMark() string {
 // handle takes one message through update and views, and only then into the
 // state, the page and the store: what panics on the way changes nothing.
 func (b *border) handle(m page.Message) {
+	if b.settling != nil {
+		b.settling.after = append(b.settling.after, m)
+		return
+	}
 	b.guarded(func() { b.take(page.Update(b.state, m)) })
 }
 
 func (b *border) take(state *page.State, effects []page.Effect) {
 	state.Version = b.version
 	shown := b.shown.Next(view.Page(state))
+	if b.settles(state, shown, effects) {
+		return
+	}
+	b.adopt(state, shown, effects)
+}
+
+func (b *border) adopt(state *page.State, shown *markup.Page, effects []page.Effect) {
 	b.state = state
 	b.show(shown)
 	for _, e := range effects {

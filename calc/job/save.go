@@ -103,10 +103,13 @@ func Load(text string) (d Document, revision int, err error) {
 	if err != nil {
 		return d, 0, err
 	}
-	if format > Format {
+	fits := top+"\n" == head(format, revision, []byte(body))
+	switch {
+	case format > Format && fits:
 		return d, 0, fmt.Errorf("%w: format %d", ErrNewer, format)
-	}
-	if top+"\n" != head(format, revision, []byte(body)) {
+	case format > Format: // either, or a digit that flipped
+		return d, 0, fmt.Errorf("%w, or %w: format %d", ErrNewer, ErrDamaged, format)
+	case !fits:
 		return d, 0, ErrDamaged
 	}
 	var lines []Line

@@ -81,10 +81,11 @@ func withClock(t *testing.T, page *pack.Served) *pack.Served {
 	return &pack.Served{Result: pack.Result{Folder: folder, Version: page.Version}}
 }
 
-// tap brings an element to the middle of the screen and clicks it.
+// tap brings an element to the middle of the screen and clicks it, and waits for what is shown only once it is on the disk.
 func tap(s *webdriver.Session, css string) {
 	toMiddle(s, css)
 	s.Click(css)
+	s.Wait("html:not([data-settling])")
 }
 
 // workedOut waits until the order says how sure it is: it grows then, and what lies below moves away from a tap.

@@ -165,8 +165,8 @@ func TestSpoiltCopies(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		goTo(s, "settings")
 		for _, c := range spoilt {
+			forget(s)
 			s.Script(nil, `
-				localStorage.clear();
 				localStorage.setItem("shedreckoner.view", "screen = settings\n");
 				localStorage.setItem("shedreckoner.job.a", arguments[0]);
 				localStorage.setItem("shedreckoner.job.b", arguments[1]);`, c.a, c.b)
@@ -236,6 +236,19 @@ func TestASpoiltCopyInAFullStore(t *testing.T) {
 		ready(s)
 		assert.Equal(t, "Four", s.Value(control("name")))
 	})
+}
+
+// forget empties both of the browser's stores.
+func forget(s *webdriver.Session) {
+	s.AsyncScript(nil, `
+		const done = arguments[0];
+		localStorage.clear();
+		const opening = indexedDB.open("shedreckoner", 1);
+		opening.onsuccess = () => {
+			const change = opening.result.transaction("kept", "readwrite");
+			change.objectStore("kept").clear();
+			change.oncomplete = () => { opening.result.close(); done(); };
+		};`)
 }
 
 // setAside gives what the page set aside.
@@ -339,4 +352,66 @@ func TestAKilledBrowserKeepsACopy(t *testing.T) {
 	_, revision := newest(s)
 	assert.GreaterOrEqual(t, revision, least)
 	s.Quit()
+}
+
+// The whole browser killed at a random moment takes nothing with it that was typed half a second before; and a cup whose
+// clock was seen to run never shows its dose again.
+func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
+	page := servedReal(t)
+	engine := webdriver.Chromium()
+	if len(engine.Missing) > 0 {
+		window(t, engine) // skips or fails, and says why
+	}
+	profile := t.TempDir()
+	random := rand.New(rand.NewPCG(14, 3))
+	const kills = 10
+	typed, sure := "", ""
+	for kill := range kills + 1 {
+		driver, err := webdriver.Start(context.Background(), engine.In(profile))
+		require.NoError(t, err)
+		t.Cleanup(driver.Close)
+		s := driver.Session(t)
+		s.SetSize(360, 740)
+		s.Open(page.URL)
+		ready(s)
+		if kill == 0 {
+			atBench(s)
+		} else {
+			goTo(s, "settings")
+			name := s.Value(control("name"))
+			assert.True(t, strings.HasPrefix(typed, name) && strings.HasPrefix(name, sure), "after %d kills: %q of %q, at least %q", kill, name, typed, sure)
+			doc, _ := newest(s)
+			assert.Equal(t, name, doc.Get("name"), "the quick store hears of it")
+		}
+		if kill == kills/2 { // a cup is weighed, its catalyst goes in, and the browser dies as soon as the clock is seen
+			goTo(s, "cup")
+			do(s, "weighed", "", "")
+			tap(s, "#catalyst-in")
+			s.Wait(".clock")
+			driver.Close()
+			continue
+		}
+		if kill > kills/2 {
+			goTo(s, "cup")
+			s.Wait(".clock")
+			assert.False(t, s.Has("#catalyst-in"), "after %d kills", kill)
+		}
+		if kill == kills {
+			s.Quit()
+			break
+		}
+		goTo(s, "settings")
+		typed, sure = "", ""
+		s.Clear(control("name"))
+		for i := range 1 + random.IntN(3) {
+			typed += strconv.Itoa(kill) + "," + strconv.Itoa(i) + ";"
+			fill(s, "name", typed)
+		}
+		sure = typed
+		time.Sleep(500 * time.Millisecond)
+		typed += "later"
+		fill(s, "name", typed)
+		time.Sleep(time.Duration(random.IntN(300)) * time.Millisecond)
+		driver.Close() // by SIGKILL to its whole group
+	}
 }

@@ -107,7 +107,7 @@ func TestOneUseThreeWays(t *testing.T) {
 	inBoth(t, func(t *testing.T, s *webdriver.Session) {
 		begin := func() {
 			s.Open(url)
-			s.Script(nil, `localStorage.clear()`)
+			forget(s)
 			s.Refresh()
 			ready(s)
 		}

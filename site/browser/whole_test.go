@@ -206,7 +206,7 @@ func TestAKeptSetIsMended(t *testing.T) {
 			s.AsyncScript(&kept, `
 				const [set, done] = arguments;
 				caches.open(set).then((cache) => cache.keys()).then((files) => done(files.length));`, set)
-			assert.Equal(t, 11, kept, "%s: the whole set", what)
+			assert.Equal(t, 12, kept, "%s: the whole set", what)
 		}
 		worksAlone(t, s, host, page.Version)
 	})

@@ -110,7 +110,7 @@ func TestOneFileNamesNoOtherFile(t *testing.T) {
 	}
 	assert.NotContains(t, head, "'self'")
 	assert.NotContains(t, head, "unsafe-inline")
-	assert.Len(t, regexp.MustCompile(`'sha256-`).FindAllString(head, -1), 5, "four scripts and the style")
+	assert.Len(t, regexp.MustCompile(`'sha256-`).FindAllString(head, -1), 6, "five scripts and the style")
 }
 
 func TestOneFileIsRefusedWhereAScriptWouldEndEarly(t *testing.T) {

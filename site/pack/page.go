@@ -43,7 +43,7 @@ func fill(name string, parts map[string][]byte, f filling) ([]byte, error) {
 }
 
 // scripts of the page, in the order in which they run.
-var scripts = []string{loaderName, "asks.js", "boot.js"}
+var scripts = []string{loaderName, "store.js", "asks.js", "boot.js"}
 
 // watchName is the script that stands inside the page.
 const watchName = "watch.js"

@@ -138,7 +138,7 @@ func catalystIn(s *State, m Message) []Effect {
 	s.inFront(m.Path)
 	effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"})
 	effects = append(effects, Effect{Kind: Say, Text: s.Local(s.inWords(m.Path))})
-	return append([]Effect{s.dropPermit()}, effects...)
+	return append(append([]Effect{s.dropPermit()}, effects...), Effect{Kind: Settle})
 }
 
 // pourText is a dose as the log keeps it: grams, then millilitres where both are known.

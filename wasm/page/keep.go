@@ -91,7 +91,19 @@ func Start(kept map[string]string, now Moment) (*State, []Effect) {
 	effects = append(effects, s.keepView(), Effect{Kind: Theme, Key: s.Look}) // keeping tells at once if the browser keeps anything
 	s.planned()
 	s.resumed()
-	return s, s.confident(append(effects, s.clocks()...))
+	return s, s.untouched(s.confident(append(effects, s.clocks()...)))
+}
+
+// IsKeptByNewer says if a newer version of the page has kept what stands in the store.
+func (s *State) IsKeptByNewer() bool { return s.Own.Ahead || s.Demo.Ahead }
+
+// untouched takes out of the effects whatever would change the store, where a
+// newer version of the page has kept what stands there.
+func (s *State) untouched(effects []Effect) []Effect {
+	if !s.IsKeptByNewer() {
+		return effects
+	}
+	return slices.DeleteFunc(effects, func(e Effect) bool { return e.Kind == Keep || e.Kind == Forget || e.Kind == Revoke })
 }
 
 // StartAside makes the first state without the jobs that were kept: planning or
@@ -102,7 +114,7 @@ func StartAside(kept map[string]string, now Moment) (*State, []Effect) {
 	var effects []Effect
 	for _, key := range slices.Concat(copiesOf(false), copiesOf(true)) {
 		text, found := kept[key]
-		if !found {
+		if _, _, err := job.Load(text); !found || isNewer(err) {
 			continue
 		}
 		aside := asideKey(rest, key)
@@ -111,8 +123,12 @@ func StartAside(kept map[string]string, now Moment) (*State, []Effect) {
 		delete(rest, key)
 	}
 	s, more := Start(rest, now)
-	return s, append(effects, more...)
+	return s, s.untouched(append(effects, more...))
 }
+
+// isNewer says if a text was saved by a newer version of the page: its checksum
+// fits, so that no flipped digit passes for a format.
+func isNewer(err error) bool { return errors.Is(err, job.ErrNewer) && !errors.Is(err, job.ErrDamaged) }
 
 func copiesOf(demo bool) []string { both := copies(demo); return both[:] }
 
@@ -125,6 +141,9 @@ func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Eff
 			continue
 		}
 		doc, revision, err := job.Load(text)
+		if isNewer(err) {
+			return Slot{Ahead: true}, nil
+		}
 		if err != nil {
 			effects = append(effects, Effect{Kind: Keep, Key: asideKey(kept, key), Text: text}, Effect{Kind: Forget, Key: key})
 			continue
@@ -174,7 +193,7 @@ func export(s *State, m Message) []Effect {
 // importFile replaces the shown job by a file's, once all of it has been read;
 // undo brings the old one back.
 func importFile(s *State, m Message) []Effect {
-	doc, _, err := job.Load(m.Text)
+	doc, _, err := job.Load(asSaved(m.Text))
 	if err != nil {
 		s.Notice = importSentence(err)
 		return nil
@@ -196,6 +215,17 @@ func importFile(s *State, m Message) []Effect {
 		return nil
 	}
 	return s.imported(doc)
+}
+
+// asSaved undoes what other programs do to a text on its way: a byte-order mark,
+// their ends of lines, empty lines at the end.
+func asSaved(text string) string {
+	text = strings.ReplaceAll(strings.TrimPrefix(text, byteOrderMark), "\r\n", "\n")
+	text = strings.TrimRight(text, "\n") + "\n"
+	if !strings.Contains(text, "\n\n") {
+		text += "\n" // a job of no lines
+	}
+	return text
 }
 
 func importSentence(err error) string {

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/job"
+	sentences "shedreckoner/wasm/words"
 )
 
 // LinkMark stands before a job in the fragment of a link. Its number is that of
@@ -42,9 +43,9 @@ func ReadLink(fragment string) (job.Document, error) {
 	if len(fragment) > MaxLink {
 		return job.Document{}, ErrLinkTooLong
 	}
-	coded, found := strings.CutPrefix(strings.TrimPrefix(fragment, "#"), LinkMark)
+	coded, found := strings.CutPrefix(unescaped.Replace(strings.TrimPrefix(fragment, "#")), LinkMark)
 	if !found {
-		return job.Document{}, ErrNoLink
+		return job.Document{}, noLink(coded)
 	}
 	folded, err := base64.RawURLEncoding.Strict().DecodeString(coded)
 	if err != nil {
@@ -56,6 +57,22 @@ func ReadLink(fragment string) (job.Document, error) {
 	}
 	doc, _, err := job.Load(text)
 	return doc, err
+}
+
+// unescaped undoes what some programs make of the mark before a link's job. What
+// stands behind it is of letters, digits, - and _, which nothing escapes.
+var unescaped = strings.NewReplacer("%3D", "=", "%3d", "=", "%2E", ".", "%2e", ".")
+
+// noLink says why a fragment begins otherwise than a job of this page's making.
+func noLink(text string) error {
+	if way, found := strings.CutPrefix(text, "job="); found {
+		number, _, _ := strings.Cut(way, ".")
+		if n, err := strconv.Atoi(number); err == nil && n > 1 {
+			return job.ErrNewer
+		}
+		return job.ErrDamaged
+	}
+	return ErrNoLink
 }
 
 // fold writes of each line how many bytes it begins alike with the line before,
@@ -116,7 +133,10 @@ func shareLink(s *State, m Message) []Effect {
 func openLink(s *State, m Message) []Effect {
 	doc, err := ReadLink(m.Text)
 	switch {
+	case isAnchor(m.Text):
+		return nil
 	case errors.Is(err, ErrNoLink):
+		s.Notice = sentences.NotALink
 		return nil
 	case err != nil:
 		s.Notice = linkSentence(err)
@@ -136,6 +156,16 @@ func openLink(s *State, m Message) []Effect {
 	}
 	s.Pending = &Pending{doc, append([]string{linkWords(doc)}, oddLog(doc, s.Now)...)}
 	return nil
+}
+
+// isAnchor says if a fragment is a place in a page rather than what became of a
+// job: a word, short and plain.
+func isAnchor(fragment string) bool {
+	const longest = 32
+	word := strings.TrimPrefix(fragment, "#")
+	return len(word) <= longest && !strings.ContainsFunc(word, func(r rune) bool {
+		return (r < 'a' || r > 'z') && (r < '0' || r > '9') && r != '-'
+	})
 }
 
 func linkWords(doc job.Document) string {

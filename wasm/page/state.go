@@ -60,6 +60,7 @@ type State struct {
 	Persistent bool     // the browser was asked to keep what is stored
 	Pending    *Pending // a job that came in and waits for the builder's word
 	Newer      bool     // a newer version of the page is kept and waits
+	Offline    string   // "yes" or "no": whether the page is kept for use without a network; "" while that isn't known
 	Audible    bool     // the browser lets the page sound: none does before the first touch
 }
 
@@ -71,6 +72,7 @@ type Slot struct {
 	Undo, Redo [][]job.Change // the latest last
 	LastPath   string         // the field that the latest change typed in
 	Elsewhere  string         // the job as another tab has kept it; empty: none did
+	Ahead      bool           // what is kept of it was saved by a newer version of the page
 	Stuck      []Effect       // what a full store didn't set aside; no save goes over it
 }
 
@@ -144,6 +146,7 @@ const (
 	Keep      EffectKind = iota // keep Text under Key in the browser's store; answered by "kept" or "refused"
 	Forget                      // drop Key from the store
 	Revoke                      // drop Key from the store, whatever else the store refuses
+	Settle                      // show this step only once what it keeps and drops is on the disk, where the browser can tell
 	Download                    // offer Text as a file named Key
 	Copy                        // put Text on the clipboard
 	Share                       // hand Text to the phone's share sheet

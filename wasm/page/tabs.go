@@ -31,6 +31,8 @@ func elsewhere(s *State, m Message) []Effect {
 func (slot *Slot) hear(text string) {
 	doc, revision, err := job.Load(text)
 	switch {
+	case isNewer(err):
+		slot.Ahead = true
 	case err != nil:
 	case len(job.Changes(slot.Doc, doc)) > 0:
 		slot.Elsewhere = text

@@ -9,6 +9,7 @@ import (
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
+	sentences "shedreckoner/wasm/words"
 )
 
 // Update takes a message to the next state and to what is to be done. It works
@@ -32,7 +33,7 @@ func (s *State) update(m Message) []Effect {
 	}
 	for _, verb := range verbs {
 		if verb.name == m.Verb {
-			return s.confident(s.spoken(verb.act(s, m)))
+			return s.untouched(s.confident(s.spoken(verb.act(s, m))))
 		}
 	}
 	return nil
@@ -40,7 +41,7 @@ func (s *State) update(m Message) []Effect {
 
 // unasked are the messages that no builder sends: what is being told stays
 // through them.
-var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "audible", "mute"}
+var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "offline", "audible", "mute"}
 
 // verbs is everything that can be asked of the page.
 var verbs = []struct {
@@ -91,6 +92,8 @@ var verbs = []struct {
 	{"theirs", takeTheirs},
 	{"mine", keepMine},
 	{"newer", newer},
+	{"offline", func(s *State, m Message) []Effect { s.Offline = m.Text; return nil }},
+	{"fell-back", func(s *State, m Message) []Effect { s.Notice = sentences.FellBack; return nil }},
 	{"audible", func(s *State, m Message) []Effect { s.Audible = true; return nil }},
 	{"mute", func(s *State, m Message) []Effect { s.Audible = false; return nil }},
 	{"switch", switchVersion},

@@ -14,6 +14,9 @@ func notice(s *page.State) html {
 	if !s.Stored {
 		lines = append(lines, el("div", a("class", "ask"), el("p", a("class", "bad"), txt(words.NotStored)), action("export", "", "now", words.ExportJob, "main")))
 	}
+	if s.IsKeptByNewer() {
+		lines = append(lines, el("div", a("class", "ask"), el("p", a("class", "bad"), txt(words.KeptAhead)), action("export", "", "now", words.ExportJob, "quiet")))
+	}
 	if s.Pending != nil {
 		lines = append(lines, pending(s))
 	}

@@ -3,6 +3,7 @@ package view
 import (
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // settings is the job's name and units, the look, and the job as a file.
@@ -20,12 +21,24 @@ func settings(s *page.State) html {
 				action("link", "", "", "Share as a link", "quiet")),
 			el("p", a("class", "hint"), txt("A link carries the whole job, log and all, behind its #: no server gets to see it. Whoever has the link can read it.")),
 			el("p", a("class", "hint"), txt("Everything is kept in this browser at every change. Some phones drop that after a week unused: add this page to the home screen, and export the job now and then.")),
+			offline(s),
 			el("p", a("class", "hint"), txt("Pages opened from the phone's own storage share one store with each other."))),
 		region("madeup", "section", nil, el("h2", nil, txt("Made-up job")),
 			el("p", a("class", "hint"), txt("An invented boat to look around in. Your own job stays as it is.")),
 			action("demo", "", "", "Look at the made-up job", "quiet")),
 		region("about", "section", nil, about(s)),
 	)
+}
+
+// offline says if the page works without a network, once that is known.
+func offline(s *page.State) html {
+	switch s.Offline {
+	case "yes":
+		return el("p", a("class", "hint", "id", "offline"), txt(words.KeptOffline))
+	case "no":
+		return el("p", a("class", "hint", "id", "offline"), txt(words.NotKeptOffline))
+	}
+	return html{}
 }
 
 func unitChoices(s *page.State) html {

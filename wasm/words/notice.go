@@ -13,6 +13,16 @@ const (
 	StuckAside = "Something kept earlier can't be read, and there is no room to set it aside. Until you save it as a file, this page keeps nothing over it."
 	SaveAside  = "Save it as a file"
 
+	KeptAhead = "What this browser keeps was saved by a newer version of this page. This older one shows none of it and changes nothing there: " +
+		"what you type here is not kept. Close it, or reload it to get the newer version."
+
+	KeptOffline    = "This page is kept on the phone and works without a network."
+	NotKeptOffline = "This page isn't kept on the phone: without a network it won't open. It tries again at each start. The page as one file works anywhere."
+
+	FellBack = "The newer version of this page doesn't start here. The one before goes on; your job is the same."
+
+	NotALink = "What stands behind the # of that link is no job of this page. Nothing was changed. Ask for the link again, or for the job as a file."
+
 	NewVersion = "A newer version of this page is ready."
 	UseItNow   = "Use it now"
 

@@ -1,0 +1,148 @@
+// Keeps what the program keeps in two places: the browser's quick store, which a browser that is killed may lose the last
+// seconds of, and beside it a database that writes through to the disk. A browser may refuse either, at any moment.
+//   shedStore.read()          a promise, which never fails, of nothing; from then on
+//   shedStore.quick           what the quick store held, by key
+//   shedStore.durable         what the database held; null where it can't be read
+//   shedStore.put(key, text)  keeps a text in both; says if the quick store took it
+//   shedStore.drop(key)       drops it from both
+//   shedStore.settle()        sends the event shed-settled to window once all that went before is on the disk, or can't be
+"use strict";
+
+globalThis.shedStore = (() => {
+	const prefix = "shedreckoner.";
+	const mark = prefix + "durable"; // in the quick store: a database stands beside it
+	const patience = 3000; // ms
+	const store = { quick: {}, durable: null, read, put, drop, settle };
+
+	let database = null;
+	let changes = new Map(); // that wait, by key: a text, or null to drop it
+	let writing = null; // a promise, while some are written
+
+	async function read() {
+		try {
+			for (let i = 0; i < localStorage.length; i++) {
+				const key = localStorage.key(i);
+				if (key.startsWith(prefix)) {
+					store.quick[key] = localStorage.getItem(key);
+				}
+			}
+		} catch (error) {
+			// what was read by then is what there is
+		}
+		try {
+			await inTime(open().then(async (opened) => {
+				store.durable = await all(opened);
+				database = opened;
+			}));
+			localStorage.setItem(mark, "yes");
+		} catch (error) {
+			// no database, or no quick store to mark
+		}
+	}
+
+	function inTime(promise) {
+		return Promise.race([promise, new Promise((done, failed) => setTimeout(failed, patience, new Error("too slow")))]);
+	}
+
+	function open() {
+		return new Promise((done, failed) => {
+			const request = indexedDB.open("shedreckoner", 1);
+			request.onupgradeneeded = () => request.result.createObjectStore("kept");
+			request.onsuccess = () => done(request.result);
+			request.onerror = () => failed(request.error);
+		});
+	}
+
+	function all(opened) {
+		return new Promise((done, failed) => {
+			const held = {};
+			const reading = opened.transaction("kept");
+			const cursor = reading.objectStore("kept").openCursor();
+			cursor.onsuccess = () => {
+				if (cursor.result) {
+					held[cursor.result.key] = cursor.result.value;
+					cursor.result.continue();
+				}
+			};
+			reading.oncomplete = () => done(held);
+			reading.onabort = () => failed(reading.error);
+		});
+	}
+
+	function put(key, text) {
+		let taken = true;
+		try {
+			localStorage.setItem(key, text);
+		} catch (error) {
+			taken = false;
+		}
+		if (taken || !key.startsWith(prefix + "aside.")) { // what isn't set aside in both stays where it is in both
+			change(key, text);
+		}
+		return taken;
+	}
+
+	function drop(key) {
+		change(key, null);
+		try {
+			localStorage.removeItem(key);
+		} catch (error) {
+			try {
+				localStorage.setItem(key, "");
+			} catch (again) {
+				// then the database alone knows
+			}
+		}
+	}
+
+	// change notes a change for the database. What changes together is written together.
+	function change(key, text) {
+		changes.set(key, text);
+		if (database && !writing) {
+			writing = Promise.resolve().then(write);
+		}
+	}
+
+	async function write() {
+		while (changes.size > 0) {
+			const now = changes;
+			changes = new Map();
+			try {
+				await written(now);
+			} catch (error) {
+				console.info("not kept on the disk:", error && error.message);
+			}
+		}
+		writing = null;
+	}
+
+	function written(now) {
+		return new Promise((done, failed) => {
+			const change = database.transaction("kept", "readwrite", { durability: "strict" });
+			change.oncomplete = done;
+			change.onabort = () => failed(change.error);
+			const kept = change.objectStore("kept");
+			for (const [key, text] of now) {
+				if (text === null) {
+					kept.delete(key);
+				} else {
+					kept.put(text, key);
+				}
+			}
+			if (change.commit) {
+				change.commit();
+			}
+		});
+	}
+
+	async function settle() {
+		try {
+			await inTime(Promise.resolve(writing));
+		} catch (error) {
+			// what there is has it
+		}
+		window.dispatchEvent(new CustomEvent("shed-settled"));
+	}
+
+	return store;
+})();
