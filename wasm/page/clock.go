@@ -4,6 +4,8 @@ import (
 	"maps"
 	"strconv"
 
+	"shedreckoner/calc/bench"
+	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 )
@@ -52,7 +54,6 @@ func (s *State) lookAtClock(next Moment) {
 type Times struct {
 	Since, Left         float64 // gone; still to spread, below nothing once it is over
 	Usable, Early, Late float64
-	Scrape              float64 // from then on a film that didn't go off is scraped off
 	SetBack, SetOn      float64 // by how much the phone's clock was moved meanwhile
 	IsTest              bool
 	IsUnknown           bool // by the phone's clock its catalyst isn't in yet
@@ -81,10 +82,13 @@ func (s *State) TimesOf(cup string) Times {
 	t.Left = t.Usable - t.Since
 	t.IsUnknown = err != nil || t.Since < -clockSlack
 	t.Since = max(0, t.Since)
-	if t.Late > 0 {
-		t.Scrape = max(2*3600, 3*t.Late)
-	}
 	return t
+}
+
+// WontGoOff says how long a running cup's film is waited for and when it is
+// scraped off.
+func (s *State) WontGoOff(cup string) (cure.Stuck, error) {
+	return bench.Stuck(&s.Plan, cup, bench.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date, Unix: float64(s.Now.Unix)})
 }
 
 // HourAfter is the time of day at which so many seconds have gone since a cup's

@@ -183,3 +183,18 @@ func TestTheDaysVapourStandsByMethod(t *testing.T) {
 		assert.Contains(t, text, way.Method.Name+", 1 cup")
 	}
 }
+
+// It won't go off: how long to wait at this temperature, what warming does, when
+// to scrape; and nothing to add.
+func TestWhatIsSaidOfACupThatWontGoOff(t *testing.T) {
+	s := inUse(t, tenOClock)
+	require.Equal(t, []string{"cup.1"}, page.OpenCups(s.Doc(), page.Running))
+	s, _ = sent(s, tenOClock+20*60, "sheet", page.WontSheet, "")
+	text := shownText(s, "cup")
+	for _, part := range []string{"Add nothing.", "As cold as it is, it may take until", "Still soft at", "scrape it off"} {
+		assert.Contains(t, text, part)
+	}
+	stuck, err := s.WontGoOff("cup.1")
+	require.NoError(t, err)
+	assert.Contains(t, text, "Still soft at "+s.HourAfter("cup.1", float64(stuck.Scrape.Value)))
+}

@@ -1,9 +1,13 @@
 package view
 
 import (
+	"errors"
 	"strconv"
 
+	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
@@ -151,11 +155,22 @@ func wont(s *page.State) shown {
 	if cup == "" {
 		return shown{Title: words.WontGoOff}
 	}
-	t := s.TimesOf(cup)
 	steps := []html{el("li", nil, el("b", nil, txt(words.AddNothing)), txt(" "+words.SecondDose)), el("li", nil, txt(words.WarmThePart))}
-	if wait := t.Scrape; wait > 0 {
-		until := s.HourAfter(cup, wait)
-		steps = append(steps, el("li", nil, txt(words.WaitUntil(until, strconv.Itoa(int(wait+59)/60)+"\u00a0min"))), el("li", nil, txt(words.ThenScrape(until))))
+	say := func(text string) { steps = append(steps, el("li", nil, txt(text))) }
+	hour := func(f working.Figure[unit.Time]) string { return s.HourAfter(cup, float64(f.Value)) }
+	stuck, err := s.WontGoOff(cup)
+	var far *cure.FarError
+	if errors.As(err, &far) {
+		say(words.TooColdToSay)
+	}
+	if stuck.Wait.Step != nil {
+		say(words.StillInTime(hour(stuck.Wait), minutes(stuck.Wait.Value)))
+	}
+	if stuck.Warmed.Step != nil {
+		say(words.OnceWarm(of(s, stuck.Warm, unit.Temperatures), hour(stuck.Warmed)))
+	}
+	if stuck.Scrape.Step != nil {
+		say(words.ThenScrape(hour(stuck.Scrape)))
 	}
 	return shown{Title: words.WontGoOff, Body: join(el("ol", a("class", "wont"), steps...)),
 		Act: join(act("end", cup, "gelled", words.ItWentOff), second("end", cup, "no-cure", words.ScrapedOff))}

@@ -66,10 +66,18 @@ func DaysOld(days string) string {
 	return "Its catalyst went in " + days + " ago, and nobody said how it ended."
 }
 
-// WaitUntil says how long to wait for a cup or film that doesn't go off.
-func WaitUntil(hour, minutes string) string {
-	return "Wait until " + hour + ": " + minutes + " from catalyst in, three times the latest that it should take at this temperature."
+// StillInTime says until when a film may take that doesn't go off, as cold as it is.
+func StillInTime(hour, minutes string) string {
+	return "As cold as it is, it may take until " + hour + ": " + minutes + " from catalyst in."
 }
+
+// OnceWarm says until when it may take once the part is warm.
+func OnceWarm(temp, hour string) string {
+	return "With the part at " + temp + " it should have gone off by " + hour + "."
+}
+
+// TooColdToSay says that no minutes are known for a film so cold.
+const TooColdToSay = "So cold no minutes are known: warm it first."
 
 // ThenScrape says what comes after the wait.
 func ThenScrape(hour string) string {

@@ -110,6 +110,8 @@ func (w writer) cups(err error) string {
 	var coarse *cure.TestTooCoarseError
 	var weigh *cure.CoarseToolError
 	switch {
+	case errors.Is(err, bench.ErrTestCooler):
+		return "Let the product come to the part's temperature first: a test that is cooler opens no cups for it."
 	case errors.Is(err, bench.ErrNoTime):
 		return "It gels in the cup before it can be spread. Cool the product, or wait for a cooler hour."
 	case errors.As(err, &coarse):

@@ -63,6 +63,8 @@ func Verdict(v bench.Verdict, why string, units job.Units) (first, rest string) 
 		if v.Kind == bench.Stops {
 			first = "Outside what the card takes:"
 		}
+	case bench.Readings:
+		first, rest = "Surface read at "+Hour(v.At)+":", "over two hours ago. Read it again."
 	case bench.Film:
 		first, rest = "The build-up speaks against this coat:", "see what it says."
 	}
