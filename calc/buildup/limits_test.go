@@ -141,3 +141,18 @@ func TestTheStrictestCoatSetsTheCrackLimit(t *testing.T) {
 	require.NoError(t, err)
 	assert.Nil(t, only(t, b.Shortfalls(at, points, terms(0.05, 0)), b.CrackLimit), "at its limit")
 }
+
+// A new layer has its own crack limit: that of the layer below it, stricter, is
+// not held against it, nor the other way round.
+func TestEachLayerHasItsOwnCrackLimit(t *testing.T) {
+	lower, upper := coat(300, 0.2), coat(500, 0.2)
+	lower.Layer.CuredMost, upper.Layer.CuredMost, upper.Film.NewLayer = 400e-6, 640e-6, true
+	steps := []b.Step{lower, upper}
+	points, err := b.Walk(steps, terms(0.05, 0))
+	require.NoError(t, err)
+	assert.Nil(t, only(t, b.Shortfalls(steps, points, terms(0.05, 0)), b.CrackLimit))
+	steps[0].Film.Adds = micrometres(450)
+	points, err = b.Walk(steps, terms(0.05, 0))
+	require.NoError(t, err)
+	assertFound(t, &found{b.Refuse, b.LessFilm, 450, 400}, only(t, b.Shortfalls(steps, points, terms(0.05, 0)), b.CrackLimit), 450)
+}
