@@ -385,6 +385,7 @@ func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
 		}
 		if kill == kills/2 { // a cup is weighed, its catalyst goes in, and the browser dies as soon as the clock is seen
 			goTo(s, "cup")
+			do(s, "sheet", "weigh", "")
 			do(s, "weighed", "", "")
 			tap(s, "#catalyst-in")
 			s.Wait(".clock")

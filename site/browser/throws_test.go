@@ -58,6 +58,7 @@ func TestAStoreThatThrows(t *testing.T) {
 					}
 				}
 				breaks("weighing")
+				do(s, "sheet", "weigh", "")
 				do(s, "weighed", "", "")
 				breaks("catalyst")
 				tap(s, "#catalyst-in")

@@ -202,7 +202,7 @@ func importFile(s *State, m Message) []Effect {
 		s.Notice = refusal
 		return nil
 	}
-	doc = stillCups(doc)
+	doc = stillCups(straight(doc))
 	switch odd := oddLog(doc, s.Now); {
 	case hasOpenCup(s.Doc()):
 		s.cupFirst(1)

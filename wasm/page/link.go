@@ -149,7 +149,7 @@ func openLink(s *State, m Message) []Effect {
 		s.Notice = refusal
 		return nil
 	}
-	doc = stillCups(doc)
+	doc = stillCups(straight(doc))
 	if len(job.Changes(s.Doc(), doc)) == 0 {
 		s.Notice = sameJob
 		return nil

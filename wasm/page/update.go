@@ -125,6 +125,7 @@ var verbs = []struct {
 }
 
 func set(s *State, m Message) []Effect {
+	m.Text = withoutBidi(m.Text)
 	if row, column, ok := cellAt(m.Path); ok {
 		return setCell(s, row, column, m.Text)
 	}
