@@ -302,7 +302,9 @@ func TestACrashLosesNothing(t *testing.T) {
 			for path, text := range want {
 				assert.Equal(t, text, s.Value(control(path)), path)
 			}
-			do(s, "undo", "", "")
+			tap(s, "#tool-sheet-undo")
+			closeSheets(s)
+			tap(s, "#open-menu")
 			do(s, "redo", "", "") // the history outlives it too
 			doc, _ := newest(s)
 			for path, text := range want {

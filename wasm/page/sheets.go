@@ -15,6 +15,7 @@ const (
 	ShapePart    = "shapes"   // which shape
 	AboutPart    = "about"    // a build-up's name and usual ground
 	BudgetPart   = "budget"   // a build-up's film budget
+	TermsPart    = "terms"    // what the film budget is reckoned with
 	PointsPart   = "points"   // the film step by step, and what its checks rest on
 	OnPart       = "on"       // the surfaces that get a build-up
 	AddPart      = "add"      // which kind of step
@@ -65,7 +66,7 @@ func sheetsOf(path string) []string {
 			return stepSheets(upTo(4), parts[4:])
 		}
 		if job.IsBudget(path) {
-			return []string{Part(item, BudgetPart)}
+			return []string{Part(item, BudgetPart), Part(item, TermsPart)}
 		}
 		return []string{Part(item, AboutPart)}
 	case "removal":

@@ -200,8 +200,13 @@ func budgetSheet(s *page.State, path string) shown {
 		region("figures-"+path+".budget", "div", a("class", "figures"),
 			budgets(s, &b)),
 		setup(path+".points", words.StepByStep, page.Part(path, page.PointsPart)),
-		el("div", a("class", "form"), budgetFields(s, path))),
+		setup(path+".terms", words.ReckonedWith, page.Part(path, page.TermsPart))),
 		Act: act("back", "", "", words.Done)}
+}
+
+// termsSheet is what the film budget is reckoned with.
+func termsSheet(s *page.State, path string) shown {
+	return shown{Title: words.FilmBudget, Body: el("div", a("class", "form"), budgetFields(s, path)), Act: act("back", "", "", words.Done)}
 }
 
 // pointsSheet is the film step by step, and what its checks and those of the

@@ -87,7 +87,7 @@ func fairState(t *testing.T) *page.State {
 
 // fairItems is what can be opened, each with what must be open for it.
 var fairItems = [][]string{
-	{"sheet buildup.1.budget"}, {"sheet buildup.1.step.1", "buildup.1.step.1.grid.1"}, {"sheet buildup.1.step.2", "buildup.1.step.2.spot.1"},
+	{"sheet buildup.1.terms"}, {"sheet buildup.1.step.1", "buildup.1.step.1.grid.1"}, {"sheet buildup.1.step.2", "buildup.1.step.2.spot.1"},
 	{"sheet buildup.1.step.2.more"}, {"sheet buildup.1.step.3"}, {"sheet buildup.1.step.3.more"}, {"sheet buildup.1.step.3.readings"}, {"sheet buildup.1.step.4"},
 	{"sheet buildup.1.step.4.more"}, {"sheet buildup.1.step.5"}, {"sheet removals", "removal.1"}, {"sheet putties", "putty.1"},
 }

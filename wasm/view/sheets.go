@@ -58,6 +58,7 @@ var itemSheets = []struct {
 	{"buildup", page.OnPart, onSheet},
 	{"buildup", page.BudgetPart, budgetSheet},
 	{"buildup", page.PointsPart, pointsSheet},
+	{"buildup", page.TermsPart, termsSheet},
 	{"step", "", stepSheet},
 	{"buildup", page.MorePart, moreSheet},
 	{"buildup", page.ReadingsPart, readingsSheet},

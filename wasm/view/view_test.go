@@ -133,7 +133,7 @@ func openable(s *page.State, screen string) []string {
 		for _, id := range d.Items("buildup") {
 			item := "buildup." + id
 			list = append(list, item)
-			for _, part := range []string{page.AddPart, page.AboutPart, page.OnPart, page.BudgetPart, page.PointsPart} {
+			for _, part := range []string{page.AddPart, page.AboutPart, page.OnPart, page.BudgetPart, page.PointsPart, page.TermsPart} {
 				list = append(list, "sheet "+page.Part(item, part))
 			}
 			for _, step := range inner("step", item) {

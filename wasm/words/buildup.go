@@ -19,6 +19,7 @@ const (
 	FilmBudget        = "Film budget"
 	GroundRow         = "Ground"
 	StepByStep        = "the film step by step, and what the checks rest on"
+	ReckonedWith      = "reckoned with shares, unevenness and edges as assumed"
 	DrawnShorter      = "drawn shorter"
 	WaitsForASize     = "Amounts wait for a size that can't be read."
 	WaitsForASurface  = "– (a size can't be read)"
