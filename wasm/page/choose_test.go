@@ -1,0 +1,93 @@
+package page_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/ready"
+	"shedreckoner/wasm/page"
+)
+
+// The next surface is like the one before but for its sizes, cut-outs and name.
+func TestTheNextSurfaceKeepsAllButTheSizes(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s = do(s, "ready", "", "flowcoat-inside")
+	s = do(s, "add", "surface", "box")
+	for path, text := range map[string]string{"name": "Locker", "length": "1 m", "width": "400", "height": "300", "side": "inside", "inside": "locker",
+		"prepared": "both", "prepared-grade": "P120", "by": "drawing", "sides": "both", "lies": "wall"} {
+		s = do(s, "set", "surface.1."+path, text)
+	}
+	s = do(s, "add", "surface.1.cutout", "")
+	s = do(s, "sheet", "surface.1", "")
+	s, effects := page.Update(s, page.Message{Verb: "like", Path: "surface.1", At: noon})
+	doc := s.Doc()
+	assert.Equal(t, []string{"surface.2"}, s.Sheets, "Back leads to the list")
+	assert.Contains(t, effects, page.Effect{Kind: page.Focus, Key: "f-surface.2.length"})
+	for _, key := range []string{"shape", "side", "faces", "buildup", "ground", "inside", "prepared", "prepared-grade", "by", "sides", "lies"} {
+		assert.Equal(t, doc.Get("surface.1."+key), doc.Get("surface.2."+key), key)
+		assert.NotEmpty(t, doc.Get("surface.2."+key), key)
+	}
+	for _, key := range []string{"length", "width", "height", "cutout", "count"} {
+		assert.Empty(t, doc.Get("surface.2."+key), key)
+	}
+	assert.Equal(t, "Surface 2", doc.Get("surface.2.name"))
+	assert.Empty(t, do(s, "like", "surface.9", "").Doc().Get("surface.3.name"), "of nothing there is no next")
+}
+
+// A box has its usual faces from the start, and those of its other side as long
+// as nobody chose others.
+func TestFacesOfABoxFollowItsSide(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s = do(s, "add", "surface", "box")
+	assert.Equal(t, "top front back left right", s.Doc().Get("surface.1.faces"))
+	s = do(s, "set", "surface.1.side", "inside")
+	assert.Equal(t, "bottom front back left right", s.Doc().Get("surface.1.faces"))
+	s = do(do(s, "set", "surface.1.faces", "top"), "set", "surface.1.side", "outside")
+	assert.Equal(t, "top", s.Doc().Get("surface.1.faces"))
+}
+
+// A ready sequence goes to what gets nothing yet; a surface on no ground gets
+// the usual one; one that says its ground keeps it.
+func TestAReadySequenceFindsItsSurfaces(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s = do(do(s, "add", "surface", "rectangle"), "add", "surface", "circle")
+	s = do(s, "set", "surface.2.ground", "epoxy")
+	s = do(s, "ready", "", "foam-to-gloss")
+	doc := s.Doc()
+	assert.Equal(t, "Foam to gloss", doc.Get("buildup.1.name"))
+	assert.Len(t, doc.Items("buildup.1.step"), len(ready.Find("foam-to-gloss").Steps()))
+	assert.Equal(t, []string{"buildup.1", "foam"}, []string{doc.Get("surface.1.buildup"), doc.Get("surface.1.ground")})
+	assert.Equal(t, []string{"buildup.1", "epoxy"}, []string{doc.Get("surface.2.buildup"), doc.Get("surface.2.ground")})
+
+	s = do(do(s, "sheet", "surface.1", ""), "sheet", page.Part("surface.1", page.GetsPart), "")
+	s = do(s, "ready", "surface.1", "spray-again")
+	assert.Equal(t, "buildup.2", s.Doc().Get("surface.1.buildup"))
+	assert.Equal(t, "surface.1", s.Sheet(), "the sheet that only asked is gone")
+	assert.Equal(t, "buildup.1", s.Doc().Get("surface.2.buildup"))
+	s = do(s, "undo", "", "")
+	assert.Equal(t, "buildup.1", s.Doc().Get("surface.1.buildup"), "one change")
+}
+
+// A coat starts as its material is put on as a rule, and follows it as long as
+// nobody typed otherwise.
+func TestACoatStartsAsItsMaterialIsPutOn(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s = do(do(s, "ready", "", ""), "add", "buildup.1.step", "coat")
+	at := func(key string) string { return s.Doc().Get("buildup.1.step.1." + key) }
+	s = do(s, "set", "buildup.1.step.1.card", "gelcoat")
+	assert.Equal(t, []string{"gravity-gun", "750 µm", "film"}, []string{at("method"), at("film"), at("release")})
+	s = do(s, "set", "buildup.1.step.1.card", "topcoat")
+	assert.Equal(t, []string{"roll-and-tip", "300 µm", ""}, []string{at("method"), at("film"), at("release")})
+	s = do(do(s, "set", "buildup.1.step.1.film", "200 µm"), "set", "buildup.1.step.1.method", "brush")
+	s = do(s, "set", "buildup.1.step.1.card", "primer")
+	assert.Equal(t, []string{"brush", "200 µm"}, []string{at("method"), at("film")})
+
+	// − and + of an empty number of coats begin at those that are planned
+	require.NotNil(t, s.Plan.Buildups[0].Steps[0].Coat)
+	s = do(s, "set", "buildup.1.step.1.film", "500 µm")
+	require.InDelta(t, 3, float64(s.Plan.Buildups[0].Steps[0].Coat.Coats.Value), 1e-9)
+	s = do(s, "step", "buildup.1.step.1.coats", "up")
+	assert.Equal(t, "4", at("coats"))
+}
