@@ -15,7 +15,7 @@ func (b *border) listen() {
 		b.event(args[0])
 		return nil
 	})
-	for _, kind := range []string{"input", "change", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "shed-settled", "hashchange", "popstate"} {
+	for _, kind := range []string{"input", "change", "focusin", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "shed-settled", "hashchange", "popstate"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -29,7 +29,10 @@ func (b *border) event(e js.Value) {
 		if path := target.Get("dataset").Get("path"); !path.IsUndefined() && isInput(target, kind) {
 			b.handle(page.Message{Verb: "set", Path: path.String(), Text: target.Get("value").String(), At: b.moment()})
 		}
+	case "focusin":
+		b.entered = target
 	case "click":
+		b.selectEntered(target)
 		button := target.Call("closest", "[data-do]")
 		if !button.IsNull() {
 			data := button.Get("dataset")
@@ -68,6 +71,15 @@ func (b *border) event(e js.Value) {
 		detail := e.Get("detail")
 		b.handle(page.Message{Verb: text(detail, "verb"), Path: text(detail, "path"), Text: text(detail, "text"), At: b.moment()})
 	}
+}
+
+// selectEntered selects what stands in a dial's figure as it is tapped: what is
+// typed next takes its place.
+func (b *border) selectEntered(target js.Value) {
+	if target.Equal(b.entered) && target.Get("select").Truthy() && target.Call("closest", ".dial").Truthy() {
+		target.Call("select")
+	}
+	b.entered = js.Undefined()
 }
 
 // key is a key that acts: Enter goes on, the arrows move a figure that has − and
@@ -129,12 +141,14 @@ const laterEvent = "shed-later"
 
 // moment reads the shed's own clock.
 func (b *border) moment() page.Moment {
-	now := b.window.Get("Date").New()
+	now, steady := b.window.Get("Date").New(), b.window.Get("performance")
 	part := func(name string) int { return now.Call("get" + name).Int() }
 	return page.Moment{
 		Unix: int64(now.Call("getTime").Float() / 1000),
 		Day:  part("Hours")*3600 + part("Minutes")*60 + part("Seconds"),
 		Date: fmt.Sprintf("%04d-%02d-%02d", part("FullYear"), part("Month")+1, part("Date")),
+
+		Steady: int64((steady.Get("timeOrigin").Float() + steady.Call("now").Float()) / 1000),
 	}
 }
 

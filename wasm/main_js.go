@@ -47,8 +47,9 @@ type border struct {
 	callback                 js.Func
 	state                    *page.State
 	shown                    *markup.Page
-	isKept                   bool // the latest that was to be kept
-	tapped                   bool // the event at hand is a tap or a key that acts
+	isKept                   bool     // the latest that was to be kept
+	tapped                   bool     // the event at hand is a tap or a key that acts
+	entered                  js.Value // the control that the focus has just come to
 	back                     backEntry
 	settling                 *settling // nil: nothing waits for the disk
 }

@@ -18,26 +18,41 @@ func effectsSoFar(s *webdriver.Session) effects {
 	return e
 }
 
+// toCatalyst goes from the plan of a cup to its weighed cup.
+func toCatalyst(s *webdriver.Session) {
+	do(s, "sheet", "weigh", "")
+	do(s, "weighed", "", "")
+	s.Wait("#catalyst-in")
+}
+
 // weighIn weighs the cup that is shown and puts its catalyst in.
 func weighIn(t *testing.T, s *webdriver.Session) {
 	t.Helper()
-	do(s, "weighed", "", "")
-	s.Wait("#catalyst-in")
-	assert.Contains(t, shown(s, "#answer h2"), "Resin weighed: 100 g")
-	assert.Equal(t, "1.6 g", figureText(s, "dose.grams"), "the dose of the cup that was weighed")
+	toCatalyst(s)
+	assert.Contains(t, shown(s, "#sheet-heading"), "Catalyst: polyester gel coat, 100 g")
+	assert.Contains(t, shown(s, "#dose"), "1.6 g", "the dose of the cup that was weighed")
+	assert.Contains(t, shown(s, "#dose"), "the scale then shows 101.6")
 	tap(s, "#catalyst-in")
 	s.Wait(".clock")
 }
 
 func checkDoseGone(t *testing.T, s *webdriver.Session, when string) {
 	t.Helper()
-	var text string
-	s.Script(&text, `return document.body.textContent`)
-	text = plain(text)
-	assert.NotContains(t, text, "1.6 g", when)
-	assert.NotContains(t, text, "1.39 mL", when)
-	assert.NotContains(t, text, "1.57 %", when)
-	assert.False(t, s.Has(`[id^="fig-dose."], .shedcard`), when)
+	for _, sheet := range []string{"", "weigh", "catalyst", "sums", "shedcard"} {
+		if sheet != "" {
+			tell(s, "sheet", sheet, "")
+		}
+		var text string
+		s.Script(&text, `return document.body.textContent`)
+		text = plain(text)
+		assert.NotContains(t, text, "1.6 g", when)
+		assert.NotContains(t, text, "1.39 mL", when)
+		assert.NotContains(t, text, "1.57 %", when)
+		assert.False(t, s.Has(`[id^="why-dose."], .shedcard td`), when)
+		if sheet != "" {
+			tell(s, "back", "", "")
+		}
+	}
 }
 
 // One dose, one clock: from catalyst in to the end of the usable time, which is between 6 and 7 minutes here (early gel
@@ -45,18 +60,18 @@ func checkDoseGone(t *testing.T, s *webdriver.Session, when string) {
 func TestOneDoseOneClock(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		atBench(s)
-		do(s, "weighed", "", "")
+		toCatalyst(s)
 		s.Refresh()
 		ready(s)
-		assert.Equal(t, "1.6 g", figureText(s, "dose.grams"), "a weighed cup still waits for its dose after a reload")
+		assert.Contains(t, shown(s, "#dose"), "1.6 g", "a weighed cup still waits for its dose after a reload")
 		tap(s, "#catalyst-in")
 		s.Wait(".clock")
-		assert.False(t, s.Has(".silence"), "the tap that started it was a touch")
+		assert.NotContains(t, shown(s, "#clock-note"), "No alarm sounds yet", "the tap that started it was a touch")
 		checkDoseGone(t, s, "once catalyst is in")
 		assert.Contains(t, shown(s, "#live"), "Catalyst in. The clock runs.")
 		s.Until("the screen kept awake", func() bool { return effectsSoFar(s).Awake == 1 })
-		until, start := shown(s, ".clock .until"), shown(s, ".clock .time")
-		assert.Regexp(t, `^Use until 10:0[0-9] by the clock`, until)
+		until, start := shown(s, ".until"), shown(s, ".clock .time")
+		assert.Regexp(t, `^10:0[0-9]\s+stop spreading\s+10:1[0-9]\s+gels, earliest`, until)
 		assert.Regexp(t, `^6:[0-9][0-9]$`, start)
 
 		pass(s, 100)
@@ -65,25 +80,29 @@ func TestOneDoseOneClock(t *testing.T) {
 		s.Refresh()
 		ready(s)
 		s.Wait(".clock")
-		assert.Equal(t, until, shown(s, ".clock .until"), "the same end after a reload")
+		assert.Equal(t, until, shown(s, ".until"), "the same end after a reload")
 		checkDoseGone(t, s, "after a reload")
 		assert.Zero(t, effectsSoFar(s).Beeps)
 
-		assert.Contains(t, shown(s, ".clock .silence"), "tap anywhere once", "no page may sound before a touch")
+		assert.Contains(t, shown(s, "#clock-note"), "tap anywhere once", "no page may sound before a touch")
 		do(s, "go", "cup", "")
-		s.Until("that it may sound", func() bool { return !s.Has(".silence") })
+		s.Until("that it may sound", func() bool { return !strings.Contains(shown(s, "#clock-note"), "tap anywhere once") })
 		s.Script(nil, `setHidden(true); passSeconds(3600); setHidden(false)`)
-		s.Wait(".clock.over")
-		assert.Contains(t, shown(s, ".clock"), "Over: stop, put the rest outside")
+		s.Wait(`.clock[data-is="over"]`)
+		assert.Contains(t, shown(s, ".clock"), "over: stop, put the rest outside")
 		s.Until("the alarm", func() bool { return effectsSoFar(s).Beeps == 8 })
 		assert.Equal(t, 1, effectsSoFar(s).Buzzes)
 		assert.Contains(t, shown(s, "#live"), "usable time is over")
-		assert.True(t, strings.HasPrefix(shown(s, ".clock .time"), "−"))
+		assert.NotContains(t, shown(s, ".clock"), "−", "no hour below nothing")
 		pass(s, 5)
 		pass(s, 5)
 		assert.Equal(t, 8, effectsSoFar(s).Beeps, "it alarms once")
 		checkDoseGone(t, s, "when it is over")
 
+		do(s, "sheet", "wont", "")
+		assert.Contains(t, shown(s, "#sheet"), "Add nothing.")
+		assert.Contains(t, shown(s, "#sheet"), "Warm the part")
+		assert.Regexp(t, `1[0-9]:[0-9][0-9]`, shown(s, "#sheet"), "how long to wait, by the clock")
 		do(s, "end", "cup.1", "no-cure")
 		s.Until("the screen let go", func() bool { return effectsSoFar(s).Slept > 0 })
 		goTo(s, "log")
@@ -97,25 +116,48 @@ func TestOneDoseOneClock(t *testing.T) {
 	})
 }
 
+// A phone's clock that is set back while a cup runs takes nothing off what has gone; one that is set on is said.
+func TestAClockThatIsSetIsNoticed(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		set := func(seconds int) {
+			s.Script(nil, `setClock(arguments[0])`, seconds)
+			tell(s, "tick", "", "")
+		}
+		atBench(s)
+		weighIn(t, s)
+		pass(s, 100)
+		left := shown(s, ".clock .time")
+		set(-3600)
+		assert.Contains(t, shown(s, "#clock-note"), "set back by 60 min")
+		assert.Equal(t, left, shown(s, ".clock .time"), "what has gone has gone")
+		pass(s, 3600)
+		assert.Equal(t, "over", s.Attr(".clock", "data-is"))
+		do(s, "end", "cup.1", "spread")
+		weighIn(t, s)
+		set(600)
+		assert.Contains(t, shown(s, "#clock-note"), "went on by 10 min at once")
+	})
+}
+
 func TestSeveralCupsAndACupTest(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		atBench(s)
-		usable := figureText(s, "usable")
+		usable := s.Attr(".timebar", "aria-label")
 		weighIn(t, s)
 		pass(s, 30)
-		do(s, "open", "bench.next", "")
+		do(s, "sheet", "next", "")
 		weighIn(t, s)
 		checkDoseGone(t, s, "two cups run")
 		var clocks []string
-		s.Script(&clocks, `return [...document.querySelectorAll(".clock .time")].map((e) => e.textContent)`)
+		s.Script(&clocks, `return [...document.querySelectorAll(".time, .othertime")].map((e) => e.textContent)`)
 		assert.Len(t, clocks, 2)
 		if len(clocks) == 2 {
-			assert.Less(t, clocks[0], clocks[1], "the first cup has less left")
+			assert.Less(t, clocks[0], clocks[1], "the first cup has less left: its chip stands above the clock of the latest")
 		}
 		pass(s, 310) // the first in its last minute
 		s.Until("the warning", func() bool { return effectsSoFar(s).Beeps == 3 })
-		s.Wait(".clock.last")
-		assert.Contains(t, shown(s, ".clock.last"), "Last minute")
+		s.Wait(`.clock[data-is="last"]`)
+		assert.Contains(t, shown(s, `.clock[data-is="last"]`), "last minute")
 		do(s, "end", "cup.2", "spread")
 		pass(s, 21*60-340)
 		do(s, "end", "cup.1", "gelled")
@@ -125,7 +167,7 @@ func TestSeveralCupsAndACupTest(t *testing.T) {
 		do(s, "take", "cup.1", "")
 		assert.Contains(t, shown(s, ".notice"), "Taken as a cup test")
 		goTo(s, "cup")
-		assert.NotEqual(t, usable, figureText(s, "usable"), "the minutes follow the test")
-		assert.NotContains(t, shown(s, "#answer"), "until a cup test of this tin is logged")
+		assert.NotEqual(t, usable, s.Attr(".timebar", "aria-label"), "the minutes follow the test")
+		assert.NotContains(t, shown(s, "#setups"), "until this tin is timed")
 	})
 }

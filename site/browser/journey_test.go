@@ -26,7 +26,11 @@ const shedClock = `
 		constructor(...parts) { super(...(parts.length ? parts : [now()])); }
 		static now() { return now(); }
 	};
-	globalThis.passSeconds = (n) => localStorage.setItem("test.now", now() + n * 1000);
+	globalThis.setClock = (n) => localStorage.setItem("test.now", now() + n * 1000);
+	const steady = performance.now.bind(performance);
+	let passed = 0;
+	performance.now = () => steady() + passed * 1000; // the clock that nobody sets goes on with the other
+	globalThis.passSeconds = (n) => { passed += n; setClock(n); };
 	const done = globalThis.did = { beeps: 0, buzzes: 0, awake: 0, slept: 0, copied: "", saved: null };
 	globalThis.AudioContext = class {
 		currentTime = 0;
@@ -235,6 +239,17 @@ func figureText(s *webdriver.Session, id string) string {
 		return shown(s, why+" .value")
 	}
 	return shown(s, `:is(.measured > strong, .grand > span:nth-child(2)):has(~ `+why+`)`)
+}
+
+// tell sends the page a message of its own, as a control would.
+func tell(s *webdriver.Session, verb, path, text string) {
+	s.Script(nil, `window.dispatchEvent(new CustomEvent("shed-answer", { detail: { verb: arguments[0], path: arguments[1], text: arguments[2] } }))`, verb, path, text)
+}
+
+// fillAt goes to where something is typed, and types it.
+func fillAt(s *webdriver.Session, path, text string) {
+	tell(s, "find", path, "")
+	fill(s, path, text)
 }
 
 // pass lets seconds go by on the shed's clock, and the page notice.

@@ -69,7 +69,7 @@ func TestACupIsLoggedInTwoTaps(t *testing.T) {
 		weighIn(t, s)
 		pass(s, 240)
 
-		do(s, "end", "cup.1", "spread")
+		do(s, "end", "cup.1", "left")
 		assert.Contains(t, shown(s, ".logged"), "What was left over")
 		var focus string
 		s.Script(&focus, `return document.activeElement.id`)

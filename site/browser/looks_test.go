@@ -148,6 +148,7 @@ func TestOnPaper(t *testing.T) {
 		assert.NotContains(t, text, "Shed card")
 
 		atBench(s)
+		tell(s, "sheet", "shedcard", "")
 		do(s, "print", "", "shed")
 		text = onPaper(t, s)
 		require.Contains(t, text, "Shed card: Polyester gel coat")
@@ -158,7 +159,8 @@ func TestOnPaper(t *testing.T) {
 			assert.NotContains(t, text, other)
 		}
 		// With nothing to dose there is no card to print.
-		fill(s, "bench.now.scale-step", "none")
+		fillAt(s, "bench.now.scale-step", "none")
+		tell(s, "sheet", "shedcard", "")
 		assert.NotContains(t, onPaper(t, s), "1.5 g / 1.3 mL")
 	})
 }

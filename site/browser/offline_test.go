@@ -81,7 +81,7 @@ func TestTheBuilderIsAskedAboutANewVersion(t *testing.T) {
 		s.SetSize(360, 740)
 		keep(s, host.URL)
 		atBench(s)
-		do(s, "weighed", "", "")
+		toCatalyst(s)
 		host.update(t)
 		s.Refresh()
 		ready(s)

@@ -144,11 +144,17 @@ func benchSheet(key string) string {
 	return ""
 }
 
+// AsksAhead says if the coldest hour ahead is asked for beside the surface: it stays there once it is typed.
+func (s *State) AsksAhead() bool {
+	b := s.Bench()
+	return b.AsksAhead || s.Doc().Get(job.BenchPath+".ahead") != "" && !b.Air.HasCurve
+}
+
 // benchSheets is what must lie over the cup's screen for a figure of it to be
 // seen: a sheet of its own, or the plan of the next cup where a clock stands.
 func (s *State) benchSheets(path string) []string {
 	item, key := job.Split(path)
-	if item == job.DayPath || key == "ahead" && !s.Bench().AsksAhead {
+	if item == job.DayPath || key == "ahead" && !s.AsksAhead() {
 		return []string{bench.AirSheet}
 	}
 	if sheet := benchSheet(key); sheet != "" {

@@ -64,8 +64,16 @@ func clockFace(s *page.State, cup string, t page.Times) html {
 	ring := draw.Ring(draw.RingPlot{Title: time + " " + meaning, Left: share, Marks: marks, Class: stageOf(t)})
 	return join(
 		region("time-"+cup, "div", a("class", "ring"), ring,
-			el("div", a("class", "ringtext"), el("p", a("class", "time", "role", "timer"), txt(time)), el("p", a("class", "phase"), txt(meaning)))),
+			el("div", a("class", "ringtext"), el("p", a("class", timeClass(time), "role", "timer"), txt(time)), el("p", a("class", "phase"), txt(meaning)))),
 		hoursOfCup(s, cup, t))
+}
+
+// timeClass is that of a time that the ring has room for, or not.
+func timeClass(time string) string {
+	if len(time) > len("9:59") {
+		return "time long"
+	}
+	return "time"
 }
 
 // hoursOfCup is when to stop, and when it gels, by the time of day.

@@ -102,7 +102,7 @@ func productSmall(s *page.State) string {
 
 // aheadDial asks for the coldest hour where the surface is near the card's least temperature.
 func aheadDial(s *page.State) html {
-	if !s.Bench().AsksAhead {
+	if !s.AsksAhead() {
 		return nothing
 	}
 	return dial(s, job.BenchPath+".ahead", dialLine{Name: words.AheadDial})

@@ -106,7 +106,7 @@ func stillWaiting(s *page.State, b *bench.Bench) html {
 
 // isAskedOnNow says if a path has its place on the screen anyway.
 func isAskedOnNow(b *bench.Bench, path string) bool {
-	return path == at("surface-temp") || path == at("amount") || b.AsksTool && path == at("scale-step") || b.AsksAhead && path == at("ahead")
+	return path == at("surface-temp") || path == at("amount") || b.AsksTool && path == at("scale-step") || path == at("ahead")
 }
 
 // doseAnswer is the dose in the unit of the tool in the hand, the cup's minutes as

@@ -31,7 +31,7 @@ func airSheet(s *page.State) shown {
 
 // aheadField is the coldest hour ahead, where it isn't asked for beside the surface.
 func aheadField(s *page.State) html {
-	if s.Bench().AsksAhead {
+	if s.AsksAhead() {
 		return nothing
 	}
 	return field(s, at("ahead"))

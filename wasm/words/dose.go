@@ -197,7 +197,11 @@ func (w writer) readings(err error) string {
 	var explosive *bench.ExplosiveError
 	switch {
 	case errors.As(err, &unfit) && len(unfit.Findings) > 0:
-		return "Not fit to coat now. " + FindingSentence(unfit.Findings[0], w.units)
+		text := "Not fit to coat now."
+		for _, f := range unfit.Findings {
+			text += " " + FindingSentence(f, w.units)
+		}
+		return text
 	case errors.As(err, &explosive):
 		return "In this closed space the vapour would reach its explosive limit. Open it up and move the air through it, or put on less at a time."
 	case errors.Is(err, bench.ErrOtherDay):
