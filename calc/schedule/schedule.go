@@ -36,6 +36,7 @@ type Work struct {
 	NeedsKey  bool          // sanded first: its window without sanding is over
 	Closed    unit.Time     // since when; zero: it never had one
 	IsLong    bool          // longer than the hours of a day: in parts
+	Masking   Masking       // of a coat
 }
 
 // Why a build-up stops.
@@ -81,6 +82,7 @@ func Make(p *plan.Plan, today Today) Schedule {
 	s.opens, s.closes = paces(today.Day, today.Surface)
 	s.hours = workingHours(&p.Job.Day, today.Day)
 	s.place()
+	s.mask()
 	return s.out
 }
 

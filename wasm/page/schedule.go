@@ -8,6 +8,7 @@ import (
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
+	sentences "shedreckoner/wasm/words"
 )
 
 // Schedule puts what is left to do on a calendar, every day like today.
@@ -132,6 +133,12 @@ func (s *State) WorkNotes(w *schedule.Work) []string {
 	}
 	if w.IsLong {
 		notes = append(notes, "More than the hours of one day take: split the surface where an edge hides it, or get a second pair of hands.")
+	}
+	switch off := w.Masking.Off; {
+	case w.Masking.IsLate:
+		notes = append(notes, sentences.MaskAfresh)
+	case off > 0 && w.Masking.IsLast:
+		notes = append(notes, sentences.MaskingOff(s.moment(off), w.Masking.IsHot))
 	}
 	if isClose := w.BeginBy-w.From < 2*unit.Hour; w.StopBy > 0 && (isClose || len(w.Closing) > 0) {
 		notes = append(notes, "Begin by "+Hour(w.BeginBy)+", stop at "+Hour(w.StopBy)+": "+closingWords(w.Closing)+".")

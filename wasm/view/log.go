@@ -13,10 +13,12 @@ import (
 // rest can be done, and the builder's own cup tests.
 func logScreen(s *page.State) html {
 	return join(
+		region("next", "section", a("class", "next"), nextWork(s)),
 		region("list-cup", "section", a("class", "list", "tabindex", "-1"), loggedCups(s)),
 		region("progress", "section", a("class", "list", "tabindex", "-1"), progress(s)),
 		region("list-done", "section", a("class", "list", "tabindex", "-1"), finishedWork(s)),
 		region("lessons", "section", a("class", "figures"), lessons(s)),
+		region("wanted", "div", nil, wanted(s)),
 		scheduleSection(s),
 		cupTests(s),
 		el("div", a("class", "itemtools"), action("log-csv", "", "", "Save the log as CSV", "quiet")))

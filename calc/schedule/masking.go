@@ -1,0 +1,60 @@
+package schedule
+
+import (
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/unit"
+)
+
+// Masking is when what was masked for a coat must be bare again.
+type Masking struct {
+	Off    unit.Time // from today's midnight; zero: nothing is masked, or the card doesn't say
+	IsHot  bool      // the surface gets so warm that it bakes on
+	IsLate bool      // the coat isn't done by then: it is masked afresh before it
+	IsLast bool      // the session's last coat: masking comes off after it
+}
+
+// mask finds by when masking must be off, session by session: the coats of a step
+// until it is sanded back. It goes on with the first of them.
+// Source: common practice, the tape's card.
+func (s *scheduler) mask() {
+	tape := s.plan.Job.CardByKey("tape")
+	if tape == nil || !tape.KeptOn.Known {
+		return
+	}
+	kept, isHot := tape.KeptOn.Value, s.isHot()
+	if isHot && tape.KeptOnHeat.Known {
+		kept = min(kept, tape.KeptOnHeat.Value)
+	}
+	begun, last := map[*plan.Step]unit.Time{}, map[*plan.Step]int{}
+	for i := range s.out.Works {
+		w := &s.out.Works[i]
+		switch w.Kind {
+		case plan.LayCoat:
+			from, isMasked := begun[w.Step]
+			if !isMasked || w.To > from+kept { // baked on by then: masked afresh
+				w.Masking.IsLate = isMasked
+				from = w.From
+				begun[w.Step] = from
+			}
+			w.Masking.Off, w.Masking.IsHot, w.Masking.IsLast = from+kept, isHot, true
+			if before, isSecond := last[w.Step]; isSecond && !w.Masking.IsLate {
+				s.out.Works[before].Masking.IsLast = false
+			}
+			last[w.Step] = i
+		case plan.SandIt: // sanded back between two sessions
+			delete(begun, w.Step)
+			delete(last, w.Step)
+		}
+	}
+}
+
+// isHot says if the surface gets as warm in the day as bakes masking on.
+func (s *scheduler) isHot() bool {
+	for at := unit.Time(0); at < unit.Day; at += unit.Hour {
+		if t := s.today.Day.Air(at) + unit.Temperature(s.today.Surface.By(s.today.Day, at).Most.Value); t >= material.HotForMasking.Value {
+			return true
+		}
+	}
+	return false
+}
