@@ -123,13 +123,6 @@ func (l Limits) Findings(c Conditions) []Finding {
 	return list
 }
 
-// Here makes conditions of what was measured at the work: a reading of the air
-// and the surface's temperature. Range and errors: those of Reading.DewPoint.
-func Here(r Reading, surface working.Figure[unit.Temperature]) (Conditions, error) {
-	dew, err := r.DewPoint()
-	return Conditions{r.At, surface.Value, surface.Value, dew.Value, r.Humidity.Value}, err
-}
-
 // Fit holds a card's limits against a surface through a day.
 type Fit struct {
 	day     Day

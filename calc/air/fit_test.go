@@ -9,6 +9,7 @@ import (
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 )
 
 // gelCoat is the polyester gel coat of the default cards, with four hours of cure.
@@ -47,9 +48,9 @@ func TestEachReasonIsGiven(t *testing.T) {
 		{10, 95, 9, []air.Condition{air.TooCold, air.TooDamp, air.TooNearDew}},
 		{15, 40, 15, nil}, // at its limits a card still fits
 	} {
-		here, err := air.Here(read(try.air, try.rh, 9*hour), celsius(try.surface))
+		now, err := here(read(try.air, try.rh, 9*hour), celsius(try.surface))
 		require.NoError(t, err)
-		found := gelCoat.Findings(here)
+		found := gelCoat.Findings(now)
 		assert.Equal(t, try.want, conditions(found), "%+v", try)
 		for _, f := range found {
 			assert.Equal(t, 9*hour, f.At)
@@ -59,9 +60,9 @@ func TestEachReasonIsGiven(t *testing.T) {
 }
 
 func TestAFindingNamesItsNumbers(t *testing.T) {
-	here, err := air.Here(read(20, 80, 9*hour), celsius(18))
+	now, err := here(read(20, 80, 9*hour), celsius(18))
 	require.NoError(t, err)
-	found := gelCoat.Findings(here)
+	found := gelCoat.Findings(now)
 	require.Equal(t, []air.Condition{air.TooNearDew}, conditions(found))
 	assert.InDelta(t, 18-16.45, found[0].Value, 0.05, "dew point of psychrolib")
 	assert.Equal(t, 3.0, found[0].Limit)
@@ -118,4 +119,10 @@ func TestLimitsThatCannotBeMetAreRefused(t *testing.T) {
 		var refused *air.InputError
 		assert.ErrorAs(t, err, &refused, name)
 	}
+}
+
+// here is the conditions of what was measured at the work.
+func here(r air.Reading, surface working.Figure[unit.Temperature]) (air.Conditions, error) {
+	dew, err := r.DewPoint()
+	return air.Conditions{At: r.At, Coldest: surface.Value, Hottest: surface.Value, Dew: dew.Value, Humidity: r.Humidity.Value}, err
 }

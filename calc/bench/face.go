@@ -110,6 +110,7 @@ const (
 type Verdict struct {
 	Subject    Subject
 	Kind       Kind
+	IsAssumed  bool      // of ColdEvening: the coldest hour ahead is only taken for granted
 	IsLater    bool      // it is about a later hour of today's curve, not about now
 	At         unit.Time // from midnight: when it begins; of Holds, until when; 0: not known
 	CupsBefore int       // how many such cups can be mixed and spread before that hour

@@ -123,12 +123,3 @@ func (b *bencher) film() working.Figure[unit.WetFilm] {
 	coats := math.Ceil(float64(card.UsualFilm.Value/card.CoatMost.Value) - 1e-9)
 	return working.Given(card.UsualFilm.Value/unit.WetFilm(coats), "usual wet film of one coat", unit.InMicrometre, card.Name, card.UsualFilm.Mark)
 }
-
-// Card is the material on the bench.
-func Card(p *plan.Plan) string {
-	b := &bencher{plan: p, typed: &p.Job.Bench}
-	if !b.inputs() {
-		return b.typed.Card
-	}
-	return b.out.Card.Key
-}

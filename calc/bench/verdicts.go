@@ -161,7 +161,7 @@ func (b *bencher) coldVerdict() Verdict {
 		v.Kind, v.Err = Stops, &cure.ColdEveningError{Ahead: ahead, Coldest: least}
 		return v
 	}
-	v.Kind = Holds
+	v.Kind, v.IsAssumed = Holds, b.isAssumedAhead()
 	if !b.out.Air.Known {
 		return v
 	}

@@ -6,14 +6,14 @@
 //	temperatures that refuse a dose                  shed.go
 //	families of peroxide                             peroxide.go
 //	what is in a cup                                 mix.go
-//	the dose, and the smallest cup of a tool         dose.go, tool.go, amount.go
+//	the dose, and the smallest cup of a tool         dose.go, refusals.go, tool.go, amount.go
 //	doses by volume                                  volume.go
 //	gel time and its band                            gel.go
 //	own cup tests                                    cuptest.go, line.go
 //	time in hand, the largest cup                    work.go
 //	a day in cups                                    cups.go
 //	systems of a fixed ratio, parts on a tool        ratio.go, weigh.go
-//	what helps against heat and cold                 remedy.go
+//	what helps against heat and cold                 remedy.go, cold.go
 //	a timed test over the table's end                hot.go
 //	a cup that doesn't go off                        stuck.go
 //

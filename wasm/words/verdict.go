@@ -111,6 +111,9 @@ func (w writer) evening(v bench.Verdict) (first, rest string) {
 	cold := w.in(v.Value, v.Scale) + " at the coldest; the cure needs " + w.in(v.Limit, v.Scale) + "."
 	switch v.Kind {
 	case bench.Holds:
+		if v.IsAssumed {
+			return "Warm enough:", "taken to fall to " + w.in(v.Value, v.Scale) + " at the coldest; the cure needs " + w.in(v.Limit, v.Scale) + "."
+		}
 		return "Warm enough:", cold
 	case bench.Asks:
 		return "How cold will it get?", "The surface is near the card's least, " + w.in(v.Limit, v.Scale) + ": type the coldest hour ahead."
