@@ -80,3 +80,11 @@ func TestAComb(t *testing.T) {
 		assert.Error(t, err, "a cured share of %v", share)
 	}
 }
+
+// The first reading may hold thinner already: from 4 % at 60 s to 10 % at 15 s the
+// time halves twice, so 30 s lie half-way, at 7 %.
+func TestThinnerFromAFirstReadingThatIsntNone(t *testing.T) {
+	f, err := film.ThinnerForFlow(flow(0.04, 60, 20), flow(0.10, 15, 20), seconds(30))
+	require.NoError(t, err)
+	assert.InDelta(t, 0.07, float64(f.Value), 1e-12)
+}
