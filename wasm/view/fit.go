@@ -274,7 +274,7 @@ func shedCardSection(s *page.State) html {
 	}
 	return el("div", a("class", "shedcard"), el("h2", nil, txt("Shed card: "+b.Card.Name)),
 		el("p", nil, txt("Catalyst by the temperature of the surface and the mass of all that cures. "+s.Now.Date)),
-		el("table", nil, el("thead", nil, el("tr", nil, head...)), el("tbody", nil, lines...)),
+		wideTable("shed-table", words.ShedCard, el("thead", nil, el("tr", nil, head...)), el("tbody", nil, lines...)),
 		el("p", nil, txt(shedLimits(s, table))),
 		el("ul", a("class", "cautions"), el("li", nil, txt("Outside this table: no dose.")), el("li", nil, txt("Goggles and gloves on, eyewash in reach. Rinse at once and long.")),
 			el("li", nil, txt("Never two kinds of peroxide, never peroxide on promoter.")), el("li", nil, txt("One dose a cup; nothing is added later.")),
