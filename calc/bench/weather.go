@@ -199,3 +199,9 @@ func (b *bencher) ahead() {
 func (b *bencher) isAssumedAhead() bool {
 	return !b.out.Air.HasCurve && b.typed.Ahead.Step == nil
 }
+
+// IsNearCold says if the coldest hour ahead has to be typed: the surface is near
+// the card's least temperature, and no curve of the day tells.
+func (b *Bench) IsNearCold() bool {
+	return b.Card != nil && b.Surface.Step != nil && !b.Air.HasCurve && b.Surface.Value < b.Card.SurfaceLeast.Value+nearCold-1e-9
+}

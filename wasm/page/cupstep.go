@@ -146,8 +146,7 @@ func benchSheet(key string) string {
 
 // AsksAhead says if the coldest hour ahead is asked for beside the surface: it stays there once it is typed.
 func (s *State) AsksAhead() bool {
-	b := s.Bench()
-	return b.AsksAhead || s.Doc().Get(job.BenchPath+".ahead") != "" && !b.Air.HasCurve
+	return s.Bench().IsNearCold()
 }
 
 // benchSheets is what must lie over the cup's screen for a figure of it to be

@@ -193,10 +193,33 @@ func demo(s *State, m Message) []Effect {
 	}
 	s.InDemo, s.Open, s.Sheets, s.Why = true, nil, nil, ""
 	if s.Demo.Revision > 0 {
+		if s.Doc().Get(job.BenchPath+".read-on") != s.Now.Date && s.Demo.Elsewhere == "" {
+			return append(s.put(demoReadings(s.Doc(), s.Now)), s.keepView())
+		}
 		s.planned()
 		return []Effect{s.keepView()}
 	}
-	return append(s.put(demoDocument()), s.keepView())
+	return append(s.put(demoReadings(demoDocument(), s.Now)), s.keepView())
+}
+
+// demoBench is what was read of the made-up shed: a mild day, by which its Cup
+// is full.
+var demoBench = []job.Line{
+	{Path: job.BenchPath + ".step", Text: "buildup.2.step.1"}, {Path: job.BenchPath + ".surface-temp", Text: "22 °C"},
+	{Path: job.BenchPath + ".tool", Text: job.ByScale}, {Path: job.BenchPath + ".scale-step", Text: "0.1 g"},
+	{Path: job.DayPath + ".low", Text: "18 °C"}, {Path: job.DayPath + ".high", Text: "26 °C"},
+	{Path: job.DayPath + ".read-temp", Text: "22 °C"}, {Path: job.DayPath + ".read-humidity", Text: "58 %"},
+}
+
+// demoReadings puts the made-up readings at a moment: they are always of today.
+func demoReadings(d job.Document, now Moment) job.Document {
+	for _, l := range demoBench {
+		d = d.Set(l.Path, l.Text)
+	}
+	for _, at := range []string{job.BenchPath + ".read-at", job.DayPath + ".read-at"} {
+		d = d.Set(at, ClockText(now.Day))
+	}
+	return d.Set(job.BenchPath+".read-on", now.Date).Set(job.DayPath+".date", now.Date)
 }
 
 // own shows the builder's own job again.

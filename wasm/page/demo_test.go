@@ -116,3 +116,19 @@ func TestTheDemosLog(t *testing.T) {
 	s = warm(t, s, tenOClock)
 	assert.True(t, s.Bench().Tin == cure.Timed, "a cup test is logged")
 }
+
+// The made-up job opens with a full Cup, at whatever hour, and on a later day again.
+func TestTheDemosCupIsFull(t *testing.T) {
+	const midnight = tenOClock - 10*3600
+	for hour := range int64(24) {
+		s, _ := page.Start(nil, moment(midnight+hour*3600))
+		s, _ = sent(s, midnight+hour*3600, "demo", "", "")
+		b := s.Bench()
+		require.True(t, b.HasDose, "%d:00: %v %v", hour, b.Reasons, b.Waiting)
+		require.NotNil(t, b.Minutes)
+		require.NotEmpty(t, b.Coat, "it is for a coat of the job")
+		s, _ = sent(s, midnight+hour*3600+day, "own", "", "")
+		s, _ = sent(s, midnight+hour*3600+day, "demo", "", "")
+		require.True(t, s.Bench().HasDose, "%d:00 the day after: %v", hour, s.Bench().Reasons)
+	}
+}
