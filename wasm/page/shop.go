@@ -75,7 +75,7 @@ func (s *State) finishThing(t *Thing) {
 	for _, l := range t.Lines {
 		if !l.ToBuy.IsZero() || l.Err != nil {
 			t.Buys = true
-			packs = append(packs, gradeOf(l)+BuyWords(l, s.Plan.Job.Units))
+			packs = append(packs, gradePacks(l, BuyWords(l, s.Plan.Job.Units)))
 		}
 		small = append(small, gradeOf(l)+Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units))
 	}
@@ -94,6 +94,14 @@ func (s *State) finishThing(t *Thing) {
 			t.WasFor = was
 		}
 	}
+}
+
+// gradePacks names the grade of an abrasive before its packs.
+func gradePacks(l *chance.Line, packs string) string {
+	if l.Grade == 0 {
+		return packs
+	}
+	return l.Grade.String() + ":\u00a0" + strings.ReplaceAll(packs, "pack of ", "")
 }
 
 func gradeOf(l *chance.Line) string {

@@ -2,6 +2,7 @@ package view
 
 import (
 	"strconv"
+	"strings"
 
 	"github.com/shopspring/decimal"
 
@@ -64,7 +65,16 @@ func shopRow(t *page.Thing) html {
 	}
 	return region(id, "div", a("class", "shoprow", "data-ticked", yesNo(t.Ticked)), box,
 		el("button", a("class", "thing", "type", "button", "id", page.OpenerID(id), "data-do", "sheet", "data-path", id),
-			el("span", a("class", "name"), el("span", a("class", "short"), txt(t.Short)), el("small", nil, txt(small))), el("b", a("class", "buy"), txt(t.Packs))))
+			el("span", a("class", "name"), el("span", a("class", "short"), txt(t.Short)), el("small", nil, txt(small))), el("b", a("class", "buy"), packLines(t.Packs)...)))
+}
+
+// packLines sets packs of one size below those of another.
+func packLines(packs string) []html {
+	var lines []html
+	for _, one := range strings.Split(packs, ", ") {
+		lines = append(lines, el("span", nil, txt(one)))
+	}
+	return lines
 }
 
 func tickMark(is bool) string {
