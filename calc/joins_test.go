@@ -47,7 +47,7 @@ func TestMoreAreaNeverBuysLess(t *testing.T) {
 	for seed := range uint64(120) {
 		d := tidy(seed)
 		p, before := ordered(d)
-		for i, s := range p.Surfaces {
+		for i, s := range p.Surfaces() {
 			at := s.Path + ".count"
 			if !s.Known || p.RefusedAt(at) != nil {
 				continue
@@ -57,10 +57,10 @@ func TestMoreAreaNeverBuysLess(t *testing.T) {
 				continue
 			}
 			more, after := ordered(d.Set(at, strconv.Itoa(many+1)))
-			if !more.Surfaces[i].Known || len(more.Refused) != len(p.Refused) {
+			if !more.Surfaces()[i].Known || len(more.Refused()) != len(p.Refused()) {
 				continue // more than the limits of a job
 			}
-			require.Greater(t, more.Area.Value, p.Area.Value, "seed %d", seed)
+			require.Greater(t, more.Area().Value, p.Area().Value, "seed %d", seed)
 			for key, l := range before {
 				now, still := after[key]
 				require.True(t, still || l.Need.IsZero(), "seed %d, %s: %s isn't needed any more", seed, at, key)
@@ -81,7 +81,7 @@ func TestMoreSandingNeverLeavesMoreFilm(t *testing.T) {
 	for seed := range uint64(120) {
 		d := tidy(seed)
 		p := plan.Make(d)
-		for i, b := range p.Buildups {
+		for i, b := range p.Buildups() {
 			for _, s := range b.Steps {
 				if s.Job.Kind.Key != "sand" || s.Taken.Step == nil || d.Get(s.Path+".by") == job.ByGrades {
 					continue
@@ -90,14 +90,14 @@ func TestMoreSandingNeverLeavesMoreFilm(t *testing.T) {
 				if deeper.RefusedAt(s.Path+".taken") != nil {
 					continue
 				}
-				require.LessOrEqual(t, deeper.Buildups[i].Left.Value, b.Left.Value+1e-15, "seed %d, %s", seed, s.Path)
-				require.LessOrEqual(t, deeper.Kept.Value, p.Kept.Value+1e-12, "seed %d, %s", seed, s.Path)
+				require.LessOrEqual(t, deeper.Buildups()[i].Left.Value, b.Left.Value+1e-15, "seed %d, %s", seed, s.Path)
+				require.LessOrEqual(t, deeper.Kept().Value, p.Kept().Value+1e-12, "seed %d, %s", seed, s.Path)
 				held++
 			}
 			more, step := d.Add(b.Path + ".step")
 			more = more.Set(step+".kind", "sand").Set(step+".by", job.ByTaken).Set(step+".taken", "40 µm")
 			again := plan.Make(more)
-			require.LessOrEqual(t, again.Buildups[i].Left.Value, b.Left.Value+1e-15, "seed %d, %s: sanded once more", seed, b.Path)
+			require.LessOrEqual(t, again.Buildups()[i].Left.Value, b.Left.Value+1e-15, "seed %d, %s: sanded once more", seed, b.Path)
 		}
 	}
 	assert.Greater(t, held, 30, "the jobs drawn are worth it")
@@ -111,7 +111,7 @@ func TestTheOrderCoversTheNeedAtTheLeastCost(t *testing.T) {
 		d := tidy(seed)
 		p, _ := ordered(d)
 		random := rand.New(rand.NewPCG(seed, 51))
-		for _, n := range p.Needs { // a price for every size, the larger ones cheaper by the litre
+		for _, n := range p.Needs() { // a price for every size, the larger ones cheaper by the litre
 			for i, sold := range n.Card.Packs {
 				size := plan.InBasis(n.Card, sold.Size).InexactFloat64()
 				d = d.Set(n.Card.Path+".pack."+strconv.Itoa(i+1)+".price", strconv.FormatFloat(math.Pow(size, 0.85)*(10+8*random.Float64()), 'f', 2, 64))
@@ -189,7 +189,7 @@ func TestOnlyWhatIsTypedIsRefused(t *testing.T) {
 		r.Junk, r.Empty = 0.05, 0.05
 		d := r.Document()
 		p := plan.Make(d)
-		for _, refused := range p.Refused {
+		for _, refused := range p.Refused() {
 			if d.Get(refused.Path) == "" {
 				continue // a sum of several fields, named at one that stands for all
 			}
@@ -216,13 +216,13 @@ func TestOnlyWhatIsTypedIsRefused(t *testing.T) {
 func TestNeedsAreTheSumOfTheirUses(t *testing.T) {
 	for seed := range uint64(60) {
 		p := plan.Make(tidy(seed))
-		for _, n := range p.Needs {
+		for _, n := range p.Needs() {
 			mass := 0.0
 			for _, m := range n.Mass {
 				mass += float64(m.Value)
 			}
 			used := 0.0
-			for _, b := range p.Buildups {
+			for _, b := range p.Buildups() {
 				for _, s := range b.Steps {
 					for _, u := range s.Used {
 						if u.Card == n.Card && u.Grade == n.Grade {
@@ -234,12 +234,12 @@ func TestNeedsAreTheSumOfTheirUses(t *testing.T) {
 			require.LessOrEqual(t, mass, used*(1+1e-9)+1e-12, "seed %d: %s: more needed than used", seed, n.Card.Key)
 		}
 		area := 0.0
-		for _, s := range p.Surfaces {
+		for _, s := range p.Surfaces() {
 			if s.Known {
 				area += float64(s.Area.Value)
 			}
 		}
-		require.InDelta(t, area, float64(p.Area.Value), 1e-9*area, "seed %d", seed)
+		require.InDelta(t, area, float64(p.Area().Value), 1e-9*area, "seed %d", seed)
 	}
 }
 

@@ -177,7 +177,7 @@ func (b *bencher) unread() {
 			places = append(places, "surface.")
 		}
 	}
-	for _, r := range b.plan.Refused {
+	for _, r := range b.plan.Refused() {
 		for _, under := range places {
 			if strings.HasPrefix(r.Path, under) {
 				b.refuse(ErrUnread)
@@ -189,7 +189,7 @@ func (b *bencher) unread() {
 		b.refuse(ErrOtherDay)
 	}
 	b.flowCoat()
-	for _, a := range b.plan.Asks {
+	for _, a := range b.plan.Asks() {
 		if a.Was != 0 {
 			b.refuse(ErrJump)
 			return

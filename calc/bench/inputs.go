@@ -52,8 +52,8 @@ func (b *bencher) nextStep() *plan.Step {
 	if b.typed.HasAmount && b.typed.Step == "" {
 		return nil
 	}
-	for i := range b.plan.Buildups {
-		built := &b.plan.Buildups[i]
+	for i := range b.plan.Buildups() {
+		built := &b.plan.Buildups()[i]
 		for k := range built.Steps {
 			s := &built.Steps[k]
 			switch {

@@ -6,6 +6,7 @@ import (
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -76,7 +77,7 @@ func (b *bencher) thinner() *job.Step {
 // byMass is thinner per mass of product, refused past the card's limit.
 func (b *bencher) byMass(added *job.Step) working.Figure[unit.ByMass] {
 	card := b.out.Card
-	if err := b.plan.CheckThinner(added, card); err != nil {
+	if err := plan.CheckThinner(added, card, b.plan.Job.CardByKey(card.Thinner)); err != nil {
 		b.refuse(err)
 		return noShare
 	}

@@ -156,8 +156,8 @@ var nothingOn = working.Given(unit.Mass(0), "put on", unit.InGram, "nothing logg
 // openShare is the share of the coat's area that isn't finished.
 func (b *bencher) openShare() working.Figure[unit.Share] {
 	var open, done unit.Area
-	for i := range b.plan.Surfaces {
-		s := &b.plan.Surfaces[i]
+	for i := range b.plan.Surfaces() {
+		s := &b.plan.Surfaces()[i]
 		switch {
 		case !s.Known:
 		case slices.Contains(b.step.Progress.Open, s.Path):

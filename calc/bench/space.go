@@ -34,7 +34,7 @@ func (b *bencher) spaces(v *Vapour, cup working.Figure[unit.Mass]) {
 	typed := b.typed.Locker
 	for i := range b.plan.Job.Surfaces {
 		s := &b.plan.Job.Surfaces[i]
-		if b.step == nil || !s.Inside || !slices.Contains(b.step.Progress.Open, s.Path) || !b.plan.Surfaces[i].Known {
+		if b.step == nil || !s.Inside || !slices.Contains(b.step.Progress.Open, s.Path) || !b.plan.Surfaces()[i].Known {
 			continue
 		}
 		v.IsInside = true
@@ -43,7 +43,7 @@ func (b *bencher) spaces(v *Vapour, cup working.Figure[unit.Mass]) {
 			volume = typed
 		}
 		var q chain.Run
-		mass := chain.Do2(&q, coatOnArea, b.out.PerArea, b.plan.Surfaces[i].Area)
+		mass := chain.Do2(&q, coatOnArea, b.out.PerArea, b.plan.Surfaces()[i].Area)
 		vapour := givenOff(&q, b.out.Card, b.out.Mix, mass, b.out.Method)
 		if volume.Step != nil && q.Err == nil {
 			b.nearer(v, vapour, volume)

@@ -264,9 +264,9 @@ func (b *bencher) filmVerdicts() []Verdict {
 	if built == nil {
 		return nil
 	}
-	for i := range built.Findings {
-		if f := &built.Findings[i]; f.Path == b.step.Path && f.IsRed() {
-			return []Verdict{{Subject: Film, Kind: Stops, Value: f.Got, Limit: f.Limit, Scale: f.Scale, Opens: b.step.Path, Finding: &built.Findings[i]}}
+	for i := range built.Findings() {
+		if f := &built.Findings()[i]; f.Path == b.step.Path && f.IsRed() {
+			return []Verdict{{Subject: Film, Kind: Stops, Value: f.Got, Limit: f.Limit, Scale: f.Scale, Opens: b.step.Path, Finding: &built.Findings()[i]}}
 		}
 	}
 	return nil

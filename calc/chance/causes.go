@@ -64,7 +64,7 @@ func doubtOf(p *plan.Plan, o *Order) *doubt {
 			d.lines = append(d.lines, i)
 		}
 	}
-	for _, b := range p.Buildups {
+	for _, b := range p.Buildups() {
 		for i := range b.Steps {
 			if len(b.Steps[i].Used) > 0 {
 				d.step(&b, &b.Steps[i])
@@ -81,21 +81,21 @@ func isMeasured(l *Line) bool { return l.Scale == unit.InKilogram || l.Scale == 
 func (d *doubt) step(b *plan.Buildup, s *plan.Step) {
 	shared := d.shared(s)
 	isOpen := func(i int) bool {
-		surface, typed := &d.plan.Surfaces[i], &d.plan.Job.Surfaces[i]
+		surface, typed := &d.plan.Surfaces()[i], &d.plan.Job.Surfaces[i]
 		return typed.Buildup == b.Path && surface.Known && !slices.Contains(s.Progress.Done, typed.Path)
 	}
 	var area unit.Area
-	for i := range d.plan.Surfaces {
+	for i := range d.plan.Surfaces() {
 		if isOpen(i) {
-			area += d.plan.Surfaces[i].Area.Value
+			area += d.plan.Surfaces()[i].Area.Value
 		}
 	}
 	rest := d.plan.OpenShare(s, area, b.Area.Value)
-	for i := range d.plan.Surfaces {
+	for i := range d.plan.Surfaces() {
 		if !isOpen(i) {
 			continue
 		}
-		surface, typed := &d.plan.Surfaces[i], &d.plan.Job.Surfaces[i]
+		surface, typed := &d.plan.Surfaces()[i], &d.plan.Job.Surfaces[i]
 		causes := append([]int{d.area(typed)}, shared...)
 		share := float64(surface.Area.Value/b.Area.Value) * rest
 		for _, use := range s.Used {

@@ -40,7 +40,7 @@ const flowStep = "buildup.1.step.1"
 // card stands for the wax solution: 0.906 kg/L, 1.2408.
 func TestShareOfAStep(t *testing.T) {
 	p := plan.Make(jobtest.Doc(t, rolled))
-	require.Empty(t, p.Refused)
+	require.Empty(t, p.Refused())
 	planned, film, each, known := p.Share(flowStep, []string{"surface.1"})
 	require.True(t, known)
 	assert.InDelta(t, 0.6*5.2249, float64(planned), 0.002)

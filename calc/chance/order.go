@@ -87,8 +87,8 @@ type PackCount struct {
 func OrderOf(p *plan.Plan) Order {
 	o := Order{LeftOut: p.LeftOut()}
 	first := map[*job.Card]int{}
-	for i := range p.Needs {
-		n := &p.Needs[i]
+	for i := range p.Needs() {
+		n := &p.Needs()[i]
 		o.Lines = append(o.Lines, line(p, n, o.LeftOut))
 		if _, known := first[n.Card]; !known {
 			first[n.Card] = i
@@ -143,7 +143,7 @@ var (
 // putOn is the volume of all that is mixed for the boat.
 func putOn(p *plan.Plan) working.Figure[unit.Volume] {
 	var volumes []working.Figure[unit.Volume]
-	for _, b := range p.Buildups {
+	for _, b := range p.Buildups() {
 		for _, s := range b.Steps {
 			switch {
 			case s.Coat != nil:

@@ -22,8 +22,8 @@ var sixSquareMetres = []string{"surface = 1", "surface.1.shape = rectangle", "su
 func planned(t testing.TB, lines ...string) plan.Plan {
 	t.Helper()
 	p := plan.Make(jobtest.Doc(t, append(append([]string{}, sixSquareMetres...), lines...)...))
-	require.Empty(t, p.Refused)
-	require.Empty(t, p.Waiting)
+	require.Empty(t, p.Refused())
+	require.Empty(t, p.Waiting())
 	return p
 }
 
@@ -91,7 +91,7 @@ func TestOrderByHand(t *testing.T) {
 func TestFillerByHand(t *testing.T) {
 	p := planned(t, "buildup.1.step = 1", "buildup.1.step.1.kind = fill", "buildup.1.step.1.card = epoxy-filler", "buildup.1.step.1.thickness = 1 mm")
 	needs(t, p, map[string]string{"epoxy-filler": "9.0626", "gloves": "1", "acetone": "0.1", "disc P80": "12", "mask": "1"})
-	assert.EqualValues(t, 12, p.Buildups[0].Steps[0].Cups.Count.Value)
+	assert.EqualValues(t, 12, p.Buildups()[0].Steps[0].Cups.Count.Value)
 	assert.InDelta(t, 6.79692, float64(line(p, "epoxy-filler").Mass.Value), 1e-5)
 }
 
@@ -140,8 +140,8 @@ func TestLossesLieInThePublishedEnvelopes(t *testing.T) {
 		for _, cup := range []string{"300 g", "500 g"} {
 			p := planned(t, "surface.1.length = 20 m", "buildup.1.step = 1", "buildup.1.step.1.kind = coat", "buildup.1.step.1.card = "+c.card,
 				"buildup.1.step.1.method = "+c.method, "buildup.1.step.1.film = "+c.film, "buildup.1.step.1.film-for = each", "card."+c.card+".batch-most = "+cup)
-			step := p.Buildups[0].Steps[0]
-			onBoat := float64(p.Area.Value) * float64(step.Coat.Wet.Value)
+			step := p.Buildups()[0].Steps[0]
+			onBoat := float64(p.Area().Value) * float64(step.Coat.Wet.Value)
 			lost := 1 - onBoat/float64(line(p, c.card).Volume.Value)
 			name := fmt.Sprintf("%s, %s: %.3f", c.method, cup, lost)
 			assert.GreaterOrEqual(t, lost, c.low, name)
@@ -209,8 +209,8 @@ func TestPacksOfTheOrder(t *testing.T) {
 // 80 spells a coat, 3157.9 + 80 × 80 = 9557.9 g, over 48 days of 100 cups.
 func TestASmallBatchIsMixedOverDays(t *testing.T) {
 	p := planned(t, append([]string{"card.gelcoat.batch-most = 10 g"}, rolledTwice...)...)
-	assert.EqualValues(t, 160, p.Buildups[0].Steps[0].Cups.Spells.Value)
-	assert.EqualValues(t, 9600, p.Buildups[0].Steps[0].Cups.Count.Value)
+	assert.EqualValues(t, 160, p.Buildups()[0].Steps[0].Cups.Spells.Value)
+	assert.EqualValues(t, 9600, p.Buildups()[0].Steps[0].Cups.Count.Value)
 }
 
 // Any number of surfaces: a coat of more cups than a day holds takes more days.
@@ -218,6 +218,6 @@ func TestALargeCoatIsMixedOverDays(t *testing.T) {
 	p := planned(t, append([]string{"surface.1.length = 100 m", "surface.1.width = 9 m"}, rolledTwice...)...)
 	// 900 m² × 0.4 ÷ 0.95 × 1.25 = 473.68 kg a coat, 485 g from a cup: 977 cups; 3000 + 977 × 1.5 = 4465.5 min, 149
 	// spells of 80 g: 485.60 kg, over 6 days of 167 cups
-	assert.EqualValues(t, 298, p.Buildups[0].Steps[0].Cups.Spells.Value)
-	assert.EqualValues(t, 2004, p.Buildups[0].Steps[0].Cups.Count.Value)
+	assert.EqualValues(t, 298, p.Buildups()[0].Steps[0].Cups.Spells.Value)
+	assert.EqualValues(t, 2004, p.Buildups()[0].Steps[0].Cups.Count.Value)
 }

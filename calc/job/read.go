@@ -60,10 +60,25 @@ func (r *Reading) Next(d Document) *Reading {
 	return in.next
 }
 
-// Same says if the part at the path is the very one of the reading before.
-func (r *Reading) Same(before *Reading, path string) bool {
-	p := r.parts[path]
-	return p != nil && p == before.parts[path]
+// Part gives what was read at the path, to be compared and no more: the part of
+// another reading is the very same where nothing differs that it was read from.
+// Of a path that isn't read as a part it is the text there.
+func (r *Reading) Part(path string) any {
+	if p, isPart := r.parts[path]; isPart {
+		return p
+	}
+	return r.doc.Get(path)
+}
+
+// PartOf gives the path of the part that a path belongs to: an item of the
+// surfaces or build-ups, of all else the whole list.
+func PartOf(path string) string {
+	list, rest, _ := strings.Cut(path, ".")
+	if list != surfaces.Key && list != buildups.Key {
+		return list
+	}
+	id, _, _ := strings.Cut(rest, ".")
+	return list + "." + id
 }
 
 // changedPaths gives a line for every path at which the documents differ. What

@@ -72,15 +72,6 @@ var (
 	passBand    = &Band{"pass of filler", unit.InMillimetre, 0.2e-3, 15e-3, []*Slip{milForMM, mmForMil, umForMM}}
 )
 
-// ask asks about a value outside its band, unless the builder has said that
-// it is real: what is typed at the path, or the value where nothing is typed
-// there but computed.
-func (m *maker) ask(path string, b *Band, value float64) {
-	if ask, isAsked := m.plan.Question(path, b, value); isAsked {
-		m.plan.Asks = append(m.plan.Asks, ask)
-	}
-}
-
 // Question asks about a value outside its band; false: it lies inside, or the
 // builder has said that it is real.
 func (p *Plan) Question(path string, b *Band, value float64) (Ask, bool) {
@@ -124,24 +115,35 @@ func (m *maker) askArea(path string, a unit.Area) { m.ask(path, areaBand, float6
 // the builder sees in the field.
 func (m *maker) askFilm(s *Step) { m.ask(s.Path+".film", filmBand, float64(s.Job.Film.Value)) }
 
-// askTyped asks about what was typed on cards and of cup tests.
-func (m *maker) askTyped() {
-	for i := range m.plan.Job.Cards {
-		c := &m.plan.Job.Cards[i]
-		askCard(m, c, "density", c.Density, densityBand)
-		askCard(m, c, "cured-density", c.CuredDensity, densityBand)
-		askCard(m, c, "gel-time", c.GelTime, gelBand)
-		askCard(m, c, "gel-with", c.GelWith, shareBand)
-		askCard(m, c, "hardener-share", c.HardenerShare, shareBand)
-	}
-	for _, t := range m.plan.Job.Tests {
-		if t.Gel.Step != nil {
-			m.ask(t.Path+".minutes", gelBand, float64(t.Gel.Value))
+// typedCards asks about what was typed on cards.
+func (p *Plan) typedCards() bool {
+	return ask(p, "cards", func(m *maker) bool {
+		cards := m.job("card").Cards
+		for i := range cards {
+			c := &cards[i]
+			askCard(m, c, "density", c.Density, densityBand)
+			askCard(m, c, "cured-density", c.CuredDensity, densityBand)
+			askCard(m, c, "gel-time", c.GelTime, gelBand)
+			askCard(m, c, "gel-with", c.GelWith, shareBand)
+			askCard(m, c, "hardener-share", c.HardenerShare, shareBand)
 		}
-		if t.Catalyst.Step != nil {
-			m.ask(t.Path+".share", shareBand, float64(t.Catalyst.Value))
+		return true
+	})
+}
+
+// typedTests asks about what was typed of cup tests.
+func (p *Plan) typedTests() bool {
+	return ask(p, "tests", func(m *maker) bool {
+		for _, t := range m.job("test").Tests {
+			if t.Gel.Step != nil {
+				m.ask(t.Path+".minutes", gelBand, float64(t.Gel.Value))
+			}
+			if t.Catalyst.Step != nil {
+				m.ask(t.Path+".share", shareBand, float64(t.Catalyst.Value))
+			}
 		}
-	}
+		return true
+	})
 }
 
 // askCard asks about one figure of a card, if it is the builder's own.
@@ -154,18 +156,22 @@ func askCard[Q unit.Quantity](m *maker, c *job.Card, key string, s material.Spec
 // mostJump is how far a temperature may lie from the last cup's unasked.
 const mostJump unit.Temperature = 15
 
-// askJumps asks about temperatures far from those of the last cup.
-func (m *maker) askJumps() {
-	b := &m.plan.Job.Bench
-	for _, t := range []struct {
-		key      string
-		now, was working.Figure[unit.Temperature]
-	}{{"product-temp", b.Product, b.ProductWas}, {"surface-temp", b.Surface, b.SurfaceWas}} {
-		path := job.BenchPath + "." + t.key
-		far := t.now.Value-t.was.Value > mostJump || t.was.Value-t.now.Value > mostJump
-		if t.now.Step == nil || t.was.Step == nil || !far || m.doc.Get("real."+path) == m.doc.Get(path) {
-			continue
+// jumps asks about temperatures far from those of the last cup.
+func (p *Plan) jumps() bool {
+	return ask(p, "jumps", func(m *maker) bool {
+		b := &m.job("bench").Bench
+		for _, t := range []struct {
+			key      string
+			now, was working.Figure[unit.Temperature]
+		}{{"product-temp", b.Product, b.ProductWas}, {"surface-temp", b.Surface, b.SurfaceWas}} {
+			path := job.BenchPath + "." + t.key
+			text := m.plan.doc.Get(path)
+			far := t.now.Value-t.was.Value > mostJump || t.was.Value-t.now.Value > mostJump
+			if t.now.Step == nil || t.was.Step == nil || !far || m.plan.doc.Get(job.Real(path)) == text {
+				continue
+			}
+			m.answer.notes.asks = append(m.answer.notes.asks, Ask{Path: path, Value: float64(t.now.Value), Text: text, Was: float64(t.was.Value)})
 		}
-		m.plan.Asks = append(m.plan.Asks, Ask{Path: path, Value: float64(t.now.Value), Text: m.doc.Get(path), Was: float64(t.was.Value)})
-	}
+		return true
+	})
 }

@@ -110,40 +110,49 @@ func (m *maker) leastLeft(steps []Step, list []buildup.Step) {
 	}
 }
 
-// budget walks the film as planned, and as it was measured wherever it was. A
+// Budgets is the film point by point, as planned and as it was measured on
+// surfaces; the thinnest first.
+func (b *Buildup) Budgets() []Budget { return b.plan.budgets(b.Path) }
+
+// budgets walks the film as planned, and as it was measured wherever it was. A
 // step that isn't planned says so itself, and the film over it isn't known.
-func (m *maker) budget(b *job.Buildup, out *Buildup, planned []buildup.Step) {
-	if slices.ContainsFunc(out.Steps, func(s Step) bool { return !s.Known }) {
-		return
-	}
-	for _, surface := range measuredOn(b) {
-		steps, ok := m.asMeasured(planned, out.Steps, surface)
-		if !ok {
-			continue
+func (p *Plan) budgets(path string) []Budget {
+	return ask(p, "budgets of "+path, func(m *maker) []Budget {
+		steps, b := m.plan.layers(path), m.typedBuildup(path)
+		if slices.ContainsFunc(steps, func(s Step) bool { return !s.Known }) {
+			return nil
 		}
-		budget, err := m.walk(b, out, steps, surface)
-		if err != nil {
-			m.refuseStep(out, err)
-			return
+		var list []Budget
+		for _, surface := range measuredOn(b) {
+			walked, ok := m.asMeasured(m.plan.walked(path), steps, surface)
+			if !ok {
+				continue
+			}
+			budget, err := m.walk(b, steps, walked, surface)
+			if err != nil {
+				m.refuseStep(path, steps, err)
+				return list
+			}
+			list = append(list, budget)
 		}
-		out.Budgets = append(out.Budgets, budget)
-	}
-	sort.SliceStable(out.Budgets, func(i, j int) bool {
-		x, _ := out.Budgets[i].Last()
-		y, _ := out.Budgets[j].Last()
-		return y.Thin.Value-x.Thin.Value >= unit.DryFilm(unit.Micrometre)
+		sort.SliceStable(list, func(i, j int) bool {
+			x, _ := list[i].Last()
+			y, _ := list[j].Last()
+			return y.Thin.Value-x.Thin.Value >= unit.DryFilm(unit.Micrometre)
+		})
+		return list
 	})
 }
 
-func (m *maker) walk(b *job.Buildup, out *Buildup, steps []buildup.Step, surface string) (Budget, error) {
+func (m *maker) walk(b *job.Buildup, planned []Step, steps []buildup.Step, surface string) (Budget, error) {
 	terms := termsOf(b)
-	w := Budget{Surface: surface, steps: out.Steps, walked: steps, terms: terms}
+	w := Budget{Surface: surface, steps: planned, walked: steps, terms: terms}
 	var err error
 	if w.Flat, err = buildup.Walk(steps, terms); err != nil {
 		return w, err
 	}
 	for _, f := range buildup.Shortfalls(steps, w.Flat, terms) {
-		w.Findings = append(w.Findings, Finding{Finding: f, Path: out.Steps[f.Step].Path})
+		w.Findings = append(w.Findings, Finding{Finding: f, Path: planned[f.Step].Path})
 	}
 	edge, err := buildup.InRegion(steps,
 		working.Given(material.EdgeFilm.Value, "film of the strip ÷ film elsewhere", unit.InPure, "", material.EdgeFilm.Mark),
@@ -156,15 +165,16 @@ func (m *maker) walk(b *job.Buildup, out *Buildup, steps []buildup.Step, surface
 	}
 	top := topLayer(steps)
 	w.Share, w.EdgeOff = worst(w.Flat, top), worst(w.Edge, top)
-	return w, w.areas(m, b, out)
+	return w, w.areas(m, b)
 }
 
 // areas parts the surface into flat and edge strips, and gives what of each is
 // expected to go through.
-func (w *Budget) areas(m *maker, b *job.Buildup, out *Buildup) error {
-	area, edges := out.Area, out.Edge
+func (w *Budget) areas(m *maker, b *job.Buildup) error {
+	whole := m.plan.amounts(b.Path)
+	area, edges := whole.Area, whole.Edge
 	if w.Surface != "" {
-		for _, s := range m.plan.Surfaces {
+		for _, s := range m.plan.Surfaces() {
 			if s.Path == w.Surface {
 				area, edges = s.Area, s.Edge
 			}
@@ -298,11 +308,10 @@ func leastAfter(steps []buildup.Step) unit.DryFilm {
 }
 
 // refuseStep puts an error of the walk at its step.
-func (m *maker) refuseStep(out *Buildup, err error) {
-	path := out.Path
+func (m *maker) refuseStep(path string, steps []Step, err error) {
 	var at *buildup.StepError
-	if errors.As(err, &at) && at.Step < len(out.Steps) {
-		path = out.Steps[at.Step].Path
+	if errors.As(err, &at) && at.Step < len(steps) {
+		path = steps[at.Step].Path
 		err = firstError(at.Range, err)
 	}
 	m.refuse(path, err)

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"errors"
+	"slices"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
@@ -18,8 +19,8 @@ type Buildup struct {
 	Edge     working.Figure[unit.Length]
 	Steps    []Step
 	Left     working.Figure[unit.DryFilm] // film left on top of the ground, fill not counted
-	Findings []Finding                    // of the sequence, by step
-	Budgets  []Budget                     // as planned, and as measured on surfaces; the thinnest first
+
+	plan *Plan
 }
 
 // Step is a step planned.
@@ -45,7 +46,8 @@ type Step struct {
 	Learnt   *job.Learnt               // taken over from the log; nil: nothing
 	Progress Progress
 
-	face face
+	face            face
+	sanded, sprayed []working.Figure[unit.Time] // dry, at the gun: the hours that are left
 }
 
 // face is what a step leaves for the next one to find.
@@ -83,32 +85,111 @@ var (
 	ErrWrong   = errors.New("plan: this material can't be used for this step")
 )
 
-func (m *maker) buildup(b *job.Buildup) Buildup {
-	out := Buildup{Path: b.Path}
-	var areas []working.Figure[unit.Area]
-	var edges []working.Figure[unit.Length]
-	for i, s := range m.plan.Job.Surfaces {
-		if planned := m.plan.Surfaces[i]; s.Buildup == b.Path && planned.Known {
-			out.Surfaces = append(out.Surfaces, s.Name)
-			areas = append(areas, planned.Area)
-			edges = append(edges, planned.Edge)
+// Buildups is the build-ups planned, in their order.
+func (p *Plan) Buildups() []Buildup {
+	list := ask(p, "build-ups", func(m *maker) []Buildup {
+		var list []Buildup
+		for _, b := range m.job("buildup").Buildups {
+			list = append(list, m.plan.amounts(b.Path))
+		}
+		return list
+	})
+	if p.whole.buildups == nil {
+		for _, b := range list {
+			b.plan = p.whole.plan
+			p.whole.buildups = append(p.whole.buildups, b)
 		}
 	}
-	out.Area, out.Edge = working.Sum(sumOfAreas, areas...), working.Sum(sumOfEdges, edges...)
-	var film unit.DryFilm
-	for i := range b.Steps {
-		m.below, m.above = out.Steps, b.Steps[i+1:]
-		step := m.step(&b.Steps[i], out.Area, out.Edge)
-		film = max(film+step.Added.Value-step.Taken.Value, 0) // the budget says where there is none
-		step.After = film
-		out.Steps = append(out.Steps, step)
+	return p.whole.buildups
+}
+
+// Films is a build-up without what its steps take over their area; a zero one
+// where there is none.
+func (p *Plan) Films(path string) Buildup {
+	for i := range p.Job.Buildups {
+		if p.Job.Buildups[i].Path == path {
+			return Buildup{Path: path, Steps: p.layers(path), plan: p.whole.plan}
+		}
 	}
-	m.keep(out.Steps, out.Area)
-	out.Left = working.By(filmLeft, film, filmSteps(out.Steps)...)
-	walked := m.walked(b, out.Steps)
-	m.sequence(b, &out, walked)
-	m.budget(b, &out, walked)
-	return out
+	return Buildup{}
+}
+
+// typedBuildup finds a build-up as it was typed; an empty one: there is none.
+func (m *maker) typedBuildup(path string) *job.Buildup {
+	list := m.job(path).Buildups
+	for i := range list {
+		if list[i].Path == path {
+			return &list[i]
+		}
+	}
+	return &job.Buildup{Path: path}
+}
+
+// layers is a build-up's steps with their films, whatever area they go over.
+func (p *Plan) layers(path string) []Step {
+	return ask(p, "layers of "+path, func(m *maker) []Step {
+		b := m.typedBuildup(path)
+		var film unit.DryFilm
+		for i := range b.Steps {
+			s := &b.Steps[i]
+			m.above = b.Steps[i+1:]
+			out := Step{Job: s, Kind: KindOf(s.Kind), Path: s.Path, Card: m.card(s.Card)}
+			out.Kind.films(m, &out)
+			film = max(film+out.Added.Value-out.Taken.Value, 0) // the budget says where there is none
+			out.After = film
+			m.below = append(m.below, out)
+		}
+		return m.below
+	})
+}
+
+// amounts is a build-up on all the surfaces that get it.
+func (p *Plan) amounts(path string) Buildup {
+	return ask(p, path, func(m *maker) Buildup {
+		out := Buildup{Path: path}
+		var areas []working.Figure[unit.Area]
+		var edges []working.Figure[unit.Length]
+		on := m.typedOn(path)
+		for _, s := range on {
+			if planned := m.plan.measured(s); planned.Known {
+				m.look(s.Path)
+				out.Surfaces = append(out.Surfaces, s.Name)
+				areas = append(areas, planned.Area)
+				edges = append(edges, planned.Edge)
+			}
+		}
+		out.Area, out.Edge = working.Sum(sumOfAreas, areas...), working.Sum(sumOfEdges, edges...)
+		for _, step := range m.plan.layers(path) {
+			step.apart()
+			m.step(&step, on, out.Area, out.Edge)
+			m.below = append(m.below, step)
+		}
+		out.Steps = m.below
+		m.keep(out.Steps, out.Area)
+		var film unit.DryFilm
+		if n := len(out.Steps); n > 0 {
+			film = out.Steps[n-1].After
+		}
+		out.Left = working.By(filmLeft, film, filmSteps(out.Steps)...)
+		return out
+	})
+}
+
+// apart copies what a step's amounts are put into.
+func (s *Step) apart() {
+	if s.Coat != nil {
+		c := *s.Coat
+		s.Coat = &c
+	}
+	if s.Fill != nil {
+		f := *s.Fill
+		s.Fill = &f
+	}
+	if s.Sand != nil {
+		r := *s.Sand
+		r.Stages = slices.Clone(r.Stages)
+		s.Sand = &r
+	}
 }
 
 func filmSteps(steps []Step) []*working.Step {
@@ -124,18 +205,14 @@ func filmSteps(steps []Step) []*working.Step {
 	return list
 }
 
-func (m *maker) step(s *job.Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) Step {
-	out := Step{Job: s, Kind: KindOf(s.Kind), Path: s.Path, Card: m.plan.Job.CardByKey(s.Card)}
-	out.Kind.reckon(m, &out, area)
-	hours, sprayed := len(m.sanding), len(m.spraying)
-	m.sundries(&out, area, edge)
-	m.progress(&out, area)
-	m.restHours(&out, m.sanding[hours:])
-	m.restHours(&out, m.spraying[sprayed:])
-	for _, use := range out.Used {
-		m.need(m.rest(&out, use))
+func (m *maker) step(s *Step, on []*job.Surface, area working.Figure[unit.Area], edge working.Figure[unit.Length]) {
+	if s.Kind.amounts != nil {
+		s.Kind.amounts(m, s, area)
 	}
-	return out
+	m.sundries(s, area, edge)
+	m.progress(s, on, area)
+	m.restHours(s, s.sanded)
+	m.restHours(s, s.sprayed)
 }
 
 // needsCard says if the step's material is chosen and fits; if not it is

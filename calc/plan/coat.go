@@ -70,7 +70,7 @@ var filmLeft = working.Method("films added by the coats, less what sanding and p
 
 func canCoat(c *job.Card) bool { return c.Kind <= material.Topcoat }
 
-func (m *maker) coat(s *Step, area working.Figure[unit.Area]) {
+func (m *maker) coat(s *Step) {
 	if !m.needsCard(s, canCoat) || !m.needsTyped(s, "film", s.Job.Film.Step) {
 		return
 	}
@@ -79,8 +79,7 @@ func (m *maker) coat(s *Step, area working.Figure[unit.Area]) {
 		m.refuse(s.Path+"."+path, err)
 		return
 	}
-	all, known := m.goes(s, c, area)
-	if !known {
+	if !m.goes(s, c) {
 		return
 	}
 	s.Coat, s.Known = c, true
@@ -88,10 +87,20 @@ func (m *maker) coat(s *Step, area working.Figure[unit.Area]) {
 		s.face.texture = s.Job.Method
 	}
 	m.askFilm(s)
-	if area.Value > 0 {
-		if err := m.amounts(s, c, area, all); err != nil {
-			m.refuse(s.Path+".film", err)
-		}
+}
+
+func (m *maker) coatAmounts(s *Step, area working.Figure[unit.Area]) {
+	if s.Coat == nil || area.Value <= 0 {
+		return
+	}
+	var q chain.Run
+	all := overGoes(&q, s.Job, area)
+	if q.Err != nil {
+		m.refuse(s.Path+".goes", q.Err)
+		return
+	}
+	if err := m.amounts(s, s.Coat, area, all); err != nil {
+		m.refuse(s.Path+".film", err)
 	}
 }
 
@@ -174,7 +183,7 @@ func firstError(errs ...error) error {
 
 // keptThinner gives what part of the thinner stays and how much it shrinks.
 func (m *maker) keptThinner(s *Step) (stays, shrinks working.Figure[unit.Share]) {
-	if t := m.plan.Job.CardByKey(s.Card.Thinner); t != nil {
+	if t := m.card(s.Card.Thinner); t != nil {
 		return chain.OnCard(t, t.Stays, "share that stays in the film", unit.InPercent), chain.OnCard(t, t.Shrinks, "shrinkage of what stays", unit.InPercent)
 	}
 	none := working.Given(unit.Share(0), "thinner that stays", unit.InPercent, "none is added", source.Exact)
@@ -193,7 +202,7 @@ var (
 // extra gives thinner and wax solution per volume of product, within the
 // card's limit on both together.
 func (m *maker) extra(s *Step) (working.Figure[unit.ByVolume], error) {
-	if err := m.checkThinner(s.Job, s.Card); err != nil {
+	if err := CheckThinner(s.Job, s.Card, m.card(s.Card.Thinner)); err != nil {
 		return noThinner, err
 	}
 	var q chain.Run
@@ -213,17 +222,18 @@ func (m *maker) extra(s *Step) (working.Figure[unit.ByVolume], error) {
 
 // byVolume takes an addition per mass of product to one per volume.
 func (m *maker) byVolume(q *chain.Run, product *job.Card, key string, share working.Figure[unit.ByMass]) working.Figure[unit.ByVolume] {
-	added := m.plan.Job.CardByKey(key)
+	added := m.card(key)
 	return chain.Do3(q, film.ThinnerByVolume, share, chain.DensityOf(product), chain.DensityOf(added))
 }
 
-// checkThinner holds thinner and wax solution against the card's limit, both
-// in the limit's basis.
-func (m *maker) checkThinner(s *job.Step, c *job.Card) error {
+// CheckThinner holds thinner and wax solution against a card's limit, both in
+// the limit's basis. Added is the card of the thinner; nil: there is none.
+// Errors: ErrNoThinner, *ThinnerError.
+func CheckThinner(s *job.Step, c, added *job.Card) error {
 	if s.Thinner.Value == 0 {
 		return nil
 	}
-	share, err := m.thinnerShare(s, c)
+	share, err := thinnerShare(s, c, added)
 	if err == nil && share > c.ThinnerRefuse.Value+1e-9 {
 		return &ThinnerError{share, c.ThinnerRefuse.Value, c.ThinnerBasis == material.ByMass, c.Wax.Known}
 	}
@@ -231,8 +241,7 @@ func (m *maker) checkThinner(s *job.Step, c *job.Card) error {
 }
 
 // thinnerShare gives thinner and wax solution in the basis of the card's limit.
-func (m *maker) thinnerShare(s *job.Step, c *job.Card) (unit.Share, error) {
-	added := m.plan.Job.CardByKey(c.Thinner)
+func thinnerShare(s *job.Step, c, added *job.Card) (unit.Share, error) {
 	if added == nil || !c.ThinnerRefuse.Known {
 		return 0, ErrNoThinner
 	}
@@ -312,7 +321,7 @@ func (m *maker) cures(s *Step) working.Figure[unit.Mass] {
 }
 
 func (m *maker) addThinner(q *chain.Run, s *Step, c *Coat) {
-	thinner := m.plan.Job.CardByKey(s.Card.Thinner)
+	thinner := m.card(s.Card.Thinner)
 	if s.Job.Thinner.Value == 0 || thinner == nil {
 		return
 	}
@@ -339,7 +348,7 @@ var VolumeOf = working.Of2("V = m ÷ ρ", source.Geometry.At("definition of dens
 
 // addByMass adds a material that goes in as a share of the product's mass.
 func (m *maker) addByMass(q *chain.Run, s *Step, share material.Spec[unit.ByMass], key, name string, product working.Figure[unit.Mass]) {
-	card := m.plan.Job.CardByKey(key)
+	card := m.card(key)
 	if !share.Known || card == nil {
 		return
 	}

@@ -169,9 +169,9 @@ func days(coat, largest, left unit.Mass) working.Figure[unit.Factor] {
 // mixDensity is that of the product with what goes in. Styrene and wax solution
 // are so near each other that the thinner's density stands for both.
 func (m *maker) mixDensity(q *chain.Run, card *job.Card, extra working.Figure[unit.ByVolume]) working.Figure[unit.Density] {
-	added := m.plan.Job.CardByKey(card.Thinner)
+	added := m.card(card.Thinner)
 	if added == nil {
-		added = m.plan.Job.CardByKey(material.WaxKey)
+		added = m.card(material.WaxKey)
 	}
 	if extra.Value == 0 || added == nil {
 		return chain.DensityOf(card)

@@ -111,7 +111,7 @@ type user struct {
 	q    chain.Run
 }
 
-func (u *user) card(key string) *job.Card { return u.m.plan.Job.CardByKey(key) }
+func (u *user) card(key string) *job.Card { return u.m.card(key) }
 
 func (u *user) add(use Use) {
 	if u.q.Err == nil {
@@ -218,7 +218,7 @@ func (u *user) spray(area working.Figure[unit.Area]) {
 	method := u.step.Job.Method
 	t := chain.Do3(&u.q, sprayTime, area, u.step.Coat.AllCoats, chain.OfMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute))
 	if u.step.Card.Chemistry != material.TwoPack && u.q.Err == nil {
-		u.m.spraying = append(u.m.spraying, t)
+		u.step.sprayed = append(u.step.sprayed, t)
 	}
 }
 
@@ -233,7 +233,7 @@ func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Fac
 	u.add(Use{Name: disc.Name, Card: disc, Grade: u.grade(onFiller), Pieces: chain.Do2(&u.q, sanding.Sheets, sanded, perArea)})
 	t := chain.Do2(&u.q, sanding.Hours, sanded, working.Given(speed.Value, "area sanded in an hour", unit.InSquareMetrePerHour, how, speed.Mark))
 	if u.q.Err == nil {
-		u.m.sanding = append(u.m.sanding, t)
+		u.step.sanded = append(u.step.sanded, t)
 	}
 }
 
@@ -265,26 +265,26 @@ func (u *user) grade(onFiller bool) sanding.Grade {
 
 // once adds what the whole job needs whatever its size or wears out by the hour,
 // in whole pieces.
-func (m *maker) once() {
-	m.worn("mask", sandingSum, m.sanding)
-	m.worn("cartridges", sprayingSum, m.spraying)
-	syringe := m.plan.Job.CardByKey("syringe")
-	for _, n := range m.plan.Needs {
-		if card := n.Card; card.Kind == material.Catalyst && card.Family != material.Benzoyl && slices.ContainsFunc(n.Mass, func(m working.Figure[unit.Mass]) bool { return m.Value > 0 }) {
-			m.need(Use{Name: syringe.Name, Card: syringe, Pieces: oneEach})
+func (n *needs) once(sanded, sprayed []working.Figure[unit.Time]) {
+	n.worn("mask", sandingSum, sanded)
+	n.worn("cartridges", sprayingSum, sprayed)
+	syringe := n.card("syringe")
+	for _, of := range n.list {
+		if card := of.Card; card.Kind == material.Catalyst && card.Family != material.Benzoyl && slices.ContainsFunc(of.Mass, func(m working.Figure[unit.Mass]) bool { return m.Value > 0 }) {
+			n.add(Use{Name: syringe.Name, Card: syringe, Pieces: oneEach})
 		}
 	}
 }
 
-func (m *maker) worn(key string, sum *working.Rule, hours []working.Figure[unit.Time]) {
+func (n *needs) worn(key string, sum *working.Rule, hours []working.Figure[unit.Time]) {
 	if len(hours) == 0 {
 		return
 	}
-	card := m.plan.Job.CardByKey(key)
+	card := n.card(key)
 	pieces, err := piecesWorn.Figure(working.Sum(sum, hours...), chain.OnCard(card, card.Lasts, "hours that one lasts", unit.InHour))
 	if err != nil {
-		m.refuse(card.Path+".lasts", err)
+		n.refuse(card.Path+".lasts", err)
 		return
 	}
-	m.need(Use{Name: card.Name, Card: card, Pieces: pieces})
+	n.add(Use{Name: card.Name, Card: card, Pieces: pieces})
 }

@@ -51,13 +51,13 @@ func TestEveryFilmOfEveryCardHolds(t *testing.T) {
 				for wet := unit.InMicrometre.From(float64(card.CoatLeast.Value)); wet <= 2000; wet += 7 {
 					name := fmt.Sprintf("%s, %s, %s, %g µm", card.Key, method, lies, wet)
 					p = p.Next(d.Set("buildup.1.step.1.film", fmt.Sprintf("%g µm", wet)))
-					require.Empty(t, p.Refused, name)
-					b := &p.Buildups[0]
+					require.Empty(t, p.Refused(), name)
+					b := &p.Buildups()[0]
 					coat := b.Steps[0].Coat
 					require.NotNil(t, coat, name)
 					require.InDelta(t, wet, float64(coat.Coats.Value)*unit.InMicrometre.From(float64(coat.WetEach.Value)), 1e-6, name)
 					isBetween := coat.Cured.Value >= card.LeftLeast.Value && (!card.LeftMost.Known || coat.Cured.Value <= card.LeftMost.Value)
-					for _, f := range append(b.Findings[:len(b.Findings):len(b.Findings)], b.Budgets[0].Findings...) {
+					for _, f := range append(b.Findings(), b.Budgets()[0].Findings...) {
 						if f.Rule == buildup.WetFilm || isBetween {
 							assert.False(t, f.IsRed(), "%s: %s %g, limit %g", name, f.Rule, f.Got, f.Limit)
 						}
@@ -76,8 +76,8 @@ func TestUsualFilmsHold(t *testing.T) {
 	perArea := 0.5 // kg/m² a coat
 	d := coatAlone(&flow, "nap-roller", job.LiesFlat).Set("buildup.1.step.1.film", fmt.Sprintf("%g µm", perArea/float64(flow.Density.Value)*1e6))
 	p := plan.Make(d)
-	require.Empty(t, p.Refused)
-	for _, f := range append(p.Buildups[0].Findings, p.Buildups[0].Budgets[0].Findings...) {
+	require.Empty(t, p.Refused())
+	for _, f := range append(p.Buildups()[0].Findings(), p.Buildups()[0].Budgets()[0].Findings...) {
 		assert.NotEqual(t, buildup.Refuse, f.Severity, "%s: %g, limit %g", f.Rule, f.Got, f.Limit)
 	}
 }

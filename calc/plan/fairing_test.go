@@ -25,9 +25,9 @@ buildup.1.step.1.sanded-off = 30 %
 func fillOf(t *testing.T, lines ...string) *plan.Fill {
 	t.Helper()
 	p := plan.Make(document(t, append([]string{filled}, lines...)...))
-	require.Empty(t, p.Refused)
-	require.NotNil(t, p.Buildups[0].Steps[0].Fill, "waits for %v", p.Waiting)
-	return p.Buildups[0].Steps[0].Fill
+	require.Empty(t, p.Refused())
+	require.NotNil(t, p.Buildups()[0].Steps[0].Fill, "waits for %v", p.Waiting())
+	return p.Buildups()[0].Steps[0].Fill
 }
 
 const grid3 = `
@@ -97,15 +97,15 @@ func TestReadingsThatCantBeTaken(t *testing.T) {
 	for name, z := range map[string]string{"two readings": "1; 1,500; 2", "no number": "1; deep; 2", "mixed units": "1; 2 in; 2", "too long": "1;2;3;4", "out of reach": "1; 900; 2"} {
 		p := plan.Make(document(t, filled, grid3, row(z)))
 		assert.Error(t, p.RefusedAt(at), name)
-		assert.Equal(t, "buildup.1.step.1", p.Buildups[0].Steps[0].Path)
+		assert.Equal(t, "buildup.1.step.1", p.Buildups()[0].Steps[0].Path)
 	}
 	for name, z := range map[string]string{"blank": "1; ; 3", "short": "1; 2", "empty": ""} {
 		p := plan.Make(document(t, filled, grid3, row(z)))
-		assert.Empty(t, p.Refused, name)
+		assert.Empty(t, p.Refused(), name)
 		var cell *fairing.CellError
 		require.ErrorAs(t, p.WaitingAt(at), &cell, name)
 		assert.Equal(t, fairing.Blank, cell.Cause, "%s: never taken for zero", name)
-		assert.Nil(t, p.Buildups[0].Steps[0].Fill)
+		assert.Nil(t, p.Buildups()[0].Steps[0].Fill)
 	}
 }
 
@@ -113,9 +113,9 @@ func TestReadingsThatCantBeTaken(t *testing.T) {
 func TestReadingsKeepTheirUnit(t *testing.T) {
 	lines := []string{filled, grid3, "buildup.1.step.1.grid.1.z = 1; 2.5; 1\nbuildup.1.step.1.grid.2.z = 1; -3; 1\nbuildup.1.step.1.grid.3.z = 1; 1; 2 mm"}
 	metric := document(t, lines...)
-	before := plan.Make(metric).Buildups[0].Steps[0].Fill
+	before := made(metric).Buildups()[0].Steps[0].Fill
 	require.NotNil(t, before)
-	after := plan.Make(job.SetSystem(metric, true)).Buildups[0].Steps[0].Fill
+	after := made(job.SetSystem(metric, true)).Buildups()[0].Steps[0].Fill
 	require.NotNil(t, after)
 	assert.InDelta(t, float64(before.Left.Value), float64(after.Left.Value), 1e-15)
 }
@@ -144,8 +144,8 @@ func TestPuttyByVolume(t *testing.T) {
 func TestAFillMixedByHand(t *testing.T) {
 	p := plan.Make(puttyDocument(t, "2 L", filled, "buildup.1.step.1.thickness = 1 mm\nbuildup.1.step.1.putty = putty.1",
 		"surface = 1\nsurface.1.length = 2 m\nsurface.1.width = 1 m\nsurface.1.buildup = buildup.1"))
-	require.Empty(t, p.Refused)
-	s := p.Buildups[0].Steps[0]
+	require.Empty(t, p.Refused())
+	s := p.Buildups()[0].Steps[0]
 	assert.InDelta(t, 1.5, float64(s.Kept.Value), 1e-9)
 	mixed := float64(s.Cups.Mixed.Value)
 	assert.Greater(t, mixed, 2/0.7/0.95*0.75)
@@ -192,9 +192,9 @@ putty.1.part.2.price = 30`)...)
 func puttyOf(t *testing.T, balloons string, more ...string) plan.Putty {
 	t.Helper()
 	p := plan.Make(puttyDocument(t, balloons, more...))
-	require.Empty(t, p.Refused)
-	require.Len(t, p.Putties, 1)
-	return p.Putties[0]
+	require.Empty(t, p.Refused())
+	require.Len(t, p.Putties(), 1)
+	return p.Putties()[0]
 }
 
 // A putty mixed by hand is planned and bought by its parts, with no bought
@@ -218,9 +218,9 @@ putty.1.part.2.mass = 30 g
 putty.1.part.3.what = balloons
 putty.1.part.3.mass = 20 g`)
 	p := plan.Make(d)
-	require.Empty(t, p.Refused)
-	require.Empty(t, p.Waiting)
-	step := p.Buildups[0].Steps[0]
+	require.Empty(t, p.Refused())
+	require.Empty(t, p.Waiting())
+	step := p.Buildups()[0].Steps[0]
 	require.True(t, step.Known)
 	var bought []string
 	for _, line := range chance.OrderOf(&p).Lines {

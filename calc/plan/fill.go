@@ -22,6 +22,9 @@ type Fill struct {
 	Dust      working.Figure[unit.Mass]
 	Grid      *Grid                      // of a grid of readings
 	SandedOff working.Figure[unit.Share] // off again, of what is put on
+
+	field string // where a sum that fails is said
+	putty *Putty // that it is mixed as; nil: bought filler
 }
 
 // knife is how filler is put on.
@@ -29,7 +32,7 @@ var knife, _ = material.FindMethod("knife")
 
 func canFill(c *job.Card) bool { return c.Kind == material.Filler }
 
-func (m *maker) fill(s *Step, area working.Figure[unit.Area]) {
+func (m *maker) fill(s *Step) {
 	if s.Job.Card == "" {
 		s.Card = m.fillerLike(s.Job.Putty)
 	}
@@ -37,7 +40,7 @@ func (m *maker) fill(s *Step, area working.Figure[unit.Area]) {
 		return
 	}
 	var q chain.Run
-	what, known := m.filling(&q, s, area)
+	what, known := m.filling(&q, s)
 	if !known {
 		return
 	}
@@ -45,24 +48,39 @@ func (m *maker) fill(s *Step, area working.Figure[unit.Area]) {
 	if sanded.Step == nil {
 		sanded = chain.OnCard(s.Card, s.Card.SandedOff, "share sanded off", unit.InPercent)
 	}
-	f := &Fill{SandedOff: sanded, Left: what.left, Grid: what.grid, Depth: chain.Do2(&q, fairing.AppliedDepth, what.depth, sanded)}
+	f := &Fill{SandedOff: sanded, Left: what.left, Grid: what.grid, field: what.field, Depth: chain.Do2(&q, fairing.AppliedDepth, what.depth, sanded)}
 	f.Passes = nothingToFill
 	if f.Depth.Value > unit.Length(unit.Micrometre) {
 		f.Passes = chain.Do2(&q, fairing.Passes, f.Depth, chain.OnCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
 	}
 	f.Sanded = m.boarded(&q, f.Passes)
-	putty, whole := m.mixedAs(s)
-	if !whole {
+	whole := false
+	if f.putty, whole = m.mixedAs(s); !whole {
 		return
 	}
-	if q.Err == nil && f.Left.Value > 0 {
-		m.filler(&q, s, f, putty, area.Value > 0)
-	}
 	if q.Err != nil {
-		m.refuse(s.Path+"."+what.field, q.Err)
+		m.refuse(s.Path+"."+f.field, q.Err)
 		return
 	}
 	s.Fill, s.Known = f, true
+}
+
+func (m *maker) fillAmounts(s *Step, area working.Figure[unit.Area]) {
+	f := s.Fill
+	if f == nil {
+		return
+	}
+	var q chain.Run
+	if f.Left.Step == nil && area.Value > 0 {
+		f.Left = chain.Do2(&q, fairing.Skim, area, s.Job.Thickness)
+	}
+	if q.Err == nil && f.Left.Value > 0 {
+		m.filler(&q, s, f, f.putty, area.Value > 0)
+	}
+	if q.Err != nil {
+		m.refuse(s.Path+"."+f.field, q.Err)
+		s.Fill, s.Known = nil, false
+	}
 }
 
 var nothingToFill = working.Given(unit.Factor(1), "passes", unit.InPure, "nothing to fill", source.Exact)
@@ -85,7 +103,7 @@ func (m *maker) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bo
 	work.need, work.goes, work.area = s.Leaves, f.Passes, chain.Do2(q, areaFilled, f.Applied, f.Depth)
 	s.Cups = work.inCups(q)
 	if mass := s.Cups.Mixed; putty != nil {
-		putty.uses(q, s, &m.plan.Job, mass)
+		putty.uses(q, s, m.job("card"), mass)
 	} else {
 		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: chain.Do2(q, VolumeOf, mass, density)})
 		m.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
@@ -114,15 +132,15 @@ func as2length(s material.Spec[unit.WetFilm]) material.Spec[unit.Length] {
 // needsTyped says if a figure was typed; if not it is waited for, unless it is
 // refused already.
 func (m *maker) needsTyped(s *Step, key string, step *working.Step) bool {
-	if step == nil && at(m.plan.Refused, s.Path+"."+key) == nil {
+	if step == nil && !m.isRefused(s.Path+"."+key) {
 		m.wait(s.Path+"."+key, ErrMissing)
 	}
 	return step != nil
 }
 
-func (m *maker) sand(s *Step, area working.Figure[unit.Area]) {
+func (m *maker) sand(s *Step) {
 	if s.Job.Sanding.IsRun {
-		m.runOfGrades(s, area)
+		m.runOfGrades(s)
 		return
 	}
 	if m.needsTyped(s, "taken", s.Job.Taken.Step) {
@@ -132,8 +150,8 @@ func (m *maker) sand(s *Step, area working.Figure[unit.Area]) {
 
 func canPolish(c *job.Card) bool { return c.Kind == material.Polish }
 
-func (m *maker) polish(s *Step, area working.Figure[unit.Area]) {
-	if !m.needsCard(s, canPolish) || at(m.plan.Refused, s.Path+".taken") != nil {
+func (m *maker) polish(s *Step) {
+	if !m.needsCard(s, canPolish) || m.isRefused(s.Path+".taken") {
 		return
 	}
 	var q chain.Run
@@ -145,17 +163,20 @@ func (m *maker) polish(s *Step, area working.Figure[unit.Area]) {
 		return
 	}
 	s.Known = true
-	if area.Value > 0 {
-		used := chain.Do2(&q, sanding.Compound, area, chain.OnCard(s.Card, s.Card.UsedPerArea, "used per area", unit.InGramPerSquareMetre))
-		if q.Err != nil {
-			m.refuse(s.Path+".card", q.Err)
-			return
-		}
-		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: used})
+}
+
+func (m *maker) polishAmounts(s *Step, area working.Figure[unit.Area]) {
+	if !s.Known || area.Value <= 0 {
+		return
 	}
+	var q chain.Run
+	used := chain.Do2(&q, sanding.Compound, area, chain.OnCard(s.Card, s.Card.UsedPerArea, "used per area", unit.InGramPerSquareMetre))
+	if q.Err != nil {
+		m.refuse(s.Path+".card", q.Err)
+		return
+	}
+	s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: used})
 }
 
 // wash is water, soap or a wipe: nothing of the film.
-func (m *maker) wash(s *Step, _ working.Figure[unit.Area]) {
-	s.Known, s.face.isAsBefore = true, true
-}
+func (m *maker) wash(s *Step) { s.Known, s.face.isAsBefore = true, true }

@@ -27,8 +27,9 @@ type FilmNeed struct {
 // Needs is the film that coats have to add for the budget to hold as planned,
 // worked out when it is asked for.
 func (b *Buildup) Needs() []FilmNeed {
-	for i := range b.Budgets {
-		if w := &b.Budgets[i]; w.Surface == "" {
+	budgets := b.Budgets()
+	for i := range budgets {
+		if w := &budgets[i]; w.Surface == "" {
 			return w.needs()
 		}
 	}

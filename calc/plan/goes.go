@@ -2,6 +2,7 @@ package plan
 
 import (
 	"shedreckoner/calc/chain"
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -37,16 +38,16 @@ func (e *GoTakesError) Error() string {
 }
 
 // goes works out what a coat comes to that is done several times, sanded back
-// in between: the film it adds, the area it goes over, its coats.
-func (m *maker) goes(s *Step, c *Coat, area working.Figure[unit.Area]) (working.Figure[unit.Area], bool) {
+// in between: the film it adds, and its coats. False: it is refused.
+func (m *maker) goes(s *Step, c *Coat) bool {
 	s.Added, c.AllCoats = c.Cured, c.Coats
 	n, takes := s.Job.Goes, s.Job.GoTakes
 	if takes.Value > c.Cured.Value {
 		m.refuse(s.Path+".go-takes", &GoTakesError{takes.Value, c.Cured.Value})
-		return area, false
+		return false
 	}
 	if n.Step == nil && takes.Step == nil {
-		return area, true
+		return true
 	}
 	field := ".goes"
 	if n.Step == nil {
@@ -58,13 +59,22 @@ func (m *maker) goes(s *Step, c *Coat, area working.Figure[unit.Area]) (working.
 	var q chain.Run
 	s.Added = chain.Do3(&q, filmOfGoes, n, c.Cured, takes)
 	c.AllCoats = chain.Do2(&q, coatsOfGoes, c.Coats, n)
-	if area.Value > 0 {
-		area = chain.Do2(&q, areaOfGoes, area, n)
-	}
 	if q.Err != nil {
 		m.refuse(s.Path+field, q.Err)
 	}
-	return area, q.Err == nil
+	return q.Err == nil
+}
+
+// overGoes is the area that a coat goes over, each time counted.
+func overGoes(q *chain.Run, s *job.Step, area working.Figure[unit.Area]) working.Figure[unit.Area] {
+	n := s.Goes
+	switch {
+	case n.Step == nil && s.GoTakes.Step == nil:
+		return area
+	case n.Step == nil:
+		n = inOneGo
+	}
+	return chain.Do2(q, areaOfGoes, area, n)
 }
 
 var (

@@ -56,14 +56,14 @@ var (
 // filling is what has to be filled: the volume that stays on, and the depth of
 // the deepest place. Field is where a sum that fails is said.
 type filling struct {
-	left  working.Figure[unit.Volume] // without a step: not known without an area
+	left  working.Figure[unit.Volume] // without a step: it follows from the area
 	depth working.Figure[unit.Length]
 	grid  *Grid
 	field string
 }
 
 // filling reckons what the step fills; false: it waits, or it is refused.
-func (m *maker) filling(q *chain.Run, s *Step, area working.Figure[unit.Area]) (filling, bool) {
+func (m *maker) filling(q *chain.Run, s *Step) (filling, bool) {
 	switch s.Job.Hollows.By {
 	case job.FillGrid:
 		return m.fillGrid(q, s)
@@ -73,9 +73,6 @@ func (m *maker) filling(q *chain.Run, s *Step, area working.Figure[unit.Area]) (
 	f := filling{depth: s.Job.Thickness, field: "thickness"}
 	if !m.needsTyped(s, "thickness", s.Job.Thickness.Step) {
 		return f, false
-	}
-	if area.Value > 0 {
-		f.left = chain.Do2(q, fairing.Skim, area, s.Job.Thickness)
 	}
 	m.ask(s.Path+".thickness", passBand, float64(s.Job.Thickness.Value))
 	return f, true
@@ -154,7 +151,7 @@ func (m *maker) readGrid(s *Step) (*fairing.Grid, bool) {
 		m.wait(s.Path+".grid", ErrFewRows)
 		return nil, false
 	}
-	units := m.plan.Job.Units
+	units := m.job().Units
 	if units.Comma {
 		if err := oneWay(rows); err != nil {
 			m.badGrid(s, err)

@@ -15,9 +15,9 @@ type Kind struct {
 	Fits    func(*job.Card) bool // the materials that it can use; nil: it uses none
 	Fresh   []job.Line           // what a new one starts with: the field's key, its text
 
-	// reckon works out the step's films, and over an area what it takes. Without
-	// an area the amounts are left out.
-	reckon func(*maker, *Step, working.Figure[unit.Area])
+	films func(*maker, *Step) // works out the step's own figures, whatever its area
+	// amounts works out what the step takes over an area; nil: nothing.
+	amounts func(*maker, *Step, working.Figure[unit.Area])
 	// extras adds what goes with a step over an area: abrasives, gloves; nil: nothing.
 	extras func(*user, working.Figure[unit.Area], working.Figure[unit.Length])
 	// walk is the step as the checks of a sequence and the budget see it.
@@ -42,17 +42,17 @@ const (
 // Kinds is every kind of step.
 var Kinds = []*Kind{
 	coatKind("coat"),
-	{Key: "fill", Drawing: DrawnFiller, Fits: canFill, reckon: (*maker).fill, extras: (*user).fill, walk: (*maker).walkFill, tasks: fillTasks},
+	{Key: "fill", Drawing: DrawnFiller, Fits: canFill, films: (*maker).fill, amounts: (*maker).fillAmounts, extras: (*user).fill, walk: (*maker).walkFill, tasks: fillTasks},
 	{Key: "sand", Drawing: DrawnTaken, Fresh: []job.Line{{Path: "by", Text: job.ByGrades}},
-		reckon: (*maker).sand, extras: (*user).sandStep, walk: (*maker).walkSand, tasks: sandTasks},
-	{Key: "polish", Drawing: DrawnTaken, Fits: canPolish, reckon: (*maker).polish, extras: (*user).polish, walk: (*maker).walkPolish, tasks: polishTasks},
-	{Key: "wash", reckon: (*maker).wash, walk: (*maker).walkWash, tasks: washTasks},
+		films: (*maker).sand, amounts: (*maker).work, extras: (*user).sandStep, walk: (*maker).walkSand, tasks: sandTasks},
+	{Key: "polish", Drawing: DrawnTaken, Fits: canPolish, films: (*maker).polish, amounts: (*maker).polishAmounts, extras: (*user).polish, walk: (*maker).walkPolish, tasks: polishTasks},
+	{Key: "wash", films: (*maker).wash, walk: (*maker).walkWash, tasks: washTasks},
 	intoPores(coatKind("squeegee"), "knife"),
 	intoPores(coatKind("porous"), "brush"),
 }
 
 func coatKind(key string) *Kind {
-	return &Kind{Key: key, Drawing: DrawnFilm, Fits: canCoat, reckon: (*maker).coat, extras: (*user).coat, walk: (*maker).walkCoat, tasks: coatTasks}
+	return &Kind{Key: key, Drawing: DrawnFilm, Fits: canCoat, films: (*maker).coat, amounts: (*maker).coatAmounts, extras: (*user).coat, walk: (*maker).walkCoat, tasks: coatTasks}
 }
 
 func intoPores(k *Kind, method string) *Kind {

@@ -58,7 +58,7 @@ var (
 )
 
 // runOfGrades plans a sanding step that is given by its grades.
-func (m *maker) runOfGrades(s *Step, area working.Figure[unit.Area]) {
+func (m *maker) runOfGrades(s *Step) {
 	grades, ok := m.grades(s)
 	if !ok {
 		return
@@ -80,7 +80,6 @@ func (m *maker) runOfGrades(s *Step, area working.Figure[unit.Area]) {
 	r.Jumps = jumps
 	s.Sand, s.Taken, s.Known = r, takes, true
 	s.face.scratches = r.Stages[len(r.Stages)-1].Leaves
-	m.work(s, r, area)
 }
 
 // grades gives the run of a step: as typed, or the usual grades from the first
@@ -103,7 +102,7 @@ func (m *maker) grades(s *Step) ([]sanding.Grade, bool) {
 }
 
 func (m *maker) waitUnlessRefused(path string) {
-	if at(m.plan.Refused, path) == nil {
+	if !m.isRefused(path) {
 		m.wait(path, ErrNoGrades)
 	}
 }
@@ -147,9 +146,10 @@ func (m *maker) flatten(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
 // turns puts the builder's own removals to the grades.
 func (m *maker) turns(grades []sanding.Grade) []sanding.Turn {
 	list := make([]sanding.Turn, len(grades))
+	removals := m.plan.removals()
 	for i, g := range grades {
 		list[i].Grade = g
-		if own, known := m.own[g]; known {
+		if own, known := removals.of[g]; known {
 			list[i].Own = &own
 		}
 	}
@@ -191,8 +191,9 @@ func (r *Sanding) fewest(m *maker) {
 }
 
 // work is what the run takes of abrasives and hours over the area.
-func (m *maker) work(s *Step, r *Sanding, area working.Figure[unit.Area]) {
-	if area.Value <= 0 {
+func (m *maker) work(s *Step, area working.Figure[unit.Area]) {
+	r := s.Sand
+	if r == nil || area.Value <= 0 {
 		return
 	}
 	var q chain.Run
@@ -222,7 +223,7 @@ func (u *user) run(r *Sanding) {
 		if stage.IsWet {
 			wet = append(wet, stage.Hours)
 		} else if u.q.Err == nil {
-			u.m.sanding = append(u.m.sanding, stage.Hours)
+			u.step.sanded = append(u.step.sanded, stage.Hours)
 		}
 	}
 	if len(wet) == 0 {
@@ -240,7 +241,7 @@ func (m *maker) abrasive(stage *Stage, tool string) (per working.Figure[unit.Fac
 	case tool == job.ByBoard:
 		key, speed, how = "strip", material.BoardOnFiller, "with the long board"
 	}
-	stage.Abrasive = m.plan.Job.CardByKey(key)
+	stage.Abrasive = m.card(key)
 	uses := stage.Abrasive.OnFilm
 	if key == "wet-sheet" && stage.Grade <= material.FinestCoarseSheet && uses.Mark != source.Typed {
 		uses = material.SheetsCoarse

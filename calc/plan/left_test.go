@@ -20,7 +20,7 @@ buildup.1.step.2.film = 100 µm
 buildup.1.step.2.film-is = cured
 buildup.1.step.3.kind = sand
 buildup.1.step.3.by = taken
-buildup.1.step.3.taken = 150 µm`).Buildups[0]
+buildup.1.step.3.taken = 150 µm`).Buildups()[0]
 	lower, upper := b.Steps[0], b.Steps[1]
 	assert.InDelta(t, 250, micrometres(b.Left.Value), 1e-9)
 	assert.Zero(t, upper.Kept.Value)

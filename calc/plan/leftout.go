@@ -3,7 +3,6 @@ package plan
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"shedreckoner/calc/job"
 )
@@ -29,7 +28,7 @@ func (p *Plan) LeftOut() []LeftOut {
 	var list []LeftOut
 	for i := range p.Job.Surfaces {
 		s := &p.Job.Surfaces[i]
-		if s.Buildup == "" || i < len(p.Surfaces) && p.Surfaces[i].Known {
+		if s.Buildup == "" || p.measured(s).Known {
 			continue
 		}
 		if out, found := p.holds(s.Path); found {
@@ -37,8 +36,9 @@ func (p *Plan) LeftOut() []LeftOut {
 			list = append(list, out)
 		}
 	}
-	for i := range p.Buildups {
-		b := &p.Buildups[i]
+	buildups := p.Buildups()
+	for i := range buildups {
+		b := &buildups[i]
 		if !p.isUsed(b.Path) {
 			continue
 		}
@@ -63,7 +63,7 @@ func (p *Plan) LeftOut() []LeftOut {
 func (p *Plan) IsWithheld(buildup string) bool {
 	for i := range p.Job.Surfaces {
 		s := &p.Job.Surfaces[i]
-		if (buildup == "" || s.Buildup == buildup) && i < len(p.Surfaces) && !p.Surfaces[i].Known {
+		if (buildup == "" || s.Buildup == buildup) && !p.measured(s).Known {
 			if out, found := p.holds(s.Path); found && out.IsRefused {
 				return true
 			}
@@ -78,14 +78,13 @@ func (p *Plan) isUsed(buildup string) bool {
 
 // holds finds what an item waits for: what is refused first.
 func (p *Plan) holds(item string) (LeftOut, bool) {
+	refused, waiting := p.problemsIn(item)
 	for _, list := range []struct {
 		problems  []job.Problem
 		isRefused bool
-	}{{p.Refused, true}, {p.Waiting, false}} {
-		for _, problem := range list.problems {
-			if problem.Path == item || strings.HasPrefix(problem.Path, item+".") {
-				return LeftOut{Path: item, By: problem.Path, IsRefused: list.isRefused}, true
-			}
+	}{{refused, true}, {waiting, false}} {
+		if len(list.problems) > 0 {
+			return LeftOut{Path: item, By: list.problems[0].Path, IsRefused: list.isRefused}, true
 		}
 	}
 	return LeftOut{}, false
@@ -109,10 +108,11 @@ func (p *Plan) takes(item, card string) bool {
 			item = s.Buildup
 		}
 	}
-	for i := range p.Buildups {
-		for n := range p.Buildups[i].Steps {
-			s := &p.Buildups[i].Steps[n]
-			if (p.Buildups[i].Path == item || s.Path == item) && p.stepTakes(s, card) {
+	buildups := p.Buildups()
+	for i := range buildups {
+		for n := range buildups[i].Steps {
+			s := &buildups[i].Steps[n]
+			if (buildups[i].Path == item || s.Path == item) && p.stepTakes(s, card) {
 				return true
 			}
 		}

@@ -59,7 +59,7 @@ func (m *maker) asMeasured(planned []buildup.Step, steps []Step, surface string)
 }
 
 func (m *maker) held(path string, err error) bool {
-	if err != nil && at(m.plan.Refused, path) == nil {
+	if err != nil && !m.isRefused(path) {
 		m.refuse(path, err)
 	}
 	return err == nil
@@ -106,7 +106,7 @@ func (s *Step) Comb(at int) (film.CombReading, error) {
 
 // typedOnce waits for a figure that may be asked for by several surfaces.
 func (m *maker) typedOnce(path, key string, step *working.Step) bool {
-	return step != nil || at(m.plan.Waiting, path+"."+key) == nil && m.typed(path, key, step)
+	return step != nil || at(m.answer.notes.waiting, path+"."+key) == nil && m.typed(path, key, step)
 }
 
 func witnesses(s *Step, surface string) []working.Figure[unit.DryFilm] {

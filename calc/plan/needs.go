@@ -19,23 +19,47 @@ type Need struct {
 	Length []working.Figure[unit.Length]
 }
 
-// need adds a use to what is needed of its material. The materials stand in the
-// order in which they are first needed.
-func (m *maker) need(u Use) {
-	n := m.needOf(u.Card, u.Grade)
-	n.Mass = chain.AppendKnown(n.Mass, u.Mass)
-	n.Volume = chain.AppendKnown(n.Volume, u.Volume)
-	n.Pieces = chain.AppendKnown(n.Pieces, u.Pieces)
-	n.Length = chain.AppendKnown(n.Length, u.Length)
+// Needs is what is left to do takes, by material, in the order in which they are
+// first needed.
+func (p *Plan) Needs() []Need {
+	return ask(p, "needs", func(m *maker) []Need {
+		n := &needs{maker: m}
+		var sanded, sprayed []working.Figure[unit.Time]
+		for _, b := range m.plan.Buildups() {
+			for i := range b.Steps {
+				s := &b.Steps[i]
+				for _, use := range s.Used {
+					n.add(m.rest(s, use))
+				}
+				sanded, sprayed = append(sanded, s.sanded...), append(sprayed, s.sprayed...)
+			}
+		}
+		n.once(sanded, sprayed)
+		return n.list
+	})
 }
 
-func (m *maker) needOf(card *job.Card, grade sanding.Grade) *Need {
-	list := &m.plan.Needs
-	for i := range *list {
-		if (*list)[i].Card == card && (*list)[i].Grade == grade {
-			return &(*list)[i]
+// needs gathers what is needed.
+type needs struct {
+	*maker
+	list []Need
+}
+
+// add adds a use to what is needed of its material.
+func (n *needs) add(u Use) {
+	need := n.of(u.Card, u.Grade)
+	need.Mass = chain.AppendKnown(need.Mass, u.Mass)
+	need.Volume = chain.AppendKnown(need.Volume, u.Volume)
+	need.Pieces = chain.AppendKnown(need.Pieces, u.Pieces)
+	need.Length = chain.AppendKnown(need.Length, u.Length)
+}
+
+func (n *needs) of(card *job.Card, grade sanding.Grade) *Need {
+	for i := range n.list {
+		if n.list[i].Card == card && n.list[i].Grade == grade {
+			return &n.list[i]
 		}
 	}
-	*list = append(*list, Need{Card: card, Grade: grade})
-	return &(*list)[len(*list)-1]
+	n.list = append(n.list, Need{Card: card, Grade: grade})
+	return &n.list[len(n.list)-1]
 }

@@ -65,12 +65,20 @@ func MostInOneCoat(card *job.Card, isRolled bool) material.Spec[unit.WetFilm] {
 func (m *maker) lies(step string) (isWall, isOverhead bool) {
 	steps, _ := job.Split(step)
 	b, _ := job.Split(steps)
-	for i := range m.plan.Job.Surfaces {
-		if s := &m.plan.Job.Surfaces[i]; s.Buildup == b {
-			isWall, isOverhead = isWall || s.Lies == job.OnWall, isOverhead || s.Lies == job.Overhead
+	l := m.plan.liesOf(b)
+	return l.isWall, l.isOverhead
+}
+
+type lying struct{ isWall, isOverhead bool }
+
+func (p *Plan) liesOf(buildup string) lying {
+	return askSmall(p, "how lies "+buildup, func(m *maker) (l lying) {
+		for _, s := range m.typedOn(buildup) {
+			m.look(s.Path)
+			l.isWall, l.isOverhead = l.isWall || s.Lies == job.OnWall, l.isOverhead || s.Lies == job.Overhead
 		}
-	}
-	return isWall, isOverhead
+		return l
+	})
 }
 
 func (l *coatLimits) mostOn(c *job.Card) working.Figure[unit.WetFilm] {

@@ -52,11 +52,11 @@ func with(d job.Document, text string) job.Document {
 
 func TestAPlainDeck(t *testing.T) {
 	p := plan.Make(deck())
-	require.Empty(t, p.Refused)
-	require.Empty(t, p.Waiting)
-	require.Empty(t, p.Asks)
-	assert.InDelta(t, 2, float64(p.Area.Value), 1e-12)
-	coat := p.Buildups[0].Steps[0].Coat
+	require.Empty(t, p.Refused())
+	require.Empty(t, p.Waiting())
+	require.Empty(t, p.Asks())
+	assert.InDelta(t, 2, float64(p.Area().Value), 1e-12)
+	coat := p.Buildups()[0].Steps[0].Coat
 	require.NotNil(t, coat)
 	assert.InDelta(t, 400e-6*0.83, float64(coat.Cured.Value), 1e-12, "the cured share of a rolled gel coat")
 	assert.InDelta(t, 2*400e-6/0.95, float64(coat.Mix.Value), 1e-12, "a loss of 5 %")
@@ -99,7 +99,7 @@ func TestWhatIsWrongIsRefusedAtItsField(t *testing.T) {
 		{"a shape that there isn't", "surface.1.shape", "surface.1.shape = blob"},
 	} {
 		p := plan.Make(with(deck(), c.change))
-		assert.Error(t, p.RefusedAt(c.path), "%s: refused %v, waiting %v", c.name, p.Refused, p.Waiting)
+		assert.Error(t, p.RefusedAt(c.path), "%s: refused %v, waiting %v", c.name, p.Refused(), p.Waiting())
 		assert.NoError(t, p.WaitingAt(c.path), "%s waits for nothing", c.name)
 	}
 }
@@ -125,7 +125,7 @@ func TestLimitsThemselvesAreTaken(t *testing.T) {
 		stations,
 	} {
 		p := plan.Make(with(deck(), change))
-		assert.Empty(t, p.Refused, change)
+		assert.Empty(t, p.Refused(), change)
 	}
 }
 
@@ -144,11 +144,11 @@ func TestWhatIsMissingIsWaitedFor(t *testing.T) {
 		"buildup.1.step.2.thickness": "buildup.1.step = 1 2\nbuildup.1.step.2.kind = fill\nbuildup.1.step.2.card = epoxy-filler",
 	} {
 		p := plan.Make(with(deck(), change))
-		assert.Empty(t, p.Refused, change)
-		assert.Error(t, p.WaitingAt(path), "%s: waiting %v", change, p.Waiting)
+		assert.Empty(t, p.Refused(), change)
+		assert.Error(t, p.WaitingAt(path), "%s: waiting %v", change, p.Waiting())
 	}
 	empty := plan.Make(job.Document{})
-	assert.Empty(t, empty.Refused)
+	assert.Empty(t, empty.Refused())
 	assert.Empty(t, chance.OrderOf(&empty).Lines)
 	assert.False(t, empty.IsEmpty())
 }
@@ -157,9 +157,9 @@ func TestWhatIsMissingIsWaitedFor(t *testing.T) {
 func TestNeedsScaleWithTheSquareOfTheLength(t *testing.T) {
 	for _, k := range []float64{0.5, 2, 3} {
 		small, large := plan.Make(deck()), plan.Make(with(deck(), "surface.1.length = "+number(2*k)+" m\nsurface.1.width = "+number(k)+" m"))
-		assert.InEpsilon(t, k*k, float64(large.Area.Value/small.Area.Value), 1e-12)
-		assert.InEpsilon(t, k*k, float64(large.Kept.Value/small.Kept.Value), 1e-12)
-		a, b := small.Buildups[0].Steps[0], large.Buildups[0].Steps[0]
+		assert.InEpsilon(t, k*k, float64(large.Area().Value/small.Area().Value), 1e-12)
+		assert.InEpsilon(t, k*k, float64(large.Kept().Value/small.Kept().Value), 1e-12)
+		a, b := small.Buildups()[0].Steps[0], large.Buildups()[0].Steps[0]
 		assert.InEpsilon(t, k*k, float64(b.Coat.Mix.Value/a.Coat.Mix.Value), 1e-12)
 		assert.Equal(t, a.Coat.WetEach.Value, b.Coat.WetEach.Value, "a film doesn't scale")
 	}
@@ -188,10 +188,10 @@ func TestMoreSurfaceNeverCostsLess(t *testing.T) {
 		buildup.1.step.3.kind = polish
 		buildup.1.step.3.card = compound
 		buildup.1.step.3.taken = 5 µm`)
-	var before plan.Plan
+	before := plan.Make(job.Document{})
 	for mm := 200; mm < 20000; mm += 173 {
 		p := plan.Make(d.Set("surface.1.length", strconv.Itoa(mm)+" mm"))
-		require.Empty(t, p.Refused, mm)
+		require.Empty(t, p.Refused(), mm)
 		for _, l := range chance.OrderOf(&before).Lines {
 			require.False(t, need(p, l.Card.Key).Need.LessThan(l.Need), "%s at %d mm", l.Card.Key, mm)
 		}
@@ -251,9 +251,9 @@ func TestUnlikelyFiguresAreAskedWithTheirSlips(t *testing.T) {
 	} {
 		d := with(deck(), c.change)
 		p := plan.Make(d)
-		assert.Empty(t, p.Refused, c.change)
+		assert.Empty(t, p.Refused(), c.change)
 		ask := p.AskAt(c.path)
-		if !assert.NotNil(t, ask, "%s: %v", c.change, p.Asks) {
+		if !assert.NotNil(t, ask, "%s: %v", c.change, p.Asks()) {
 			continue
 		}
 		var named []string
@@ -284,7 +284,7 @@ func TestEveryFigureOpensToItsWorking(t *testing.T) {
 	for _, step := range []struct {
 		name  string
 		count int
-	}{{"area", len(p.Area.Step.Texts())}, {"kept", len(p.Kept.Step.Texts())}, {"mix", len(p.Buildups[0].Steps[0].Coat.Mix.Step.Texts())}} {
+	}{{"area", len(p.Area().Step.Texts())}, {"kept", len(p.Kept().Step.Texts())}, {"mix", len(p.Buildups()[0].Steps[0].Coat.Mix.Step.Texts())}} {
 		assert.NotZero(t, step.count, step.name)
 	}
 	for _, l := range chance.OrderOf(&p).Lines {

@@ -87,12 +87,12 @@ var PutOnSum = working.SumRule("put on by logged cups", unit.InKilogram)
 
 // PutOn is what a cup of the log put on; false: not known.
 func (p *Plan) PutOn(cup string) (working.Figure[unit.Mass], bool) {
-	f, known := p.log.putOn[cup]
+	f, known := p.log().putOn[cup]
 	return f, known
 }
 
 // IsClaimed says if a cup belongs to finished work.
-func (p *Plan) IsClaimed(cup string) bool { return p.log.claimed[cup] }
+func (p *Plan) IsClaimed(cup string) bool { return p.log().claimed[cup] }
 
 // logged is what the log says before anything is planned.
 type logged struct {
@@ -103,39 +103,51 @@ type logged struct {
 	opens   map[string]bool                      // cups that open a spell, by path
 }
 
-// readLog reads what each cup put on. Where nothing was typed of what was left
-// over, the method's usual leftover is taken, as the plan takes it.
-func (m *maker) readLog() {
-	m.plan.log = logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string][]*job.Cup{}, map[string]map[string]bool{}, map[string]bool{}}
-	m.openSpells()
-	for i := range m.plan.Job.Finished {
-		f := &m.plan.Job.Finished[i]
+// log reads what each cup put on. Where nothing was typed of what was left over,
+// the method's usual leftover is taken, as the plan takes it.
+func (p *Plan) log() *logged {
+	return ask(p, "log", func(m *maker) *logged {
+		r := &logReader{m, &logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string][]*job.Cup{}, map[string]map[string]bool{}, map[string]bool{}}}
+		r.read(m.job("cup", "done"))
+		return r.out
+	})
+}
+
+type logReader struct {
+	*maker
+	out *logged
+}
+
+func (r *logReader) read(j *job.Job) {
+	r.openSpells(j.Cups)
+	for i := range j.Finished {
+		f := &j.Finished[i]
 		for _, cup := range f.Cups {
-			m.plan.log.claimed[cup] = true
+			r.out.claimed[cup] = true
 		}
-		if m.plan.log.done[f.Step] == nil {
-			m.plan.log.done[f.Step] = map[string]bool{}
+		if r.out.done[f.Step] == nil {
+			r.out.done[f.Step] = map[string]bool{}
 		}
 		for _, surface := range f.Surfaces {
-			m.plan.log.done[f.Step][surface] = true
+			r.out.done[f.Step][surface] = true
 		}
 	}
-	for i := range m.plan.Job.Cups {
-		c := &m.plan.Job.Cups[i]
-		m.plan.log.of[c.Step] = append(m.plan.log.of[c.Step], c)
-		if f, known := m.onFrom(c); known {
-			m.plan.log.putOn[c.Path] = f
+	for i := range j.Cups {
+		c := &j.Cups[i]
+		r.out.of[c.Step] = append(r.out.of[c.Step], c)
+		if f, known := r.onFrom(c); known {
+			r.out.putOn[c.Path] = f
 		}
 	}
 }
 
 // onFrom is what a cup put on; false: not known.
-func (m *maker) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
+func (m *logReader) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 	left := c.Left
 	switch {
 	case c.Mixed.Step == nil || c.In == 0 && c.Left.Step == nil:
 		return working.Figure[unit.Mass]{}, false
-	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9) && m.doc.Get(c.Path+".ended") == "": // nobody has weighed it back yet
+	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9) && m.plan.doc.Get(c.Path+".ended") == "": // nobody has weighed it back yet
 		return working.Figure[unit.Mass]{}, false
 	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9):
 		m.refuse(c.Path+".left", &job.RangeError{Field: &job.Field{Key: "left", Measure: unit.CupWeights, Max: float64(c.Mixed.Value)}, Value: float64(c.Left.Value)})
@@ -155,8 +167,8 @@ func (m *maker) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 
 // usuallyLeft is what stays on a cup's wall, and in the tool where the cup was
 // the first that it was wetted with.
-func (m *maker) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
-	card := m.plan.Job.CardByKey(c.Card)
+func (m *logReader) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
+	card := m.card(c.Card)
 	method, known := material.FindMethod(c.Method)
 	if card != nil && canFill(card) {
 		method, known = knife, true
@@ -165,7 +177,7 @@ func (m *maker) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
 		return noneLeft
 	}
 	wall := cupWork{card: card, method: method, most: c.Mixed}.wall()
-	if !m.plan.log.opens[c.Path] {
+	if !m.out.opens[c.Path] {
 		return wall
 	}
 	return working.Sum(leftoverSum, chain.OfMethod(method, method.Leftover, "held by the wet tool", unit.InGram), wall)
@@ -174,61 +186,55 @@ func (m *maker) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
 // openSpells finds the cups that open a stretch of work with one wet tool: of
 // those of one step, material and method, each begun a spell or more after the
 // last that did.
-func (m *maker) openSpells() {
+func (m *logReader) openSpells(logged []job.Cup) {
 	type tool struct{ step, card, method string }
 	opened := map[tool]float64{}
-	cups := make([]*job.Cup, len(m.plan.Job.Cups))
+	cups := make([]*job.Cup, len(logged))
 	for i := range cups {
-		cups[i] = &m.plan.Job.Cups[i]
+		cups[i] = &logged[i]
 	}
 	slices.SortStableFunc(cups, func(a, b *job.Cup) int { return cmp.Compare(a.In, b.In) })
 	for _, c := range cups {
-		card := m.plan.Job.CardByKey(c.Card)
+		card := m.card(c.Card)
 		if card == nil {
 			continue
 		}
 		with := tool{c.Step, c.Card, c.Method}
 		if last, wetted := opened[with]; !wetted || c.In >= last+float64(card.Chemistry.Spell().Value) {
 			opened[with] = c.In
-			m.plan.log.opens[c.Path] = true
+			m.out.opens[c.Path] = true
 		}
 	}
 }
 
 // progress looks up in the log how far a step has come, and what is left of it.
-func (m *maker) progress(s *Step, area working.Figure[unit.Area]) {
-	p := &s.Progress
-	steps, _ := job.Split(s.Path)
-	buildup, _ := job.Split(steps)
-	finished := m.plan.log.done[s.Path]
+func (m *maker) progress(s *Step, on []*job.Surface, area working.Figure[unit.Area]) {
+	p, log := &s.Progress, m.plan.log()
+	finished := log.done[s.Path]
 	var done []working.Figure[unit.Area]
-	for i := range m.plan.Job.Surfaces {
-		surface := &m.plan.Job.Surfaces[i]
-		if surface.Buildup != buildup {
-			continue
-		}
+	for _, surface := range on {
 		if !finished[surface.Path] {
 			p.Open = append(p.Open, surface.Path)
 			continue
 		}
 		p.Done = append(p.Done, surface.Path)
-		if planned := &m.plan.Surfaces[i]; planned.Known {
+		if planned := m.plan.measured(surface); planned.Known {
 			done = append(done, planned.Area)
 		}
 	}
 	var cups []working.Figure[unit.Mass]
-	for _, c := range m.plan.log.of[s.Path] {
-		if m.plan.log.claimed[c.Path] {
+	for _, c := range log.of[s.Path] {
+		if log.claimed[c.Path] {
 			continue
 		}
 		if c.End != "" {
 			p.Cups = append(p.Cups, c.Path)
 		}
-		cups = chain.AppendKnown(cups, m.plan.log.putOn[c.Path])
+		cups = chain.AppendKnown(cups, log.putOn[c.Path])
 	}
 	p.PutOn = working.Sum(PutOnSum, cups...)
 	if s.Card != nil && (s.Coat != nil || s.Fill != nil) {
-		s.Learnt = m.plan.Job.LearntOf(MethodOf(s), s.Card.Key)
+		s.Learnt = m.job("learn").LearntOf(MethodOf(s), s.Card.Key)
 	}
 	if area.Value > 0 && (len(done) > 0 || p.PutOn.Value > 0) {
 		m.left(s, area, working.Sum(doneSum, done...))
@@ -322,9 +328,9 @@ func (p *Plan) Share(step string, surfaces []string) (planned, film unit.Mass, e
 		return 0, 0, 0, false
 	}
 	var area unit.Area
-	for i := range p.Surfaces {
-		if slices.Contains(surfaces, p.Surfaces[i].Path) && p.Surfaces[i].Known {
-			area += p.Surfaces[i].Area.Value
+	for _, s := range p.Surfaces() {
+		if slices.Contains(surfaces, s.Path) && s.Known {
+			area += s.Area.Value
 		}
 	}
 	share := unit.Mass(area / b.Area.Value)
@@ -336,10 +342,12 @@ func (p *Plan) Share(step string, surfaces []string) (planned, film unit.Mass, e
 
 // StepAt finds a planned step and its build-up; nil: there is none.
 func (p *Plan) StepAt(path string) (*Step, *Buildup) {
-	for i := range p.Buildups {
-		for j := range p.Buildups[i].Steps {
-			if p.Buildups[i].Steps[j].Path == path {
-				return &p.Buildups[i].Steps[j], &p.Buildups[i]
+	buildups := p.Buildups()
+	for i := range buildups {
+		b := &buildups[i]
+		for j := range b.Steps {
+			if b.Steps[j].Path == path {
+				return &b.Steps[j], b
 			}
 		}
 	}

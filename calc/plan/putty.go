@@ -42,8 +42,9 @@ func (m *maker) mixedAs(s *Step) (*Putty, bool) {
 	if s.Job.Putty == "" {
 		return nil, true
 	}
-	for i := range m.plan.Putties {
-		switch p := &m.plan.Putties[i]; {
+	putties := m.plan.Putties()
+	for i := range putties {
+		switch p := &putties[i]; {
 		case p.Path != s.Job.Putty:
 		case p.Known:
 			return p, true
@@ -72,16 +73,22 @@ var kindOfPart = map[string]fairing.Kind{
 	"resin": fairing.Resin, "hardener": fairing.Hardener, "balloons": fairing.Balloons, "silica": fairing.Silica, "other": fairing.OtherPart,
 }
 
-func (m *maker) putties() {
-	for i := range m.plan.Job.Putties {
-		m.plan.Putties = append(m.plan.Putties, m.putty(&m.plan.Job.Putties[i]))
-	}
+// Putties is the recipes worked out, in their order.
+func (p *Plan) Putties() []Putty {
+	return ask(p, "putties", func(m *maker) []Putty {
+		typed := m.job("putty").Putties
+		var list []Putty
+		for i := range typed {
+			list = append(list, m.putty(&typed[i]))
+		}
+		return list
+	})
 }
 
 func (m *maker) putty(p *job.Putty) Putty {
-	out := Putty{Path: p.Path, Against: m.plan.Job.CardByKey(p.Against)}
+	out := Putty{Path: p.Path, Against: m.card(p.Against)}
 	if out.Against == nil || !canFill(out.Against) {
-		out.Against = m.plan.Job.CardByKey("epoxy-filler")
+		out.Against = m.card("epoxy-filler")
 	}
 	out.Bought = litreOf(out.Against)
 	recipe, ok := m.recipe(p)
@@ -188,9 +195,9 @@ func litreOf(c *job.Card) (best decimal.NullDecimal) {
 // fillerLike is the bought filler whose limits hold for a putty mixed by hand,
 // where the step names none; nil: no such putty.
 func (m *maker) fillerLike(putty string) *job.Card {
-	for i := range m.plan.Putties {
-		if m.plan.Putties[i].Path == putty {
-			return m.plan.Putties[i].Against
+	for _, p := range m.plan.Putties() {
+		if p.Path == putty {
+			return p.Against
 		}
 	}
 	return nil

@@ -44,9 +44,9 @@ func sane(t *testing.T, seed uint64, p plan.Plan) {
 			require.NotContains(t, text.Numbers, "NaN", "seed %d: %s", seed, name)
 		}
 	}
-	check("area", p.Area.Step)
-	check("kept", p.Kept.Step)
-	for _, b := range p.Buildups {
+	check("area", p.Area().Step)
+	check("kept", p.Kept().Step)
+	for _, b := range p.Buildups() {
 		check(b.Path, b.Left.Step)
 		for _, s := range b.Steps {
 			for _, u := range s.Used {
@@ -64,7 +64,7 @@ func sane(t *testing.T, seed uint64, p plan.Plan) {
 			require.False(t, l.Bought.Bought.LessThan(l.ToBuy), "seed %d: %s: %s bought of %s", seed, l.Card.Key, l.Bought.Bought, l.ToBuy)
 		}
 	}
-	for _, list := range [][]job.Problem{p.Refused, p.Waiting} {
+	for _, list := range [][]job.Problem{p.Refused(), p.Waiting()} {
 		for _, problem := range list {
 			require.NotEmpty(t, problem.Path, "seed %d: %v", seed, problem.Err)
 			require.Error(t, problem.Err)
@@ -82,7 +82,7 @@ func TestAPlanDependsOnNothingElse(t *testing.T) {
 			backwards = backwards.Set(lines[i].Path, lines[i].Text)
 		}
 		assert.Equal(t, orderOf(d).Cost.String(), orderOf(backwards).Cost.String())
-		assert.Equal(t, len(plan.Make(d).Refused), len(plan.Make(backwards).Refused))
+		assert.Equal(t, len(made(d).Refused()), len(made(backwards).Refused()))
 	}
 }
 
@@ -91,9 +91,9 @@ func TestUnitsChangeNoPlan(t *testing.T) {
 	for seed := range uint64(20) {
 		d := jobtest.New(seed).Document()
 		metric, us := plan.Make(job.SetSystem(d, false)), plan.Make(job.SetSystem(d, true))
-		require.Equal(t, len(metric.Refused), len(us.Refused), "seed %d", seed)
-		assert.Equal(t, metric.Area.Value, us.Area.Value)
-		assert.Equal(t, metric.Kept.Value, us.Kept.Value)
+		require.Equal(t, len(metric.Refused()), len(us.Refused()), "seed %d", seed)
+		assert.Equal(t, metric.Area().Value, us.Area().Value)
+		assert.Equal(t, metric.Kept().Value, us.Kept().Value)
 		require.Len(t, chance.OrderOf(&us).Lines, len(chance.OrderOf(&metric).Lines))
 		for i, l := range chance.OrderOf(&metric).Lines {
 			assert.True(t, l.Need.Equal(chance.OrderOf(&us).Lines[i].Need), "seed %d: %s", seed, l.Card.Key)
@@ -112,4 +112,9 @@ func FuzzMake(f *testing.F) {
 func orderOf(d job.Document) chance.Order {
 	p := plan.Make(d)
 	return chance.OrderOf(&p)
+}
+
+func made(d job.Document) *plan.Plan {
+	p := plan.Make(d)
+	return &p
 }

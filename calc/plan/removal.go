@@ -8,18 +8,30 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// removals works out the builder's own removals, by grade; of two the later
-// counts.
-func (m *maker) removals() {
-	m.own = map[sanding.Grade]working.Figure[unit.DryFilm]{}
-	for i := range m.plan.Job.Removals {
-		r := &m.plan.Job.Removals[i]
-		own, ok := m.removal(r)
-		m.plan.Removals = append(m.plan.Removals, Removal{r.Path, r.Grade, own})
-		if ok && r.Grade > 0 {
-			m.own[r.Grade] = own
+// Removals is the builder's own removals worked out.
+func (p *Plan) Removals() []Removal { return p.removals().list }
+
+// ownRemovals is the builder's own removals, and the one that counts for each
+// grade: of two the later.
+type ownRemovals struct {
+	list []Removal
+	of   map[sanding.Grade]working.Figure[unit.DryFilm]
+}
+
+func (p *Plan) removals() ownRemovals {
+	return ask(p, "removals", func(m *maker) ownRemovals {
+		own := ownRemovals{of: map[sanding.Grade]working.Figure[unit.DryFilm]{}}
+		typed := m.job("removal").Removals
+		for i := range typed {
+			r := &typed[i]
+			takes, ok := m.removal(r)
+			own.list = append(own.list, Removal{r.Path, r.Grade, takes})
+			if ok && r.Grade > 0 {
+				own.of[r.Grade] = takes
+			}
 		}
-	}
+		return own
+	})
 }
 
 // Removal is an own removal worked out; without a step: not yet.
@@ -61,7 +73,7 @@ func (m *maker) removal(r *job.Removal) (own working.Figure[unit.DryFilm], ok bo
 // typed says if a figure of an item was typed; if not it is waited for, unless
 // it is refused already.
 func (m *maker) typed(path, key string, step *working.Step) bool {
-	if step == nil && at(m.plan.Refused, path+"."+key) == nil {
+	if step == nil && !m.isRefused(path+"."+key) {
 		m.wait(path+"."+key, ErrMissing)
 	}
 	return step != nil

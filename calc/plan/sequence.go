@@ -26,48 +26,57 @@ func (f *Finding) IsRed() bool { return f.Severity == buildup.Refuse }
 // noGround is the ground of a surface that hasn't said it: nothing is asked of it.
 const noGround buildup.Ground = -1
 
-// sequence checks what may follow what, on the ground of each surface.
-func (m *maker) sequence(b *job.Buildup, out *Buildup, steps []buildup.Step) {
-	whole := true
-	known := map[groundOf][]buildup.Finding{} // many surfaces lie on one kind of ground
-	for i := range m.plan.Job.Surfaces {
-		s := &m.plan.Job.Surfaces[i]
-		if s.Buildup != b.Path {
-			continue
+// Findings is what the checks of the sequence have to say, by step.
+func (b *Buildup) Findings() []Finding { return b.plan.findings(b.Path) }
+
+// findings checks what may follow what, on the ground of each surface.
+func (p *Plan) findings(path string) []Finding {
+	return ask(p, "findings of "+path, func(m *maker) []Finding {
+		out := &sequence{steps: m.plan.layers(path)}
+		steps := m.plan.walked(path)
+		known := map[groundOf][]buildup.Finding{} // many surfaces lie on one kind of ground
+		on := m.typedOn(path)
+		for _, s := range on {
+			ground := m.plan.groundOf(s.Path)
+			list, have := known[ground]
+			if !have {
+				list = buildup.Check(ground.base, ground.under(steps))
+				known[ground] = list
+			}
+			out.find(list, s.Path)
 		}
-		whole = false
-		ground := groundOf{baseOf(s), s.Prepared.Patch != ""}
-		list, have := known[ground]
-		if !have {
-			list = buildup.Check(ground.base, ground.under(steps))
-			known[ground] = list
+		if len(on) == 0 { // no surface yet: only the ground isn't looked at
+			out.find(buildup.Check(buildup.Base{Ground: noGround}, steps), "")
 		}
-		out.find(list, s.Path)
-	}
-	if whole { // no surface yet: only the ground isn't looked at
-		out.find(buildup.Check(buildup.Base{Ground: noGround}, steps), "")
-	}
-	sort.SliceStable(out.Findings, func(i, j int) bool { return out.Findings[i].Step < out.Findings[j].Step })
+		sort.SliceStable(out.found, func(i, j int) bool { return out.found[i].Step < out.found[j].Step })
+		return out.found
+	})
+}
+
+// sequence gathers findings.
+type sequence struct {
+	steps []Step
+	found []Finding
 }
 
 // find adds findings of a surface; what was found elsewhere too is said once.
-func (b *Buildup) find(list []buildup.Finding, surface string) {
+func (s *sequence) find(list []buildup.Finding, surface string) {
 	for _, f := range list {
-		at := slices.IndexFunc(b.Findings, func(have Finding) bool { return have.Finding == f })
+		at := slices.IndexFunc(s.found, func(have Finding) bool { return have.Finding == f })
 		if at < 0 {
-			at = len(b.Findings)
-			b.Findings = append(b.Findings, Finding{Finding: f, Path: b.Steps[f.Step].Path})
+			at = len(s.found)
+			s.found = append(s.found, Finding{Finding: f, Path: s.steps[f.Step].Path})
 		}
 		if surface != "" {
-			b.Findings[at].Surfaces = append(b.Findings[at].Surfaces, surface)
+			s.found[at].Surfaces = append(s.found[at].Surfaces, surface)
 		}
 	}
 }
 
 // AllFindings is what was found of the sequence and of the film as planned.
 func (b *Buildup) AllFindings() []Finding {
-	list := slices.Clone(b.Findings)
-	for _, budget := range b.Budgets {
+	list := slices.Clone(b.Findings())
+	for _, budget := range b.Budgets() {
 		if budget.Surface == "" {
 			list = append(list, budget.Findings...)
 		}
@@ -78,7 +87,7 @@ func (b *Buildup) AllFindings() []Finding {
 // FindingsOn gives the findings that hold for a surface.
 func (b *Buildup) FindingsOn(surface string) []Finding {
 	var list []Finding
-	for _, f := range b.Findings {
+	for _, f := range b.Findings() {
 		if len(f.Surfaces) == 0 || slices.Contains(f.Surfaces, surface) {
 			list = append(list, f)
 		}
@@ -93,6 +102,19 @@ func baseOf(s *job.Surface) buildup.Base {
 	}
 	p := s.Prepared
 	return buildup.Base{Ground: ground, IsBelowWater: p.IsBelowWater, IsWashed: p.IsWashed, IsSanded: p.IsSanded, Grit: p.Grade, Age: p.Age.Value}
+}
+
+// groundOf gives what the checks look at of a surface.
+func (p *Plan) groundOf(surface string) groundOf {
+	return askSmall(p, "ground of "+surface, func(m *maker) groundOf {
+		list := m.job(surface).Surfaces
+		for i := range list {
+			if list[i].Path == surface {
+				return groundOf{baseOf(&list[i]), list[i].Prepared.Patch != ""}
+			}
+		}
+		return groundOf{}
+	})
 }
 
 // groundOf is all of a surface that the checks of a sequence look at.
@@ -117,23 +139,26 @@ func (g groundOf) under(steps []buildup.Step) []buildup.Step {
 }
 
 // walked gives the steps as the sums of a build-up see them, index by index.
-func (m *maker) walked(b *job.Buildup, steps []Step) []buildup.Step {
-	list := make([]buildup.Step, len(steps))
-	cv := removalCV(b)
-	var top string // card of the coat before
-	for i := range steps {
-		s := &steps[i]
-		list[i] = m.walkedStep(s, cv)
-		switch {
-		case list[i].Kind == buildup.Fill:
-			top = ""
-		case list[i].Kind == buildup.Coat:
-			list[i].Film.NewLayer = s.Job.Card != top
-			top = s.Job.Card
+func (p *Plan) walked(path string) []buildup.Step {
+	return ask(p, "walk of "+path, func(m *maker) []buildup.Step {
+		steps := m.plan.layers(path)
+		list := make([]buildup.Step, len(steps))
+		cv := removalCV(m.typedBuildup(path))
+		var top string // card of the coat before
+		for i := range steps {
+			s := &steps[i]
+			list[i] = m.walkedStep(s, cv)
+			switch {
+			case list[i].Kind == buildup.Fill:
+				top = ""
+			case list[i].Kind == buildup.Coat:
+				list[i].Film.NewLayer = s.Job.Card != top
+				top = s.Job.Card
+			}
 		}
-	}
-	m.leastLeft(steps, list)
-	return list
+		m.leastLeft(steps, list)
+		return list
+	})
 }
 
 func (m *maker) walkedStep(s *Step, cv working.Figure[unit.Share]) buildup.Step {
@@ -204,7 +229,7 @@ func (m *maker) layer(s *Step) buildup.Layer {
 	limits := m.oneCoat(s)
 	l.CuredMost, l.WetMost = c.LeftMost.Value, limits.most.Value
 	l.ThinnerAsk, l.ThinnerMost = c.ThinnerAsk.Value, c.ThinnerRefuse.Value
-	if share, err := m.thinnerShare(s.Job, c); err == nil {
+	if share, err := thinnerShare(s.Job, c, m.card(c.Thinner)); err == nil {
 		l.Thinner = share
 	}
 	if !s.Kind.opensPores {

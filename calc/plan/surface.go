@@ -2,6 +2,7 @@ package plan
 
 import (
 	"errors"
+	"strings"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/surface"
@@ -18,40 +19,51 @@ type Surface struct {
 	Known bool // the area is known
 }
 
-// measured is a surface with all that there was to say of it.
-type measured struct {
-	Surface
-	refused, waiting []job.Problem
-	asks             []Ask
+// Surfaces is the surfaces measured, in their order.
+func (p *Plan) Surfaces() []Surface {
+	return ask(p, "surfaces", func(m *maker) []Surface {
+		typed := m.surfaces()
+		list := make([]Surface, len(typed))
+		for i := range typed {
+			list[i] = m.plan.measured(&typed[i])
+		}
+		return list
+	})
 }
 
-func (m *maker) surfaces() {
-	p := &m.plan
-	p.measured = make([]measured, len(p.Job.Surfaces))
-	p.Surfaces = make([]Surface, len(p.Job.Surfaces))
-	for i := range p.Job.Surfaces {
-		p.measured[i] = m.measuredAt(i)
-		p.Surfaces[i] = p.measured[i].Surface
-	}
+func (p *Plan) measured(s *job.Surface) Surface {
+	return ask(p, s.Path, func(m *maker) Surface {
+		m.look(s.Path)
+		return m.surface(s)
+	})
 }
 
-// measuredAt is the surface in a place of the list. It follows from what was
-// typed of it alone: where that is the same as in the plan before, so is it.
-func (m *maker) measuredAt(i int) measured {
-	p, s := &m.plan, &m.plan.Job.Surfaces[i]
-	if i < len(m.before.measured) && m.before.measured[i].Path == s.Path && p.reading.Same(m.before.reading, s.Path) {
-		known := m.before.measured[i]
-		p.Refused, p.Waiting, p.Asks = append(p.Refused, known.refused...), append(p.Waiting, known.waiting...), append(p.Asks, known.asks...)
-		return known
+// on lists the paths of the surfaces that get a build-up, one after another.
+func (p *Plan) on(buildup string) string {
+	return askSmall(p, "surfaces on "+buildup, func(m *maker) string {
+		var list []string
+		for _, s := range m.surfaces() {
+			m.look(s.Path)
+			if s.Buildup == buildup {
+				list = append(list, s.Path)
+			}
+		}
+		return strings.Join(list, " ")
+	})
+}
+
+// typedOn gives the surfaces that get a build-up, as they were typed. What they
+// say must be looked at by the part.
+func (m *maker) typedOn(buildup string) []*job.Surface {
+	paths := strings.Fields(m.plan.on(buildup))
+	list := make([]*job.Surface, 0, len(paths))
+	typed := m.surfaces()
+	for i := range typed {
+		if len(list) < len(paths) && typed[i].Path == paths[len(list)] {
+			list = append(list, &typed[i])
+		}
 	}
-	refused, waiting, asks := len(p.Refused), len(p.Waiting), len(p.Asks)
-	planned := m.surface(s)
-	return measured{
-		Surface: planned,
-		refused: append([]job.Problem(nil), p.Refused[refused:]...),
-		waiting: append([]job.Problem(nil), p.Waiting[waiting:]...),
-		asks:    append([]Ask(nil), p.Asks[asks:]...),
-	}
+	return list
 }
 
 func (m *maker) surface(s *job.Surface) Surface {
@@ -116,7 +128,7 @@ func (m *maker) surfaceError(p job.Part, cutouts []job.Part, err error) {
 		path = cutouts[fault.Row].Path + ".shape"
 	}
 	switch {
-	case at(m.plan.Refused, path) != nil:
+	case m.isRefused(path):
 	case fault.Reason == surface.Missing || fault.Reason == surface.TooFew:
 		m.wait(path, err)
 	default:

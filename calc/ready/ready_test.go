@@ -69,12 +69,12 @@ func TestNothingIsRedOnAnyGroundItIsMeantFor(t *testing.T) {
 				for _, width := range []string{"0.3 m", "1 m", "5 m"} {
 					name := s.Key + ", " + ground + ", " + lies + ", " + width
 					p := plan.Make(onGround(s, ground, lies, width))
-					require.Empty(t, p.Refused, name)
-					require.Empty(t, p.Waiting, name)
+					require.Empty(t, p.Refused(), name)
+					require.Empty(t, p.Waiting(), name)
 					require.NotEmpty(t, chance.OrderOf(&p).Lines, name)
-					b := &p.Buildups[0]
-					red := b.Findings
-					for _, budget := range b.Budgets {
+					b := &p.Buildups()[0]
+					red := b.Findings()
+					for _, budget := range b.Budgets() {
 						red = append(red, budget.Findings...)
 					}
 					for _, f := range red {
@@ -90,8 +90,8 @@ func TestNothingIsRedOnAnyGroundItIsMeantFor(t *testing.T) {
 // ground is told is that ground's own.
 func TestAGroundThatStopsItIsNone(t *testing.T) {
 	p := plan.Make(onGround(ready.Find("foam-to-gloss"), "polystyrene", job.LiesFlat, "1 m"))
-	require.NotEmpty(t, p.Buildups[0].Findings)
-	assert.Equal(t, buildup.EpoxyInstead, p.Buildups[0].Findings[0].Mend)
+	require.NotEmpty(t, p.Buildups()[0].Findings())
+	assert.Equal(t, buildup.EpoxyInstead, p.Buildups()[0].Findings()[0].Mend)
 }
 
 // The kilograms of mix for each square metre and coat lie in the trade's band.
@@ -103,7 +103,7 @@ func TestKilogramsASquareMetreAreTheTrades(t *testing.T) {
 	for i := range ready.Sequences {
 		s := &ready.Sequences[i]
 		p := plan.Make(onGround(s, s.Grounds()[0], job.LiesFlat, "5 m"))
-		for _, step := range p.Buildups[0].Steps {
+		for _, step := range p.Buildups()[0].Steps {
 			if step.Coat == nil {
 				continue
 			}

@@ -74,7 +74,7 @@ func TestEachReadySequenceMeetsItsSheet(t *testing.T) {
 				d = d.Set(surface+"."+side, text+" m")
 			}
 			p := plan.Make(d)
-			require.Empty(t, p.Refused)
+			require.Empty(t, p.Refused())
 			got, packs := plantest.Figures(&p), plantest.Packs(&p)
 			for name, want := range s.want {
 				f, known := got[name]

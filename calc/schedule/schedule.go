@@ -89,8 +89,8 @@ func Make(p *plan.Plan, today Today) Schedule {
 // place goes on with whatever can be begun first, until all is placed.
 func (s *scheduler) place() {
 	var lines []*line
-	for i := range s.plan.Buildups {
-		if b := &s.plan.Buildups[i]; b.Area.Value > 0 {
+	for i := range s.plan.Buildups() {
+		if b := &s.plan.Buildups()[i]; b.Area.Value > 0 {
 			lines = append(lines, s.line(b))
 		}
 	}

@@ -22,7 +22,7 @@ func still(temp string) string {
 func scheduled(t *testing.T, d job.Document, hour unit.Time) (plan.Plan, schedule.Schedule) {
 	t.Helper()
 	p := plan.Make(d)
-	require.Empty(t, p.Refused)
+	require.Empty(t, p.Refused())
 	now := bench.Now{Hour: hour, Date: "1"}
 	b := bench.Make(&p, now)
 	return p, schedule.Make(&p, today(&b.Air, now))

@@ -24,5 +24,5 @@ func TestTheScriptIsWorthMeasuring(t *testing.T) {
 		}
 	}
 	assert.Greater(t, edits, len(script))
-	assert.Empty(t, s.Plan.Refused)
+	assert.Empty(t, s.Plan.Refused())
 }

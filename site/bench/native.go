@@ -25,7 +25,11 @@ func native() error {
 	took := make([]float64, len(many))
 	for i, n := range many {
 		doc := jobOf(n)
-		took[i] = fastest(plans, func() { plan.Make(doc) })
+		took[i] = fastest(plans, func() {
+			p := plan.Make(doc)
+			chance.OrderOf(&p)
+			p.Refused()
+		})
 		fmt.Printf("plan/%d %s ms -\n", n, plain(took[i]))
 	}
 	p := plan.Make(jobOf(0))

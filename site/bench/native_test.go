@@ -14,7 +14,8 @@ import (
 func TestJobOf(t *testing.T) {
 	for _, n := range []int{1, 10, mostSurfaces} {
 		assert.Len(t, jobOf(n).Items("surface"), n)
-		assert.Empty(t, plan.Make(jobOf(n)).Refused)
+		p := plan.Make(jobOf(n))
+		assert.Empty(t, p.Refused())
 	}
 	assert.Greater(t, len(jobOf(0).Items("surface")), 1)
 	saved, err := checkedJob()

@@ -24,8 +24,8 @@ func oiled(t *testing.T, steps string) job.Document {
 func TestAMadeUpStepIsNoSanding(t *testing.T) {
 	wanting := func(steps string) (list []buildup.Finding) {
 		p := plan.Make(oiled(t, steps))
-		for _, f := range p.Buildups[0].Findings {
-			if f.Step == len(p.Buildups[0].Steps)-1 {
+		for _, f := range p.Buildups()[0].Findings() {
+			if f.Step == len(p.Buildups()[0].Steps)-1 {
 				f.Step = 0
 				list = append(list, f.Finding)
 			}
@@ -40,9 +40,9 @@ func TestAMadeUpStepIsNoSanding(t *testing.T) {
 // The film that it takes is a point of the budget.
 func TestAMadeUpStepTakesItsFilm(t *testing.T) {
 	p := plan.Make(oiled(t, "1 5"))
-	b := &p.Buildups[0]
-	require.Len(t, b.Budgets, 1)
-	flat := b.Budgets[0].Flat
+	b := &p.Buildups()[0]
+	require.Len(t, b.Budgets(), 1)
+	flat := b.Budgets()[0].Flat
 	require.Len(t, flat, 2)
 	assert.Equal(t, 1, flat[1].Step)
 	assert.InDelta(t, 3e-6, float64(flat[0].Mean.Value-flat[1].Mean.Value), 1e-12)

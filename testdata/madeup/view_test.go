@@ -48,7 +48,7 @@ func TestMadeUpEntriesAreFoundEverywhere(t *testing.T) {
 	for path, text := range map[string]string{"surface.1.sprit": "2 m", "surface.1.girth": "1.5 m", "buildup.1.step.1.card": "compound", "card.compound.thirst": "30 g/m²"} {
 		s = do(s, "set", path, text)
 	}
-	require.Empty(t, s.Plan.Refused)
+	require.Empty(t, s.Plan.Refused())
 	saved := job.Save(s.Doc(), 1)
 	for _, line := range []string{"surface.1.shape = made-up\n", "surface.1.sprit = 2 m\n", "buildup.1.step.1.kind = oil\n", "card.compound.thirst = 30 g/m²\n"} {
 		assert.Contains(t, saved, line, "saved text")
@@ -57,10 +57,10 @@ func TestMadeUpEntriesAreFoundEverywhere(t *testing.T) {
 	require.NoError(t, err)
 	s = of(t, again)
 
-	assert.InDelta(t, 2.1, float64(s.Plan.Area.Value), 1e-12)
+	assert.InDelta(t, 2.1, float64(s.Plan.Area().Value), 1e-12)
 	assert.Contains(t, show(do(do(s, "why", "area", ""), "whole", "", ""), "surfaces"), "0.7 × 2 × 1.5 = 2.1 m²", "working")
-	require.Len(t, s.Plan.Buildups[0].Steps[0].Used, 1)
-	assert.InDelta(t, 0.063, float64(s.Plan.Buildups[0].Steps[0].Used[0].Mass.Value), 1e-12)
+	require.Len(t, s.Plan.Buildups()[0].Steps[0].Used, 1)
+	assert.InDelta(t, 0.063, float64(s.Plan.Buildups()[0].Steps[0].Used[0].Mass.Value), 1e-12)
 	order := show(do(do(s, "why", "order.compound.mass", ""), "whole", "", ""), "order")
 	assert.Contains(t, order, "m = A × o", "working: the formula")
 	assert.Contains(t, order, "2.1 × 0.03 = 0.063 kg", "working: the numbers in it")

@@ -85,9 +85,9 @@ func TestACoatStartsAsItsMaterialIsPutOn(t *testing.T) {
 	assert.Equal(t, []string{"brush", "200 µm"}, []string{at("method"), at("film")})
 
 	// − and + of an empty number of coats begin at those that are planned
-	require.NotNil(t, s.Plan.Buildups[0].Steps[0].Coat)
+	require.NotNil(t, s.Plan.Buildups()[0].Steps[0].Coat)
 	s = do(s, "set", "buildup.1.step.1.film", "500 µm")
-	require.InDelta(t, 3, float64(s.Plan.Buildups[0].Steps[0].Coat.Coats.Value), 1e-9)
+	require.InDelta(t, 3, float64(s.Plan.Buildups()[0].Steps[0].Coat.Coats.Value), 1e-9)
 	s = do(s, "step", "buildup.1.step.1.coats", "up")
 	assert.Equal(t, "4", at("coats"))
 }

@@ -324,7 +324,7 @@ func (b *walker) checkCups(m page.Message) {
 		require.Empty(b.t, out.Reasons, "%+v", m)
 		require.Empty(b.t, out.Waiting, "%+v", m)
 	}
-	for _, r := range b.s.Plan.Refused {
+	for _, r := range b.s.Plan.Refused() {
 		for _, under := range []string{"bench.", "day.", "test.", out.Card.Path + "."} {
 			require.False(b.t, strings.HasPrefix(r.Path, under), "a dose beside the refused %s", r.Path)
 		}

@@ -23,9 +23,9 @@ func demo(t *testing.T) *page.State {
 	t.Helper()
 	s, _ := page.Start(nil, page.Moment{})
 	s, _ = page.Update(s, page.Message{Verb: "demo"})
-	require.Empty(t, s.Plan.Refused)
-	require.Empty(t, s.Plan.Waiting)
-	require.Empty(t, s.Plan.Refused)
+	require.Empty(t, s.Plan.Refused())
+	require.Empty(t, s.Plan.Waiting())
+	require.Empty(t, s.Plan.Refused())
 	return s
 }
 

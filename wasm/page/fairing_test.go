@@ -61,9 +61,9 @@ func TestAGridIsTypedFromReadingToReading(t *testing.T) {
 	}
 	require.Len(t, s.Doc().Items(fillStep+".grid"), 12)
 	assert.Equal(t, "12; 13; 14; 15; 16; 17; 18; 19", s.Doc().Get(fillStep+".grid.12.z"))
-	require.NotNil(t, s.Plan.Buildups[0].Steps[0].Fill)
+	require.NotNil(t, s.Plan.Buildups()[0].Steps[0].Fill)
 	// row + column from 1 to 19 over 2.2 m × 1.4 m: a plane, its mean the middle's 10
-	assert.InDelta(t, 2.2*1.4*0.010, float64(s.Plan.Buildups[0].Steps[0].Fill.Left.Value), 1e-9)
+	assert.InDelta(t, 2.2*1.4*0.010, float64(s.Plan.Buildups()[0].Steps[0].Fill.Left.Value), 1e-9)
 }
 
 func TestRowsArePastedIntoAnyReading(t *testing.T) {
@@ -147,11 +147,11 @@ func TestAReadingThatMeansTwoThings(t *testing.T) {
 		}
 		s = do(s, "set", cell(at/2+1, at%2), text)
 	}
-	left := func() any { return s.Plan.Buildups[0].Steps[0].Fill.Left.Value }
-	require.Empty(t, s.Plan.Refused)
+	left := func() any { return s.Plan.Buildups()[0].Steps[0].Fill.Left.Value }
+	require.Empty(t, s.Plan.Refused())
 	before := left()
 	s = do(s, "decimal", "", "comma")
-	assert.Empty(t, s.Plan.Refused)
+	assert.Empty(t, s.Plan.Refused())
 	assert.Equal(t, before, left())
 	assert.Equal(t, "-1.1250; 0.500", s.Doc().Get(fillStep+".grid.2.z"))
 
@@ -160,5 +160,5 @@ func TestAReadingThatMeansTwoThings(t *testing.T) {
 	assert.Contains(t, shown, "1.750 can be read two ways. Type 1,75 or 1750.")
 	assert.Contains(t, shown, "1.750  2.250", "as they were typed")
 	s = do(do(s, "set", cell(1, 0), "1,75"), "set", cell(1, 1), "2,25")
-	assert.Empty(t, s.Plan.Refused)
+	assert.Empty(t, s.Plan.Refused())
 }

@@ -7,8 +7,8 @@ import (
 // StepsDone counts the steps of the build-ups that surfaces get, and gives the
 // path of the first that isn't done; "" where all are.
 func (s *State) StepsDone() (done, all int, first string) {
-	for i := range s.Plan.Buildups {
-		b := &s.Plan.Buildups[i]
+	for i := range s.Plan.Buildups() {
+		b := &s.Plan.Buildups()[i]
 		if len(b.Surfaces) == 0 {
 			continue
 		}
@@ -44,9 +44,9 @@ func (s *State) MaskingDue() []Due {
 		return nil
 	}
 	var list []Due
-	for i := range s.Plan.Buildups {
-		for j := range s.Plan.Buildups[i].Steps {
-			step := &s.Plan.Buildups[i].Steps[j]
+	for i := range s.Plan.Buildups() {
+		for j := range s.Plan.Buildups()[i].Steps {
+			step := &s.Plan.Buildups()[i].Steps[j]
 			if step.Coat == nil || step.Progress.IsDone() {
 				continue
 			}

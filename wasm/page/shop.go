@@ -181,8 +181,8 @@ func (s *State) ShortOf() (name string, chance float64) {
 // Stops says what stops the build-ups that surfaces get, one sentence each.
 func (s *State) Stops() []string {
 	var list []string
-	for i := range s.Plan.Buildups {
-		b := &s.Plan.Buildups[i]
+	for i := range s.Plan.Buildups() {
+		b := &s.Plan.Buildups()[i]
 		if len(b.Surfaces) == 0 {
 			continue
 		}
@@ -236,8 +236,8 @@ func bought(s *State, m Message) []Effect {
 // Trade says of each coat of a card what it takes, beside the trade's figure, and
 // if it lies outside.
 func (s *State) Trade(card *job.Card) (lines []string, odd []string) {
-	for i := range s.Plan.Buildups {
-		b := &s.Plan.Buildups[i]
+	for i := range s.Plan.Buildups() {
+		b := &s.Plan.Buildups()[i]
 		for j := range b.Steps {
 			step := &b.Steps[j]
 			takes, trade, known := step.CrossCheck()

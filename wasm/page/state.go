@@ -4,6 +4,8 @@
 package page
 
 import (
+	"strings"
+
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
@@ -101,12 +103,22 @@ func (s *State) Order() *chance.Order { return s.order() }
 // Lessons gives what the log teaches.
 func (s *State) Lessons() *chance.Lessons { return s.lessons() }
 
+// Refused is what the notice tells of. Where surfaces are measured it is what can't
+// be read: what follows from them further on isn't worked out for it.
+func (s *State) Refused() []job.Problem {
+	if s.Screen == "surfaces" {
+		return s.Plan.Unreadable()
+	}
+	return s.Plan.Refused()
+}
+
 // AskAt gives the question about the figure at the path; nil: none.
 func (s *State) AskAt(path string) *plan.Ask {
-	if ask := s.Plan.AskAt(path); ask != nil {
-		return ask
+	ask := s.Plan.AskAt(path)
+	if list, _, _ := strings.Cut(path, "."); ask == nil && (list == "cup" || list == "done") {
+		return s.Lessons().AskAt(path)
 	}
-	return s.Lessons().AskAt(path)
+	return ask
 }
 
 // IsOpen says if the item is the open one of its list.

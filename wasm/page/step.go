@@ -112,7 +112,7 @@ func (s *State) countAt(path string) string {
 	if key != "coats" {
 		return "0"
 	}
-	for _, b := range s.Plan.Buildups {
+	for _, b := range s.Plan.Buildups() {
 		for _, step := range b.Steps {
 			if step.Path == item && step.Coat != nil {
 				return strconv.Itoa(int(step.Coat.Coats.Value))

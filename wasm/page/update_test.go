@@ -141,11 +141,11 @@ func TestNoFigureIsOlderThanWhatIsTyped(t *testing.T) {
 	bad := do(good, "set", "surface.1.height", "1,500")
 	assert.Equal(t, "1,500", bad.Doc().Get("surface.1.height"), "what was typed stays")
 	assert.Error(t, bad.Plan.RefusedAt("surface.1.height"))
-	assert.False(t, bad.Plan.Surfaces[0].Known, "the size before isn't reckoned with")
-	assert.Equal(t, good.Plan.Surfaces[1].Area.Value, bad.Plan.Surfaces[1].Area.Value, "the rest goes on")
+	assert.False(t, bad.Plan.Surfaces()[0].Known, "the size before isn't reckoned with")
+	assert.Equal(t, good.Plan.Surfaces()[1].Area.Value, bad.Plan.Surfaces()[1].Area.Value, "the rest goes on")
 	again := do(bad, "set", "surface.1.height", "1.5 m")
-	assert.NotEqual(t, good.Plan.Area.Value, again.Plan.Area.Value)
-	assert.Equal(t, good.Plan.Area.Value, do(do(again, "undo", "", ""), "undo", "", "").Plan.Area.Value)
+	assert.NotEqual(t, good.Plan.Area().Value, again.Plan.Area().Value)
+	assert.Equal(t, good.Plan.Area().Value, do(do(again, "undo", "", ""), "undo", "", "").Plan.Area().Value)
 }
 
 func TestTheMadeUpJobLeavesTheOwnAlone(t *testing.T) {
@@ -162,7 +162,7 @@ func TestTheMadeUpJobLeavesTheOwnAlone(t *testing.T) {
 	assert.Equal(t, own.Lines(), s.Own.Doc.Lines())
 	back := do(s, "own", "", "")
 	assert.Equal(t, "Mine", back.Doc().Get("surface.1.name"))
-	assert.Len(t, back.Plan.Surfaces, 1)
+	assert.Len(t, back.Plan.Surfaces(), 1)
 	back = do(back, "demo", "", "")
 	assert.Equal(t, "Not mine", back.Doc().Get("surface.1.name"), "what was tried out there is still there")
 	cleared, effects := page.Update(s, page.Message{Verb: "clear", At: noon})
@@ -240,16 +240,16 @@ func TestRefusalsSayWhatToType(t *testing.T) {
 	} {
 		bad := do(s, "set", c.path, c.text)
 		if c.says == "" {
-			assert.Empty(t, bad.Plan.Refused, "%s = %q", c.path, c.text)
+			assert.Empty(t, bad.Plan.Refused(), "%s = %q", c.path, c.text)
 			continue
 		}
 		found := false
-		for _, p := range bad.Plan.Refused {
+		for _, p := range bad.Plan.Refused() {
 			says := strings.ReplaceAll(words.Sentence(p.Err, job.FieldAt(p.Path), bad.Plan.Job.Units), "\u00a0", " ")
 			found = found || strings.Contains(says, c.says)
 			assert.NotContains(t, says, "Nothing can be worked out from this", "%s = %q", c.path, c.text)
 		}
-		assert.True(t, found, "%s = %q: %v", c.path, c.text, bad.Plan.Refused)
+		assert.True(t, found, "%s = %q: %v", c.path, c.text, bad.Plan.Refused())
 	}
 }
 
@@ -261,8 +261,8 @@ func TestWhatIsRefusedIsFound(t *testing.T) {
 		row := "surface.1.corners." + strconv.Itoa(i+1)
 		s = do(do(do(s, "add", "surface.1.corners", ""), "set", row+".x", corner[0]), "set", row+".y", corner[1])
 	}
-	require.Len(t, s.Plan.Refused, 1)
-	path := s.Plan.Refused[0].Path
+	require.Len(t, s.Plan.Refused(), 1)
+	path := s.Plan.Refused()[0].Path
 	assert.Equal(t, page.Place{Screen: "surfaces", Sheets: []string{"surface.1"}, Name: "Foredeck, corner 1, along"}, s.PlaceOf(path))
 	s = do(s, "go", "order", "")
 	assert.False(t, s.IsShown(s.PlaceOf(path)))

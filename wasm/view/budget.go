@@ -12,13 +12,13 @@ import (
 // budgets is the film as planned and as it was measured, point by point.
 func budgets(s *page.State, b *plan.Buildup) html {
 	var parts []html
-	for i := range b.Budgets {
-		w := &b.Budgets[i]
+	for i := range b.Budgets() {
+		w := &b.Budgets()[i]
 		if len(w.Flat) == 0 {
 			continue
 		}
 		id := b.Path + ".budget." + strconv.Itoa(i)
-		if len(b.Budgets) > 1 {
+		if len(b.Budgets()) > 1 {
 			name := "As planned"
 			if w.Surface != "" {
 				name = surfaceName(s, w.Surface) + ", as measured"

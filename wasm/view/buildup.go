@@ -64,7 +64,7 @@ func buildupName(s *page.State, path string) string {
 }
 
 func plannedBuildup(s *page.State, path string) plan.Buildup {
-	for _, b := range s.Plan.Buildups {
+	for _, b := range s.Plan.Buildups() {
 		if b.Path == path {
 			return b
 		}
@@ -73,7 +73,7 @@ func plannedBuildup(s *page.State, path string) plan.Buildup {
 }
 
 func plannedStep(s *page.State, path string) plan.Step {
-	for _, b := range s.Plan.Buildups {
+	for _, b := range s.Plan.Buildups() {
 		for _, step := range b.Steps {
 			if step.Path == path {
 				return step
@@ -106,8 +106,8 @@ func aboutWords(s *page.State, path string) string {
 func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 	sheet := page.Part(path, page.BudgetPart)
 	is, strong, text := unchecked, words.FilmBudget+":", words.NothingChecked
-	for i := range b.Budgets {
-		w := &b.Budgets[i]
+	for i := range b.Budgets() {
+		w := &b.Budgets()[i]
 		last, ok := w.Last()
 		if !ok {
 			continue
@@ -214,14 +214,14 @@ func termsSheet(s *page.State, path string) shown {
 func pointsSheet(s *page.State, path string) shown {
 	b := plannedBuildup(s, path)
 	var points []html
-	for i := range b.Budgets {
-		points = append(points, budgetPoints(s, &b, &b.Budgets[i], b.Path+".budget."+strconv.Itoa(i)))
+	for i := range b.Budgets() {
+		points = append(points, budgetPoints(s, &b, &b.Budgets()[i], b.Path+".budget."+strconv.Itoa(i)))
 	}
 	return shown{Title: words.FilmBudget, Body: join(
 		region("figures-"+path+".points", "div", a("class", "figures"), join(points...),
 			figure(s, path+".left", words.AllLayers, of(s, b.Left, unit.Films), b.Left.Step),
 			figure(s, path+".area", words.AreaName, of(s, b.Area, unit.Areas), b.Area.Step)),
-		region("rests-"+path, "div", a("class", "findings"), findingLines(s, &b, b.Findings, false, true), findingLines(s, &b, plannedBudget(&b).Findings, false, true))),
+		region("rests-"+path, "div", a("class", "findings"), findingLines(s, &b, b.Findings(), false, true), findingLines(s, &b, plannedBudget(&b).Findings, false, true))),
 		Act: act("back", "", "", words.Done)}
 }
 

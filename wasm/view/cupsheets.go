@@ -137,7 +137,7 @@ func benchCards(s *page.State) []job.Option {
 // stepOptions is every coat of every build-up that has an area.
 func stepOptions(s *page.State) []job.Option {
 	options := []job.Option{}
-	for _, b := range s.Plan.Buildups {
+	for _, b := range s.Plan.Buildups() {
 		for _, step := range b.Steps {
 			if step.Coat != nil && step.Coat.Mix.Step != nil && !step.Progress.IsDone() {
 				options = append(options, job.Option{Key: step.Path, Name: s.StepName(step.Path)})

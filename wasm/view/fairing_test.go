@@ -81,7 +81,7 @@ func fairState(t *testing.T) *page.State {
 		}
 	}
 	s := do(of(t, d), "go", "buildup", "")
-	require.Empty(t, s.Plan.Refused)
+	require.Empty(t, s.Plan.Refused())
 	return s
 }
 

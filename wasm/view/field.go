@@ -155,7 +155,7 @@ func saidOfItem(s *page.State, item string) html {
 // on it, as a file may bring them.
 func saidOfHidden(s *page.State, item string, shown []string, here func(key string) bool) html {
 	var parts []html
-	for _, r := range s.Plan.Refused {
+	for _, r := range s.Plan.Refused() {
 		if of, key := job.Split(r.Path); of == item && here(key) && !slices.Contains(shown, key) {
 			parts = append(parts, region("say-"+r.Path, "div", a("class", "say"), said(s, r.Path, job.FieldAt(r.Path))))
 		}

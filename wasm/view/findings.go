@@ -70,7 +70,7 @@ func onlyOn(s *page.State, b *plan.Buildup, f *plan.Finding) string {
 
 // plannedBudget is the budget that isn't a surface's own.
 func plannedBudget(b *plan.Buildup) plan.Budget {
-	for _, budget := range b.Budgets {
+	for _, budget := range b.Budgets() {
 		if budget.Surface == "" {
 			return budget
 		}

@@ -100,7 +100,7 @@ func coveredField(s *page.State, cup string) html {
 // stepsOf is every step that puts a material on.
 func stepsOf(s *page.State, card string) []job.Option {
 	options := []job.Option{}
-	for _, b := range s.Plan.Buildups {
+	for _, b := range s.Plan.Buildups() {
 		for i := range b.Steps {
 			if step := &b.Steps[i]; step.Leaves.Step != nil && step.Card.Key == card {
 				options = append(options, job.Option{Key: step.Path, Name: s.StepName(step.Path)})

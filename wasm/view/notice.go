@@ -38,7 +38,7 @@ func notice(s *page.State) html {
 		lines = append(lines, el("div", a("class", "demo"), el("strong", a("aria-description", words.MadeUpLong), txt(words.MadeUp)),
 			action("own", "", "", words.BackToMine, "quiet")))
 	}
-	if len(s.Plan.Refused) > 0 {
+	if len(s.Refused()) > 0 {
 		lines = append(lines, el("div", a("class", "refused"), el("p", nil, txt(words.CantRead)), outOfSight(s)))
 	}
 	return join(lines...)
@@ -48,7 +48,7 @@ func notice(s *page.State) html {
 func outOfSight(s *page.State) html {
 	const most = 3
 	var ways []html
-	for _, r := range s.Plan.Refused {
+	for _, r := range s.Refused() {
 		if p := s.PlaceOf(r.Path); !s.IsShown(p) && len(ways) < most {
 			ways = append(ways, action("find", r.Path, "", capital(p.Name), "quiet"))
 		}

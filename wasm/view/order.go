@@ -141,7 +141,7 @@ func leftOut(s *page.State) html {
 }
 
 func needsAirFed(s *page.State) bool {
-	for _, b := range s.Plan.Buildups {
+	for _, b := range s.Plan.Buildups() {
 		for _, step := range b.Steps {
 			if step.Coat != nil && step.Card.Chemistry == material.TwoPack && step.Job.Method.IsSpray {
 				return true
@@ -195,6 +195,6 @@ func orderPaper(s *page.State) html {
 	return join(append(parts,
 		el("table", nil, el("tbody", nil, rows...)),
 		el("p", nil, txt(words.OrderTotal+": "+page.OrderMoney(s)+" "+page.Unpriced(s))),
-		el("p", nil, txt(words.ForPaper(of(s, s.Order().Bought, unit.Weights), of(s, s.Plan.Kept, unit.Weights), strconv.Itoa(len(s.Plan.Surfaces)), of(s, s.Plan.Area, unit.Areas)))),
+		el("p", nil, txt(words.ForPaper(of(s, s.Order().Bought, unit.Weights), of(s, s.Plan.Kept(), unit.Weights), strconv.Itoa(len(s.Plan.Surfaces())), of(s, s.Plan.Area(), unit.Areas)))),
 		el("p", nil, txt(words.OrderFootnote)))...)
 }

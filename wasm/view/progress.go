@@ -13,8 +13,8 @@ import (
 // and what of it is left.
 func progress(s *page.State) html {
 	var items []html
-	for i := range s.Plan.Buildups {
-		b := &s.Plan.Buildups[i]
+	for i := range s.Plan.Buildups() {
+		b := &s.Plan.Buildups()[i]
 		if len(b.Surfaces) == 0 {
 			continue
 		}

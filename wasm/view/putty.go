@@ -39,7 +39,7 @@ func puttyName(s *page.State, path string) string {
 }
 
 func plannedPutty(s *page.State, path string) plan.Putty {
-	for _, p := range s.Plan.Putties {
+	for _, p := range s.Plan.Putties() {
 		if p.Path == path {
 			return p
 		}

@@ -20,7 +20,7 @@ func TestEveryRefusalIsToldAndFound(t *testing.T) {
 	told := 0
 	for seed := range uint64(120) {
 		s := do(of(t, printable(jobtest.New(seed).Document())), "go", "sources", "")
-		for i, r := range s.Plan.Refused {
+		for i, r := range s.Plan.Refused() {
 			if i < 3 {
 				assert.Contains(t, shown(s), `data-do="find" data-path="`+r.Path+`"`)
 			}

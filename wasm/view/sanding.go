@@ -86,7 +86,7 @@ func removalItem(s *page.State, path string, at, count int) html {
 		grade = "Grade not typed"
 	}
 	var takes plan.Removal
-	for _, r := range s.Plan.Removals {
+	for _, r := range s.Plan.Removals() {
 		if r.Path == path {
 			takes = r
 		}

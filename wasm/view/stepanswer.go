@@ -47,12 +47,12 @@ func withhold(box *answerBox, step *plan.Step) {
 
 // waitsFor says in one line what keeps a step from being planned.
 func waitsFor(s *page.State, path string) string {
-	for _, r := range s.Plan.Refused {
+	for _, r := range s.Plan.Refused() {
 		if r.Path == path || hasPrefix(r.Path, path+".") {
 			return words.StillWaits + fieldName(r.Path)
 		}
 	}
-	for _, w := range s.Plan.Waiting {
+	for _, w := range s.Plan.Waiting() {
 		if hasPrefix(w.Path, path+".") {
 			return words.StillWaits + fieldName(w.Path)
 		}
@@ -176,7 +176,7 @@ func buildupOfStep(s *page.State, step string) plan.Buildup {
 func whySheet(s *page.State, path string) shown {
 	step, b := plannedStep(s, path), buildupOfStep(s, path)
 	var list []plan.Finding
-	for _, f := range append(b.Findings[:len(b.Findings):len(b.Findings)], plannedBudget(&b).Findings...) {
+	for _, f := range append(b.Findings()[:len(b.Findings()):len(b.Findings())], plannedBudget(&b).Findings...) {
 		if f.Path == path {
 			list = append(list, f)
 		}
@@ -191,7 +191,7 @@ func whySheet(s *page.State, path string) shown {
 func pressing(b *plan.Buildup) []plan.Finding {
 	var list []plan.Finding
 	for _, severity := range []buildup.Severity{buildup.Refuse, buildup.Ask} {
-		for _, f := range append(b.Findings[:len(b.Findings):len(b.Findings)], plannedBudget(b).Findings...) {
+		for _, f := range append(b.Findings()[:len(b.Findings()):len(b.Findings())], plannedBudget(b).Findings...) {
 			if f.Severity == severity {
 				list = append(list, f)
 			}

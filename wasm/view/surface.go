@@ -228,7 +228,7 @@ func buildupOptions(s *page.State) []job.Option {
 
 // waits says which field is still to be typed, if the figures wait for one.
 func waits(s *page.State, path string) html {
-	for _, w := range s.Plan.Waiting {
+	for _, w := range s.Plan.WaitingIn(path) {
 		if hasPrefix(w.Path, path+".") {
 			if f := job.FieldAt(w.Path); f != nil {
 				return el("p", a("class", "hint"), txt(words.YetToType(f.Name)))
@@ -263,7 +263,7 @@ func surfaceNotes(s *page.State, path string, at int) html {
 
 // surfaceFindings sums up on a surface what stops its build-up.
 func surfaceFindings(s *page.State, path string) html {
-	b := plannedBuildup(s, s.Doc().Get(path+".buildup"))
+	b := s.Plan.Films(s.Doc().Get(path + ".buildup"))
 	if b.Path == "" {
 		return nothing
 	}

@@ -30,13 +30,13 @@ func surfaces(s *page.State) html {
 
 // areaInAll is the list's heading figure, which opens to its working.
 func areaInAll(s *page.State) html {
-	area := of(s, s.Plan.Area, unit.Areas)
+	area := of(s, s.Plan.Area(), unit.Areas)
 	if s.Plan.IsWithheld("") {
 		area = "–"
 	}
 	parts := []html{el("p", a("class", "grand"), el("span", nil, txt(words.AreaInAll)), el("span", nil, txt(area)), whyButton(s, "area"))}
 	if s.Why == "area" {
-		parts = append(parts, workings(s, s.Plan.Area.Step))
+		parts = append(parts, workings(s, s.Plan.Area().Step))
 	}
 	return region("fig-area", "div", nil, parts...)
 }
@@ -144,12 +144,12 @@ func nameOf(s *job.Surface) string {
 // plannedSurface finds a surface in the plan; nil: it isn't there. Mostly it has
 // the same place.
 func plannedSurface(s *page.State, path string, at int) *plan.Surface {
-	if list := s.Plan.Surfaces; at < len(list) && list[at].Path == path {
+	if list := s.Plan.Surfaces(); at < len(list) && list[at].Path == path {
 		return &list[at]
 	}
-	for i := range s.Plan.Surfaces {
-		if s.Plan.Surfaces[i].Path == path {
-			return &s.Plan.Surfaces[i]
+	for i := range s.Plan.Surfaces() {
+		if s.Plan.Surfaces()[i].Path == path {
+			return &s.Plan.Surfaces()[i]
 		}
 	}
 	return nil

@@ -44,7 +44,7 @@ func states(t *testing.T) map[string]*page.State {
 		"buildup.2.step.2.taken": "5 mm", "card.gelcoat.pack.1.size": "0", "surface.1.cutout.1.diameter": "3 m", "name": evil} {
 		failing = do(failing, "set", path, text)
 	}
-	require.NotEmpty(t, failing.Plan.Refused)
+	require.NotEmpty(t, failing.Plan.Refused())
 	named := demo
 	for _, path := range []string{"name", "currency", "surface.1.name", "buildup.1.name", "card.gelcoat.name", "card.gelcoat.note"} {
 		named = do(named, "set", path, evil)
@@ -150,7 +150,7 @@ func openable(s *page.State, screen string) []string {
 				list = append(list, key+"."+id)
 			}
 		}
-		for _, b := range s.Plan.Buildups {
+		for _, b := range s.Plan.Buildups() {
 			for _, step := range b.Steps {
 				list = append(list, "progress."+strings.ReplaceAll(step.Path, ".", "-"))
 			}

@@ -22,20 +22,20 @@ type Figure struct {
 // "surface.1.area", "buildup.1.step.3.mix", "order.gelcoat".
 func Figures(p *plan.Plan) map[string]Figure {
 	all := map[string]Figure{}
-	for _, s := range p.Surfaces {
+	for _, s := range p.Surfaces() {
 		put(all, s.Path+".area", s.Area, unit.InSquareMetre)
 		put(all, s.Path+".edge", s.Edge, unit.InMetre)
 	}
-	for i := range p.Buildups {
-		b := &p.Buildups[i]
+	for i := range p.Buildups() {
+		b := &p.Buildups()[i]
 		put(all, b.Path+".area", b.Area, unit.InSquareMetre)
 		put(all, b.Path+".left", b.Left, unit.InMicrometre)
 		for j := range b.Steps {
 			ofStep(all, &b.Steps[j])
 		}
 	}
-	put(all, "area", p.Area, unit.InSquareMetre)
-	put(all, "kept", p.Kept, unit.InKilogram)
+	put(all, "area", p.Area(), unit.InSquareMetre)
+	put(all, "kept", p.Kept(), unit.InKilogram)
 	order := chance.OrderOf(p)
 	for _, l := range order.Lines {
 		all["order."+l.Key()] = Figure{l.Scale.SI(l.Need.InexactFloat64()), l.Scale}

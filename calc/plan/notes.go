@@ -1,0 +1,192 @@
+package plan
+
+import (
+	"slices"
+	"strings"
+
+	"shedreckoner/calc/job"
+)
+
+// What a plan has to say beside its figures. Each question has its own to say,
+// so that whoever asks about a path asks no more than what lies there.
+
+// Unreadable is what can't be read as it was typed, and what no surface can be
+// measured by.
+func (p *Plan) Unreadable() []job.Problem {
+	list := slices.Clone(p.reading.Problems)
+	for _, n := range p.saidOf("surface") {
+		list = append(list, n.refused...)
+	}
+	return list
+}
+
+// Refused is all that is wrong as typed.
+func (p *Plan) Refused() []job.Problem {
+	return ask(p, "refused", func(m *maker) []job.Problem {
+		m.lookAtAll()
+		list := slices.Clone(m.plan.reading.Problems)
+		for _, n := range m.plan.said() {
+			list = append(list, n.refused...)
+		}
+		return list
+	})
+}
+
+// Waiting is all that has yet to be typed.
+func (p *Plan) Waiting() []job.Problem {
+	return ask(p, "waiting", func(m *maker) []job.Problem {
+		var list []job.Problem
+		for _, n := range m.plan.said() {
+			list = append(list, n.waiting...)
+		}
+		return list
+	})
+}
+
+// Asks is all that is taken but unlikely.
+func (p *Plan) Asks() []Ask {
+	return ask(p, "asks", func(m *maker) []Ask {
+		var list []Ask
+		for _, n := range m.plan.said() {
+			list = append(list, n.asks...)
+		}
+		return list
+	})
+}
+
+// RefusedAt gives why the text at the path is refused; nil: it isn't.
+func (p *Plan) RefusedAt(path string) error {
+	if err := at(p.reading.Problems, path); err != nil {
+		return err
+	}
+	for _, n := range p.saidOf(path) {
+		if err := at(n.refused, path); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// WaitingAt gives what the path still waits for; nil: nothing.
+func (p *Plan) WaitingAt(path string) error {
+	for _, n := range p.saidOf(path) {
+		if err := at(n.waiting, path); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// WaitingIn lists what the fields of an item wait for.
+func (p *Plan) WaitingIn(item string) []job.Problem {
+	_, waiting := p.problemsIn(item)
+	return waiting
+}
+
+// problemsIn lists what of an item is refused, and what it waits for.
+func (p *Plan) problemsIn(item string) (refused, waiting []job.Problem) {
+	in := func(list, from []job.Problem) []job.Problem {
+		for _, problem := range from {
+			if problem.Path == item || strings.HasPrefix(problem.Path, item+".") {
+				list = append(list, problem)
+			}
+		}
+		return list
+	}
+	refused = in(nil, p.reading.Problems)
+	for _, n := range p.saidOf(item) {
+		refused, waiting = in(refused, n.refused), in(waiting, n.waiting)
+	}
+	return refused, waiting
+}
+
+// AskAt gives the question about the figure at the path; nil: none.
+func (p *Plan) AskAt(path string) *Ask {
+	for _, n := range p.saidOf(path) {
+		for i := range n.asks {
+			if n.asks[i].Path == path {
+				return &n.asks[i]
+			}
+		}
+	}
+	return nil
+}
+
+func at(list []job.Problem, path string) error {
+	for _, p := range list {
+		if p.Path == path {
+			return p.Err
+		}
+	}
+	return nil
+}
+
+// heads is where the parts of a job begin, in the order in which they are planned.
+var heads = []string{"surface", "removal", "cup", "putty", "buildup", "card", "bench", "test"}
+
+// said is all that there is to say.
+func (p *Plan) said() []*notes {
+	var list []*notes
+	for _, head := range heads {
+		list = append(list, p.saidOf(head)...)
+	}
+	return list
+}
+
+// saidOf is what there is to say of a path and of what lies under it, and
+// perhaps of more.
+func (p *Plan) saidOf(path string) []*notes {
+	part := job.PartOf(path)
+	head, id, _ := strings.Cut(part, ".")
+	switch head {
+	case "surface":
+		return p.saidOfSurfaces(id)
+	case "removal":
+		p.removals()
+		return p.notesOf("removals")
+	case "cup":
+		p.log()
+		return p.notesOf("log")
+	case "putty":
+		p.Putties()
+		return p.notesOf("putties")
+	case "buildup":
+		return p.saidOfBuildups(id)
+	case "card":
+		p.Needs()
+		p.typedCards()
+		return append(p.notesOf("needs"), p.notesOf("cards")...)
+	case "bench":
+		p.jumps()
+		return p.notesOf("jumps")
+	case "test":
+		p.typedTests()
+		return p.notesOf("tests")
+	}
+	return nil
+}
+
+// saidOfSurfaces is what there is to say of a surface; without an id, of all.
+func (p *Plan) saidOfSurfaces(id string) (list []*notes) {
+	for i := range p.Job.Surfaces {
+		if s := &p.Job.Surfaces[i]; id == "" || s.Path == "surface."+id {
+			p.measured(s)
+			list = append(list, p.notesOf(s.Path)...)
+		}
+	}
+	return list
+}
+
+func (p *Plan) saidOfBuildups(id string) (list []*notes) {
+	for i := range p.Job.Buildups {
+		if b := &p.Job.Buildups[i]; id == "" || b.Path == "buildup."+id {
+			p.layers(b.Path)
+			p.amounts(b.Path)
+			p.budgets(b.Path)
+			list = append(list, p.notesOf("layers of "+b.Path)...)
+			list = append(list, p.notesOf(b.Path)...)
+			list = append(list, p.notesOf("budgets of "+b.Path)...)
+		}
+	}
+	return list
+}
