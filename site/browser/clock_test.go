@@ -72,11 +72,11 @@ func TestOneDoseOneClock(t *testing.T) {
 		s.Until("the screen kept awake", func() bool { return effectsSoFar(s).Awake == 1 })
 		until, start := shown(s, ".until"), shown(s, ".clock .time")
 		assert.Regexp(t, `^10:0[0-9]\s+stop spreading\s+10:1[0-9]\s+gels, earliest`, until)
-		assert.Regexp(t, `^6:[0-9][0-9]$`, start)
+		assert.Regexp(t, `^7:[01][0-9]$`, start)
 
 		pass(s, 100)
 		s.Until("the clock", func() bool { return shown(s, ".clock .time") != start })
-		assert.Regexp(t, `^4:[0-9][0-9]$`, shown(s, ".clock .time"))
+		assert.Regexp(t, `^5:[0-9][0-9]$`, shown(s, ".clock .time"))
 		s.Refresh()
 		ready(s)
 		s.Wait(".clock")
@@ -154,12 +154,12 @@ func TestSeveralCupsAndACupTest(t *testing.T) {
 		if len(clocks) == 2 {
 			assert.Less(t, clocks[0], clocks[1], "the first cup has less left: its chip stands above the clock of the latest")
 		}
-		pass(s, 310) // the first in its last minute
+		pass(s, 350) // the first in its last minute
 		s.Until("the warning", func() bool { return effectsSoFar(s).Beeps == 3 })
 		s.Wait(`.clock[data-is="last"]`)
 		assert.Contains(t, shown(s, `.clock[data-is="last"]`), "last minute")
 		do(s, "end", "cup.2", "spread")
-		pass(s, 21*60-340)
+		pass(s, 21*60-380)
 		do(s, "end", "cup.1", "gelled")
 		goTo(s, "log")
 		unfold(s, "cup.1")

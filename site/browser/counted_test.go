@@ -127,7 +127,7 @@ func TestAWholeJobToItsOrderInTwentyFields(t *testing.T) {
 		}
 		assert.Equal(t, "12.3 m²", figureText(s, "area"), "2.28 + 1.736 + 0.96 + 2.75 + 4.526")
 		h.tap("#tab-order")
-		for _, thing := range []string{"Polyester gel coat", "Flow coat", "Polyester filler, light", "Cutting compound"} {
+		for _, thing := range []string{"Polyester gel coat", "Flow coat", "Polyester filler", "Cutting compound"} {
 			assert.Contains(t, shown(s, ".screen"), thing)
 		}
 		assert.LessOrEqual(t, h.fields, 20)

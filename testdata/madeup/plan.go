@@ -18,13 +18,19 @@ var oiled = working.Of2("m = A × o", source.House.At("made up for a test"), sou
 // oil is a kind of step that there isn't: a row is all that it takes. It takes
 // 3 µm of the film, and is neither sanding nor washing.
 var oil = &Kind{Key: "oil", Drawing: DrawnTaken, Fits: canPolish, Fresh: []job.Line{{Path: "wait", Text: "2 h"}},
-	reckon: (*maker).oil, walk: (*maker).walkOil, tasks: oilTasks}
+	films: (*maker).oil, amounts: (*maker).oilUsed, walk: (*maker).walkOil, tasks: oilTasks}
 
-func (m *maker) oil(s *Step, area working.Figure[unit.Area]) {
+func (m *maker) oil(s *Step) {
 	if !m.needsCard(s, canPolish) {
 		return
 	}
 	s.Known, s.Taken = true, working.Given(3*unit.DryFilm(unit.Micrometre), "made-up film taken", unit.InMicrometre, "", source.Assumption)
+}
+
+func (m *maker) oilUsed(s *Step, area working.Figure[unit.Area]) {
+	if !s.Known {
+		return
+	}
 	var q chain.Run
 	used := chain.Do2(&q, oiled, area, chain.OnCard(s.Card, s.Card.Thirst, "thirst", unit.InGramPerSquareMetre))
 	if q.Err == nil && area.Value > 0 {

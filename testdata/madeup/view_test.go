@@ -61,7 +61,7 @@ func TestMadeUpEntriesAreFoundEverywhere(t *testing.T) {
 	assert.Contains(t, show(do(do(s, "why", "area", ""), "whole", "", ""), "surfaces"), "0.7 × 2 × 1.5 = 2.1 m²", "working")
 	require.Len(t, s.Plan.Buildups()[0].Steps[0].Used, 1)
 	assert.InDelta(t, 0.063, float64(s.Plan.Buildups()[0].Steps[0].Used[0].Mass.Value), 1e-12)
-	order := show(do(do(s, "why", "order.compound.mass", ""), "whole", "", ""), "order")
+	order := view.Page(do(do(do(do(s, "go", "order", ""), "sheet", "order.compound", ""), "why", "order.compound.mass", ""), "whole", "", "")).String()
 	assert.Contains(t, order, "m = A × o", "working: the formula")
 	assert.Contains(t, order, "2.1 × 0.03 = 0.063 kg", "working: the numbers in it")
 

@@ -1,0 +1,135 @@
+package page
+
+import (
+	"slices"
+	"sync"
+
+	"shedreckoner/calc/bench"
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/unit"
+)
+
+// maxKept leaves room in a job for the cups that are logged without an edit:
+// what can't be read back must never be written.
+const maxKept = job.MaxSaved - 256<<10
+
+// maxUndo is how many changes can be taken back.
+const maxUndo = 200
+
+// edit puts a changed document in place: into the history, the plan and the
+// store. Keys typed in one field, one after another, are one change. A job that
+// came in larger than an edit may make one can still be made smaller.
+func (s *State) edit(doc job.Document, path string, more ...Effect) []Effect {
+	if size := s.size(doc); size > maxKept && size > s.size(s.Doc()) {
+		s.Notice = tooMuch
+		return nil
+	}
+	return s.change(doc, path, more...)
+}
+
+const tooMuch = "That is more than a job can hold. It was not taken."
+
+// size is how much a document takes once it is kept.
+func (s *State) size(doc job.Document) int { return job.SavedSize(doc, s.Slot().Revision+1) }
+
+// change is edit for what is known to have room.
+func (s *State) change(doc job.Document, path string, more ...Effect) []Effect {
+	slot := s.Slot()
+	doc = s.begun(doc)
+	changes := job.Changes(slot.Doc, doc)
+	if len(changes) == 0 {
+		return nil
+	}
+	undo := slot.Undo[:len(slot.Undo):len(slot.Undo)]
+	if n := len(undo); path != "" && path == slot.LastPath && n > 0 && len(undo[n-1]) == 1 && len(changes) == 1 {
+		merged := job.Change{Path: path, Before: undo[n-1][0].Before, After: changes[0].After}
+		undo = append(undo[:n-1:n-1], []job.Change{merged})
+	} else {
+		undo = append(undo, changes)
+	}
+	slot.Undo = undo[max(0, len(undo)-maxUndo):]
+	slot.Redo, slot.LastPath = nil, path
+	return s.put(doc, more...)
+}
+
+// put shows a document: plans it and keeps it.
+func (s *State) put(doc job.Document, more ...Effect) []Effect {
+	slot := s.Slot()
+	slot.Doc = doc
+	s.planned()
+	switch {
+	case slot.Elsewhere != "": // another tab has kept this job: neither overwrites the other unasked
+		return more
+	case len(slot.Stuck) > 0: // perhaps there is room by now
+		return append(slices.Clone(slot.Stuck), more...)
+	}
+	effects := s.saved(s.InDemo)
+	if !s.Persistent {
+		s.Persistent = true
+		effects = append(effects, Effect{Kind: Persist})
+	}
+	return append(effects, more...)
+}
+
+// planned makes the plan of what is typed, as far as it goes: no figure is older
+// than its text. What hangs on a text that can't be read isn't known.
+func (s *State) planned() {
+	s.Plan = s.Plan.Next(s.Doc())
+	s.swept()
+	s.benched()
+	typed := s.Plan
+	s.order = sync.OnceValue(func() *chance.Order {
+		o := chance.OrderOf(&typed)
+		return &o
+	})
+	s.lessons = sync.OnceValue(func() *chance.Lessons {
+		l := chance.Learn(&typed)
+		return &l
+	})
+	s.Sure = Sureness{}
+}
+
+// benched has the next cup planned anew. It takes what is typed now, never an
+// older plan: a dose must not rest on what was replaced.
+func (s *State) benched() {
+	s.Minute = s.Now.minute()
+	typed, now := s.Plan, s.BenchNow()
+	s.bench = sync.OnceValue(func() *bench.Bench {
+		b := bench.Make(&typed, now)
+		return &b
+	})
+}
+
+// BenchNow is the moment that the bench is planned for.
+func (s *State) BenchNow() bench.Now {
+	return bench.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date, Unix: float64(s.Now.Unix)}
+}
+
+func undo(s *State, m Message) []Effect {
+	slot := s.Slot()
+	n := len(slot.Undo)
+	if n == 0 || slot.cupsInTheWay(slot.Undo[n-1]) {
+		s.cupFirst(n)
+		return nil
+	}
+	changes := slot.Undo[n-1]
+	slot.Undo = slot.Undo[:n-1]
+	slot.Redo = append(slot.Redo[:len(slot.Redo):len(slot.Redo)], changes)
+	slot.LastPath = ""
+	return s.put(slot.rewound(changes, slot.Doc.Undo(changes)))
+}
+
+func redo(s *State, m Message) []Effect {
+	slot := s.Slot()
+	n := len(slot.Redo)
+	if n == 0 || slot.cupsInTheWay(slot.Redo[n-1]) {
+		s.cupFirst(n)
+		return nil
+	}
+	changes := slot.Redo[n-1]
+	slot.Redo = slot.Redo[:n-1]
+	slot.Undo = append(slot.Undo[:len(slot.Undo):len(slot.Undo)], changes)
+	slot.LastPath = ""
+	return s.put(slot.rewound(changes, slot.Doc.Redo(changes)))
+}
