@@ -97,7 +97,10 @@ func stillWaiting(s *page.State, b *bench.Bench) html {
 			lines = append(lines, el("li", nil, action("find", path, "", capital(f.Name), "quiet")))
 		}
 	}
-	parts := []html{el("h2", nil, txt(words.NoDoseYet)), el("p", nil, txt(words.TypeSurface))}
+	parts := []html{el("h2", nil, txt(words.NoDoseYet))}
+	if slices.Contains(b.Waiting, job.BenchPath+".surface-temp") {
+		parts = append(parts, el("p", nil, txt(words.TypeSurface)))
+	}
 	if len(lines) > 0 {
 		parts = append(parts, el("p", nil, txt(words.StillToType)), el("ul", a("class", "reasons"), lines...))
 	}
