@@ -32,9 +32,6 @@ func (s *Session) Wait(css string) (path string) {
 	return path
 }
 
-// Click waits for an element and clicks it.
-func (s *Session) Click(css string) { s.t.Helper(); s.onElement(css, "/click", nil) }
-
 // Clear waits for a field and empties it.
 func (s *Session) Clear(css string) { s.t.Helper(); s.onElement(css, "/clear", nil) }
 

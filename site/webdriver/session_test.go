@@ -65,6 +65,42 @@ func useForm(t *testing.T, s *webdriver.Session) {
 	assert.Contains(t, s.Text("#said"), "Control+z")
 }
 
+// A click on what moves waits until it stands still; one that the page loses between press and release is told.
+func TestClick(t *testing.T) {
+	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		w.Write([]byte(`<!doctype html><title>t</title><div id="above"></div><button id="moves">Moves</button><p id="count">0</p><button id="goes">Goes</button>
+<script>
+	const until = Date.now() + 400;
+	(function grow() { above.style.height = (above.offsetHeight + 7) + "px"; if (Date.now() < until) requestAnimationFrame(grow); })();
+	moves.onclick = () => { count.textContent++; };
+	goes.onmousedown = () => { goes.outerHTML = "<p>gone</p>"; };
+</script>`))
+	}))
+	defer server.Close()
+	for _, engine := range webdriver.Engines() {
+		t.Run(engine.Name, func(t *testing.T) {
+			if len(engine.Missing) > 0 {
+				t.Skipf("%s not run: this machine lacks %s", t.Name(), strings.Join(engine.Missing, ", "))
+			}
+			driver, err := webdriver.Start(context.Background(), engine)
+			require.NoError(t, err)
+			defer driver.Close()
+			err = webdriver.Run(func(f webdriver.Failer) error {
+				s := driver.Session(f)
+				defer s.Quit()
+				s.Open(server.URL)
+				s.Click("#moves")
+				assert.Equal(t, "1", s.Text("#count"))
+				s.Click("#goes")
+				return nil
+			})
+			assert.ErrorContains(t, err, "mousedown on goes")
+			assert.ErrorContains(t, err, "and no click")
+		})
+	}
+}
+
 func runScripts(t *testing.T, s *webdriver.Session) {
 	var sum int
 	s.Script(&sum, `return arguments[0] + arguments[1]`, 2, 3)

@@ -1,0 +1,69 @@
+package webdriver
+
+import (
+	"strings"
+	"time"
+)
+
+// settle brings an element into the window and waits until it stays where it is: a driver asks where an element is and then
+// clicks there, and what moves meanwhile isn't hit. From then on the page notes what reaches it of a click.
+const settle = `
+	const [css, done] = arguments;
+	const frame = () => new Promise((next) => { requestAnimationFrame(() => next()); setTimeout(next, 100); });
+	const place = () => {
+		const box = document.querySelector(css)?.getBoundingClientRect();
+		return box ? [box.x, box.y, box.width, box.height].join() : "";
+	};
+	(async () => {
+		document.querySelector(css)?.scrollIntoView({ block: "nearest", inline: "nearest", behavior: "instant" });
+		for (let before = null, tries = 0; tries < 50 && (before !== place() || !before); tries++) {
+			before = place();
+			await frame();
+			await frame();
+		}
+		if (!globalThis.webdriverClick) {
+			for (const kind of ["pointerdown", "mousedown", "mouseup", "click"]) {
+				addEventListener(kind, (e) => webdriverClick.push(kind + " on " + (e.target.id || e.target.localName)), true);
+			}
+		}
+		globalThis.webdriverClick = [];
+		const element = document.querySelector(css);
+		done(!!element && !element.matches("option, :disabled"));
+	})();`
+
+// Click waits for an element, until it stays where it is, and clicks it. It sees to it that the click arrives: one of which
+// nothing reached the page is the driver's loss, and is made once more; one that the page lost ends the test.
+func (s *Session) Click(css string) {
+	s.t.Helper()
+	for try := 1; ; try++ {
+		s.Wait(css)
+		var isHeard bool // an option is chosen without a mouse
+		s.AsyncScript(&isHeard, settle, css)
+		s.onElement(css, "/click", nil)
+		if !isHeard {
+			return
+		}
+		switch got := s.clicked(); {
+		case got == "click":
+			return
+		case got != "":
+			s.t.Fatalf("%s: %s: the page got %s, and no click", s.Engine, css, got)
+		case try == 2:
+			s.t.Fatalf("%s: %s: two clicks, and nothing of them reached the page", s.Engine, css)
+		}
+	}
+}
+
+// clicked waits until a click has arrived, and else gives what did. A page that was left has had its click.
+func (s *Session) clicked() string {
+	var got []string
+	for deadline := time.Now().Add(time.Second); ; time.Sleep(20 * time.Millisecond) {
+		err := s.try("POST", "/execute/sync", script(`return globalThis.webdriverClick ?? ["click"]`, nil), &got)
+		if err != nil || len(got) > 0 && strings.HasPrefix(got[len(got)-1], "click") {
+			return "click"
+		}
+		if time.Now().After(deadline) {
+			return strings.Join(got, ", ")
+		}
+	}
+}
