@@ -159,7 +159,7 @@ func inTab(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
 		t.Run(engine.Name, func(t *testing.T) {
 			b := lab.shared[engine.Name]
 			if b == nil {
-				s := driver(t, engine).Session(t)
+				s := driver(t, engine, "shared").Session(t)
 				b = &shared{s, s.Tab()}
 				lab.shared[engine.Name] = b
 			}
@@ -181,14 +181,14 @@ func inTab(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
 // window opens a window with a profile of its own, closed at the end of the test.
 func window(t testing.TB, engine webdriver.Engine) *webdriver.Session {
 	t.Helper()
-	s := driver(t, engine).Session(t)
+	s := driver(t, engine, "own").Session(t)
 	t.Cleanup(s.Quit)
 	return s
 }
 
-// driver is the engine's, started when first asked for. Where the engine is not installed the test is skipped, unless
-// BROWSER_TESTS=required.
-func driver(t testing.TB, engine webdriver.Engine) *webdriver.Driver {
+// driver is one of the engine's for a use, started when first asked for: WebKit's has one browser at a time. Where the
+// engine is not installed the test is skipped, unless BROWSER_TESTS=required.
+func driver(t testing.TB, engine webdriver.Engine, use string) *webdriver.Driver {
 	t.Helper()
 	if len(engine.Missing) > 0 {
 		if os.Getenv("BROWSER_TESTS") == "required" {
@@ -198,12 +198,13 @@ func driver(t testing.TB, engine webdriver.Engine) *webdriver.Driver {
 	}
 	lab.mu.Lock()
 	defer lab.mu.Unlock()
-	if lab.drivers[engine.Name] == nil {
+	key := engine.Name + " " + use
+	if lab.drivers[key] == nil {
 		d, err := webdriver.Start(context.Background(), engine)
 		require.NoError(t, err)
-		lab.drivers[engine.Name] = d
+		lab.drivers[key] = d
 	}
-	return lab.drivers[engine.Name]
+	return lab.drivers[key]
 }
 
 // ready waits until the program can be used.
