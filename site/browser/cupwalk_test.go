@@ -107,7 +107,7 @@ func onPhones(t *testing.T, walk func(t *testing.T, h *glove)) {
 			s.SetSize(size[0], size[1])
 			s.Open(url)
 			ready(s)
-			s.Script(nil, `localStorage.clear()`)
+			forget(s)
 			s.Refresh()
 			ready(s)
 			walk(t, newGlove(t, s, size[0], size[1]))
