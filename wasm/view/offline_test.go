@@ -1,0 +1,26 @@
+package view_test
+
+import (
+	"html"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/view"
+	"shedreckoner/wasm/words"
+)
+
+// Settings say whether the page works without a network, once that is known, and no other screen does.
+func TestSettingsSayWhetherThePageIsKept(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	for answer, says := range map[string]string{"yes": words.KeptOffline, "no": words.NotKeptOffline, "": ""} {
+		s := do(do(s, "offline", "", answer), "go", "settings", "")
+		for _, sentence := range []string{words.KeptOffline, words.NotKeptOffline} {
+			shown := func(s *page.State) bool { return strings.Contains(html.UnescapeString(view.Page(s).String()), sentence) }
+			assert.Equal(t, says == sentence, shown(s), "%q in Settings", answer)
+			assert.False(t, shown(do(s, "go", "surfaces", "")), "%q on Surfaces", answer)
+		}
+	}
+}
