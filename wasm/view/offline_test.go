@@ -18,7 +18,9 @@ func TestSettingsSayWhetherThePageIsKept(t *testing.T) {
 	for answer, says := range map[string]string{"yes": words.KeptOffline, "no": words.NotKeptOffline, "": ""} {
 		s := do(do(s, "offline", "", answer), "go", "settings", "")
 		for _, sentence := range []string{words.KeptOffline, words.NotKeptOffline} {
-			shown := func(s *page.State) bool { return strings.Contains(html.UnescapeString(view.Page(s).String()), sentence) }
+			shown := func(s *page.State) bool {
+				return strings.Contains(html.UnescapeString(view.Page(s).String()), sentence)
+			}
 			assert.Equal(t, says == sentence, shown(s), "%q in Settings", answer)
 			assert.False(t, shown(do(s, "go", "surfaces", "")), "%q on Surfaces", answer)
 		}
