@@ -158,6 +158,7 @@ func TestSeveralCupsAndACupTest(t *testing.T) {
 		s.Until("the warning", func() bool { return effectsSoFar(s).Beeps == 3 })
 		s.Wait(`.clock[data-is="last"]`)
 		assert.Contains(t, shown(s, `.clock[data-is="last"]`), "last minute")
+		do(s, "front", "cup.2", "")
 		do(s, "end", "cup.2", "spread")
 		pass(s, 21*60-380)
 		do(s, "end", "cup.1", "gelled")

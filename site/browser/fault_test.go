@@ -30,7 +30,7 @@ func planted(t *testing.T) *pack.Served {
 	replace := map[string]string{}
 	for _, at := range []struct{ file, before, mistake string }{
 		{"calc/plan/plan.go", "func (p *Plan) Next(d job.Document) Plan {", `if d.Get("name") == "` + badSum + `" { panic("planted in a sum") }`},
-		{"wasm/view/view.go", "func Page(s page.State) html {", `if s.Doc().Get("name") == "` + badView + `" { panic("planted in a view") }`},
+		{"wasm/view/view.go", "func Page(s *page.State) html {", `if s.Doc().Get("name") == "` + badView + `" { panic("planted in a view") }`},
 	} {
 		path, err := filepath.Abs(filepath.Join("..", "..", filepath.FromSlash(at.file)))
 		require.NoError(t, err)

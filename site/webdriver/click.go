@@ -15,7 +15,10 @@ const settle = `
 		return box ? [box.x, box.y, box.width, box.height].join() : "";
 	};
 	(async () => {
-		document.querySelector(css)?.scrollIntoView({ block: "nearest", inline: "nearest", behavior: "instant" });
+		const box = document.querySelector(css)?.getBoundingClientRect(); // what is in the window is left where it is
+		if (box && (box.top < 0 || box.left < 0 || box.bottom > innerHeight || box.right > innerWidth)) {
+			document.querySelector(css).scrollIntoView({ block: "nearest", inline: "nearest", behavior: "instant" });
+		}
 		for (let before = null, tries = 0; tries < 50 && (before !== place() || !before); tries++) {
 			before = place();
 			await frame();

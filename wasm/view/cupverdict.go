@@ -3,6 +3,7 @@ package view
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/cure"
@@ -52,8 +53,11 @@ var kindWords = map[bench.Kind]string{bench.Holds: holds, bench.Asks: asks, benc
 
 // opensAt is the sheet that a strip opens, told apart from the others that open it too.
 func opensAt(sheet string, i int) string {
-	if sheet == "" {
-		return ""
+	switch {
+	case sheet == "" || strings.HasPrefix(sheet, "buildup."):
+		return sheet // a step has a sheet of its own
+	case strings.HasPrefix(sheet, job.BenchPath+"."):
+		sheet = "setup" // there it is typed
 	}
 	return sheet + ".v" + strconv.Itoa(i)
 }
