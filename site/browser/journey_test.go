@@ -180,7 +180,10 @@ func reshape(s *webdriver.Session, item, shape string) {
 // goTo shows a screen.
 func goTo(s *webdriver.Session, screen string) {
 	way := `button[data-do="go"][data-path="` + screen + `"]`
-	if !s.Has(way) { // it stands behind the header's button
+	switch tab := "#tab-" + screen; {
+	case s.Has(tab):
+		way = tab
+	case !s.Has(way): // it stands behind the header's button
 		closeSheets(s)
 		tap(s, "#open-menu")
 		s.Wait(way)

@@ -291,6 +291,7 @@ func TestACrashLosesNothing(t *testing.T) {
 		do(s, "add", "surface", "rectangle")
 		want := map[string]string{"surface.1.name": "Surface 1"}
 		for range 12 {
+			unfold(s, "surface.1")
 			path := "surface.1." + []string{"name", "length", "width", "count"}[random.IntN(4)]
 			text := strconv.Itoa(1 + random.IntN(400))
 			fill(s, path, text)
