@@ -61,7 +61,7 @@ func (b *border) carryOut(e page.Effect) {
 		b.document.Get("documentElement").Get("dataset").Set("paper", e.Key)
 		b.window.Call("print")
 	case page.Later:
-		b.window.Call("setTimeout", b.callback, 0, map[string]any{"type": laterEvent})
+		b.later.Call("postMessage", nil)
 	default: // what needs a promise or a timer is done by asks.js, which answers with an event
 		b.ask(e)
 	}

@@ -15,6 +15,10 @@ func (b *border) listen() {
 		b.event(args[0])
 		return nil
 	})
+	// By a message to itself rather than a timer, which a browser slows down to one a second where it thinks that nobody looks.
+	channel := b.window.Get("MessageChannel").New()
+	channel.Get("port1").Set("onmessage", b.callback)
+	b.later = channel.Get("port2")
 	for _, kind := range []string{"input", "change", "focusin", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "shed-settled", "hashchange", "popstate"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
@@ -61,7 +65,7 @@ func (b *border) event(e js.Value) {
 		b.wentBack()
 	case "hashchange":
 		b.fragment()
-	case laterEvent:
+	case "message":
 		b.handle(page.Message{Verb: "work", At: b.moment()})
 	case "shed-settled":
 		b.settled()
@@ -135,9 +139,6 @@ func (b *border) fragment() {
 	b.window.Get("history").Call("replaceState", nil, "", address)
 	b.handle(page.Message{Verb: "opened", Text: text, At: b.moment()})
 }
-
-// laterEvent is what the border sends itself once the browser has time again.
-const laterEvent = "shed-later"
 
 // moment reads the shed's own clock.
 func (b *border) moment() page.Moment {

@@ -45,6 +45,7 @@ type border struct {
 	store                    js.Value // both stores of the browser
 	version                  string   // stamped into the page when it was packed
 	callback                 js.Func
+	later                    js.Value // what is posted to it comes back once the browser has time again
 	state                    *page.State
 	shown                    *markup.Page
 	isKept                   bool     // the latest that was to be kept
