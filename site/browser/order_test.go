@@ -13,6 +13,7 @@ import (
 // mask.
 const tenThings = twoDecks + `
 buildup.1.step = 1 2
+buildup.1.step.1.release = film
 buildup.1.step.2.kind = sand
 buildup.1.step.2.taken = 60 µm
 surface.1.ground = polyester

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"strings"
 
 	"shedreckoner/calc/unit"
@@ -12,12 +13,13 @@ const byteOrderMark = "\ufeff"
 // table is a table for a spreadsheet (RFC 4180). Where decimals are written with
 // a comma, a spreadsheet takes semicolons between cells: the two go together.
 type table struct {
-	text  strings.Builder
-	comma bool
+	text    strings.Builder
+	comma   bool
+	columns int // of every row: a reader takes a shorter one for damage
 }
 
 func newTable(comma bool, head ...string) *table {
-	t := &table{comma: comma}
+	t := &table{comma: comma, columns: len(head)}
 	t.text.WriteString(byteOrderMark)
 	t.row(head...)
 	return t
@@ -28,6 +30,7 @@ func (t *table) row(cells ...string) {
 	if t.comma {
 		part = ';'
 	}
+	cells = append(slices.Clone(cells), make([]string, max(0, t.columns-len(cells)))...)
 	for i, cell := range cells {
 		if i > 0 {
 			t.text.WriteByte(part)
