@@ -13,6 +13,7 @@ type StepKind struct {
 	Key, Name string
 	Fields    []string // that it can show
 	HasCombs  bool     // a wet film is put on: a comb can read it
+	LeavesAll bool     // it leaves film and filler as they are
 	HasFilms  bool     // once it is done the cured film can be measured
 }
 
@@ -24,7 +25,7 @@ var StepKinds = []*StepKind{
 	{Key: "fill", Name: "Fill", Fields: []string{"card", "putty", "fill-by", "thickness", "columns", "row-gap", "column-gap", "paste", "alike", "raise", "cut-most", "cut-cost", "sanded-off", "wait", "patch"}},
 	{Key: "sand", Name: "Sand", HasFilms: true, Fields: []string{"by", "taken", "first", "last", "grades", "tool", "wet-from", "scratch", "texture-is", "texture", "least", "wait"}},
 	{Key: "polish", Name: "Polish", HasFilms: true, Fields: []string{"card", "taken", "least", "wait"}},
-	{Key: "wash", Name: "Wash or wipe", Fields: []string{"wait"}},
+	{Key: "wash", LeavesAll: true, Name: "Wash or wipe", Fields: []string{"wait"}},
 	{Key: "squeegee", Name: "Squeegee coat for pinholes", HasCombs: true, HasFilms: true, Fields: coatFields},
 	{Key: "porous", Name: "First coat into a porous ground", HasCombs: true, HasFilms: true, Fields: append([]string{"swallowed"}, coatFields...)},
 }

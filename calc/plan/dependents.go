@@ -241,13 +241,13 @@ func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Fac
 // ordered: a run of grades that comes next sands the last of them.
 func (m *maker) boarded(q *chain.Run, passes working.Figure[unit.Factor]) working.Figure[unit.Factor] {
 	for _, next := range m.above {
-		switch {
-		case next.Kind.Key == "wash":
-			continue
-		case next.Kind.Key == "sand" && next.Sanding.IsRun && passes.Value >= 1:
+		if next.Kind.LeavesAll {
+			continue // it leaves the filler as it is
+		}
+		if next.Sanding.IsRun && passes.Value >= 1 {
 			return chain.Do1(q, betweenPasses, passes)
 		}
-		break
+		return passes
 	}
 	return passes
 }

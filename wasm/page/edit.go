@@ -108,28 +108,24 @@ func (s *State) BenchNow() bench.Now {
 
 func undo(s *State, m Message) []Effect {
 	slot := s.Slot()
-	n := len(slot.Undo)
-	if n == 0 || slot.cupsInTheWay(slot.Undo[n-1]) {
-		s.cupFirst(n)
-		return nil
-	}
-	changes := slot.Undo[n-1]
-	slot.Undo = slot.Undo[:n-1]
-	slot.Redo = append(slot.Redo[:len(slot.Redo):len(slot.Redo)], changes)
-	slot.LastPath = ""
-	return s.put(slot.rewound(changes, slot.Doc.Undo(changes)))
+	return s.rewind(&slot.Undo, &slot.Redo, slot.Doc.Undo)
 }
 
 func redo(s *State, m Message) []Effect {
 	slot := s.Slot()
-	n := len(slot.Redo)
-	if n == 0 || slot.cupsInTheWay(slot.Redo[n-1]) {
+	return s.rewind(&slot.Redo, &slot.Undo, slot.Doc.Redo)
+}
+
+// rewind takes the latest of one history over to the other.
+func (s *State) rewind(from, to *[][]job.Change, apply func([]job.Change) job.Document) []Effect {
+	slot, n := s.Slot(), len(*from)
+	if n == 0 || slot.cupsInTheWay((*from)[n-1]) {
 		s.cupFirst(n)
 		return nil
 	}
-	changes := slot.Redo[n-1]
-	slot.Redo = slot.Redo[:n-1]
-	slot.Undo = append(slot.Undo[:len(slot.Undo):len(slot.Undo)], changes)
+	changes := (*from)[n-1]
+	*from = (*from)[:n-1]
+	*to = append((*to)[:len(*to):len(*to)], changes)
 	slot.LastPath = ""
-	return s.put(slot.rewound(changes, slot.Doc.Redo(changes)))
+	return s.put(slot.rewound(changes, apply(changes)))
 }

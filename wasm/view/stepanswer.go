@@ -242,7 +242,7 @@ func stepFigures(s *page.State, path string, step plan.Step) html {
 	if step.Sand != nil {
 		parts = append(parts, runFigures(s, path, step))
 	}
-	if step.Job != nil && step.Job.Kind.Key == "polish" && step.Taken.Step != nil {
+	if step.Kind != nil && step.Kind.Drawing == plan.DrawnTaken && step.Kind.Fits != nil && step.Taken.Step != nil { // by a material, not by paper
 		parts = append(parts, figure(s, path+".taken", "Film taken", of(s, step.Taken, unit.Films), step.Taken.Step))
 	}
 	if step.Fill != nil {
