@@ -61,8 +61,8 @@ func TestNewVersionWaitsUntilAskedFor(t *testing.T) {
 		s.Script(nil, `window.dispatchEvent(new CustomEvent("shed-switch"))`)
 		s.Wait(`html[data-version="` + nextVersion + `"]`)
 		ready(s)
-		var caches []string
-		s.AsyncScript(&caches, `caches.keys().then(arguments[0])`)
+		var caches []string // the old set goes once the new one has started
+		s.Until("the old set gone", func() bool { s.AsyncScript(&caches, `caches.keys().then(arguments[0])`); return len(caches) == 2 })
 		assert.ElementsMatch(t, []string{"another-page", "shed-reckoner-" + nextVersion}, caches)
 
 		host.Close()

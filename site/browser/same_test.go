@@ -22,15 +22,27 @@ import (
 var byTheShedsClock = page.Moment{Unix: 1_780_300_800, Day: 10 * 3600, Date: "2026-06-01"}
 
 var (
-	buttonsShown = regexp.MustCompile(`<button[^>]* data-do="(add|copy|remove|move|step|open|why|go|undo|redo|unit|real|fill|sign)" data-path="([^"]*)"(?: data-text="([^"]*)")?`)
+	buttonsShown = regexp.MustCompile(`<button[^>]* data-do="(add|copy|remove|move|step|open|why|whole|go|undo|redo|unit|real|fill|sign|ready|like|sheet|back)" data-path="([^"]*)"(?: data-text="([^"]*)")?`)
 	inputsShown  = regexp.MustCompile(`<input data-path="([^"]*)"`)
 	selectsShown = regexp.MustCompile(`(?s)<select data-path="([^"]*)".*?</select>`)
 	optionsShown = regexp.MustCompile(`<option value="([^"]*)"`)
 )
 
+// inReach is what a phone shows: a sheet covers the screen and the header below it.
+func inReach(s *page.State) string {
+	shown := view.Page(s).String()
+	if s.Sheet() == "" {
+		return shown
+	}
+	_, notice, _ := strings.Cut(shown, "</header>")
+	notice, _, _ = strings.Cut(notice, `<section id="screen"`)
+	_, sheet, _ := strings.Cut(shown, `<section id="sheet"`)
+	return notice + sheet
+}
+
 // use draws what a builder taps and types next, of what the page shows.
 func use(random *rand.Rand, s *page.State) page.Message {
-	shown := view.Page(s).String()
+	shown := inReach(s)
 	controls := markup.Cut(view.Page(s)).Controls
 	var typed []page.Message
 	for _, m := range inputsShown.FindAllStringSubmatch(shown, -1) {
@@ -65,7 +77,7 @@ func use(random *rand.Rand, s *page.State) page.Message {
 func uses(seed uint64, n int) (list []page.Message, s *page.State) {
 	random := rand.New(rand.NewPCG(seed, 3))
 	s, _ = page.Start(nil, byTheShedsClock)
-	for _, m := range []page.Message{{Verb: "add", Path: "surface"}, {Verb: "go", Path: "buildup"}, {Verb: "add", Path: "buildup"}, {Verb: "add", Path: "buildup.1.step", Text: "coat"}} {
+	for _, m := range []page.Message{{Verb: "add", Path: "surface", Text: "rectangle"}, {Verb: "go", Path: "buildup"}, {Verb: "ready", Text: "rolled-gelcoat"}} {
 		m.At = byTheShedsClock
 		s, _ = page.Update(s, m)
 		list = append(list, m)
@@ -82,7 +94,11 @@ func uses(seed uint64, n int) (list []page.Message, s *page.State) {
 func press(s *webdriver.Session, m page.Message) {
 	switch {
 	case m.Verb != "set":
-		css := `button[data-do="` + m.Verb + `"][data-path="` + m.Path + `"]`
+		in := ":is(#top, #screen, #notice, #act, #bar)"
+		if !s.Has(`.sheet[data-sheet=""]`) {
+			in = ":is(#sheet, #notice, #act, #bar)"
+		}
+		css := in + ` button[data-do="` + m.Verb + `"][data-path="` + m.Path + `"]`
 		if m.Text != "" {
 			css += `[data-text="` + m.Text + `"]`
 		}
