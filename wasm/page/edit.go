@@ -41,13 +41,11 @@ func (s *State) change(doc job.Document, path string, more ...Effect) []Effect {
 	if len(changes) == 0 {
 		return nil
 	}
-	undo := slot.Undo[:len(slot.Undo):len(slot.Undo)]
-	if n := len(undo); path != "" && path == slot.LastPath && n > 0 && len(undo[n-1]) == 1 && len(changes) == 1 {
-		merged := job.Change{Path: path, Before: undo[n-1][0].Before, After: changes[0].After}
-		undo = append(undo[:n-1:n-1], []job.Change{merged})
-	} else {
-		undo = append(undo, changes)
+	undo := slot.Undo
+	if n := len(undo); path != "" && path == slot.LastPath && n > 0 { // one more key in the same field
+		changes, undo = job.Changes(slot.Doc.Undo(undo[n-1]), doc), undo[:n-1]
 	}
+	undo = append(undo[:len(undo):len(undo)], changes)
 	slot.Undo = undo[max(0, len(undo)-maxUndo):]
 	slot.Redo, slot.LastPath = nil, path
 	return s.put(doc, more...)

@@ -286,3 +286,14 @@ func TestACardIsCopiedAsItStands(t *testing.T) {
 	}
 	assert.Equal(t, "White (copy)", s.Plan.Job.CardByKey("2").Name)
 }
+
+// The first key of a day's first reading puts older ones away, which is undone with it, however many keys follow.
+func TestAReadingTypedByKeysIsOneChange(t *testing.T) {
+	s := do(demo(t), "own", "", "")
+	s = do(s, "set", "bench.now.ahead", "12")
+	before := s.Doc().Lines()
+	for _, text := range []string{"2", "24", "24.5"} {
+		s = do(s, "set", "bench.now.surface-temp", text)
+	}
+	assert.Equal(t, before, do(s, "undo", "", "").Doc().Lines())
+}
