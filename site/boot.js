@@ -124,6 +124,9 @@
 			tellOffline(false);
 			return;
 		}
+		if (!root.dataset.ready && !await navigator.serviceWorker.getRegistration()) {
+			return; // of a page that doesn't start nothing is kept: its worker would fail too, and one engine never gets over that
+		}
 		try {
 			registration = await navigator.serviceWorker.register(policy ? policy.createScriptURL("sw.js") : "sw.js",
 				{ updateViaCache: "none" });
