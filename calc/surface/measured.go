@@ -1,6 +1,7 @@
 package surface
 
 import (
+	"errors"
 	"slices"
 
 	"shedreckoner/calc/source"
@@ -41,6 +42,20 @@ func (m Measured) bounded() (Measured, error) {
 		return Measured{}, limit(EdgeKey, TooLarge, maxEdge)
 	}
 	return m, nil
+}
+
+// comesOut says of a formula whose result is out of its range what bounded says of a whole surface.
+func comesOut(err error) error {
+	var out *working.RangeError
+	switch {
+	case !errors.As(err, &out):
+		return err
+	case out.Arg.Scale != unit.InSquareMetre:
+		return limit(EdgeKey, TooLarge, maxEdge)
+	case out.Value < out.Arg.Min:
+		return limit(AreaKey, TooSmall, minArea)
+	}
+	return limit(AreaKey, TooLarge, maxArea)
 }
 
 // The dims that a surface of any shape has.

@@ -57,7 +57,7 @@ func (s *Shape) Measure(in Input) (Measured, error) {
 	}
 	m, err := s.measure(in)
 	if err != nil {
-		return Measured{}, err
+		return Measured{}, comesOut(err)
 	}
 	return m.bounded()
 }

@@ -48,16 +48,22 @@ func (s *Session) Type(css, text string) {
 	s.onElement(css, "/value", map[string]any{"text": text})
 }
 
-// onElement waits for an element and does something to it, once more if the page replaced it in between.
+// onElement waits for an element and does something to it.
 func (s *Session) onElement(css, action string, body any) {
+	s.t.Helper()
+	if err := s.tryElement(css, action, body); err != nil {
+		s.t.Fatalf("%s: %s %s: %v", s.Engine, action, css, err)
+	}
+}
+
+// tryElement does to an element what is asked, once more where the page has put another in its place meanwhile.
+func (s *Session) tryElement(css, action string, body any) error {
 	s.t.Helper()
 	err := s.try("POST", s.Wait(css)+action, body, nil)
 	if isCode(err, "stale element reference") {
 		err = s.try("POST", s.Wait(css)+action, body, nil)
 	}
-	if err != nil {
-		s.t.Fatalf("%s: %s %s: %v", s.Engine, action, css, err)
-	}
+	return err
 }
 
 // Text waits for an element and gives the text that can be seen in it.
