@@ -5,172 +5,142 @@ import (
 	"fmt"
 
 	"shedreckoner/site/webdriver"
+	"shedreckoner/wasm/page"
 )
 
 const (
-	presses      = 200
-	fewPresses   = 40   // where each takes long
-	pressLimit   = 25   // ms until all is laid out, for 95 of 100
-	paintedLimit = 33.4 // ms more than the empty page until it can be seen: two frames
-	largeLimit   = 100  // ms until all is laid out, with the most surfaces
-	drawsLimit   = 1000 // ms for the simulation of an order
-	drawRuns     = 7
-	sliceLimit   = 12 // ms for the largest of its slices
+	turns     = 12 // of the page and the reference
+	presses   = 12 // a turn
+	fewTurns  = 6  // where each press takes long
+	fewInTurn = 5
+
+	pressLimit = 0.3 // times the reference's median
+	worstLimit = 0.5 // times the reference's 95 of 100
+	largeLimit = 0.6 // the same with the most surfaces
+	largeWorst = 1
 )
 
-// pressing gives the milliseconds of key presses in a measure: until all is laid out, and until it can be seen. On a page
-// without fields nothing is pressed.
+// reference is a fixed piece of work on a blank page: a hundred labelled fields with a figure each, set by innerHTML and laid
+// out. It takes its time by the machine and the browser as the page does, so that the ratio says the same on any.
+const reference = `
+	const [times, done] = arguments, took = [];
+	document.body ??= document.createElement("body");
+	for (let i = 0; i < times; i++) {
+		const begun = performance.now();
+		document.body.innerHTML = Array.from({ length: 100 }, (_, n) =>
+			"<div><label for=f" + n + ">Field " + n + "</label> <input id=f" + n + " value=" + (i + n) + "> <output>" + ((i + n) / 7).toFixed(2) + " mm</output></div>").join("");
+		document.body.getBoundingClientRect();
+		took.push(performance.now() - begun);
+	}
+	done(took);`
+
+// pressing types into the first field for a measure, and gives the milliseconds until all is laid out. What the page does
+// when a key is answered, such as keeping the job, has its time before the next.
 const pressing = `
-	const [times, done] = arguments;
-	const field = document.querySelector('.item input[inputmode="decimal"]');
-	const painted = () => new Promise((seen) => {
-		const channel = new MessageChannel();
-		channel.port1.onmessage = seen;
-		requestAnimationFrame(() => channel.port2.postMessage(0));
-	});
+	const [times, from, done] = arguments, took = [];
+	const field = document.querySelector('.sheet input[inputmode="decimal"]');
+	field.focus();
+	const lull = () => new Promise((next) => setTimeout(next, 30));
 	(async () => {
-		field?.focus();
-		const took = { layout: [], painted: [] };
-		const press = (i) => {
+		for (let i = from; i < from + times; i++) {
 			const begun = performance.now();
-			if (field) {
-				field.value = (1000 + 7 * i).toString();
-				field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-			}
+			field.value = (1000 + 7 * i).toString();
+			field.dispatchEvent(new InputEvent("input", { bubbles: true }));
 			document.body.getBoundingClientRect();
-			return begun;
-		};
-		for (let i = 0; i < times; i++) {
-			const begun = press(i);
-			took.layout.push(performance.now() - begun);
-		}
-		for (let i = 0; i < times; i++) {
-			const begun = press(i);
-			await painted();
-			took.painted.push(performance.now() - begun);
+			took.push(performance.now() - begun);
+			await lull();
 		}
 		done(took);
 	})();`
 
-type took struct{ Layout, Painted []float64 }
+// send is the body of a script that gives the page a message.
+const send = `window.dispatchEvent(new CustomEvent("shed-answer", { detail: { verb: arguments[0], path: arguments[1], text: "" } }))`
 
-// press prints how long the page takes from a key press in a measure of the made-up job, beside the empty page.
-func (b bench) press(page, empty string) error {
-	e := b.session()
-	e.Open(empty)
-	e.Wait(`html[data-ready="yes"]`)
-	none := pressed(e, presses)
-	e.Quit()
-
-	s := b.demo(page)
+// press prints how long the page takes for a key on the sheet with most controls in the made-up job.
+func (b bench) press(url string) error {
+	s := b.demo(url)
 	defer s.Quit()
-	s.Click(".item .line")
-	s.Wait(`.item input[inputmode="decimal"]`)
-	before := s.Text("main")
-	all := pressed(s, presses)
-	if s.Text("main") == before {
-		return errors.New("press: nothing changed in the page, so nothing was measured")
-	}
-	fmt.Printf("press/median %s ms -\npress/empty %s ms -\npainted/median %s ms -\npainted/empty %s ms -\n",
-		plain(median(all.Layout)), plain(median(none.Layout)), plain(median(all.Painted)), plain(median(none.Painted)))
-	return errors.Join(
-		figure("press", quantile(all.Layout, 0.95), "ms", pressLimit),
-		figure("painted", quantile(all.Painted, 0.95)-median(none.Painted), "ms above empty", paintedLimit),
-		draws(s))
-}
-
-// demo opens the page with the made-up job.
-func (b bench) demo(page string) *webdriver.Session {
-	s := b.session()
-	s.Open(page)
-	s.Wait(`html[data-ready="yes"]`)
-	s.Click(`[data-do="demo"]`)
-	s.Wait(".demo")
-	return s
-}
-
-func pressed(s *webdriver.Session, times int) took {
-	slow(s)
-	var t took
-	s.AsyncScript(&t, pressing, times)
-	return t
-}
-
-// drawn is the milliseconds of a simulation, and of each of its slices.
-type drawn struct {
-	All    float64
-	Slices []float64
-}
-
-// draws prints how long the simulation of the made-up job's order takes in the page, from opening the list, and how long
-// the largest of its slices is: a key waits for the end of one at most. The slices are the same each time, so the fastest of
-// each counts, since others use the machine too.
-func draws(s *webdriver.Session) error {
-	best := draw(s)
-	for range drawRuns - 1 {
-		s.Click("#tab-surfaces")
-		s.Refresh()
-		s.Wait(`html[data-ready="yes"]`)
-		again := draw(s)
-		if len(again.Slices) != len(best.Slices) {
-			return errors.New("draws: the same simulation was cut into other slices")
-		}
-		best.All = min(best.All, again.All)
-		for i, ms := range again.Slices {
-			best.Slices[i] = min(best.Slices[i], ms)
-		}
-	}
-	if len(best.Slices) < 2 {
-		return errors.New("draws: the simulation wasn't cut into slices, so none was measured")
-	}
-	fmt.Printf("draws/slices %d - -\ndraws/slice/median %s ms -\n", len(best.Slices), plain(median(best.Slices)))
-	return errors.Join(
-		figure("draws/page", best.All, "ms", drawsLimit),
-		figure("draws/slice", quantile(best.Slices, 1), "ms", sliceLimit))
-}
-
-func draw(s *webdriver.Session) drawn {
-	var took drawn
-	s.AsyncScript(&took, `
-		const done = arguments[0], slices = [], later = window.setTimeout;
-		window.setTimeout = (f, ms, ...what) => later(() => {
-			const begun = performance.now();
-			f(...what);
-			if (what[0]?.type === "shed-later") slices.push(performance.now() - begun);
-		}, ms);
-		const begun = performance.now();
-		const finished = () => document.querySelector('#screen [id$=".enough"]');
-		const watch = new MutationObserver(() => {
-			if (finished()) {
-				watch.disconnect();
-				const all = performance.now() - begun;
-				later(() => { // the last slice has ended by then
-					window.setTimeout = later;
-					done({ All: all, Slices: slices });
-				}, 100);
+	s.Script(nil, send, "go", "surfaces")
+	screen, sheet, most := "", "", 0
+	for _, of := range page.Screens {
+		s.Script(nil, send, "go", of.Key)
+		var paths []string
+		s.Script(&paths, `return [...new Set([...document.querySelectorAll('[data-do="sheet"]')].map((e) => e.dataset.path))]`)
+		for _, path := range paths {
+			s.Script(nil, send, "sheet", path)
+			var controls int
+			s.Script(&controls, `return document.querySelector('.sheet input[inputmode="decimal"]') ? document.querySelectorAll(".sheet :is(input, select, textarea)").length : 0`)
+			if controls > most {
+				screen, sheet, most = of.Key, path, controls
 			}
-		});
-		watch.observe(document.body, { subtree: true, childList: true });
-		document.getElementById("tab-order").click();`)
-	return took
+			s.Script(nil, send, "back", "")
+		}
+	}
+	if most == 0 {
+		return errors.New("press: no sheet with a field for a figure was found")
+	}
+	fmt.Printf("press/controls %d on %s -\n", most, sheet)
+	s.Script(nil, send, "go", screen)
+	s.Script(nil, send, "sheet", sheet)
+	return b.byTurns(s, "press", turns, presses, pressLimit, worstLimit)
 }
 
-// large prints how long a key press takes in a job of the most surfaces.
-func (b bench) large(page string) error {
+// large prints the same for a surface in a job of the most of them.
+func (b bench) large(url string) error {
 	saved, err := checkedJob()
 	if err != nil {
 		return err
 	}
 	s := b.session()
 	defer s.Quit()
-	s.Open(page)
+	s.Open(url)
 	s.Wait(`html[data-ready="yes"]`)
 	s.Script(nil, `localStorage.setItem("shedreckoner.job.a", arguments[0])`, saved)
 	s.Refresh()
 	s.Wait(`html[data-ready="yes"]`)
-	s.Click(".item .line")
-	s.Wait(`.item input[inputmode="decimal"]`)
-	t := pressed(s, fewPresses)
-	fmt.Printf("press/%d/median %s ms -\n", mostSurfaces, plain(median(t.Layout)))
-	return figure(fmt.Sprintf("press/%d", mostSurfaces), quantile(t.Layout, 0.95), "ms", largeLimit)
+	s.Script(nil, send, "go", "surfaces")
+	s.Script(nil, `document.querySelector('[data-do="sheet"][data-path^="surface."]').click()`)
+	return b.byTurns(s, fmt.Sprintf("press/%d", mostSurfaces), fewTurns, fewInTurn, largeLimit, largeWorst)
+}
+
+// demo opens the page with the made-up job.
+func (b bench) demo(url string) *webdriver.Session {
+	s := b.session()
+	s.Open(url)
+	s.Wait(`html[data-ready="yes"]`)
+	s.Script(nil, send, "demo", "")
+	s.Wait(".demo")
+	return s
+}
+
+// byTurns presses on the sheet that is open, by turns with the reference in another tab of the same browser, and holds the
+// one against the other.
+func (b bench) byTurns(s *webdriver.Session, name string, turns, presses int, limit, worst float64) error {
+	page := s.Tab()
+	blank := s.NewTab()
+	slow(s)
+	s.SwitchTo(page)
+	slow(s)
+	s.Wait(`.sheet input[inputmode="decimal"]`)
+	before := s.Text(".sheet")
+	var all, fixed []float64
+	for turn := range turns {
+		var took []float64
+		s.SwitchTo(page)
+		s.AsyncScript(&took, pressing, presses, turn*presses)
+		all = append(all, took...)
+		s.SwitchTo(blank)
+		s.AsyncScript(&took, reference, presses)
+		fixed = append(fixed, took...)
+	}
+	s.SwitchTo(page)
+	if s.Text(".sheet") == before {
+		return errors.New(name + ": nothing changed in the page, so nothing was measured")
+	}
+	for i, times := range [][]float64{all, fixed} {
+		fmt.Printf("%s%s/ms %s median, %s for 95 of 100 -\n", name, []string{"", "/reference"}[i], plain(median(times)), plain(quantile(times, 0.95)))
+	}
+	return errors.Join(
+		figure(name+"/median", median(all)/median(fixed), "×reference", limit),
+		figure(name+"/95", quantile(all, 0.95)/quantile(fixed, 0.95), "×reference", worst))
 }

@@ -2,7 +2,6 @@ package main
 
 import (
 	"context"
-	"errors"
 	"fmt"
 
 	"shedreckoner/site/webdriver"
@@ -12,7 +11,7 @@ const (
 	pairs    = 15
 	slowdown = 4 // of the processor: a cheap phone
 
-	startLimit = 1.6 // times the empty page
+	startLimit = 1.5 // times the empty page
 )
 
 // bench opens the browsers that are measured.
@@ -24,7 +23,7 @@ type bench struct {
 func (b bench) session() *webdriver.Session { return b.driver.Session(b.t) }
 
 // speed measures what takes a browser.
-func speed(ctx context.Context, page, empty string) error {
+func speed(ctx context.Context, wanted func(name string) bool, page, empty string) error {
 	engine := webdriver.Chromium()
 	if len(engine.Missing) > 0 {
 		fmt.Println("start and press NOT MEASURED: this machine lacks", engine.Missing)
@@ -37,7 +36,10 @@ func speed(ctx context.Context, page, empty string) error {
 	defer driver.Close()
 	return webdriver.Run(func(t webdriver.Failer) error {
 		b := bench{driver, t}
-		return errors.Join(b.start(page, empty), b.press(page, empty), b.large(page), b.functions(page))
+		return measured(wanted,
+			part{"start", func() error { return b.start(page, empty) }}, part{"press", func() error { return b.press(page) }},
+			part{"large", func() error { return b.large(page) }}, part{"draws", func() error { return b.draws(page) }},
+			part{"functions", func() error { return b.functions(page) }})
 	})
 }
 
