@@ -31,6 +31,7 @@ func (b *border) event(e js.Value) {
 	switch kind {
 	case "input", "change":
 		if path := target.Get("dataset").Get("path"); !path.IsUndefined() && isInput(target, kind) {
+			b.typed[path.String()] = true
 			b.handle(page.Message{Verb: "set", Path: path.String(), Text: target.Get("value").String(), At: b.moment()})
 		}
 	case "focusin":

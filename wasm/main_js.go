@@ -21,7 +21,7 @@ const garbage = 400
 
 func main() {
 	debug.SetGCPercent(garbage)
-	b := &border{window: js.Global(), document: js.Global().Get("document"), shown: new(markup.Page)}
+	b := &border{window: js.Global(), document: js.Global().Get("document"), shown: new(markup.Page), typed: map[string]bool{}}
 	b.policy, b.store = b.window.Get("shedReckonerPolicy"), b.window.Get("shedStore")
 	data := b.document.Get("documentElement").Get("dataset")
 	b.version = text(data, "version")
@@ -48,9 +48,10 @@ type border struct {
 	later                    js.Value // what is posted to it comes back once the browser has time again
 	state                    *page.State
 	shown                    *markup.Page
-	isKept                   bool     // the latest that was to be kept
-	tapped                   bool     // the event at hand is a tap or a key that acts
-	entered                  js.Value // the control that the focus has just come to
+	typed                    map[string]bool // paths of controls to be set once they are not typed in any more
+	isKept                   bool            // the latest that was to be kept
+	tapped                   bool            // the event at hand is a tap or a key that acts
+	entered                  js.Value        // the control that the focus has just come to
 	back                     backEntry
 	settling                 *settling // nil: nothing waits for the disk
 }
