@@ -60,7 +60,7 @@ type Pour struct {
 
 // HasThen says if the catalyst is weighed into the cup, so that the scale shows
 // the whole.
-func (p *Pour) HasThen() bool { return p.Then.Scale.Symbol() != "" }
+func (p *Pour) HasThen() bool { return p.Then.Scale != unit.NoScale }
 
 // Minutes is the bar of time, all counted from catalyst in. With a fixed ratio
 // the pot life stands for the gel time.

@@ -102,3 +102,38 @@ func TestRowsAndColumnsHaveTheirOwnSpacing(t *testing.T) {
 	require.NoError(t, err)
 	assert.InDelta(t, 0.2e-3, float64(slope.At(0).Fill), 1e-15, "1 × 0.2 m of a millimetre at the mean")
 }
+
+// What is wrong with readings is told of the row that is wrong: a first row that
+// is too short or too long is a size, a last one that differs from it is a slip of
+// the pen.
+func TestAGridIsMeasuredByItsFirstRow(t *testing.T) {
+	row := func(n int) []unit.Length { return make([]unit.Length, n) }
+	spacing := given[unit.Length](1, unit.InMetre)
+	for _, c := range []struct {
+		rows  []int
+		size  *fairing.SizeError
+		wrong *fairing.RaggedError
+	}{
+		{rows: []int{3, 3, 1}, wrong: &fairing.RaggedError{Row: 2, Has: 1, First: 3}},
+		{rows: []int{3, 3, 101}, wrong: &fairing.RaggedError{Row: 2, Has: 101, First: 3}},
+		{rows: []int{1, 3, 3}, size: &fairing.SizeError{Rows: 3, Columns: 1}},
+		{rows: []int{101, 3, 3}, size: &fairing.SizeError{Rows: 3, Columns: 101}},
+		{rows: []int{3}, size: &fairing.SizeError{Rows: 1, Columns: 3}},
+		{rows: nil, size: &fairing.SizeError{}},
+	} {
+		var rows [][]unit.Length
+		for _, n := range c.rows {
+			rows = append(rows, row(n))
+		}
+		_, err := fairing.NewGrid(rows, spacing, spacing)
+		if c.wrong != nil {
+			var wrong *fairing.RaggedError
+			require.ErrorAs(t, err, &wrong, "%v", c.rows)
+			assert.Equal(t, c.wrong, wrong, "%v", c.rows)
+			continue
+		}
+		var size *fairing.SizeError
+		require.ErrorAs(t, err, &size, "%v", c.rows)
+		assert.Equal(t, c.size, size, "%v", c.rows)
+	}
+}
