@@ -1,8 +1,8 @@
 // Keeps what the program keeps in two places: the browser's quick store, which a browser that is killed may lose the last
 // seconds of, and beside it a database that writes through to the disk. A browser may refuse either, at any moment.
 //   shedStore.read()          a promise, which never fails, of nothing; from then on
-//   shedStore.quick           what the quick store held, by key
-//   shedStore.durable         what the database held; null where it can't be read
+//   shedStore.quick           what the quick store held, by key; null where it can't be read
+//   shedStore.durable         the same of the database
 //   shedStore.put(key, text)  keeps a text in both; says if the quick store took it
 //   shedStore.drop(key)       drops it from both
 //   shedStore.settle()        sends the event shed-settled to window once all that went before is on the disk, or can't be
@@ -12,7 +12,7 @@ globalThis.shedStore = (() => {
 	const prefix = "shedreckoner.";
 	const mark = prefix + "durable"; // in the quick store: a database stands beside it
 	const patience = 3000; // ms
-	const store = { quick: {}, durable: null, read, put, drop, settle };
+	const store = { quick: null, durable: null, read, put, drop, settle };
 
 	let database = null;
 	let changes = new Map(); // that wait, by key: a text, or null to drop it
@@ -20,14 +20,16 @@ globalThis.shedStore = (() => {
 
 	async function read() {
 		try {
+			const held = {};
 			for (let i = 0; i < localStorage.length; i++) {
 				const key = localStorage.key(i);
 				if (key.startsWith(prefix)) {
-					store.quick[key] = localStorage.getItem(key);
+					held[key] = localStorage.getItem(key);
 				}
 			}
+			store.quick = held;
 		} catch (error) {
-			// what was read by then is what there is
+			// not even in part: what wasn't read must not be written over
 		}
 		try {
 			await inTime(open().then(async (opened) => {
@@ -70,11 +72,14 @@ globalThis.shedStore = (() => {
 	}
 
 	function put(key, text) {
-		let taken = true;
+		let taken = false;
 		try {
-			localStorage.setItem(key, text);
+			if (store.quick) {
+				localStorage.setItem(key, text);
+				taken = true;
+			}
 		} catch (error) {
-			taken = false;
+			// full, or broken
 		}
 		if (taken || !key.startsWith(prefix + "aside.")) { // what isn't set aside in both stays where it is in both
 			change(key, text);

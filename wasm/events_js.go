@@ -19,7 +19,8 @@ func (b *border) listen() {
 	channel := b.window.Get("MessageChannel").New()
 	channel.Get("port1").Set("onmessage", b.callback)
 	b.later = channel.Get("port2")
-	for _, kind := range []string{"input", "change", "focusin", "click", "keydown", "paste", "storage", "shed-update", "shed-answer", "shed-settled", "hashchange", "popstate"} {
+	for _, kind := range []string{"input", "change", "focusin", "click", "keydown", "paste", "storage", "hashchange", "popstate",
+		"visibilitychange", "pagehide", "shed-update", "shed-answer", "shed-settled"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -66,8 +67,13 @@ func (b *border) event(e js.Value) {
 		b.wentBack()
 	case "hashchange":
 		b.fragment()
+	case "visibilitychange", "pagehide": // the last that a phone tells before it ends the page
+		b.guarded(b.save)
 	case "message":
-		b.handle(page.Message{Verb: "work", At: b.moment()})
+		b.guarded(b.save)
+		if !e.Get("data").Equal(js.ValueOf(saving)) {
+			b.handle(page.Message{Verb: "work", At: b.moment()})
+		}
 	case "shed-settled":
 		b.settled()
 	case "shed-update":

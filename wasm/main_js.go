@@ -35,6 +35,7 @@ func main() {
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
 	}
 	b.fragment()
+	b.save()
 	data.Set("ready", "yes")
 	select {} // the program lives as long as the page
 }
@@ -49,6 +50,7 @@ type border struct {
 	state                    *page.State
 	shown                    *markup.Page
 	typed                    map[string]bool // paths of controls to be set once they are not typed in any more
+	unkept                   []page.Effect   // on the store, that wait until the event at hand is answered
 	isKept                   bool            // the latest that was to be kept
 	tapped                   bool            // the event at hand is a tap or a key that acts
 	entered                  js.Value        // the control that the focus has just come to
@@ -71,6 +73,7 @@ func (b *border) decimalMark() string {
 // handle takes one message through update and views, and only then into the
 // state, the page and the store: what panics on the way changes nothing.
 func (b *border) handle(m page.Message) {
+	b.guarded(b.save)
 	if b.settling != nil {
 		b.settling.after = append(b.settling.after, m)
 		return

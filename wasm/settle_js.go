@@ -23,11 +23,12 @@ func (b *border) settles(state *page.State, shown *markup.Page, effects []page.E
 	}
 	wait := &settling{state: state, shown: shown}
 	b.settling = wait
+	b.save()
 	b.document.Get("documentElement").Get("dataset").Set("settling", "yes")
 	for _, e := range effects {
 		switch e.Kind {
 		case page.Keep, page.Forget, page.Revoke:
-			b.carryOut(e)
+			b.change(e)
 		case page.Settle:
 		default:
 			wait.rest = append(wait.rest, e)

@@ -1,15 +1,11 @@
 package browser_test
 
 import (
-	"context"
 	"math/rand/v2"
 	"strconv"
-	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"shedreckoner/site/webdriver"
 )
@@ -59,44 +55,4 @@ func TestACrashLosesNothing(t *testing.T) {
 		}
 		s.Faults()
 	})
-}
-
-// A browser that is killed writes nothing more. What it had written by then holds at least one good copy. (WebKit's driver
-// gives every session a store of its own that ends with it: nothing of it outlives the browser.)
-func TestAKilledBrowserKeepsACopy(t *testing.T) {
-	page := servedReal(t)
-	engine := webdriver.Chromium()
-	if len(engine.Missing) > 0 {
-		window(t, engine) // skips or fails, and says why
-	}
-	profile := t.TempDir()
-	start := func() (*webdriver.Driver, *webdriver.Session) {
-		driver, err := webdriver.Start(context.Background(), engine.In(profile))
-		require.NoError(t, err)
-		t.Cleanup(driver.Close)
-		s := driver.Session(t)
-		s.Open(page.URL)
-		ready(s)
-		return driver, s
-	}
-	least := 0
-	for kill := range 4 {
-		driver, s := start()
-		goTo(s, "settings")
-		doc, revision := newest(s)
-		assert.Empty(t, setAside(s), "after %d kills", kill)
-		assert.GreaterOrEqual(t, revision, least, "after %d kills", kill)
-		assert.Equal(t, doc.Get("name"), s.Value(control("name")), "after %d kills", kill)
-		fill(s, "name", "Kept "+strconv.Itoa(kill))
-		_, least = newest(s)
-		time.Sleep(6 * time.Second) // Chromium writes within five seconds what a page keeps
-		for i := range 5 {
-			fill(s, "name", strings.Repeat("Not yet written ", i+1))
-		}
-		driver.Close() // by SIGKILL to its whole group
-	}
-	_, s := start()
-	_, revision := newest(s)
-	assert.GreaterOrEqual(t, revision, least)
-	s.Quit()
 }

@@ -21,7 +21,8 @@ const shedClock = `
 (() => {
 	const Real = Date;
 	const start = new Real(2026, 5, 1, 10, 0, 0).getTime();
-	const now = () => Number(localStorage.getItem("test.now")) || start;
+	const read = Storage.prototype.getItem; // before a test breaks it
+	const now = () => Number(read.call(localStorage, "test.now")) || start;
 	globalThis.Date = class extends Real {
 		constructor(...parts) { super(...(parts.length ? parts : [now()])); }
 		static now() { return now(); }
@@ -76,11 +77,17 @@ func shed(t *testing.T, page *pack.Served) string {
 // withClock is a copy of the page with the shed's clock in it.
 func withClock(t *testing.T, page *pack.Served) *pack.Served {
 	t.Helper()
+	return before(t, page, shedClock)
+}
+
+// before is a copy of the page with a script before its first one.
+func before(t *testing.T, page *pack.Served, script string) *pack.Served {
+	t.Helper()
 	folder := copyFolder(t, page)
 	name := filepath.Join(folder, page.Version, "wasm_exec.js")
 	loader, err := os.ReadFile(name)
 	require.NoError(t, err)
-	require.NoError(t, os.WriteFile(name, append([]byte(shedClock), loader...), 0o644))
+	require.NoError(t, os.WriteFile(name, append([]byte(script), loader...), 0o644))
 	restamp(t, folder)
 	return &pack.Served{Result: pack.Result{Folder: folder, Version: page.Version}}
 }

@@ -1,15 +1,9 @@
 package browser_test
 
 import (
-	"context"
-	"math/rand/v2"
 	"net/http/httptest"
-	"os"
-	"path/filepath"
-	"strconv"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -57,6 +51,35 @@ func TestAFullStoreIsToldOfAtOnce(t *testing.T) {
 	})
 }
 
+// A key is answered before it is kept; it is kept in the next message, and before the page is hidden or left.
+func TestAKeyIsAnsweredBeforeItIsKept(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		goTo(s, "settings")
+		fill(s, "name", "Tern")
+		for _, end := range []string{"", "pagehide", "visibilitychange"} {
+			var wrote []int // times that the store was written to: with the key, after its end, after the next message
+			s.AsyncScript(&wrote, `
+				const [end, done] = arguments, set = Storage.prototype.setItem, wrote = [];
+				let count = 0;
+				Storage.prototype.setItem = function (key, text) { count++; set.call(this, key, text); };
+				const field = document.querySelector('input[data-path="name"]');
+				field.value += end + "x";
+				field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+				wrote.push(count);
+				(end === "pagehide" ? window : document).dispatchEvent(new Event(end || "none", { bubbles: true }));
+				wrote.push(count);
+				setTimeout(() => { Storage.prototype.setItem = set; done([...wrote, count]); }, 100);`, end)
+			require.Len(t, wrote, 3)
+			assert.Zero(t, wrote[0], "while the key is answered")
+			assert.Equal(t, end != "", wrote[1] > 0, "by the end of the page: %q", end)
+			assert.Equal(t, 2, wrote[2], "job and history, once")
+		}
+		s.Refresh()
+		ready(s)
+		assert.Equal(t, "Ternxpagehidexvisibilitychangex", s.Value(control("name")))
+	})
+}
+
 // The browser is asked, once, not to clear away what the page keeps.
 func TestTheStoreIsAskedToLast(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
@@ -77,14 +100,7 @@ func TestTheStoreIsAskedToLast(t *testing.T) {
 // prefixed serves a page with a script before its first one.
 func prefixed(t *testing.T, script string) string {
 	t.Helper()
-	page := servedReal(t)
-	folder := copyFolder(t, page)
-	name := filepath.Join(folder, page.Version, "wasm_exec.js")
-	loader, err := os.ReadFile(name)
-	require.NoError(t, err)
-	require.NoError(t, os.WriteFile(name, append([]byte(script), loader...), 0o644))
-	restamp(t, folder)
-	server := httptest.NewServer(site.Handler(folder))
+	server := httptest.NewServer(site.Handler(before(t, servedReal(t), script).Folder))
 	t.Cleanup(server.Close)
 	return server.URL
 }
@@ -268,67 +284,4 @@ func newest(s *webdriver.Session) (best job.Document, revision int) {
 		}
 	}
 	return best, revision
-}
-
-// The whole browser killed at a random moment takes nothing with it that was typed half a second before; and a cup whose
-// clock was seen to run never shows its dose again.
-func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
-	page := servedReal(t)
-	engine := webdriver.Chromium()
-	if len(engine.Missing) > 0 {
-		window(t, engine) // skips or fails, and says why
-	}
-	profile := t.TempDir()
-	random := rand.New(rand.NewPCG(14, 3))
-	const kills = 10
-	typed, sure := "", ""
-	for kill := range kills + 1 {
-		driver, err := webdriver.Start(context.Background(), engine.In(profile))
-		require.NoError(t, err)
-		t.Cleanup(driver.Close)
-		s := driver.Session(t)
-		s.SetSize(360, 740)
-		s.Open(page.URL)
-		ready(s)
-		if kill == 0 {
-			atBench(s)
-		} else {
-			goTo(s, "settings")
-			name := s.Value(control("name"))
-			assert.True(t, strings.HasPrefix(typed, name) && strings.HasPrefix(name, sure), "after %d kills: %q of %q, at least %q", kill, name, typed, sure)
-			doc, _ := newest(s)
-			assert.Equal(t, name, doc.Get("name"), "the quick store hears of it")
-		}
-		if kill == kills/2 { // a cup is weighed, its catalyst goes in, and the browser dies as soon as the clock is seen
-			goTo(s, "cup")
-			do(s, "sheet", "weigh", "")
-			do(s, "weighed", "", "")
-			tap(s, "#catalyst-in")
-			s.Wait(".clock")
-			driver.Close()
-			continue
-		}
-		if kill > kills/2 {
-			goTo(s, "cup")
-			s.Wait(".clock")
-			assert.False(t, s.Has("#catalyst-in"), "after %d kills", kill)
-		}
-		if kill == kills {
-			s.Quit()
-			break
-		}
-		goTo(s, "settings")
-		typed, sure = "", ""
-		s.Clear(control("name"))
-		for i := range 1 + random.IntN(3) {
-			typed += strconv.Itoa(kill) + "," + strconv.Itoa(i) + ";"
-			fill(s, "name", typed)
-		}
-		sure = typed
-		time.Sleep(500 * time.Millisecond)
-		typed += "later"
-		fill(s, "name", typed)
-		time.Sleep(time.Duration(random.IntN(300)) * time.Millisecond)
-		driver.Close() // by SIGKILL to its whole group
-	}
 }

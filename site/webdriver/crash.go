@@ -20,9 +20,3 @@ func (s *Session) Crash() {
 	}
 	s.post("/window", map[string]any{"handle": next}, nil)
 }
-
-// In gives the engine with a folder for all that its browser keeps, which outlives the driver. Chromium only.
-func (e Engine) In(profile string) Engine {
-	e.profile = profile
-	return e
-}

@@ -12,8 +12,7 @@ type Engine struct {
 	Missing      []string // what it needs and this machine has not; empty: it can be started
 	driver       string
 	browser      string
-	profile      string // the browser's folder; empty: a fresh one for each session
-	needsDisplay bool   // its browser has no mode without a window
+	needsDisplay bool // its browser has no mode without a window
 	chromium     bool
 }
 
@@ -57,17 +56,11 @@ func (e *Engine) program(names ...string) string {
 // capabilities says which browser a session wants, and how it is started.
 func (d *Driver) capabilities() map[string]any {
 	if d.engine.chromium {
-		args := []string{"--headless=new", "--no-sandbox", "--disable-gpu", "--no-first-run",
-			"--disable-background-networking", "--disable-component-update", "--disable-sync",
-			"--disable-dev-shm-usage"}
-		if d.engine.profile != "" {
-			args = append(args, "--user-data-dir="+d.engine.profile)
-		}
 		return map[string]any{
 			"browserName": "chrome",
 			"goog:chromeOptions": map[string]any{
 				"binary": d.engine.browser,
-				"args":   args,
+				"args":   flags(""),
 			},
 			"goog:loggingPrefs": map[string]any{"browser": "ALL"},
 		}
@@ -78,4 +71,15 @@ func (d *Driver) capabilities() map[string]any {
 			"args":   []string{"--automation"},
 		},
 	}
+}
+
+// flags start Chromium without a window, with a folder for all that it keeps; empty: one of its own.
+func flags(profile string) []string {
+	list := []string{"--headless=new", "--no-sandbox", "--disable-gpu", "--no-first-run",
+		"--disable-background-networking", "--disable-component-update", "--disable-sync",
+		"--disable-dev-shm-usage"}
+	if profile != "" {
+		list = append(list, "--user-data-dir="+profile)
+	}
+	return list
 }

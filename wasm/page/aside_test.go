@@ -31,11 +31,11 @@ func (st *tightStore) carryOut(s *page.State, effects []page.Effect) *page.State
 			last = isThere || !st.isFull
 			verb := "refused"
 			if last {
-				st.kept[e.Key] = e.Text
+				st.kept[e.Key] = e.Kept()
 				verb = "kept"
 			}
 			if verb == "refused" || !s.Stored {
-				s = st.send(s, page.Message{Verb: verb, Path: e.Key, Text: e.Text})
+				s = st.send(s, page.Message{Verb: verb, Path: e.Key, Text: e.Kept()})
 			}
 		case page.Forget:
 			if last {

@@ -238,7 +238,7 @@ func (b *walker) keep(effects []page.Effect) {
 	for _, e := range effects {
 		switch e.Kind {
 		case page.Keep:
-			b.store[e.Key] = e.Text
+			b.store[e.Key] = e.Kept()
 		case page.Forget, page.Revoke:
 			delete(b.store, e.Key)
 		}

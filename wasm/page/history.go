@@ -23,7 +23,12 @@ func historyKey(demo bool) string {
 // keepHistory keeps what can be undone and redone, with the revision that it
 // belongs to: it is taken up again only beside that very save.
 func (s *State) keepHistory() Effect {
-	slot := s.Slot()
+	slot := *s.Slot()
+	made := func() string { return historyText(slot) }
+	return Effect{Kind: Keep, Key: historyKey(s.InDemo), made: &made}
+}
+
+func historyText(slot Slot) string {
 	var b strings.Builder
 	b.WriteString(strconv.Itoa(slot.Revision) + "\n")
 	write := func(mark string, list [][]job.Change) {
@@ -39,11 +44,10 @@ func (s *State) keepHistory() Effect {
 	}
 	write("undo", slot.Undo)
 	write("redo", slot.Redo)
-	text := b.String()
-	if len(text) > keptHistory {
-		text = "" // an import: the history begins anew after the next reload
+	if b.Len() > keptHistory {
+		return "" // an import: the history begins anew after the next reload
 	}
-	return Effect{Kind: Keep, Key: historyKey(s.InDemo), Text: text}
+	return b.String()
 }
 
 // loadHistory puts a kept history beside the save that it belongs to.

@@ -27,7 +27,9 @@ func copies(demo bool) [2]string {
 
 func (s *State) keepJob() Effect {
 	slot := s.Slot()
-	return Effect{Kind: Keep, Key: copies(s.InDemo)[slot.place()], Text: job.Save(slot.Doc, slot.Revision)}
+	doc, revision := slot.Doc, slot.Revision
+	made := func() string { return job.Save(doc, revision) }
+	return Effect{Kind: Keep, Key: copies(s.InDemo)[slot.place()], made: &made}
 }
 
 // saved keeps a job, and what can be undone of it.

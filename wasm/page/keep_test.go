@@ -21,7 +21,7 @@ func store(kept map[string]string, effects []page.Effect) {
 	for _, e := range effects {
 		switch e.Kind {
 		case page.Keep:
-			kept[e.Key] = e.Text
+			kept[e.Key] = e.Kept()
 		case page.Forget, page.Revoke:
 			delete(kept, e.Key)
 		}

@@ -37,7 +37,7 @@ func TestImportOfOneMegabyte(t *testing.T) {
 	s, effects = sent(s, tenOClock, "import", "", sized(t, job.MaxSaved))
 	require.NotEmpty(t, effects)
 	assert.Contains(t, s.Notice, "Imported")
-	_, _, err := job.Load(effects[0].Text)
+	_, _, err := job.Load(effects[0].Kept())
 	assert.NoError(t, err)
 
 	more, effects := sent(s, tenOClock, "set", "currency", "EUR")
@@ -65,7 +65,7 @@ func TestNoCupInAFullJob(t *testing.T) {
 		assert.Equal(t, fits, len(page.OpenCups(s.Doc(), page.Weighed)) == 1)
 		assert.Equal(t, !fits, strings.Contains(s.Notice, "log is full"), s.Notice)
 		if fits {
-			_, _, err := job.Load(effects[0].Text)
+			_, _, err := job.Load(effects[0].Kept())
 			assert.NoError(t, err)
 		}
 	}

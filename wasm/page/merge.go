@@ -25,9 +25,9 @@ func Merge(quick, durable map[string]string) map[string]string {
 	maps.Copy(kept, quick)
 	for _, demo := range []bool{false, true} {
 		permit := permitKey(demo)
-		if durable == nil {
-			if quick[durableMark] != "" {
-				delete(kept, permit) // the quick one may not have heard of the catalyst
+		if quick == nil || durable == nil {
+			if quick == nil || quick[durableMark] != "" {
+				delete(kept, permit) // the other may have heard of the catalyst
 			}
 			continue
 		}

@@ -36,6 +36,7 @@ func TestTheNewerOfTwoStoresIsRead(t *testing.T) {
 		{"the durable one lags", held{keyA: saved("Four", 4)}, held{keyA: saved("Two", 2), keyB: saved("Three", 3)}, "Four"},
 		{"no quick one", held{}, held{keyA: saved("Two", 2)}, "Two"},
 		{"no durable one", held{keyA: saved("Two", 2)}, nil, "Two"},
+		{"the quick one can't be read", nil, held{keyA: saved("Two", 2)}, "Two"},
 		{"the quick one's text cut", held{keyA: saved("Two", 2)[:40]}, held{keyA: saved("Two", 2)}, "Two"},
 		{"the durable one's text cut", held{keyA: saved("Two", 2)}, held{keyA: saved("Two", 2)[:40]}, "Two"},
 	} {
@@ -46,7 +47,7 @@ func TestTheNewerOfTwoStoresIsRead(t *testing.T) {
 }
 
 // A cup's permit counts only where the store that has it knows of the latest save; where both do, both must have it; and
-// where the durable store was there and can't be read, none does.
+// where one of them was there and can't be read, none does.
 func TestAPermitNeedsTheLatestWord(t *testing.T) {
 	type held = map[string]string
 	with := func(revision int, permit string) held {
@@ -70,6 +71,7 @@ func TestAPermitNeedsTheLatestWord(t *testing.T) {
 		{"the durable one doesn't know of the weighing yet", with(4, "cup.1 100"), with(2, ""), "cup.1 100"},
 		{"no durable one ever", with(2, "cup.1 100"), nil, "cup.1 100"},
 		{"a durable one that can't be read", marked, nil, ""},
+		{"a quick one that can't be read", nil, with(2, "cup.1 100"), ""},
 	} {
 		assert.Equal(t, c.want, page.Merge(c.quick, c.durable)[keyPermit], c.what)
 	}

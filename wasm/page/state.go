@@ -148,6 +148,16 @@ type Effect struct {
 	Kind EffectKind
 	Key  string // of what is kept; a file's name; an element's id
 	Text string
+	made *func() string // makes the Text of Keep, where that takes long
+}
+
+// Kept gives the text that Keep keeps. A job's is made only now: the answer to
+// a key doesn't wait for it.
+func (e Effect) Kept() string {
+	if e.made != nil {
+		return (*e.made)()
+	}
+	return e.Text
 }
 
 // EffectKind is what an effect does.
@@ -155,7 +165,7 @@ type EffectKind int
 
 // The effects.
 const (
-	Keep      EffectKind = iota // keep Text under Key in the browser's store; answered by "kept" or "refused"
+	Keep      EffectKind = iota // keep what Kept gives under Key in the browser's store; answered by "kept" or "refused"
 	Forget                      // drop Key from the store
 	Revoke                      // drop Key from the store, whatever else the store refuses
 	Settle                      // show this step only once what it keeps and drops is on the disk, where the browser can tell

@@ -105,7 +105,7 @@ func saveOf(t *testing.T, s *page.State, m page.Message) (*page.State, page.Mess
 	s, effects := page.Update(s, m)
 	for _, e := range effects {
 		if e.Kind == page.Keep && (strings.HasSuffix(e.Key, ".a") || strings.HasSuffix(e.Key, ".b")) {
-			return s, page.Message{Verb: "elsewhere", Path: e.Key, Text: e.Text}
+			return s, page.Message{Verb: "elsewhere", Path: e.Key, Text: e.Kept()}
 		}
 	}
 	t.Fatal("nothing was kept")

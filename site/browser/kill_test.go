@@ -1,0 +1,214 @@
+package browser_test
+
+import (
+	"encoding/json"
+	"fmt"
+	"math/rand/v2"
+	"net/http"
+	"net/http/httptest"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/site"
+	"shedreckoner/site/webdriver"
+)
+
+// player is a builder inside the page: it looks at what the page shows at its start, takes a cup to its catalyst now and then,
+// and types on until the browser ends. It tells the test's server of each step.
+const player = `
+(() => {
+	const tell = (what) => fetch("/told", { method: "POST", body: JSON.stringify(what) }).catch(() => {});
+	const say = (verb, path, text) => window.dispatchEvent(
+		new CustomEvent("shed-answer", { detail: { verb: verb, path: path || "", text: text || "" } }));
+	const find = (css) => document.querySelector(css);
+	const until = (holds) => new Promise((done) => {
+		const look = () => holds() ? done() : setTimeout(look, 2);
+		look();
+	});
+	const round = async () => (await fetch("/round")).json();
+	const play = async () => {
+		const { number, takesCup } = await round();
+		say("go", "settings");
+		const shown = { name: find('input[data-path="name"]').value, aside: !!find('[data-do="aside"]'),
+			stored: !document.body.textContent.includes("doesn't keep what is typed") };
+		say("go", "cup");
+		await tell({ what: "start", ...shown, clock: !!find(".clock"), dose: !!find("#catalyst-in") });
+		if (takesCup) {
+			const last = find('[data-do="end"][data-text="spread"]');
+			if (last) {
+				last.click();
+			}
+			for (const [path, text] of READINGS) {
+				say("set", path, text);
+			}
+			say("sheet", "weigh");
+			find('[data-do="weighed"]').click();
+			await until(() => find("#catalyst-in"));
+			find("#catalyst-in").click();
+			await until(() => find(".clock"));
+			tell({ what: "clock" });
+		}
+		say("go", "settings");
+		for (let i = 0; ; i++) {
+			const field = find('input[data-path="name"]');
+			field.value = number + "." + i;
+			field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+			tell({ what: "typed", name: field.value });
+			await new Promise((done) => setTimeout(done, 15));
+		}
+	};
+	until(() => document.documentElement.dataset.ready).then(play).catch((error) => tell({ what: "fault", name: String(error) }));
+})();
+`
+
+// telling is one thing that the player told, and when.
+type telling struct {
+	What, Name                 string
+	Aside, Stored, Clock, Dose bool
+	at                         time.Time
+}
+
+// ear is the server that the player tells.
+type ear struct {
+	mu       sync.Mutex
+	round    int
+	takesCup bool
+	told     []telling
+}
+
+func (e *ear) serve(rest http.Handler) http.Handler {
+	mux := http.NewServeMux()
+	mux.Handle("/", rest)
+	mux.HandleFunc("GET /round", func(w http.ResponseWriter, r *http.Request) {
+		e.mu.Lock()
+		defer e.mu.Unlock()
+		fmt.Fprintf(w, `{"number": %d, "takesCup": %t}`, e.round, e.takesCup)
+	})
+	mux.HandleFunc("POST /told", func(w http.ResponseWriter, r *http.Request) {
+		var t telling
+		if json.NewDecoder(r.Body).Decode(&t) != nil {
+			return // cut short by the end of the browser
+		}
+		t.at = time.Now()
+		e.mu.Lock()
+		defer e.mu.Unlock()
+		e.told = append(e.told, t)
+	})
+	return mux
+}
+
+// heard gives what was told of a thing in this round.
+func (e *ear) heard(what string) []telling {
+	e.mu.Lock()
+	defer e.mu.Unlock()
+	return slices.DeleteFunc(slices.Clone(e.told), func(t telling) bool { return t.What != what })
+}
+
+// next begins a round.
+func (e *ear) next(round int, takesCup bool) {
+	e.mu.Lock()
+	defer e.mu.Unlock()
+	e.round, e.takesCup, e.told = round, takesCup, nil
+}
+
+// wait waits until something was told.
+func (e *ear) wait(t *testing.T, what string) telling {
+	t.Helper()
+	for deadline := time.Now().Add(30 * time.Second); ; time.Sleep(2 * time.Millisecond) {
+		if heard := e.heard(what); len(heard) > 0 {
+			return heard[0]
+		}
+		require.Empty(t, e.heard("fault"))
+		require.True(t, time.Now().Before(deadline), "round %d: waited in vain for %s", e.round, what)
+	}
+}
+
+const (
+	kills    = 40
+	eachCup  = 4                      // kills: so often a cup is weighed and gets its catalyst
+	keptFrom = 500 * time.Millisecond // after that long what was typed outlives the browser
+)
+
+// The whole browser killed at a random moment takes nothing with it that was typed half a second before; and a cup whose
+// clock was seen to run never shows its dose again.
+func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
+	page := servedReal(t)
+	script := shedClock + strings.Replace(player, "READINGS", readingsJSON(t), 1)
+	for _, engine := range webdriver.Engines() {
+		t.Run(engine.Name, func(t *testing.T) {
+			if len(engine.Missing) > 0 {
+				window(t, engine) // skips or fails, and says why
+			}
+			e := &ear{}
+			server := httptest.NewServer(e.serve(site.Handler(before(t, page, script).Folder)))
+			t.Cleanup(server.Close)
+			browser, err := engine.Bare(t.TempDir())
+			t.Cleanup(browser.Close)
+			require.NoError(t, err)
+			random := rand.New(rand.NewPCG(14, 3))
+			hasClock, sure := false, 0.0
+			for kill := range kills + 1 {
+				takesCup := kill%eachCup == 0 && kill < kills
+				e.next(kill+1, takesCup)
+				require.NoError(t, browser.Open(server.URL))
+				start := e.wait(t, "start")
+				what := fmt.Sprintf("after %d kills", kill)
+				if kill > 0 {
+					assert.GreaterOrEqual(t, order(t, start.Name), sure, what)
+				}
+				if hasClock {
+					assert.True(t, start.Clock, what)
+				}
+				assert.False(t, start.Dose && hasClock, what)
+				assert.False(t, start.Aside, what)
+				assert.True(t, start.Stored, what)
+				if kill == kills {
+					break
+				}
+				if takesCup {
+					e.wait(t, "clock")
+					hasClock = true
+				} else {
+					e.wait(t, "typed")
+				}
+				time.Sleep(time.Duration(random.IntN(900)) * time.Millisecond)
+				killed := time.Now()
+				browser.Kill()
+				for _, typed := range e.heard("typed") {
+					if typed.at.Before(killed.Add(-keptFrom)) {
+						sure = order(t, typed.Name)
+					}
+				}
+			}
+		})
+	}
+}
+
+// order ranks what the player types: rounds, and in each what came later.
+func order(t *testing.T, name string) float64 {
+	t.Helper()
+	round, nth, found := strings.Cut(name, ".")
+	require.True(t, found || name == "", name)
+	if name == "" {
+		return 0
+	}
+	r, err := strconv.Atoi(round)
+	require.NoError(t, err)
+	n, err := strconv.Atoi(nth)
+	require.NoError(t, err)
+	return float64(r) + float64(n)/1e6
+}
+
+func readingsJSON(t *testing.T) string {
+	t.Helper()
+	text, err := json.Marshal(readings)
+	require.NoError(t, err)
+	return string(text)
+}
