@@ -16,7 +16,8 @@ globalThis.shedStore = (() => {
 
 	let database = null;
 	let changes = new Map(); // that wait, by key: a text, or null to drop it
-	let writing = null; // a promise, while some are written
+	let waits = false; // their turn to be written is still to come
+	let writing = Promise.resolve(); // of the end of all turns so far
 
 	async function read() {
 		try {
@@ -103,22 +104,21 @@ globalThis.shedStore = (() => {
 	// change notes a change for the database. What changes together is written together.
 	function change(key, text) {
 		changes.set(key, text);
-		if (database && !writing) {
-			writing = Promise.resolve().then(write);
+		if (database && !waits) {
+			waits = true;
+			writing = writing.then(write);
 		}
 	}
 
 	async function write() {
-		while (changes.size > 0) {
-			const now = changes;
-			changes = new Map();
-			try {
-				await written(now);
-			} catch (error) {
-				console.info("not kept on the disk:", error && error.message);
-			}
+		const now = changes;
+		changes = new Map();
+		waits = false;
+		try {
+			await written(now);
+		} catch (error) {
+			console.info("not kept on the disk:", error && error.message);
 		}
-		writing = null;
 	}
 
 	function written(now) {
@@ -142,7 +142,7 @@ globalThis.shedStore = (() => {
 
 	async function settle() {
 		try {
-			await inTime(Promise.resolve(writing));
+			await inTime(writing);
 		} catch (error) {
 			// what there is has it
 		}

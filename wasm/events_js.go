@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"strings"
 	"syscall/js"
 
@@ -145,19 +144,6 @@ func (b *border) fragment() {
 	address, _, _ := strings.Cut(location.Get("href").String(), "#")
 	b.window.Get("history").Call("replaceState", nil, "", address)
 	b.handle(page.Message{Verb: "opened", Text: text, At: b.moment()})
-}
-
-// moment reads the shed's own clock.
-func (b *border) moment() page.Moment {
-	now, steady := b.window.Get("Date").New(), b.window.Get("performance")
-	part := func(name string) int { return now.Call("get" + name).Int() }
-	return page.Moment{
-		Unix: int64(now.Call("getTime").Float() / 1000),
-		Day:  part("Hours")*3600 + part("Minutes")*60 + part("Seconds"),
-		Date: fmt.Sprintf("%04d-%02d-%02d", part("FullYear"), part("Month")+1, part("Date")),
-
-		Steady: int64((steady.Get("timeOrigin").Float() + steady.Call("now").Float()) / 1000),
-	}
 }
 
 // isInput says if the event is the one that tells of the control's new value:

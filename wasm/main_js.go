@@ -55,6 +55,7 @@ type border struct {
 	tapped                   bool            // the event at hand is a tap or a key that acts
 	entered                  js.Value        // the control that the focus has just come to
 	back                     backEntry
+	turns                    turns
 	settling                 *settling // nil: nothing waits for the disk
 }
 

@@ -11,11 +11,12 @@ import (
 )
 
 // crash ends the page without notice. WebKit's driver ends its whole session with a page that crashed: there the page is
-// left instead, in the middle of what it does.
+// left instead, in the middle of what it does, about as long after the latest key as a crash takes to come about.
 func crash(s *webdriver.Session) {
 	if s.Chromium() {
 		s.Crash()
 	} else {
+		s.AsyncScript(nil, `setTimeout(arguments[0], 100)`)
 		s.Open("about:blank")
 	}
 }

@@ -3,21 +3,7 @@ package page
 import (
 	"maps"
 	"strconv"
-
-	"shedreckoner/calc/job"
-	"shedreckoner/calc/unit"
 )
-
-// Left is the seconds that a running cup has to the end of its usable time;
-// below zero it is past.
-func Left(d job.Document, cup string, now Moment) float64 {
-	in, err := strconv.ParseInt(d.Get(cup+".in"), 10, 64)
-	usable, err2 := unit.Read(d.Get(cup+".usable"), unit.InMinute)
-	if err != nil || err2 != nil {
-		return 0
-	}
-	return float64(in) + usable - float64(now.Unix)
-}
 
 // warnBefore is how long before the end of the usable time a cup warns.
 const warnBefore = 60

@@ -2,6 +2,7 @@ package page
 
 import (
 	"maps"
+	"math"
 	"strconv"
 
 	"shedreckoner/calc/bench"
@@ -13,7 +14,8 @@ import (
 // A phone's clock can be set while a cup runs. With every message comes a second
 // clock that nobody sets; where the two part, a running cup keeps to the second.
 // Going on at once may also be a phone that slept, which stops the second clock:
-// that is only said.
+// that is only said. So is a time of day that moves while both go on, by another
+// zone: the hours shown are by it as it is now.
 
 // The least that the phone's clock must have moved against the other to be noticed.
 const (
@@ -21,8 +23,9 @@ const (
 	leastOn   = 60
 )
 
-// moved is by how much the phone's clock was set while a cup ran, in seconds.
-type moved struct{ back, on int64 }
+// moved is by how much the phone's clock was set while a cup ran, and its time
+// of day besides, in seconds.
+type moved struct{ back, on, zone int64 }
 
 // lookAtClock compares the two clocks of a new message with those of the latest.
 func (s *State) lookAtClock(next Moment) {
@@ -32,6 +35,10 @@ func (s *State) lookAtClock(next Moment) {
 	}
 	jump := (next.Unix - next.Steady) - (was.Unix - was.Steady)
 	if -leastBack < jump && jump < leastOn {
+		jump = 0
+	}
+	zone := zoneMoved(was, next)
+	if jump == 0 && zone == 0 {
 		return
 	}
 	clocks := maps.Clone(s.moved)
@@ -40,14 +47,26 @@ func (s *State) lookAtClock(next Moment) {
 	}
 	for _, cup := range OpenCups(s.Doc(), Running) {
 		m := clocks[s.warnKey(cup)]
-		if jump < 0 {
-			m.back -= jump
-		} else {
-			m.on += jump
-		}
+		m.back += max(0, -jump)
+		m.on += max(0, jump)
+		m.zone += zone
 		clocks[s.warnKey(cup)] = m
 	}
 	s.moved = clocks
+}
+
+// zoneMoved is by how much the time of day went on more than the time did, but
+// for a jump that was foreseen.
+func zoneMoved(was, next Moment) int64 {
+	const day = 86400
+	moved := int64(next.Day - was.timeOfDay(next.Unix))
+	switch {
+	case moved > day/2:
+		return moved - day
+	case moved < -day/2:
+		return moved + day
+	}
+	return moved
 }
 
 // Times is a running cup's times, in seconds from catalyst in. What isn't known is nothing.
@@ -55,9 +74,13 @@ type Times struct {
 	Since, Left         float64 // gone; still to spread, below nothing once it is over
 	Usable, Early, Late float64
 	SetBack, SetOn      float64 // by how much the phone's clock was moved meanwhile
+	Zone                float64 // by how much its time of day went on besides, below nothing if back
 	IsTest              bool
 	IsUnknown           bool // by the phone's clock its catalyst isn't in yet
 }
+
+// IsOld says if the catalyst went in more than a day ago.
+func (t Times) IsOld() bool { return t.Since > 86400 }
 
 // LastMinute is how long before the end of the usable time a cup warns.
 const LastMinute = warnBefore
@@ -77,7 +100,7 @@ func (s *State) TimesOf(cup string) Times {
 		return si
 	}
 	m := s.moved[s.warnKey(cup)]
-	t := Times{Usable: read("usable"), Early: read("early"), Late: read("late"), SetBack: float64(m.back), SetOn: float64(m.on), IsTest: d.Get(cup+".kind") == job.TestCup}
+	t := Times{Usable: read("usable"), Early: read("early"), Late: read("late"), SetBack: float64(m.back), SetOn: float64(m.on), Zone: float64(m.zone), IsTest: d.Get(cup+".kind") == job.TestCup}
 	t.Since = float64(s.Now.Unix - in + m.back)
 	t.Left = t.Usable - t.Since
 	t.IsUnknown = err != nil || t.Since < -clockSlack
@@ -94,9 +117,7 @@ func (s *State) WontGoOff(cup string) (cure.Stuck, error) {
 // HourAfter is the time of day at which so many seconds have gone since a cup's
 // catalyst went in, by the phone's clock as it goes now.
 func (s *State) HourAfter(cup string, after float64) string {
-	const day = 86400
-	at := float64(s.Now.Day) + after - s.TimesOf(cup).Since
-	return ClockText((int(at)%day + day) % day)
+	return ClockText(s.Now.timeOfDay(s.Now.Unix + int64(math.Floor(after-s.TimesOf(cup).Since))))
 }
 
 // ClockList is the list of running cups: the one that is open in it stands in front.

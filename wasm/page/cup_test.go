@@ -14,6 +14,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
+	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
 )
@@ -267,6 +268,15 @@ func (b *walker) note(before *page.State) {
 	}
 }
 
+// secondsLeft is what a running cup has to the end of its usable time.
+func secondsLeft(t *testing.T, d job.Document, cup string, now page.Moment) float64 {
+	in, err := strconv.ParseInt(d.Get(cup+".in"), 10, 64)
+	require.NoError(t, err)
+	usable, err := unit.Read(d.Get(cup+".usable"), unit.InMinute)
+	require.NoError(t, err)
+	return float64(in) + usable - float64(now.Unix)
+}
+
 // checkAlarms holds the alarms against one for each cup and stage.
 func (b *walker) checkAlarms(m page.Message, effects []page.Effect) {
 	due, rung := 0, 0
@@ -275,7 +285,7 @@ func (b *walker) checkAlarms(m page.Message, effects []page.Effect) {
 			if b.s.IsTestCup(path) {
 				continue // nothing is spread of it
 			}
-			left := page.Left(b.s.Doc(), path, b.s.Now)
+			left := secondsLeft(b.t, b.s.Doc(), path, b.s.Now)
 			stage := 0
 			if left <= 60 {
 				stage = 1

@@ -125,8 +125,7 @@ func (s *State) HourOf(path string) string {
 	if err != nil || at <= 0 {
 		return ""
 	}
-	const day = 86400
-	return ClockText(int(((at-s.Now.Unix+int64(s.Now.Day))%day + day) % day))
+	return ClockText(s.Now.timeOfDay(at))
 }
 
 // cupColumns is what is written of a cup, by column.

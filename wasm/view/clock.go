@@ -78,7 +78,7 @@ func timeClass(time string) string {
 
 // hoursOfCup is when to stop, and when it gels, by the time of day.
 func hoursOfCup(s *page.State, cup string, t page.Times) html {
-	if t.IsUnknown {
+	if t.IsUnknown || t.IsOld() { // an hour of another day would be taken for one of today
 		return nothing
 	}
 	fact := func(hour, name string) html { return el("span", nil, el("b", nil, txt(hour)), txt(name)) }
@@ -107,7 +107,9 @@ func clockNotes(s *page.State, t page.Times) []string {
 		lines = append(lines, words.SetBack(strconv.Itoa(int(t.SetBack+59)/60)+"\u00a0min"))
 	case t.SetOn > 0:
 		lines = append(lines, words.SetOn(strconv.Itoa(int(t.SetOn+59)/60)+"\u00a0min"))
-	case t.Since > 86400:
+	case t.Zone != 0:
+		lines = append(lines, words.Zone)
+	case t.IsOld():
 		lines = append(lines, words.DaysOld(counted(int(t.Since/86400), "day", "days")))
 	}
 	if t.IsTest {

@@ -56,6 +56,9 @@ func SetOn(minutes string) string {
 	return "The phone's clock went on by " + minutes + " at once: it slept, or was set. If it was set, go by your own watch."
 }
 
+// Zone says that the phone's time of day moved while a cup ran, though no time was lost.
+const Zone = "The phone's time of day was moved while this cup ran, by another time zone. What is left is right; hours here are by the phone as it is now."
+
 // Ahead says that the catalyst went in later than it is now.
 func Ahead(hour string) string {
 	return "By the phone's clock the catalyst goes in only at " + hour + ": the clock was set back. Go by your own watch."
