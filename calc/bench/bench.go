@@ -65,8 +65,9 @@ type Bench struct {
 	Covers  working.Figure[unit.Area]
 	Cups    cure.Cups // for the whole coat, where HasCups
 	HasCups bool
-	Tin     cure.Tin // how far its gel time is known
-	Gel     cure.Gel // after own tests
+	Tin     cure.Tin       // how far its gel time is known
+	Gel     cure.Gel       // after own tests
+	Tests   []cure.CupTest // of this tin, that moved it
 	Opened  *cure.Opened
 
 	Air    Air

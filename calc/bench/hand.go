@@ -75,7 +75,7 @@ func (b *bencher) gel() {
 		b.out.Gel = gel
 		return
 	}
-	b.out.Gel = tested
+	b.out.Gel, b.out.Tests = tested, tests
 	if len(tests) > 0 || b.out.IsRatio { // two parts of a maker's ratio are what its sheet timed
 		b.out.Tin = cure.Timed
 	}

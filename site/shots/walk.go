@@ -9,7 +9,7 @@ import (
 )
 
 const (
-	deepest     = 2 // sheets on each other
+	deepest     = 3 // sheets on each other
 	mostFurther = 8 // pictures of one thing that is longer than the window
 )
 

@@ -103,7 +103,7 @@ func (f frame) inside(parts ...markup.HTML) markup.HTML {
 // axes draws the two axes with as many of their ticks' texts as have room.
 func (f frame) axes() markup.HTML {
 	parts := []markup.HTML{path("axis", "M"+num(f.left)+" "+num(f.top)+"V"+num(f.bottom)+"H"+num(f.right)),
-		words("aside", "start", fitted(f.y.Label, plotWidth), 0, f.top-lineHeight),
+		words("aside", "start", fitted(f.y.Label, plotWidth), 0, lineHeight/2),
 		words("aside", "end", fitted(f.x.Label, plotWidth), plotWidth, f.bottom+lineHeight*2)}
 	last := math.Inf(-1)
 	for _, t := range f.x.Ticks {

@@ -6,14 +6,124 @@ import (
 	"shedreckoner/wasm/markup"
 )
 
+// Plot is curves over one axis, and what bears on them. What has a name stands
+// in the key.
+type Plot struct {
+	Title  string // for those who don't see it: what it says, not that it is a curve
+	X, Y   Axis
+	Shaded []Shade
+	Band   Band
+	Lines  []Line
+	Dots   []Dots
+	Course Course
+	Marks  []Mark
+}
+
 // Point is a point of a plot, in the units of its axes.
 type Point struct{ X, Y float64 }
+
+// Line goes through points, dressed by its class.
+type Line struct {
+	Name, Class string
+	Points      []Point
+}
+
+// Dots are points that no line needs to join.
+type Dots Line
+
+// Band is what lies between a low and a high value.
+type Band struct {
+	Name  string
+	Spans []Span
+}
 
 // Span is a band's low and high value at one place.
 type Span struct{ X, Low, High float64 }
 
+// Shade is parts of the axis to the right, over the plot's whole height.
+type Shade struct {
+	Name, Class string
+	Parts       []Interval
+}
+
 // Interval is a part of an axis.
 type Interval struct{ From, To float64 }
+
+// Course is something that lasts, as a bar at the foot of the plot.
+type Course struct {
+	Name string
+	Interval
+}
+
+// Mark is a line over the plot's height with a text above it, and a dot where it
+// has a height of its own.
+type Mark struct {
+	Point
+	Class, Text, Name string
+}
+
+// Draw draws the plot: gel time against temperature, say. Without a range on both
+// axes it draws nothing. Texts stay inside the picture, and nothing lies over one.
+func (p Plot) Draw() markup.HTML {
+	f, ok := newFrame(p.X, p.Y, 0)
+	if !ok {
+		return markup.HTML{}
+	}
+	var shown []Mark
+	for _, m := range p.Marks {
+		if x, _ := f.at(m.Point); isFinite(m.X) && x >= f.left && x <= f.right {
+			shown = append(shown, m)
+		}
+	}
+	f, _ = newFrame(p.X, p.Y, len(shown))
+	var under, over []markup.HTML
+	for _, s := range p.Shaded {
+		under = append(under, f.shade(s))
+	}
+	for _, l := range p.Lines {
+		over = append(over, f.line(l.Class, l.Points))
+	}
+	if c := p.Course; isFinite(c.From, c.To) && c.To > c.From {
+		x, _ := f.at(Point{X: c.From, Y: f.y.from()})
+		to, _ := f.at(Point{X: c.To, Y: f.y.from()})
+		over = append(over, rect("course", x, f.bottom-courseHeight, to-x, courseHeight))
+	}
+	parts := []markup.HTML{f.inside(append(under, f.band(p.Band.Spans))...), f.axes(), f.inside(over...)}
+	for _, d := range p.Dots {
+		for _, at := range d.Points {
+			parts = append(parts, f.dot(d.Class, at))
+		}
+	}
+	key, rows := f.key(p.entries())
+	parts = append(append(parts, f.marks(shown)...), key...)
+	return picture("plot", plotWidth, f.height(rows), p.Title, parts...)
+}
+
+const courseHeight = 8.
+
+// entries is what the key explains.
+func (p Plot) entries() (list []entry) {
+	add := func(class, name string, isThere bool) {
+		if name != "" && isThere {
+			list = append(list, entry{class, name})
+		}
+	}
+	for _, l := range p.Lines {
+		add(l.Class, l.Name, len(l.Points) > 0)
+	}
+	add("band", p.Band.Name, len(p.Band.Spans) > 0)
+	for _, s := range p.Shaded {
+		add("shaded "+s.Class, s.Name, len(s.Parts) > 0)
+	}
+	for _, d := range p.Dots {
+		add("dot "+d.Class, d.Name, len(d.Points) > 0)
+	}
+	for _, m := range p.Marks {
+		add(m.Class, m.Name, true)
+	}
+	add("course", p.Course.Name, p.Course.To > p.Course.From)
+	return list
+}
 
 // line draws through the points; a point that isn't finite breaks it.
 func (f frame) line(class string, points []Point) markup.HTML {
@@ -49,54 +159,28 @@ func (f frame) band(spans []Span) markup.HTML {
 	return path("band", "M"+strings.Join(append(there, back...), "L")+"Z")
 }
 
-// shade marks parts of the axis to the right, over the plot's whole height.
-func (f frame) shade(parts []Interval) markup.HTML {
+func (f frame) shade(s Shade) markup.HTML {
 	var list []markup.HTML
-	for _, p := range parts {
+	for _, p := range s.Parts {
 		if !isFinite(p.From, p.To) || p.To <= p.From {
 			continue
 		}
 		x1, _ := f.at(Point{p.From, f.y.from()})
 		x2, _ := f.at(Point{p.To, f.y.from()})
-		list = append(list, rect("shaded", x1, f.top, x2-x1, f.bottom-f.top))
+		list = append(list, rect("shaded "+s.Class, x1, f.top, x2-x1, f.bottom-f.top))
 	}
 	return markup.Join(list...)
 }
 
-// upright is a line over the plot's height, with a text above it that stays
-// inside the picture. Rows count upwards from the axis's label.
-func (f frame) upright(class, text string, v float64, row int) markup.HTML {
-	x, _ := f.at(Point{v, f.y.from()})
-	if !isFinite(v) || x < f.left || x > f.right {
+// dot draws a point; one outside the plot isn't drawn.
+func (f frame) dot(class string, p Point) markup.HTML {
+	x, y := f.at(p)
+	if !isFinite(p.X, p.Y) || x < f.left || x > f.right || y < f.top || y > f.bottom {
 		return markup.HTML{}
 	}
-	y := f.top - lineHeight*float64(row+2)
-	text = fitted(text, plotWidth)
-	half := textWidth(text) / 2
-	return markup.Join(line(class, x, y+lineHeight/2, x, f.bottom), words("strong haloed", "middle", text, max(half, min(x, plotWidth-half)), y))
+	return circle(class, x, y)
 }
 
-// entry is a line of the key below a plot: a sample and its name.
-type entry struct{ class, name string }
-
-// key draws the samples with their names, as many to a row as fit.
-func (f frame) key(entries []entry) (parts []markup.HTML, rows int) {
-	x, y := 0., f.height(0)+lineHeight/2-2
-	for _, e := range entries {
-		name := fitted(e.name, plotWidth-32)
-		width := 32 + textWidth(name)
-		if rows == 0 {
-			rows = 1
-		}
-		if x > 0 && x+width > plotWidth {
-			x, y, rows = 0, y+lineHeight, rows+1
-		}
-		sample := line(e.class, x, y, x+24, y)
-		if e.class == "band" || e.class == "shaded" {
-			sample = rect(e.class+" edged", x, y-5, 24, 10)
-		}
-		parts = append(parts, sample, words("aside", "start", name, x+30, y))
-		x += width + 10
-	}
-	return parts, rows
+func circle(class string, x, y float64) markup.HTML {
+	return el("circle", at("class", "dot "+class, "cx", num(x), "cy", num(y), "r", "5"))
 }

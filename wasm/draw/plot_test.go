@@ -16,55 +16,58 @@ func with(symbol string) func(float64) string {
 }
 
 // gel is a curve that halves every 10 °C, with a band of a quarter about it.
-func gel() draw.CurvePlot {
-	p := draw.CurvePlot{Title: "Gel time against temperature: 20 min at 25 °C today",
+func gel() draw.Plot {
+	p := draw.Plot{Title: "Gel time against temperature: 20 min at 25 °C today",
 		X: draw.Axis{Label: "surface", Ticks: draw.NiceTicks(10, 40, 6, with("°C"))}, Y: draw.Axis{Label: "gels after", Ticks: draw.NiceTicks(0, 70, 5, with("min"))},
-		Shaded: []draw.Interval{{From: 15, To: 30}}, Mark: &draw.Mark{Point: draw.Point{X: 25, Y: 20}, Text: "today: 20 min at 25 °C"},
-		LineName: "middle", BandName: "early to late", ShadedName: "the card's range"}
+		Shaded: []draw.Shade{{Name: "the card's range", Parts: []draw.Interval{{From: 15, To: 30}}}}, Marks: []draw.Mark{{Point: draw.Point{X: 25, Y: 20}, Class: "today", Text: "today: 20 min at 25 °C"}},
+		Lines: []draw.Line{{Name: "middle", Class: "curve"}}, Band: draw.Band{Name: "early to late"}, Dots: []draw.Dots{{Name: "tin", Class: "tested", Points: []draw.Point{{X: 22, Y: 25}}}}}
 	for c := 10.; c <= 40; c++ {
 		minutes := 20 * math.Exp2((25-c)/10)
-		p.Line = append(p.Line, draw.Point{X: c, Y: minutes})
-		p.Band = append(p.Band, draw.Span{X: c, Low: minutes * 0.75, High: minutes * 1.25})
+		p.Lines[0].Points = append(p.Lines[0].Points, draw.Point{X: c, Y: minutes})
+		p.Band.Spans = append(p.Band.Spans, draw.Span{X: c, Low: minutes * 0.75, High: minutes * 1.25})
 	}
 	return p
 }
 
 func TestCurve(t *testing.T) {
-	h := draw.Curve(gel())
+	h := gel().Draw()
 	list := texts(read(t, h))
 	for _, want := range []string{"surface", "gels after", "0 min", "80 min", "10 °C", "today: 20 min at 25 °C", "early to late", "the card's range", "middle"} {
 		assert.Contains(t, list, want)
 	}
-	assert.Contains(t, h.String(), `class="dot"`)
+	assert.Contains(t, h.String(), `class="dot today"`)
+	assert.Contains(t, h.String(), `class="dot tested"`)
 }
 
 func TestCurveStandsWhateverComes(t *testing.T) {
-	for name, change := range map[string]func(*draw.CurvePlot){
-		"no mark":         func(p *draw.CurvePlot) { p.Mark = nil },
-		"mark outside":    func(p *draw.CurvePlot) { p.Mark.X = 1e300 },
-		"mark at the end": func(p *draw.CurvePlot) { p.Mark.X = 40 },
-		"wild points":     func(p *draw.CurvePlot) { p.Line[3].Y, p.Line[4].X, p.Band[2].High = math.NaN(), math.Inf(1), 1e308 },
-		"wild mark":       func(p *draw.CurvePlot) { p.Mark.Y = math.NaN() },
-		"wild range": func(p *draw.CurvePlot) {
-			p.Shaded = []draw.Interval{{From: math.NaN(), To: 3}, {From: 30, To: 20}, {From: -1e308, To: 1e308}}
+	for name, change := range map[string]func(*draw.Plot){
+		"no mark":         func(p *draw.Plot) { p.Marks = nil },
+		"mark outside":    func(p *draw.Plot) { p.Marks[0].X = 1e300 },
+		"mark at the end": func(p *draw.Plot) { p.Marks[0].X = 40 },
+		"wild points": func(p *draw.Plot) {
+			p.Lines[0].Points[3].Y, p.Lines[0].Points[4].X, p.Band.Spans[2].High = math.NaN(), math.Inf(1), 1e308
 		},
-		"no line": func(p *draw.CurvePlot) { p.Line, p.Band = nil, nil },
-		"long texts": func(p *draw.CurvePlot) {
-			p.Mark.Text, p.X.Label, p.Y.Label = long, long, long
-			p.LineName, p.BandName = long, long
+		"wild mark": func(p *draw.Plot) { p.Marks[0].Y = math.NaN() },
+		"wild range": func(p *draw.Plot) {
+			p.Shaded[0].Parts = []draw.Interval{{From: math.NaN(), To: 3}, {From: 30, To: 20}, {From: -1e308, To: 1e308}}
 		},
-		"many ticks": func(p *draw.CurvePlot) {
+		"no line": func(p *draw.Plot) { p.Lines, p.Band = nil, draw.Band{} },
+		"long texts": func(p *draw.Plot) {
+			p.Marks[0].Text, p.X.Label, p.Y.Label = long, long, long
+			p.Lines[0].Name, p.Band.Name = long, long
+		},
+		"many ticks": func(p *draw.Plot) {
 			p.X.Ticks, p.Y.Ticks = draw.NiceTicks(0, 99, 99, with("°C")), draw.NiceTicks(0, 99, 99, with("min"))
 		},
-		"long ticks": func(p *draw.CurvePlot) {
+		"long ticks": func(p *draw.Plot) {
 			p.X.Ticks, p.Y.Ticks = draw.NiceTicks(0, 40, 4, with(long)), draw.NiceTicks(0, 70, 4, with(long))
 		},
-		"a tick of no use": func(p *draw.CurvePlot) { p.X.Ticks[1].At, p.Y.Ticks[1].At = math.NaN(), math.Inf(-1) },
+		"a tick of no use": func(p *draw.Plot) { p.X.Ticks[1].At, p.Y.Ticks[1].At = math.NaN(), math.Inf(-1) },
 	} {
 		t.Run(name, func(t *testing.T) {
 			p := gel()
 			change(&p)
-			read(t, draw.Curve(p))
+			read(t, p.Draw())
 		})
 	}
 	for name, axis := range map[string]draw.Axis{
@@ -74,30 +77,35 @@ func TestCurveStandsWhateverComes(t *testing.T) {
 	} {
 		p := gel()
 		p.X = axis
-		assert.True(t, draw.Curve(p).IsEmpty(), name)
+		assert.True(t, p.Draw().IsEmpty(), name)
 	}
 }
 
 var long = strings.Repeat("a long text ", 20)
 
 func TestDay(t *testing.T) {
-	p := draw.DayPlot{Title: "The day", Hours: draw.Axis{Label: "hour", Ticks: draw.NiceTicks(0, 24, 6, with("h"))},
-		Degrees: draw.Axis{Label: "°C", Ticks: draw.NiceTicks(4, 28, 5, with("°C"))},
-		Working: []draw.Interval{{From: 9.5, To: 16.25}}, Now: &draw.Moment{At: 13, Text: "now 13:00"},
-		LatestStart: &draw.Moment{At: 13.5, Text: "start no later than 13:30"}, AirName: "air", DewName: "dew point", WorkingName: "fit to work"}
-	for h := 0.; h <= 24; h++ {
-		p.Air = append(p.Air, draw.Point{X: h, Y: 16 - 8*math.Cos(h/12*math.Pi)})
-		p.Dew = append(p.Dew, draw.Point{X: h, Y: 9})
+	upright := func(hour float64, text string) draw.Mark {
+		return draw.Mark{Point: draw.Point{X: hour, Y: math.NaN()}, Class: "today", Text: text}
 	}
-	list := texts(read(t, draw.Day(p)))
-	for _, want := range []string{"now 13:00", "start no later than 13:30", "air", "dew point", "fit to work"} {
+	p := draw.Plot{Title: "The day", X: draw.Axis{Label: "hour", Ticks: draw.NiceTicks(0, 24, 6, with("h"))},
+		Y:      draw.Axis{Label: "°C", Ticks: draw.NiceTicks(4, 28, 5, with("°C"))},
+		Shaded: []draw.Shade{{Name: "fit to work", Class: "fit", Parts: []draw.Interval{{From: 9.5, To: 16.25}}}},
+		Lines:  []draw.Line{{Name: "air", Class: "curve"}, {Name: "dew point", Class: "curve dashed"}},
+		Course: draw.Course{Name: "cures", Interval: draw.Interval{From: 13, To: 17}},
+		Marks:  []draw.Mark{upright(13, "now 13:00"), upright(9.5, "fit 9:30 to 16:15"), upright(13.5, "start no later than 13:30")}}
+	for h := 0.; h <= 24; h++ {
+		p.Lines[0].Points = append(p.Lines[0].Points, draw.Point{X: h, Y: 16 - 8*math.Cos(h/12*math.Pi)})
+		p.Lines[1].Points = append(p.Lines[1].Points, draw.Point{X: h, Y: 9})
+	}
+	list := texts(read(t, p.Draw()))
+	for _, want := range []string{"now 13:00", "fit 9:30 to 16:15", "start no later than 13:30", "air", "dew point", "fit to work", "cures"} {
 		assert.Contains(t, list, want)
 	}
-	p.Now, p.LatestStart.At, p.Air[2].Y = nil, math.NaN(), math.NaN()
-	read(t, draw.Day(p))
-	p.LatestStart = &draw.Moment{At: 24, Text: long}
-	read(t, draw.Day(p))
-	assert.True(t, draw.Day(draw.DayPlot{}).IsEmpty())
+	p.Marks[0].X, p.Lines[0].Points[2].Y = math.NaN(), math.NaN()
+	read(t, p.Draw())
+	p.Marks = append(p.Marks, upright(24, long), upright(0, long), upright(12, long))
+	read(t, p.Draw())
+	assert.True(t, draw.Plot{}.Draw().IsEmpty())
 }
 
 func TestNiceTicks(t *testing.T) {
@@ -121,11 +129,11 @@ func FuzzPlots(f *testing.F) {
 	f.Fuzz(func(t *testing.T, x1, x2, y1, y2, x, y float64) {
 		p := gel()
 		p.X.Ticks, p.Y.Ticks = draw.NiceTicks(x1, x2, 5, with("°C")), draw.NiceTicks(y1, y2, 5, with("min"))
-		p.Mark.X, p.Mark.Y = x, y
-		p.Line = append(p.Line, draw.Point{X: x, Y: y})
-		p.Band = append(p.Band, draw.Span{X: x, Low: y, High: y2})
-		p.Shaded = []draw.Interval{{From: x, To: y}}
-		h := draw.Curve(p)
+		p.Marks[0].X, p.Marks[0].Y = x, y
+		p.Lines[0].Points = append(p.Lines[0].Points, draw.Point{X: x, Y: y})
+		p.Band.Spans = append(p.Band.Spans, draw.Span{X: x, Low: y, High: y2})
+		p.Shaded[0].Parts = []draw.Interval{{From: x, To: y}}
+		h := p.Draw()
 		if !h.IsEmpty() {
 			read(t, h)
 		}

@@ -54,26 +54,15 @@ func TestMapStandsWhateverComes(t *testing.T) {
 	read(t, draw.Map(hollows(100, 1)))
 }
 
-func TestChance(t *testing.T) {
-	h := draw.Chance("Chance not to run out", []draw.Choice{
-		{Packs: "1 × 5 kg", Price: "84.00 EUR", Chance: 0.31, Text: "31 %"},
-		{Packs: "1 × 5 kg + 1 × 1 kg", Price: "103.50 EUR", Chance: 0.92, Text: "92 %", IsChosen: true},
-		{Packs: long, Price: long, Chance: 7, Text: long}, {Packs: "1", Price: "–", Chance: math.NaN(), Text: "–"}})
-	list := texts(read(t, h))
-	assert.Contains(t, list, "1 × 5 kg + 1 × 1 kg")
-	assert.Contains(t, list, "92 %")
-	assert.Contains(t, h.String(), `class="bar-of" x="0" y="58" width="206.1"`, "0.92 of 224")
-	assert.True(t, draw.Chance("", nil).IsEmpty())
-}
-
-func TestBars(t *testing.T) {
-	h := draw.Bars("What moves the order most", []draw.Bar{
-		{Name: "Loss in spraying", Text: "± 2.1 kg", Low: -2.1, High: 2.1}, {Name: "Area", Text: "+ 1 kg", Low: 0.5, High: 1.05},
-		{Name: long, Text: long, Low: math.NaN(), High: 1}, {Name: "None", Text: "0 kg"}})
-	assert.Contains(t, texts(read(t, h)), "Loss in spraying")
-	assert.Contains(t, h.String(), `x="0" y="18" width="300"`, "the largest is the whole width")
-	assert.Contains(t, h.String(), `x="150" y="58" width="75"`, "half of it, up from the plan")
-	read(t, draw.Bars("All nothing", []draw.Bar{{Name: "a", Text: "0"}}))
-	read(t, draw.Bars("Wide", []draw.Bar{{Name: "a", Text: "?", Low: -math.MaxFloat64, High: math.MaxFloat64}}))
-	assert.True(t, draw.Bars("", nil).IsEmpty())
+// Half of the longest way is half of the room that is left beside the two texts: 26 of 52. (Exact.)
+func TestAnEffectEndsInsideThePicture(t *testing.T) {
+	bar := draw.EffectBar{Title: "Loss in spraying", Low: -1.5, High: 3, Reach: 3, LowText: "−1.5 kg", HighText: "+3 kg"}
+	h := draw.Effect(bar)
+	assert.Equal(t, []string{"−1.5 kg", "+3 kg"}, texts(read(t, h)))
+	assert.Contains(t, h.String(), `class="bar-of" x="124" y="3" width="78"`)
+	bar.Reach = 0
+	assert.NotContains(t, draw.Effect(bar).String(), "bar-of")
+	for _, b := range []draw.EffectBar{{Title: "t", Low: math.NaN(), High: 1, Reach: 1}, {Title: "t", Low: -1e300, High: 1e300, Reach: 1, LowText: long, HighText: long}} {
+		read(t, draw.Effect(b))
+	}
 }

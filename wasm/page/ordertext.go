@@ -123,12 +123,20 @@ func Amount(amount decimal.Decimal, scale unit.Scale, units job.Units) string {
 
 // AmountOf is Amount for one that was worked out: in the goods' scale.
 func AmountOf(amount float64, scale unit.Scale, units job.Units) string {
+	if scale == unit.InPure {
+		return unit.Write(amount, scale, 4)
+	}
+	return unit.Write(scale.SI(amount), ShownIn(scale, units), 3)
+}
+
+// ShownIn is the scale that goods counted in a scale are shown in.
+func ShownIn(scale unit.Scale, units job.Units) unit.Scale {
 	for _, m := range []unit.Measure{unit.Weights, unit.Volumes, unit.Runs} {
 		if m.Scales()[0] == scale {
-			return unit.Write(scale.SI(amount), units.Scale(m), 3)
+			return units.Scale(m)
 		}
 	}
-	return unit.Write(amount, unit.InPure, 4)
+	return scale
 }
 
 // Months writes a time on the shelf.

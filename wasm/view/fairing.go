@@ -205,28 +205,28 @@ func hollowMap(s *page.State, g *plan.Grid) html {
 	})
 }
 
-// tradePlot is filler and cutting over the height of the datum.
+// tradePlot is filler and cutting over the height of the datum, as it lies now and
+// where it takes least of both.
 func tradePlot(s *page.State, g *plan.Grid) html {
 	height, litres := s.Plan.Job.Units.Scale(unit.Fills), s.Plan.Job.Units.Scale(unit.Volumes)
-	var fill []draw.Point
-	var cut []draw.Span
+	var fill, cut []draw.Point
 	most := 0.
 	for _, d := range g.Curve {
 		x := height.From(float64(d.Raise))
-		y, c := litres.From(float64(d.Fill)), litres.From(float64(d.Cut))
-		fill, cut = append(fill, draw.Point{X: x, Y: y}), append(cut, draw.Span{X: x, High: c})
-		most = max(most, y, c)
+		f, c := draw.Point{X: x, Y: litres.From(float64(d.Fill))}, draw.Point{X: x, Y: litres.From(float64(d.Cut))}
+		fill, cut, most = append(fill, f), append(cut, c), max(most, f.Y, c.Y)
 	}
-	number := func(n float64) string { return unit.Number(n, 2) }
-	best := litres.From(float64(g.BestFill.Value))
-	return draw.Curve(draw.CurvePlot{
-		Title: "Filler against cutting as the datum is raised: best at " + of(s, g.Best, unit.Fills) + ", with " + of(s, g.BestFill, unit.Volumes) + " of filler and " + of(s, g.BestCut, unit.Volumes) + " cut",
-		X:     draw.Axis{Label: "datum raised, " + height.Symbol(), Ticks: draw.NiceTicks(fill[0].X, fill[len(fill)-1].X, 4, number)},
-		Y:     draw.Axis{Label: "volume, " + litres.Symbol(), Ticks: draw.NiceTicks(0, max(most, best), 4, number)},
-		Line:  fill, Band: cut, LineName: "filler", BandName: "cut off",
-		Mark: &draw.Mark{Point: draw.Point{X: height.From(float64(g.Best.Value)), Y: best}, Text: "best"},
-	})
+	best := draw.Point{X: height.From(float64(g.Best.Value)), Y: litres.From(float64(g.BestFill.Value))}
+	return draw.Plot{
+		Title: words.TradePicture(of(s, g.Best, unit.Fills), of(s, g.BestFill, unit.Volumes), of(s, g.BestCut, unit.Volumes)),
+		X:     draw.Axis{Label: words.RaisedAxis(height.Symbol()), Ticks: draw.NiceTicks(fill[0].X, fill[len(fill)-1].X, 4, shortTick)},
+		Y:     draw.Axis{Label: litres.Symbol(), Ticks: draw.NiceTicks(0, max(most, best.Y), 4, shortTick)},
+		Lines: []draw.Line{{Name: words.FillerLine, Class: "curve", Points: fill}, {Name: words.CutLine, Class: "curve dashed", Points: cut}},
+		Marks: []draw.Mark{{Point: best, Class: "today", Text: words.BestHeight}},
+	}.Draw()
 }
+
+func shortTick(n float64) string { return unit.Number(n, 2) }
 
 // sayRegion is the place below something for what is wrong with it; it takes no
 // room while there is nothing.

@@ -7,7 +7,6 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
-	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -31,7 +30,8 @@ func thingSheet(s *page.State, t *page.Thing) html {
 	shipped, _ := material.Find(first.Card.ShippedKey())
 	parts := []html{thingAnswer(s, t)}
 	if first.Sure != nil {
-		parts = append(parts, region("ways-"+t.Key, "div", a("class", "bothways", "role", "group"), buyWays(s, first)))
+		parts = append(parts, region("ways-"+t.Key, "div", a("class", "bothways", "role", "group"), buyWays(s, first)),
+			region("likely-"+t.Key, "div", a("class", "likely"), chancePicture(s, first), moves(s, first), hint(words.HowSimulated)))
 	}
 	parts = append(parts, region("trade-"+t.Key, "div", a("class", "verdicts"), trade(s, first.Card)))
 	if on, heat := first.Card.KeptOn, first.Card.KeptOnHeat; on.Known {
@@ -39,9 +39,6 @@ func thingSheet(s *page.State, t *page.Thing) html {
 	}
 	for _, l := range t.Lines {
 		parts = append(parts, region("line-"+l.Key(), "div", a("class", "figures"), lineFigures(s, l)))
-	}
-	if first.Sure != nil {
-		parts = append(parts, region("likely-"+t.Key, "div", a("class", "figures"), likely(s, first)))
 	}
 	return join(append(parts, el("h3", nil, txt(words.MoreOfIt)), stockFields(s, t), packForm(s, first.Card, &shipped))...)
 }
@@ -163,15 +160,6 @@ func needFigures(s *page.State, l *chance.Line, id string) []html {
 		parts = append(parts, figure(s, id, words.SheetPieces, page.Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units), l.Why()))
 	}
 	return parts
-}
-
-// likely is the picture of how likely each purchase is enough, and of what moves
-// the need most.
-func likely(s *page.State, l *chance.Line) html {
-	return join(
-		el("h3", nil, txt(words.HowLikely)), draw.Chance("Chance that "+l.Card.Name+" is enough, by what is bought", choices(s, l)),
-		hint(words.HowSimulated),
-		el("h3", nil, txt(words.MovesMost)), draw.Bars("What moves the need of "+l.Card.Name+" most", bars(s, l)), advice(l))
 }
 
 // stockFields is what is in stock of each grade of an abrasive.
