@@ -1,0 +1,214 @@
+package job_test
+
+import (
+	"fmt"
+	"reflect"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/job"
+	"shedreckoner/calc/material"
+)
+
+// places is what each field of the bench, the day, a cup test, a cup and a
+// finished piece of work says: the text, the place that it is read into, and what
+// stands there then, in SI. A figure that was read into its neighbour's place would
+// be dosed or ordered as that.
+const places = `
+bench.now | Bench
+card = gelcoat | Card | gelcoat
+step = buildup.1.step.2 | Step | buildup.1.step.2
+amount = 120 g | Amount | 0.12
+product-temp = 21 °C | Product | 294.15
+surface-temp = 23 °C | Surface | 296.15
+film = 410 µm | Film | 0.00041
+thinner = 3 % | Thinner | 0.03
+pigment = 4 % | Pigment | 0.04
+scale-step = 0.1 g | ToolStep | 0.1
+catalyst = cumene-peroxide | Catalyst | cumene-peroxide
+tin = May | Tin | May
+stretch = 2 min | Stretch | 120
+mixing = 3 min | Mixing | 180
+read-on = 2026-06-01 | ReadOn | 2026-06-01
+read-at = 9:30 | ReadAt | 34200
+ahead = 14 °C | Ahead | 287.15
+mark = 5 mL | Mark | 5
+product-was = 11 °C | ProductWas | 284.15
+surface-was = 12 °C | SurfaceWas | 285.15
+agency = niosh | Agency | niosh
+locker = 60 L | Locker | 0.06
+flow-wanted = 44 | FlowWanted | 44
+flow-cup = 5 | FlowCup | 5
+
+day.today | Day
+low = 11 °C | Low | 284.15
+high = 29 °C | High | 302.15
+sunrise = 5:15 | Sunrise | 18900
+read-temp = 21 °C | ReadTemp | 294.15
+read-humidity = 63 % | ReadHumidity | 0.63
+read-at = 8:00 | ReadAt | 28800
+sun = sun | InSun | true
+colour = dark | Colour | dark
+date = 2026-06-02 | Date | 2026-06-02
+work-from = 7:00 | WorkFrom | 25200
+work-to = 19:00 | WorkTo | 68400
+
+test.1 | Tests
+card = gelcoat | Card | gelcoat
+tin = May | Tin | May
+day = 2026-05-01 | Day | 2026-05-01
+mass = 110 g | Mass | 0.11
+temp = 22 °C | Temperature | 295.15
+share = 1.6 % | Catalyst | 0.016
+minutes = 14 min | Gel | 840
+
+cup.1 | Cups
+card = gelcoat | Card | gelcoat
+tin = May | Tin | May
+step = buildup.1.step.1 | Step | buildup.1.step.1
+method = brush | Method | brush
+mixed = 501 g | Mixed | 0.501
+product = 502 g | Product | 0.502
+thinner = 53 g | Thinner | 0.053
+wax = 14 g | Wax | 0.014
+catalyst = ketone-peroxide | Catalyst | ketone-peroxide
+catalyst-mass = 7 g | DoseMass | 0.007
+dose = 7 g | Dose | 7 g
+share = 1.7 % | Share | 0.017
+film = 420 µm | Film | 0.00042
+product-temp = 21 °C | ProductTemp | 294.15
+surface-temp = 22 °C | SurfaceTemp | 295.15
+air-temp = 23 °C | AirTemp | 296.15
+humidity = 64 % | Humidity | 0.64
+per-area = 0.6 kg/m² | PerArea | 0.6
+day = 2026-06-03 | Day | 2026-06-03
+weighed = 1001 | Weighed | 1001
+in = 1002 | In | 1002
+ended = 1003 | Ended | 1003
+usable = 6 min | Usable | 360
+early = 7 min | Early | 420
+late = 8 min | Late | 480
+kind = test | IsTest | true
+end = spread | End | spread
+gel = 9 min | Gel | 540
+left = 15 g | Left | 0.015
+covered = 0.7 m² | Covered | 0.7
+fault = sag | Fault | sag
+note = thin at the bow | Note | thin at the bow
+
+done.1 | Finished
+step = buildup.1.step.1 | Step | buildup.1.step.1
+card = gelcoat | Card | gelcoat
+method = brush | Method | brush
+day = 2026-06-04 | Day | 2026-06-04
+at = 1004 | At | 1004
+planned = 2.1 kg | Planned | 2.1
+film = 1.9 kg | Film | 1.9
+each = 430 µm | Each | 0.00043
+used = 2.3 kg | Used | 2.3
+temp = 24 °C | Temperature | 297.15
+surface = surface.1 surface.2 | Surfaces | [surface.1 surface.2]
+cups = cup.1 cup.2 | Cups | [cup.1 cup.2]
+`
+
+func TestEachFieldIsReadIntoItsOwnPlace(t *testing.T) {
+	for block := range strings.SplitSeq(strings.TrimSpace(places), "\n\n") {
+		head, rows, _ := strings.Cut(block, "\n")
+		item, part, _ := strings.Cut(head, " | ")
+		seen := map[string]bool{}
+		for row := range strings.SplitSeq(rows, "\n") {
+			cells := strings.Split(row, " | ")
+			if len(cells) < 3 {
+				continue
+			}
+			key, text, _ := strings.Cut(cells[0], " = ")
+			seen[key] = true
+			changed, value := placeOf(t, item, part, key, text)
+			assert.Equal(t, cells[1], changed, "%s.%s", item, key)
+			assert.Equal(t, cells[2], value, "%s.%s", item, key)
+		}
+		list, _, _ := strings.Cut(item, ".")
+		for _, f := range job.ListAt(list).Fields {
+			if f.Kind != job.Choice && !strings.HasPrefix(f.Key, "flow-") && !strings.HasSuffix(f.Key, "-was") && f.Key != "sun" && f.Key != "syringe-step" && f.Key != "drops" && f.Key != "note" {
+				assert.True(t, seen[f.Key], "%s.%s isn't in the table", list, f.Key)
+			}
+		}
+	}
+}
+
+// placeOf types one text and gives the one place of the part that it changed.
+func placeOf(t *testing.T, item, part, key, text string) (changed, value string) {
+	t.Helper()
+	list, id, _ := strings.Cut(item, ".")
+	empty := job.Document{}.Set(list, id).Set(item+".unknown", "x")
+	one := func(d job.Document) reflect.Value {
+		read, problems := job.Read(d)
+		require.Empty(t, problems, "%s.%s = %s", item, key, text)
+		v := reflect.ValueOf(read).FieldByName(part)
+		if v.Kind() == reflect.Slice {
+			require.Equal(t, 1, v.Len())
+			v = v.Index(0)
+		}
+		return v
+	}
+	was, is := one(empty), one(empty.Set(item+"."+key, text))
+	for i := range was.NumField() {
+		if !reflect.DeepEqual(was.Field(i).Interface(), is.Field(i).Interface()) {
+			require.Empty(t, changed, "%s.%s changes two places", item, key)
+			changed = was.Type().Field(i).Name
+			f := is.Field(i)
+			if f.Kind() == reflect.Struct {
+				f = f.FieldByName("Value")
+			}
+			value = fmt.Sprint(f.Interface())
+			if f.CanFloat() {
+				value = strconv.FormatFloat(f.Float(), 'g', 9, 64)
+			}
+		}
+	}
+	return changed, value
+}
+
+// What a card can be counted in: its own way, and mass for volume or volume for
+// mass, since its density is known. Sets and what is sold by the litre are alike.
+func TestWhatACardCanBeCountedIn(t *testing.T) {
+	seen := map[material.Basis]bool{}
+	for _, card := range material.Cards {
+		seen[card.SoldBy] = true
+		takes := map[material.Basis][]bool{
+			material.ByMass: {true, card.Density.Known, false, false}, material.ByVolume: {card.Density.Known, true, false, false},
+			material.BySet: {card.Density.Known, true, false, false}, material.ByLength: {false, false, true, false}, material.ByPiece: {false, false, false, true},
+		}[card.SoldBy]
+		for i, text := range []string{"2 kg", "2 L", "2 m", "2"} {
+			d := job.Document{}.Set("card."+card.Key+".stock", text)
+			read, problems := job.Read(d)
+			if text == "2" { // a bare number is pieces, or in the unit beside the field
+				continue
+			}
+			assert.Equal(t, takes[i], len(problems) == 0, "%s: %s: %v", card.Key, text, problems)
+			if takes[i] {
+				assert.Equal(t, "2", read.CardByKey(card.Key).Stock.Amount.String())
+			}
+		}
+	}
+	assert.Len(t, seen, 5, "cards are sold in five ways")
+}
+
+// A copy of a card has the packs of the one that it was copied from.
+func TestACopyKeepsThePacksThatShip(t *testing.T) {
+	read, problems := job.Read(job.Document{}.Set("card", "mine").Set("card.mine.base", "gelcoat").Set("card.mine.pack.2.price", "50"))
+	require.Empty(t, problems)
+	mine, shipped := read.CardByKey("mine"), read.CardByKey("gelcoat")
+	require.NotNil(t, mine)
+	require.Len(t, mine.Packs, len(shipped.Packs))
+	for i := range mine.Packs {
+		assert.Equal(t, shipped.Packs[i].Size, mine.Packs[i].Size)
+		assert.Equal(t, i == 1, mine.Packs[i].HasPrice)
+	}
+	assert.Equal(t, "gelcoat", mine.ShippedKey())
+	assert.Equal(t, "gelcoat", shipped.ShippedKey())
+}
