@@ -146,6 +146,16 @@ func TestAHotDay(t *testing.T) {
 	cooler := way(benchOf(t, at(13), append(slices.Clone(hot), "bench.now.product-temp = 36")...), bench.ByTimedTest)
 	require.NotNil(t, cooler)
 	assert.ErrorIs(t, cooler.Err, bench.ErrTestCooler, "timed at 36 °C it says nothing of a part at 38 °C")
+	assert.InDelta(t, 39, inCelsius(cooler.UpTo), 1e-9, "what a test as warm as the part would open")
+	hottest := way(benchOf(t, at(13), append(slices.Clone(hot), "bench.now.surface-temp = 41.5")...), bench.ByTimedTest)
+	require.NotNil(t, hottest)
+	assert.InDelta(t, 42, inCelsius(hottest.UpTo), 1e-9, "never over 42 °C")
+	hottest = way(benchOf(t, at(13), append(slices.Clone(hot), "bench.now.surface-temp = 41.5", "bench.now.product-temp = 40")...), bench.ByTimedTest)
+	require.NotNil(t, hottest)
+	assert.InDelta(t, 42, inCelsius(hottest.UpTo), 1e-9, "never over 42 °C, with a product that is cooler")
+	for _, past := range []string{"bench.now.surface-temp = 42.5", "bench.now.product-temp = 42.5"} {
+		assert.Nil(t, way(benchOf(t, at(13), append(slices.Clone(hot), past)...), bench.ByTimedTest), past)
+	}
 
 	result := func(temp, minutes float64, tin, day string) string {
 		return fmt.Sprintf("test = 1\ntest.1.card = gelcoat\ntest.1.mass = 100 g\ntest.1.temp = %v\ntest.1.share = 1\ntest.1.minutes = %v\ntest.1.tin = %s\ntest.1.day = %s", temp, minutes, tin, day)

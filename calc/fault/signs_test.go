@@ -183,3 +183,13 @@ func TestDarkInTheSunTakesBoth(t *testing.T) {
 		assert.Equal(t, want, signOf(t, jobtest.Doc(t, coldCup).Set("cup.1.sun", sun), "print-through", "dark").Known, sun)
 	}
 }
+
+// A cup with no product in it has no shares: nothing of what is shown is without a
+// number.
+func TestACupOfNoProductHasNoShares(t *testing.T) {
+	d := jobtest.Doc(t, coldCup).Set("cup.1.product", "0 g").Set("cup.1.wax", "0 g").Set("cup.1.thinner", "0 g")
+	for kind, key := range map[string]string{"tacky": "no-wax", "fish-eyes": "too-much-wax", "sag": "over-thinned"} {
+		f := signOf(t, d, kind, key)
+		assert.Zero(t, f.Sign.Got, key)
+	}
+}

@@ -195,6 +195,26 @@ func TestSchedulesAreSane(t *testing.T) {
 	}
 }
 
+// Work goes on from the hour of work or from sunrise, whichever is later, to the
+// end of work or to dark, whichever is earlier: nobody coats by a torch. Sunrise at
+// six has sunset at eighteen.
+func TestWorkEndsWithTheHoursOrTheLight(t *testing.T) {
+	for _, c := range []struct {
+		from, to    string
+		begins, end float64
+	}{
+		{"", "", 8, 18}, {"7:00", "12:00", 7, 12}, {"4:00", "23:00", 6, 18}, {"10:00", "24:00", 10, 18}, {"9:00", "17:30", 9, 17.5},
+	} {
+		d := jobtest.Doc(t, topside, still("20 °C")).Set("day.today.work-from", c.from).Set("day.today.work-to", c.to)
+		_, s := scheduled(t, d, h)
+		require.NotEmpty(t, s.Works, "%s to %s", c.from, c.to)
+		first := s.Works[0]
+		assert.InDelta(t, c.begins, float64(first.From/h), 1e-6, "%s to %s", c.from, c.to)
+		assert.InDelta(t, c.end, float64(first.StopBy/h), 1e-6, "%s to %s", c.from, c.to)
+		assert.InDelta(t, c.end*60-float64((first.To-first.From)/unit.Minute), float64(first.BeginBy/unit.Minute), 1e-6)
+	}
+}
+
 func random(seed uint64) job.Document { return jobtest.New(seed).Document() }
 
 func today(a *bench.Air, now bench.Now) schedule.Today {
