@@ -60,6 +60,9 @@ func (b *border) save() {
 func (b *border) change(e page.Effect) {
 	switch e.Kind {
 	case page.Keep:
+		if e.IfKept && !b.isKept {
+			return
+		}
 		b.isKept = b.keep(e.Key, e.Kept())
 	case page.Forget:
 		if b.isKept { // what couldn't be set aside stays where it is

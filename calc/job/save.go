@@ -9,8 +9,9 @@ import (
 )
 
 // Format is the version of the saved text that this program writes. It reads
-// all older ones.
-const Format = 1
+// all older ones. In format 1 a text was all that was kept; since format 2 it is
+// one job of several, with the shed or with what it needs of it.
+const Format = 2
 
 // MaxSaved is the largest saved text that is read, in bytes.
 const MaxSaved = 1 << 20

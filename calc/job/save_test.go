@@ -146,14 +146,21 @@ func TestEveryListIsBoundedWhenLoaded(t *testing.T) {
 // A saved job of every format version, as it was written then.
 func TestJobsOfOlderFormatsAreRead(t *testing.T) {
 	for format := 1; format <= job.Format; format++ {
-		raw, err := os.ReadFile(filepath.Join("..", "..", "testdata", "saved", "format-"+strconv.Itoa(format)+".txt"))
-		require.NoError(t, err, "a format without a saved job of its time")
-		d, _, err := job.Load(string(raw))
-		require.NoError(t, err)
+		d := saved(t, format)
 		assert.Equal(t, "Tern, 7 m open launch (made up)", d.Get("name"))
 		_, problems := job.Read(d)
 		assert.Empty(t, problems)
 	}
+}
+
+// saved is the job of testdata that was saved in a format.
+func saved(t *testing.T, format int) job.Document {
+	t.Helper()
+	raw, err := os.ReadFile(filepath.Join("..", "..", "testdata", "saved", "format-"+strconv.Itoa(format)+".txt"))
+	require.NoError(t, err, "a format without a saved job of its time")
+	d, _, err := job.Load(string(raw))
+	require.NoError(t, err)
+	return d
 }
 
 // A file in testdata/drift/saves says why it must be refused, then "--", then

@@ -27,6 +27,9 @@ func (st *tightStore) carryOut(s *page.State, effects []page.Effect) *page.State
 	for _, e := range effects {
 		switch e.Kind {
 		case page.Keep:
+			if e.IfKept && !last {
+				continue
+			}
 			_, isThere := st.kept[e.Key]
 			last = isThere || !st.isFull
 			verb := "refused"

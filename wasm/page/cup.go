@@ -81,7 +81,7 @@ func hasOpenCup(d job.Document) bool {
 // that waits for its catalyst, weighed again.
 func weighed(s *State, m Message) []Effect {
 	b := s.Bench()
-	isTest := s.Sheet() == WeighTestSheet
+	isTest := s.Sheet() == WeighTestSheet && !b.IsRatio // a fixed ratio has no dose to time
 	if !b.HasDose && !b.HasParts && !(isTest && s.TestWay() != nil) {
 		return nil
 	}

@@ -21,11 +21,23 @@ const maxUndo = 200
 // store. Keys typed in one field, one after another, are one change. A job that
 // came in larger than an edit may make one can still be made smaller.
 func (s *State) edit(doc job.Document, path string, more ...Effect) []Effect {
-	if size := s.size(doc); size > maxKept && size > s.size(s.Doc()) {
+	switch size := s.size(doc); {
+	case size < maxKept-1<<10:
+		doc = s.workedOn(doc)
+	case size > maxKept && size > s.size(s.Doc()):
 		s.Notice = tooMuch
 		return nil
 	}
 	return s.change(doc, path, more...)
+}
+
+// workedOn notes with the first change of a day that the job was worked on.
+func (s *State) workedOn(doc job.Document) job.Document {
+	today := s.Now.Date
+	if s.InDemo || today == "" || doc.Get(job.WorkedPath) == today || len(job.Changes(s.Doc(), doc)) == 0 || job.IsBlank(doc) {
+		return doc
+	}
+	return doc.Set(job.WorkedPath, today)
 }
 
 const tooMuch = "That is more than a job can hold. It was not taken."

@@ -76,6 +76,9 @@ func Start(kept map[string]string, now Moment) (*State, []Effect) {
 		if strings.HasPrefix(key, asidePrefix) {
 			s.Aside = append(s.Aside, kept[key])
 		}
+		if isAwayKey(key) && kept[key] != "" {
+			s.heardAway(key, kept[key])
+		}
 	}
 	s.Own, s.Demo = loadHistory(s.Own, kept[historyKey(false)]), loadHistory(s.Demo, kept[historyKey(true)])
 	for _, line := range strings.Split(kept[viewKey], "\n") {
@@ -160,6 +163,9 @@ func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Eff
 // refused hears that the browser took none of what was to be kept. A history
 // alone isn't told of: only what can be undone after a reload depends on it.
 func refused(s *State, m Message) []Effect {
+	if isAwayKey(m.Path) && s.before != nil {
+		return s.putBack()
+	}
 	if _, demo, isAside := asideOf(m.Path); isAside {
 		s.stuck(demo, Effect{Kind: Keep, Key: m.Path, Text: m.Text})
 	}
@@ -209,7 +215,7 @@ func importFile(s *State, m Message) []Effect {
 	case hasOpenCup(s.Doc()):
 		s.cupFirst(1)
 		return nil
-	case len(job.Changes(s.Doc(), doc)) == 0:
+	case s.isSame(doc):
 		s.Notice = sameJob
 		return nil
 	case len(odd) > 0:

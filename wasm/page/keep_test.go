@@ -167,7 +167,7 @@ func TestImportChecksBeforeItReplaces(t *testing.T) {
 	s = do(s, "set", "name", "mine")
 	saved, err := os.ReadFile("../../testdata/saved/format-1.txt")
 	require.NoError(t, err)
-	for _, bad := range []string{"", "x", string(saved[:len(saved)/2]), strings.Replace(string(saved), "format = 1", "format = 2", 1), strings.Repeat("x", job.MaxSaved+1)} {
+	for _, bad := range []string{"", "x", string(saved[:len(saved)/2]), strings.Replace(string(saved), "format = 1", "format = 3", 1), strings.Repeat("x", job.MaxSaved+1)} {
 		next := do(s, "import", "", bad)
 		assert.Equal(t, s.Doc(), next.Doc())
 		assert.Contains(t, next.Notice, "Nothing was changed")
@@ -175,12 +175,15 @@ func TestImportChecksBeforeItReplaces(t *testing.T) {
 	next := do(s, "import", "", string(saved))
 	assert.Equal(t, "Tern, 7 m open launch (made up)", next.Doc().Get("name"))
 	undone := do(next, "undo", "", "")
-	assert.Equal(t, s.Doc().Lines(), undone.Doc().Lines())
+	assert.Equal(t, next.Doc().Lines(), undone.Doc().Lines(), "undo doesn't go over to another job")
+	back := do(next, "job-open", "1", "")
+	assert.Equal(t, "mine", back.Doc().Get("name"))
 	exported, effects := page.Update(next, page.Message{Verb: "export"})
 	require.Len(t, effects, 1)
 	assert.Equal(t, "shed-reckoner-tern--7-m-open-launch--made-up.txt", effects[0].Key)
-	imported := do(s, "import", "", effects[0].Text)
-	assert.Empty(t, job.Changes(exported.Doc(), imported.Doc()))
+	blank, _ := start(t, nil)
+	imported := do(blank, "import", "", effects[0].Text)
+	assert.Empty(t, job.Changes(exported.Doc().Set(job.NumberPath, ""), imported.Doc()), "an empty phone has all of it again")
 }
 
 func TestARefusedSaveIsSaid(t *testing.T) {

@@ -120,7 +120,7 @@ type Pending struct {
 
 // shareLink hands the job to the phone's share sheet as a link.
 func shareLink(s *State, m Message) []Effect {
-	text, err := Link(s.Doc(), s.Slot().Revision)
+	text, err := Link(job.Needed(s.Doc()), s.Slot().Revision)
 	if err != nil {
 		s.Notice = "This job is too large for a link. Export it as a file, and send that."
 		return nil
@@ -150,7 +150,7 @@ func openLink(s *State, m Message) []Effect {
 		return nil
 	}
 	doc = stillCups(straight(doc))
-	if len(job.Changes(s.Doc(), doc)) == 0 {
+	if s.isSame(doc) {
 		s.Notice = sameJob
 		return nil
 	}
@@ -220,18 +220,33 @@ func dropPending(s *State, m Message) []Effect {
 
 const sameJob = "That is the job as it stands here. Nothing was changed."
 
-// imported puts a job that was read whole in the shown one's place.
-func (s *State) imported(doc job.Document) []Effect {
-	if s.size(doc) > job.MaxSaved {
+// imported takes up a job that was read whole. The one before is put away; where
+// nothing was typed yet, it comes in its place, and undo takes it out again. The
+// shed stays as it is.
+func (s *State) imported(incoming job.Document) []Effect {
+	doc, brought, err := job.Into(s.shedNow(), incoming)
+	switch {
+	case err != nil:
+		s.Notice = importSentence(err)
+		return nil
+	case s.size(doc) > job.MaxSaved:
 		s.Notice = tooMuch
 		return nil
+	case s.InDemo || !job.IsBlank(s.Own.Doc):
+		if !s.mayChangeJobs() {
+			return nil
+		}
+		return s.takeUp(doc, sentences.Imported(brought, true))
 	}
-	effects := s.change(doc, "")
+	effects := s.change(doc.Set(job.NumberPath, s.Own.Doc.Get(job.NumberPath)), "")
 	if s.Notice == "" {
-		s.Notice = "Imported. Undo brings the job before it back."
+		s.Notice = sentences.Imported(brought, false)
 	}
 	return effects
 }
+
+// isSame says if what comes in is the builder's job as it stands here.
+func (s *State) isSame(incoming job.Document) bool { return job.IsSame(s.Own.Doc, incoming) }
 
 // refusedLog says why the log of a job that comes in can't be; "" where it can.
 func refusedLog(doc job.Document) string {

@@ -78,8 +78,7 @@ func TestHugeLinks(t *testing.T) {
 	assert.Contains(t, s.Notice, "too large")
 }
 
-// A link is asked about, replaces nothing by itself, and can be undone; its
-// open cups are ended.
+// A link is asked about and becomes a job of its own; its open cups are ended.
 func TestOpenedLink(t *testing.T) {
 	theirs := docOf(inUse(t, tenOClock)).Set("name", "Theirs").Set("surface", "1")
 	text, err := page.Link(theirs, 3)
@@ -97,7 +96,7 @@ func TestOpenedLink(t *testing.T) {
 	taken, _ := sent(s, tenOClock, "take-job", "", "")
 	assert.Equal(t, "Theirs", taken.Doc().Get("name"))
 	assert.Equal(t, page.Ended, page.CupPhase(taken.Doc(), "cup.1"))
-	back, _ := sent(taken, tenOClock, "undo", "", "")
+	back, _ := sent(taken, tenOClock, "job-open", "1", "")
 	assert.Equal(t, "Mine", back.Doc().Get("name"))
 
 	again, _ := page.Link(taken.Doc(), 9)

@@ -23,6 +23,11 @@ func Merge(quick, durable map[string]string) map[string]string {
 		kept = map[string]string{}
 	}
 	maps.Copy(kept, quick)
+	for key, text := range durable {
+		if isAwayKey(key) && quick[key] != text && standing(text) > standing(quick[key]) {
+			kept[key] = text
+		}
+	}
 	for _, demo := range []bool{false, true} {
 		permit := permitKey(demo)
 		if quick == nil || durable == nil {

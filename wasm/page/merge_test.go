@@ -154,3 +154,19 @@ func TestAMangledLinkIsAnswered(t *testing.T) {
 		assert.Contains(t, s.Notice, says, fragment)
 	}
 }
+
+// Of a job that is put away too the newer valid copy of the two stores counts.
+func TestAJobPutAwayIsReadFromTheNewerStore(t *testing.T) {
+	key := page.Prefix + "away.1.a"
+	older, newer := job.Save(job.Document{}.Set("name", "older"), 3), job.Save(job.Document{}.Set("name", "newer"), 4)
+	for name, c := range map[string]struct{ quick, durable, want string }{
+		"the quick one is newer":    {newer, older, newer},
+		"the durable one is newer":  {older, newer, newer},
+		"the quick one is spoilt":   {newer + "x", older, older},
+		"the quick one lost it":     {"", older, older},
+		"the durable one is spoilt": {older, newer + "x", older},
+	} {
+		quick, durable := map[string]string{key: c.quick}, map[string]string{key: c.durable}
+		assert.Equal(t, c.want, page.Merge(quick, durable)[key], name)
+	}
+}

@@ -30,6 +30,8 @@ const (
 	ShapesSheet   = "shapes"   // every shape, for a new surface
 	RemovalsSheet = "removals" // what a grade takes
 	PuttiesSheet  = "putties"  // putties mixed by hand
+	JobsSheet     = "jobs"     // every job
+	JobSheet      = "job"      // one of them, by its number: "job.3"
 )
 
 // Part gives the key of an item's part.

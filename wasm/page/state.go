@@ -54,7 +54,10 @@ type State struct {
 	Warned  map[string]int   // by running cup and its start: how far it has warned
 	moved   map[string]moved // by the same: by how much the phone's clock was set while it ran
 
-	Spoken string   // the dose that was read out last, or is to be
+	Spoken string            // the dose that was read out last, or is to be
+	Away   map[string]string // the jobs that are put away, as they are kept, by key
+	before *changed          // what the latest change of jobs put away
+
 	Notice string   // one thing to tell, until the builder's next message
 	Stored bool     // the last save was taken
 	Aside  []string // saved texts that could not be read and were set aside
@@ -149,6 +152,8 @@ type Effect struct {
 	Key  string // of what is kept; a file's name; an element's id
 	Text string
 	made *func() string // makes the Text of Keep, where that takes long
+
+	IfKept bool // Keep only where the latest that was to be kept was
 }
 
 // Kept gives the text that Keep keeps. A job's is made only now: the answer to

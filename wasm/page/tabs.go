@@ -24,6 +24,9 @@ func elsewhere(s *State, m Message) []Effect {
 			slot.hear(m.Text)
 		}
 	}
+	if isAwayKey(m.Path) {
+		s.heardAway(m.Path, m.Text)
+	}
 	return nil
 }
 
@@ -65,12 +68,16 @@ func takeTheirs(s *State, m Message) []Effect {
 func keepMine(s *State, m Message) []Effect {
 	slot := s.Slot()
 	doc := slot.Doc
+	var other []Effect
 	if theirs, revision, err := job.Load(slot.Elsewhere); err == nil {
 		slot.Revision = max(slot.Revision, revision)
+		if number := theirs.Get(job.NumberPath); number != "" && number != doc.Get(job.NumberPath) {
+			other = s.awayWith(number, theirs, revision) // another job, not another state of this one
+		}
 		doc = withRunning(besideOther(doc, theirs), theirs)
 	}
 	slot.Elsewhere = ""
-	effects := s.put(doc)
+	effects := append(other, s.put(doc)...)
 	return append(effects, s.clocks()...)
 }
 

@@ -19,7 +19,7 @@ func Update(before *State, m Message) (*State, []Effect) {
 
 func (s *State) update(m Message) []Effect {
 	if !slices.Contains(unasked, m.Verb) {
-		s.Notice = ""
+		s.Notice, s.before = "", nil
 	}
 	if m.At.Date != "" {
 		s.lookAtClock(m.At)
@@ -69,6 +69,10 @@ var verbs = []struct {
 	{"demo", demo},
 	{"own", own},
 	{"clear", clearDemo},
+	{"job-new", newJob},
+	{"job-open", openJob},
+	{"job-copy", copyJob},
+	{"job-remove", removeJob},
 	{"real", confirm},
 	{"look", look},
 	{"find", find},
@@ -187,7 +191,11 @@ func remove(s *State, m Message) []Effect {
 	if job.ListAt(list) == nil || isCupPath(m.Path) && CupPhase(s.Doc(), m.Path) != Ended {
 		return nil
 	}
-	effects := s.edit(s.Doc().Remove(m.Path), "", Effect{Kind: Focus, Key: "list-" + list})
+	doc := s.Doc().Remove(m.Path)
+	if list == "card" {
+		doc = job.StaysGone(doc, m.Path)
+	}
+	effects := s.edit(doc, "", Effect{Kind: Focus, Key: "list-" + list})
 	s.Notice = "Removed. Undo brings it back."
 	return effects
 }

@@ -227,7 +227,7 @@ func pending(s *page.State) html {
 	for _, text := range s.Pending.Asks {
 		parts = append(parts, el("p", nil, txt(text)))
 	}
-	parts = append(parts, el("p", nil, txt("Taken, it replaces the job that is shown here; Undo brings that back.")),
+	parts = append(parts, el("p", nil, txt("Taken, it is a job of its own: the one that is open here stays in Jobs, and the shed stays as it is.")),
 		el("div", a("class", "itemtools"), action("take-job", "", "", "Take it", "quiet"), action("drop-job", "", "", "Leave it", "quiet")))
 	return el("div", a("class", "ask"), parts...)
 }

@@ -16,6 +16,10 @@ func sheetOf(s *page.State) shown {
 		return menu(s)
 	case "order":
 		return orderSheet(s, key)
+	case page.JobsSheet:
+		return jobsSheet(s)
+	case page.JobSheet:
+		return jobSheet(s, key)
 	case page.ShapesSheet:
 		return shapesSheet(s)
 	case page.ReadySheet:
@@ -96,6 +100,7 @@ func menu(s *page.State) shown {
 	}
 	return shown{Title: words.Menu, Body: el("div", a("class", "menu"),
 		el("button", redo, txt(words.Redo)),
+		action("sheet", page.JobsSheet, "", words.Jobs, "quiet"),
 		action("go", "cards", "", words.Cards, "quiet"),
 		action("go", "settings", "", words.Settings, "quiet"),
 		action("go", "sources", "", words.Sources, "quiet"),

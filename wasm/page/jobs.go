@@ -1,0 +1,311 @@
+package page
+
+import (
+	"maps"
+	"slices"
+	"strconv"
+	"strings"
+
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/job"
+	sentences "shedreckoner/wasm/words"
+)
+
+// There are several jobs and one shed. The shed and the job that is worked on
+// are one document, kept as one text in two copies, so that a cup and the stock
+// that it lowers can't come apart. Every other job is put away under a number,
+// without the shed, in two copies of its own. A job is taken up by putting the
+// one before away first: at any moment each stands whole in the store. What is
+// put away under the number of the job that is worked on is an older state of it.
+
+const awayPrefix = Prefix + "away."
+
+// awayCopies are the two places of a job that is put away.
+func awayCopies(number string) [2]string {
+	return [2]string{awayPrefix + number + ".a", awayPrefix + number + ".b"}
+}
+
+func isAwayKey(key string) bool { return strings.HasPrefix(key, awayPrefix) }
+
+// JobRow is a job in the list of jobs.
+type JobRow struct {
+	Number   string // "" of one that was never put away
+	Name     string
+	Surfaces int
+	Cups     int
+	Worked   string // day, as the phone had it; "" where none is known
+	IsHere   bool   // the one that is worked on
+	Fails    bool   // what was kept of it can't be read
+}
+
+// Jobs lists the job that is worked on and then all others, the latest first.
+func (s *State) Jobs() []JobRow {
+	list := []JobRow{rowOf(s.Own.Doc, s.Own.Doc.Get(job.NumberPath))}
+	list[0].IsHere = true
+	var rest []JobRow
+	for _, number := range s.awayNumbers() {
+		slot, _ := load(s.Away, awayCopies(number), nil)
+		row := rowOf(slot.Doc, number)
+		row.Fails = slot.Revision == 0
+		rest = append(rest, row)
+	}
+	slices.SortStableFunc(rest, func(a, b JobRow) int { return strings.Compare(b.Worked, a.Worked) })
+	return append(list, rest...)
+}
+
+func rowOf(d job.Document, number string) JobRow {
+	return JobRow{Number: number, Name: d.Get("name"), Surfaces: len(d.Items("surface")), Cups: len(d.Items("cup")), Worked: d.Get(job.WorkedPath)}
+}
+
+// awayNumbers are the numbers of the jobs that are put away, in order.
+func (s *State) awayNumbers() []string {
+	var list []string
+	for key := range s.Away {
+		number, _, _ := strings.Cut(strings.TrimPrefix(key, awayPrefix), ".")
+		if number != s.Own.Doc.Get(job.NumberPath) && !slices.Contains(list, number) {
+			list = append(list, number)
+		}
+	}
+	slices.SortFunc(list, func(a, b string) int {
+		n, _ := strconv.Atoi(a)
+		m, _ := strconv.Atoi(b)
+		return n - m
+	})
+	return list
+}
+
+// freeNumber is one under which nothing is put away.
+func (s *State) freeNumber() string {
+	top := 0
+	for key := range s.Away {
+		number, _, _ := strings.Cut(strings.TrimPrefix(key, awayPrefix), ".")
+		n, _ := strconv.Atoi(number)
+		top = max(top, n)
+	}
+	return strconv.Itoa(top + 1)
+}
+
+// mayChangeJobs says if another job can be taken up now; it tells why not.
+func (s *State) mayChangeJobs() bool {
+	switch {
+	case hasOpenCup(s.Own.Doc) || hasOpenCup(s.Demo.Doc) && s.InDemo:
+		s.cupFirst(1)
+	case s.Own.Elsewhere != "":
+		s.Notice = sentences.TabsFirst
+	case s.IsKeptByNewer(), len(s.Own.Stuck) > 0:
+		s.Notice = sentences.NoOtherJob
+	default:
+		return true
+	}
+	return false
+}
+
+// newJob puts the job away and begins one, with the shed as it is.
+func newJob(s *State, m Message) []Effect {
+	if !s.mayChangeJobs() {
+		return nil
+	}
+	return s.takeUp(s.shedNow(), sentences.NewJob)
+}
+
+// openJob takes up a job that was put away.
+func openJob(s *State, m Message) []Effect {
+	if m.Path == s.Own.Doc.Get(job.NumberPath) || !slices.Contains(s.awayNumbers(), m.Path) {
+		return own(s, m)
+	}
+	if !s.mayChangeJobs() {
+		return nil
+	}
+	slot, spoilt := load(s.Away, awayCopies(m.Path), nil)
+	for _, e := range spoilt {
+		if e.Kind == Keep {
+			s.Aside = append(slices.Clone(s.Aside), e.Text)
+		}
+	}
+	if slot.Revision == 0 {
+		s.Notice = sentences.JobFails
+		if slot.Ahead {
+			s.Notice = sentences.JobAhead
+		}
+		return spoilt
+	}
+	return append(spoilt, s.takeUp(job.TakeUp(s.shedNow(), stillCups(slot.Doc).Set(job.NumberPath, m.Path)), "")...)
+}
+
+// copyJob takes up a new job with all that is planned of another.
+func copyJob(s *State, m Message) []Effect {
+	if !s.mayChangeJobs() {
+		return nil
+	}
+	from := job.PutAway(s.Own.Doc)
+	if m.Path != "" && m.Path != s.Own.Doc.Get(job.NumberPath) {
+		slot, _ := load(s.Away, awayCopies(m.Path), nil)
+		if slot.Revision == 0 {
+			s.Notice = sentences.JobFails
+			return nil
+		}
+		from = slot.Doc
+	}
+	doc := job.AgainFrom(from)
+	if name := doc.Get("name"); name != "" {
+		doc = doc.Set("name", name+" (copy)")
+	}
+	return s.takeUp(job.TakeUp(s.shedNow(), doc), sentences.CopiedJob)
+}
+
+// removeJob takes a job away for good. In the place of the one that is worked
+// on comes the one that was worked on before it, or an empty one.
+func removeJob(s *State, m Message) []Effect {
+	if !s.mayChangeJobs() {
+		return nil
+	}
+	number := s.Own.Doc.Get(job.NumberPath)
+	isHere := m.Path == "" || m.Path == number
+	if !isHere {
+		number = m.Path
+	}
+	gone := s.awayNoMore(number)
+	if !isHere {
+		s.Sheets = []string{JobsSheet}
+		s.Notice = sentences.RemovedJob
+		return append(gone, Effect{Kind: Focus, Key: SheetHeading})
+	}
+	next := s.shedNow()
+	for _, row := range s.Jobs()[1:] {
+		if slot, _ := load(s.Away, awayCopies(row.Number), nil); slot.Revision > 0 {
+			next = job.TakeUp(next, stillCups(slot.Doc).Set(job.NumberPath, row.Number))
+			break
+		}
+	}
+	return append(s.inPlace(next, sentences.RemovedJob), gone...)
+}
+
+// takeUp puts the job that is worked on away, and another with its shed in its place.
+func (s *State) takeUp(doc job.Document, notice string) []Effect {
+	number := s.Own.Doc.Get(job.NumberPath)
+	if job.IsBlank(s.Own.Doc) {
+		return append(s.inPlace(doc, notice), s.awayNoMore(number)...)
+	}
+	if number == "" {
+		number = s.freeNumber()
+	}
+	if len(s.awayNumbers()) >= job.MaxJobs-1 && doc.Get(job.NumberPath) == "" {
+		s.Notice = sentences.TooManyJobs
+		return nil
+	}
+	before, kept := s.Own, s.Away
+	effects := s.awayWith(number, before.Doc, before.Revision)
+	if doc.Get(job.NumberPath) == "" { // of two new ones neither takes the other's place
+		doc = doc.Set(job.NumberPath, s.freeNumber())
+	}
+	more := s.inPlace(doc, notice)
+	if more == nil {
+		s.Away = kept
+		return nil
+	}
+	s.before = &changed{before, kept}
+	for i := range more {
+		if more[i].Kind == Keep && more[i].Key != viewKey {
+			more[i].IfKept = true
+		}
+	}
+	return append(effects, more...)
+}
+
+// awayWith puts a job away under a number.
+func (s *State) awayWith(number string, d job.Document, revision int) []Effect {
+	text := job.Save(job.PutAway(d.Set(job.NumberPath, number)), revision)
+	var effects []Effect
+	for _, key := range awayCopies(number) {
+		s.heardAway(key, text)
+		effects = append(effects, Effect{Kind: Keep, Key: key, Text: text})
+	}
+	return effects
+}
+
+// awayNoMore drops what is put away under a number.
+func (s *State) awayNoMore(number string) []Effect {
+	var effects []Effect
+	for _, key := range awayCopies(number) {
+		if _, kept := s.Away[key]; kept {
+			s.heardAway(key, "")
+			effects = append(effects, Effect{Kind: Revoke, Key: key})
+		}
+	}
+	return effects
+}
+
+// inPlace puts another job with its shed in the place of the one that is worked
+// on. What can be undone stays with the job before.
+func (s *State) inPlace(doc job.Document, notice string) []Effect {
+	doc = knowing(doc)
+	if job.SavedSize(doc, s.Own.Revision+1) > maxKept {
+		s.Notice = tooMuch
+		return nil
+	}
+	s.InDemo, s.Open, s.Sheets, s.Why, s.Cell, s.Pending = false, nil, nil, "", "", nil
+	s.Own = Slot{Doc: doc, Revision: s.Own.Revision, Swapped: s.Own.Swapped}
+	s.Trail, s.Screen = nil, Screens[0].Key
+	s.planned()
+	s.Notice = notice
+	return append(s.saved(false), s.keepView(), Effect{Kind: Focus, Key: "heading"})
+}
+
+// shedNow is the shed with its stock as it is now: the cups that lowered it stay
+// with their job.
+func (s *State) shedNow() job.Document {
+	shed, _ := job.Parted(s.Own.Doc)
+	read := s.Plan
+	if s.InDemo {
+		read = read.Next(s.Own.Doc)
+	}
+	for path, text := range chance.LeftInStock(&read.Job) {
+		shed = shed.Set(path, text)
+	}
+	return shed
+}
+
+// knowing notes with every stock that the cups of this job so far don't lower it.
+func knowing(d job.Document) job.Document {
+	for _, l := range d.Under("card") {
+		if _, key := job.Split(l.Path); key == "counted" || key == "stock" {
+			at, _ := job.Split(l.Path)
+			d = counted(d, at+".stock")
+		}
+	}
+	return d
+}
+
+// changed is what stood before another job was taken up.
+type changed struct {
+	job  Slot
+	away map[string]string
+}
+
+// putBack takes the job before up again: the store had no room to put it away.
+func (s *State) putBack() []Effect {
+	now := s.Away
+	s.Own, s.Away, s.before = s.before.job, s.before.away, nil
+	s.planned()
+	s.Notice = sentences.NoRoomForJob
+	var effects []Effect
+	for key := range now {
+		if _, was := s.Away[key]; !was {
+			effects = append(effects, Effect{Kind: Revoke, Key: key})
+		}
+	}
+	return effects
+}
+
+// heardAway hears that another tab has put a job away or taken one away.
+func (s *State) heardAway(key, text string) {
+	s.Away = maps.Clone(s.Away)
+	if s.Away == nil {
+		s.Away = map[string]string{}
+	}
+	if text == "" {
+		delete(s.Away, key)
+		return
+	}
+	s.Away[key] = text
+}

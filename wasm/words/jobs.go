@@ -1,0 +1,79 @@
+package words
+
+import (
+	"strconv"
+	"strings"
+)
+
+// The jobs, and going from one to the other.
+const (
+	Jobs          = "Jobs"
+	JobsLong      = "Cards, tools, tins with their tests, stock and what the hand takes are the shed's: every job has them. Surfaces, build-ups and the log are the job's."
+	NewJobButton  = "New job"
+	ThisJob       = "Open now"
+	NeverWorkedOn = "nothing changed yet"
+	JobFailsShort = "can't be read"
+	CopyJob       = "Copy"
+	CopyJobLong   = "A copy has the surfaces and build-ups, and an empty log."
+	RemoveJobLong = "It goes for good, with its log. Undo doesn't bring it back: export it first if it may be wanted."
+	RemoveIt      = "Remove it"
+	MadeUpJob     = "Made-up job"
+	MadeUpShort   = "an invented boat to look around in"
+
+	NewJob       = "A new job. The one before is in Jobs; the shed came along."
+	CopiedJob    = "A copy. The job before is in Jobs."
+	RemovedJob   = "The job is gone."
+	JobFails     = "What was kept of that job can't be read. It is set aside: save it as a file."
+	JobAhead     = "That job was kept by a newer version of this page. Reload the page to get it."
+	TabsFirst    = "This job was changed in another tab. Say first which of the two goes on."
+	NoOtherJob   = "Another job can't be opened now: what stands in the store must stay as it is."
+	NoRoomForJob = "The browser has no room to put this job away. Nothing was changed. Export the job as a file, or remove another one."
+	TooManyJobs  = "Fifty jobs are kept, and no more. Remove one first."
+)
+
+// Imported tells of a job that came in, and of the cards that came with it.
+func Imported(cards []string, isAnother bool) string {
+	text := "Imported. Undo takes it out again."
+	if isAnother {
+		text = "Imported. The job before is in Jobs."
+	}
+	switch n := len(cards); {
+	case n == 1:
+		text += " Its card " + cards[0] + " stands beside yours."
+	case n > 1:
+		text += " Its cards " + strings.Join(cards[:n-1], ", ") + " and " + cards[n-1] + " stand beside yours."
+	}
+	return text
+}
+
+// JobSmall is the line under a job's name.
+func JobSmall(surfaces int, day string) string {
+	text := many(surfaces, "surface")
+	if day != "" {
+		text += " · last worked on " + day
+	}
+	return text
+}
+
+// JobHolds says what is in a job, before it is copied or removed.
+func JobHolds(surfaces, cups int) string {
+	return "It holds " + many(surfaces, "surface") + " and " + many(cups, "cup") + "."
+}
+
+// MoreOfJob names the way to what can be done with a job.
+func MoreOfJob(name string) string { return "Copy or remove: " + name }
+
+// JobsKept says how many other jobs there are.
+func JobsKept(others int) string {
+	if others == 0 {
+		return "This is the only job."
+	}
+	return many(others, "other job") + " kept."
+}
+
+func many(n int, what string) string {
+	if n != 1 {
+		what += "s"
+	}
+	return strconv.Itoa(n) + " " + what
+}
