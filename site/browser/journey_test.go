@@ -271,15 +271,19 @@ func pass(s *webdriver.Session, seconds int) {
 
 // withJob loads the page with a saved job in the browser's store.
 func withJob(s *webdriver.Session, lines string) {
-	var d job.Document
+	s.Script(nil, `localStorage.setItem("shedreckoner.job.a", arguments[0])`, job.Save(jobOf(lines), 1_000_000))
+	s.Refresh()
+	ready(s)
+}
+
+// jobOf is a job of its lines.
+func jobOf(lines string) (d job.Document) {
 	for line := range strings.Lines(lines) {
 		if path, text, found := strings.Cut(strings.TrimSuffix(line, "\n"), " = "); found {
 			d = d.Set(path, text)
 		}
 	}
-	s.Script(nil, `localStorage.setItem("shedreckoner.job.a", arguments[0])`, job.Save(d, 1_000_000))
-	s.Refresh()
-	ready(s)
+	return d
 }
 
 // foredeck is the job of TestFromAnEmptyPageToAnOrderList in short.
