@@ -40,7 +40,9 @@ func (w walk) everything() error {
 // sheets photographs what can be opened from what is shown, and what can be opened from there.
 func (w walk) sheets(name string, depth int) error {
 	var paths []string
-	w.s.Script(&paths, `return [...new Set([...document.querySelectorAll('[data-do="sheet"]')].map((e) => e.dataset.path))]`)
+	w.s.Script(&paths, `
+		const top = arguments[0] > 1 ? document.getElementById("sheet") : document;
+		return [...new Set([...top.querySelectorAll('[data-do="sheet"]')].map((e) => e.dataset.path))];`, depth)
 	for _, path := range paths {
 		if w.seen[path] {
 			continue

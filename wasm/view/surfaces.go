@@ -12,20 +12,36 @@ import (
 )
 
 // surfaces is the screen where everything begins: what is to be coated, measured.
-func surfaces(s *page.State) html {
+func surfaces(s *page.State) shown {
 	typed := s.Plan.Job.Surfaces
 	if len(typed) == 0 {
-		return join(el("p", a("class", "lead"), txt(words.MeasureFirst)), tiles(s, usualShapes()), madeUp(s))
+		return firstVisit(s)
 	}
 	rows := make([]html, 0, len(typed))
 	for i := range typed {
 		rows = append(rows, surfaceRow(s, i))
 	}
-	return join(
+	return shown{Body: join(
 		areaInAll(s),
 		region("list-surface", "div", a("class", "layers", "tabindex", "-1"), rows...),
-		tiles(s, usualShapes()),
-	)
+		tiles(words.AddOneLike, usualShapes()),
+	)}
+}
+
+// firstVisit says what the page is and what to mind, and the three ways to begin.
+func firstVisit(s *page.State) shown {
+	ways := []html{action("go", "cup", "", words.OnlyACup, "quiet")}
+	if !s.InDemo {
+		ways = append(ways, action("demo", "", "", words.LookAtMadeUp, "quiet"))
+	}
+	var cautions []html
+	for _, text := range words.BeforeATin {
+		cautions = append(cautions, el("li", nil, txt(text)))
+	}
+	return shown{Title: words.PageName, Body: join(el("p", a("class", "lead"), txt(words.WhatItIs)),
+		tiles(words.AddASurface, usualShapes()),
+		el("div", a("class", "menu"), ways...),
+		el("ul", a("class", "cautions"), cautions...))}
 }
 
 // areaInAll is the list's heading figure, which opens to its working.
@@ -34,23 +50,16 @@ func areaInAll(s *page.State) html {
 	if s.Plan.IsWithheld("") {
 		area = "–"
 	}
-	parts := []html{el("p", a("class", "grand"), el("span", nil, txt(words.AreaInAll)), el("span", nil, txt(area)), whyButton(s, "area"))}
+	parts := []html{el("p", a("class", "grand"), el("span", a("class", "unseen"), txt(words.AreaInAll)), el("span", a("class", "value"), txt(area)), whyButton(s, "area"))}
 	if s.Why == "area" {
 		parts = append(parts, workings(s, s.Plan.Area().Step))
 	}
-	return region("fig-area", "div", nil, parts...)
+	return region("fig-area", "div", a("class", "headline"), parts...)
 }
 
 // whyButton opens a figure's working where the figure itself is no button.
 func whyButton(s *page.State, id string) html {
 	return el("button", a("class", "whybutton", "type", "button", "id", "why-"+id, "data-do", "why", "data-path", id, "aria-expanded", yesNo(s.Why == id)), txt(words.Why))
-}
-
-func madeUp(s *page.State) html {
-	if s.InDemo {
-		return nothing
-	}
-	return action("demo", "", "", words.MadeUpFirst, "quiet")
 }
 
 // surfaceRow is one line of the list. There may be hundreds: they are kept.
@@ -86,14 +95,14 @@ func usualShapes() []*surface.Shape {
 }
 
 // tiles are the pictures that a surface is started from.
-func tiles(s *page.State, shapes []*surface.Shape) html {
+func tiles(heading string, shapes []*surface.Shape) html {
 	var list []html
 	for _, shape := range shapes {
 		list = append(list, tile("like-", "add", "surface", shape.Key, "", draw.Thumb(shape.Sketch()), words.ShapeTile(shape)))
 	}
 	list = append(list, el("button", a("class", "tile", "type", "button", "id", page.OpenerID(page.ShapesSheet), "data-do", "sheet", "data-path", page.ShapesSheet),
 		el("span", a("class", "dots", "aria-hidden", "true"), txt("•••")), txt(words.MoreShapes(len(surface.Shapes)-len(shapes)))))
-	return join(el("h2", nil, txt(words.AddOneLike)), el("div", a("class", "tiles"), list...))
+	return join(el("h2", nil, txt(heading)), el("div", a("class", "tiles"), list...))
 }
 
 func tile(id, do, path, text, pressed string, picture html, name string) html {

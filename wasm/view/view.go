@@ -34,7 +34,7 @@ type shown struct {
 
 // screens is what each screen shows below its heading.
 var screens = map[string]func(*page.State) shown{
-	"surfaces": plain(surfaces),
+	"surfaces": surfaces,
 	"buildup":  buildups,
 	"cup":      cup,
 	"order":    orderScreen,

@@ -12,8 +12,11 @@ import (
 const (
 	Surfaces       = "Surfaces"
 	AreaInAll      = "Area in all"
-	MeasureFirst   = "Measure what you are going to coat: one surface for each part, with a tape along the skin."
-	MadeUpFirst    = "Look at a made-up job first"
+	PageName       = "Shed Reckoner"
+	WhatItIs       = "What to order, how thick to coat, how much catalyst today, for composite boats built by hand."
+	AddASurface    = "Add a surface"
+	OnlyACup       = "Only mix a cup"
+	LookAtMadeUp   = "Look at a made-up job"
 	AddOneLike     = "Add one like"
 	NextSurface    = "Next surface"
 	NotMeasured    = "–"
@@ -38,6 +41,14 @@ const (
 	OneSideOnly    = "A girth over one side counts once. For both sides of a hull take two alike."
 	AllRoundOnce   = "A girth the whole way round counts both sides already."
 )
+
+// BeforeATin is what to mind before a tin is opened.
+var BeforeATin = [...]string{
+	"The maker's sheet and the local rules stand above this page.",
+	"Peroxide catalyst blinds: goggles and gloves on, eyewash in reach.",
+	"Styrene vapour burns and harms: moving air, no flame, no spark.",
+	"Dust: mask P2 or P3. Isocyanate: never sprayed without an air-fed mask.",
+}
 
 // MoreShapes is the way to the shapes that aren't seen.
 func MoreShapes(n int) string { return strconv.Itoa(n) + " more" }
