@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/cure"
@@ -59,4 +60,20 @@ func TestWhatBringsItBackDoes(t *testing.T) {
 	assert.Greater(t, temperatures, 30)
 	assert.Greater(t, cooled, 5)
 	t.Log(hours, temperatures, cooled)
+}
+
+// No more than two stretches of hours are listed, the next ones: the rest of a
+// morning and the evening of a hot day, while the next morning would do as well.
+func TestTheNextTwoStretchesOfHoursAreNamed(t *testing.T) {
+	b := benchOf(t, at(10), bare, day, "day.today.low = 9\nday.today.high = 40\nday.today.read-temp = \nday.today.read-humidity = \nday.today.sunrise = 6:00\nbench.now.read-at = 10:00\nbench.now.surface-temp = 14")
+	require.False(t, b.HasDose)
+	var hours []bench.Way
+	for _, w := range b.Back {
+		if w.Kind == bench.AtHours {
+			hours = append(hours, w)
+		}
+	}
+	require.Len(t, hours, 2)
+	assert.Less(t, hours[0].From, hours[1].From)
+	assert.Less(t, hours[1].From, 24*unit.Hour)
 }

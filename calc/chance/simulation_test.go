@@ -221,6 +221,27 @@ func TestWhatMovesTheNeedMost(t *testing.T) {
 	assert.InDelta(t, planned*(math.Exp(-1.644854*0.200623)-1), l.Sure.Effects[0].Low, 1e-4)
 }
 
+// Every line has its own causes, not the first alone: the catalyst moves with the
+// gel coat that it cures, and a fill that comes after has those of a filler.
+func TestEveryLineHasWhatMovesIt(t *testing.T) {
+	p := planned(t, append([]string{"buildup.1.step.2.kind = fill", "buildup.1.step.2.card = epoxy-filler", "buildup.1.step.2.thickness = 1 mm"}, append(rolledTwice, "buildup.1.step = 1 2")...)...)
+	o := sure(t, p, 1e6)
+	gelcoat := lineOf(&o, "gelcoat")
+	for _, key := range []string{"gelcoat", "ketone-peroxide"} {
+		l := lineOf(&o, key)
+		require.Len(t, l.Sure.Effects, 3, key)
+		for i, e := range l.Sure.Effects {
+			assert.Equal(t, gelcoat.Sure.Effects[i].Cause.Kind, e.Cause.Kind, key)
+			assert.InEpsilon(t, gelcoat.Sure.Effects[i].High/float64(gelcoat.Mass.Value), e.High/float64(l.Mass.Value), 1e-6, key)
+			assert.InEpsilon(t, gelcoat.Sure.Effects[i].Low/float64(gelcoat.Mass.Value), e.Low/float64(l.Mass.Value), 1e-6, key)
+		}
+	}
+	filler := lineOf(&o, "epoxy-filler")
+	require.NotEmpty(t, filler.Sure.Effects)
+	assert.Greater(t, filler.Sure.Effects[0].High, 0.)
+	assert.Less(t, filler.Sure.Effects[0].Low, 0.)
+}
+
 // Nothing to simulate is no error, and goods by the piece stay as planned.
 func TestPiecesStayAsPlanned(t *testing.T) {
 	p := planned(t, rolledTwice...)

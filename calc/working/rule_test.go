@@ -62,6 +62,28 @@ func TestTheWorkingShowsTheNumbers(t *testing.T) {
 	assert.Equal(t, "VS: cured share 0.8, gel coat (common practice)", texts[0].Givens[2])
 }
 
+// What was given has no formula: its working is its name, its value, and where it
+// comes from. Nothing at all has none.
+func TestTheWorkingOfWhatWasGiven(t *testing.T) {
+	given := working.Given(unit.ByMass(0.02), "wax solution", unit.InPercent, "flow coat", source.CommonPractice)
+	assert.Equal(t, []working.Text{{Name: "wax solution", Numbers: "2\u00a0%", Source: "flow coat", Mark: "common practice"}}, given.Step.Texts())
+	assert.Empty(t, (*working.Step)(nil).Texts())
+}
+
+// A step that two figures rest on is told once, before them.
+func TestAStepIsToldOnce(t *testing.T) {
+	one := working.Given(unit.DryFilm(400e-6), "dry film", unit.InMicrometre, "", source.Typed)
+	none := working.Given(unit.ByVolume(0), "thinner", unit.InPure, "none", source.Exact)
+	share := working.Given(unit.SolidsByVolume(0.8), "cured share", unit.InPure, "", source.Typed)
+	film, err := wet.Figure(one, none, share)
+	require.NoError(t, err)
+	sum := working.Sum(working.SumRule("both", unit.InMicrometre), film, film)
+	texts := sum.Step.Texts()
+	require.Len(t, texts, 2)
+	assert.Equal(t, "wet film", texts[0].Name)
+	assert.Equal(t, "both", texts[1].Name)
+}
+
 // Φ is the standard normal distribution: Φ(1.96) = 0.9750, in any table.
 func TestTheNormalDistributionIsRead(t *testing.T) {
 	share := working.Of1("p = Φ(z)", source.Geometry.At(""), source.Exact,
