@@ -94,10 +94,35 @@ func TestRulesByTheKindOfTheirChecks(t *testing.T) {
 		}
 		t.Logf("  %-26s %3d rules at best, %3d rows", kind, firmest[kind], rows[kind])
 	}
+	for i, kind := range source.Checks {
+		assert.Equal(t, firmest[kind], shownAs(kind, i < source.OutsideChecks), "%s: the page's Sources and go doc show another count than the tables hold", kind)
+	}
+	assert.Equal(t, firmest[unchecked], shownAs("", false), "shown without a check")
 	assert.GreaterOrEqual(t, outside, leastOutside, "rules that a published figure, a reference library or somebody else's measurement holds")
 }
 
 const unchecked = "by no row"
+
+// shownAs is how many rules are shown, in the page's Sources and in go doc, with a
+// kind as their firmest check; without a kind, how many with none.
+func shownAs(kind string, isOutside bool) (n int) {
+	first := calc.NoneOutside
+	switch {
+	case isOutside:
+		first = "from outside: " + kind
+	case kind != "":
+		first += "; besides: " + kind
+	}
+	for i, topic := range calc.Topics {
+		for j := range topic.Rules {
+			shown, _, _ := strings.Cut(calc.Checked.Of(i, j), " × ")
+			if shown == first {
+				n++
+			}
+		}
+	}
+	return n
+}
 
 // firmestOf is the first of source.Checks that a rule has a row of.
 func firmestOf(counts map[string]int) string {
