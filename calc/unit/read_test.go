@@ -120,6 +120,13 @@ func TestWriteCantBeMisread(t *testing.T) {
 	assert.Equal(t, "–", unit.Number(nan(), 3))
 }
 
+func TestWhatNobodyWeighsOutIsSaidRoughly(t *testing.T) {
+	assert.Equal(t, "160\u202f000\u00a0m³/h", unit.Roughly(unit.InCubicMetrePerHour.SI(162651), unit.InCubicMetrePerHour, 2))
+	assert.Equal(t, "1400\u00a0g", unit.Roughly(1.399, unit.InGram, 2))
+	assert.Equal(t, "99\u00a0g", unit.Roughly(0.0994, unit.InGram, 2))
+	assert.Equal(t, "0\u00a0g", unit.Roughly(0, unit.InGram, 2))
+}
+
 func nan() float64 { z := 0.0; return z / z }
 
 // What is written to be typed reads back as the same value, on every scale.

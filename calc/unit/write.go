@@ -28,6 +28,17 @@ func Number(n float64, digits int) string {
 	return Group(Plain(strconv.FormatFloat(n, 'f', min(max(decimals, 0), 15), 64)))
 }
 
+// Roughly is Write for what nobody weighs out: the whole part is rounded to the digits too (1–15), 162 651 to 163 000.
+func Roughly(si float64, s Scale, digits int) string {
+	n := s.From(si)
+	if n != 0 && !math.IsNaN(n) && !math.IsInf(n, 0) {
+		if step := math.Pow(10, math.Floor(math.Log10(math.Abs(n)))-float64(digits-1)); step > 1 {
+			n = math.Round(n/step) * step
+		}
+	}
+	return WithUnit(Number(n, digits), s)
+}
+
 // Plain cuts the trailing zeros of a decimal number, and the sign of a zero.
 func Plain(text string) string {
 	if strings.Contains(text, ".") {

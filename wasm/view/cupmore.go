@@ -70,9 +70,9 @@ func vapourFigures(s *page.State) html {
 		verdictText = words.AirCantDoIt
 	}
 	parts := []html{
-		figure(s, "vapour.off", words.CupGivesOff, of(s, v.GivenOff, unit.CupWeights), v.GivenOff.Step),
+		figure(s, "vapour.off", words.CupGivesOff, roughly(s, v.GivenOff, unit.CupWeights), v.GivenOff.Step),
 		coatVapour(s),
-		figure(s, "vapour.air", words.AirToStayUnder(v.Limit.Agency), of(s, v.Air, unit.AirFlows), v.Air.Step),
+		figure(s, "vapour.air", words.AirToStayUnder(v.Limit.Agency), roughly(s, v.Air, unit.AirFlows), v.Air.Step),
 		el("p", a("class", "caution"), txt(verdictText)),
 	}
 	if v.Space.Step != nil {
@@ -88,7 +88,7 @@ func coatVapour(s *page.State) html {
 	if coat.Step == nil {
 		return nothing
 	}
-	return figure(s, "vapour.coat", words.CupsToCome, of(s, coat, unit.CupWeights), coat.Step)
+	return figure(s, "vapour.coat", words.CupsToCome, roughly(s, coat, unit.CupWeights), coat.Step)
 }
 
 // dayVapour is what the day gives off by method, and the air for it.
@@ -100,9 +100,9 @@ func dayVapour(s *page.State) html {
 		if g.Method != nil {
 			name = g.Method.Name
 		}
-		parts = append(parts, figure(s, "vapour.day."+strconv.Itoa(i), name+", "+counted(g.Cups, "cup", "cups"), of(s, g.Mass, unit.CupWeights), g.Mass.Step))
+		parts = append(parts, figure(s, "vapour.day."+strconv.Itoa(i), name+", "+counted(g.Cups, "cup", "cups"), roughly(s, g.Mass, unit.CupWeights), g.Mass.Step))
 	}
-	return join(append(parts, figure(s, "vapour.dayair", words.DayAir, of(s, v.DayAir, unit.AirFlows), v.DayAir.Step))...)
+	return join(append(parts, figure(s, "vapour.dayair", words.DayAir, roughly(s, v.DayAir, unit.AirFlows), v.DayAir.Step))...)
 }
 
 // flowSheet is thinner towards a flow time.

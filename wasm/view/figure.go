@@ -1,6 +1,8 @@
 package view
 
 import (
+	"math"
+
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
@@ -25,7 +27,20 @@ func of[Q unit.Quantity](s *page.State, f working.Figure[Q], m unit.Measure) str
 	if f.Step == nil {
 		return "–"
 	}
-	return unit.Write(float64(f.Value), s.Plan.Job.Units.Scale(m), 3)
+	return unit.Write(float64(f.Value), s.Plan.Job.Units.Scale(m), digits(m, float64(f.Value)))
+}
+
+// digits is how many figures people say of a measure: of less than a square metre nobody says three.
+func digits(m unit.Measure, si float64) int {
+	if m == unit.Areas && math.Abs(si) < float64(unit.SquareMetre) {
+		return 2
+	}
+	return 3
+}
+
+// roughly is of for what nobody weighs out.
+func roughly[Q unit.Quantity](s *page.State, f working.Figure[Q], m unit.Measure) string {
+	return unit.Roughly(float64(f.Value), s.Plan.Job.Units.Scale(m), 2)
 }
 
 // question asks about a figure that is unlikely.

@@ -43,7 +43,7 @@ func fitSection(s *page.State) html {
 	return join(head, fitVerdict(s),
 		el("div", a("class", "figures"),
 			figure(s, "dew", "Dew point", dew, out.DewPoint.Step),
-			figure(s, "overdew", "Surface over the dew point", of(s, out.OverDew, unit.Differences), out.OverDew.Step)),
+			figure(s, "overdew", "Surface over the dew point", words.OverDew(out.OverDew.Value, units.Scale(unit.Differences)), out.OverDew.Step)),
 		readingOff(s), dayCurve(s), hoursOfToday(s), cardsToday(s))
 }
 

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"strconv"
 
 	"shedreckoner/calc/bench"
@@ -95,16 +96,27 @@ func (w writer) dew(v bench.Verdict) (first, rest string) {
 		if v.At != 0 {
 			first += " until " + Hour(v.At)
 		}
-		return first + ":", "surface " + w.in(v.Value, v.Scale) + " over the dew point."
+		return first + ":", "surface " + w.over(v) + " over the dew point."
 	case bench.Stops:
 		if v.IsLater {
-			return "Dew from " + Hour(v.At) + ":", "by today's curve the surface is then only " + w.in(v.Value, v.Scale) + " over the dew point; " + w.in(v.Limit, v.Scale) + " are needed."
+			return "Dew from " + Hour(v.At) + ":", "by today's curve the surface is then only " + w.over(v) + " over the dew point; " + w.in(v.Limit, v.Scale) + " are needed."
 		}
-		return "Too near the dew point:", "surface only " + w.in(v.Value, v.Scale) + " over it; " + w.in(v.Limit, v.Scale) + " are needed."
+		return "Too near the dew point:", "surface only " + w.over(v) + " over it; " + w.in(v.Limit, v.Scale) + " are needed."
 	case bench.Asks:
-		return "Dew is near:", "surface " + w.in(v.Value, v.Scale) + " over the dew point. Read it again before you spread."
+		return "Dew is near:", "surface " + w.over(v) + " over the dew point. Read it again before you spread."
 	}
 	return "Dew not checked:", ReadTheAir
+}
+
+// over is how far the surface lies over the dew point, to the tenth below: what holds isn't rounded up to.
+func (w writer) over(v bench.Verdict) string {
+	return OverDew(unit.TemperatureDifference(v.Value), w.units.Scale(unit.Differences))
+}
+
+// OverDew writes how far a surface lies over the dew point, to the tenth below.
+func OverDew(d unit.TemperatureDifference, scale unit.Scale) string {
+	const bits = 1e-7 // of a degree: forgives the last bits of a tenth
+	return unit.Write(scale.SI(math.Floor(scale.From(float64(d))*10+bits)/10), scale, 3)
 }
 
 func (w writer) evening(v bench.Verdict) (first, rest string) {
