@@ -135,12 +135,12 @@ func TestAWholeJobToItsOrderInTwentyFields(t *testing.T) {
 	})
 }
 
-// No screen and no sheet of surfaces and build-ups is longer than two screens of a phone, with nothing opened in it.
+// No screen of the work and no sheet on it is longer than two screens of a phone, with nothing opened in it.
 func TestNoSheetIsLongerThanTwoScreens(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		goTo(s, "settings")
 		do(s, "demo", "", "")
-		for _, screen := range []string{"surfaces", "buildup"} {
+		for _, screen := range []string{"surfaces", "buildup", "cup", "order"} {
 			goTo(s, screen)
 			var long []string
 			s.Script(&long, `

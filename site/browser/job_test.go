@@ -87,6 +87,7 @@ func TestFromAnEmptyPageToAnOrderList(t *testing.T) {
 		assert.Contains(t, text, "\r\n")
 
 		do(s, "sheet", "order.gelcoat", "")
+		do(s, "sheet", "need.gelcoat", "")
 		tap(s, `[id="why-order.gelcoat.mass"]`)
 		do(s, "whole", "", "")
 		working := shown(s, `[id="fig-order.gelcoat.mass"] .working`)
@@ -106,10 +107,12 @@ func TestFromAnEmptyPageToAnOrderList(t *testing.T) {
 	})
 }
 
-// orderFigure reads a figure in the sheet of a thing on the order, and closes it again.
+// orderFigure reads a figure of the need of a thing on the order, and closes its sheets again.
 func orderFigure(s *webdriver.Session, thing, figure string) string {
 	do(s, "sheet", "order."+thing, "")
+	do(s, "sheet", "need."+thing, "")
 	text := figureText(s, "order."+thing+"."+figure)
+	tap(s, "#sheet-close")
 	tap(s, "#sheet-close")
 	return text
 }

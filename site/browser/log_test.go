@@ -44,6 +44,9 @@ func stockOfGelCoat(s *webdriver.Session) string {
 	goTo(s, "order")
 	do(s, "sheet", "order.gelcoat", "")
 	text := shown(s, "#sheet")
+	do(s, "sheet", "need.gelcoat", "")
+	text += shown(s, "#sheet")
+	tap(s, "#sheet-close")
 	tap(s, "#sheet-close")
 	return text
 }

@@ -22,6 +22,8 @@ const (
 	CatalystSheet = "catalyst" // of the weighed cup: the dose alone
 	NextCup       = "next"     // another cup is planned while one runs
 	WontSheet     = "wont"     // a running cup won't go off
+	AirMoreSheet  = "airmore"  // over today's air: what is assumed of the day until it is said
+	TodaySheet    = "today"    // over today's air: what else it would take
 
 	WeighTestSheet = "weigh.test" // what goes into a timed test
 )
@@ -149,11 +151,17 @@ func (s *State) AsksAhead() bool {
 	return s.Bench().IsNearCold()
 }
 
+// airMore is what is assumed of the day until it is said.
+var airMore = []string{"read-at", "sun", "colour", "sunrise"}
+
 // benchSheets is what must lie over the cup's screen for a figure of it to be
 // seen: a sheet of its own, or the plan of the next cup where a clock stands.
 func (s *State) benchSheets(path string) []string {
 	item, key := job.Split(path)
-	if item == job.DayPath || key == "ahead" && !s.AsksAhead() {
+	if isAhead := key == "ahead" && !s.AsksAhead(); isAhead || item == job.DayPath && slices.Contains(airMore, key) {
+		return []string{bench.AirSheet, AirMoreSheet}
+	}
+	if item == job.DayPath {
 		return []string{bench.AirSheet}
 	}
 	if sheet := benchSheet(key); sheet != "" {

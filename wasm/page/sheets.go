@@ -32,6 +32,8 @@ const (
 	PuttiesSheet  = "putties"  // putties mixed by hand
 	JobsSheet     = "jobs"     // every job
 	JobSheet      = "job"      // one of them, by its number: "job.3"
+	NeedSheet     = "need"     // what the need of one thing on the order comes from
+	PacksSheet    = "packs"    // the sizes that one thing is sold in
 )
 
 // Part gives the key of an item's part.

@@ -199,7 +199,7 @@ func budgetSheet(s *page.State, path string) shown {
 	return shown{Title: words.FilmBudget, Body: join(
 		region("figures-"+path+".budget", "div", a("class", "figures"),
 			budgets(s, &b)),
-		setup(path+".points", words.StepByStep, page.Part(path, page.PointsPart)),
+		look(path+".points", words.StepByStep, page.Part(path, page.PointsPart)),
 		setup(path+".terms", words.ReckonedWith, page.Part(path, page.TermsPart))),
 		Act: act("back", "", "", words.Done)}
 }

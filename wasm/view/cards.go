@@ -63,7 +63,7 @@ func cardForm(s *page.State, c *job.Card) html {
 	if shipped.IsAbrasive() {
 		parts = append(parts, typedGrades(s, c)...)
 	}
-	parts = append(parts, doseTable(s, c), packForm(s, c, &shipped), field(s, c.Path+".buy"), field(s, c.Path+".note"))
+	parts = append(parts, doseTable(s, c), packForm(s, c, &shipped), stockField(s, c), field(s, c.Path+".buy"), field(s, c.Path+".note"))
 	return el("div", a("class", "form"), parts...)
 }
 
@@ -98,23 +98,33 @@ func markWords(m source.Mark) string {
 	return capital(m.String()) + "."
 }
 
-// packForm is the sizes that are sold, with their prices.
+// packForm is the sizes that are sold, with their prices: those that ship, those that were typed, and one to type.
 func packForm(s *page.State, c *job.Card, shipped *material.Card) html {
+	isTyped := func(i int) bool { return len(s.Doc().Under(packPath(c, i))) > 0 }
 	var rows []html
 	for i := range material.MaxPacks {
-		path := c.Path + ".pack." + strconv.Itoa(i+1)
 		size := ""
-		if i < len(shipped.Packs) {
+		switch {
+		case i < len(shipped.Packs):
 			size = shipped.Packs[i].Size
+		case i > len(shipped.Packs) && !isTyped(i) && !isTyped(i-1):
+			rows = append(rows, region("row-"+packPath(c, i), "div", a("hidden", "")))
+			continue
 		}
-		rows = append(rows, el("div", a("class", "row pack"),
-			fieldWith(s, path+".size", fieldExtras{Default: size, Label: "Pack " + strconv.Itoa(i+1) + ", " + basisWords[c.SoldBy]}),
-			fieldWith(s, path+".price", fieldExtras{Default: "no price", Label: "price"}),
-			fieldWith(s, path+".sold", fieldExtras{Label: "in the shop"})))
+		rows = append(rows, region("row-"+packPath(c, i), "div", a("class", "row pack"),
+			fieldWith(s, packPath(c, i)+".size", fieldExtras{Default: size, Label: "Pack " + strconv.Itoa(i+1) + ", " + basisWords[c.SoldBy]}),
+			fieldWith(s, packPath(c, i)+".price", fieldExtras{Default: "no price", Label: "price"}),
+			fieldWith(s, packPath(c, i)+".sold", fieldExtras{Label: "in the shop"})))
 	}
 	return el("div", a("class", "rows"), el("p", a("class", "rowsname"), txt("Packs sold")),
-		el("p", a("class", "hint"), txt("Once a price is typed, only the priced sizes are bought.")),
-		join(rows...), fieldWith(s, c.Path+".stock", fieldExtras{Default: "none", Label: "In stock, " + basisWords[c.SoldBy]}))
+		el("p", a("class", "hint"), txt("Once a price is typed, only the priced sizes are bought.")), join(rows...))
+}
+
+func packPath(c *job.Card, i int) string { return c.Path + ".pack." + strconv.Itoa(i+1) }
+
+// stockField is what is in stock.
+func stockField(s *page.State, c *job.Card) html {
+	return fieldWith(s, c.Path+".stock", fieldExtras{Default: "none", Label: "In stock, " + basisWords[c.SoldBy]})
 }
 
 // basisWords is what a bare pack size is read in.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
@@ -13,13 +14,42 @@ import (
 // airSheet is today's air, its curve, and whether it is fit to coat.
 func airSheet(s *page.State) shown {
 	return shown{Title: words.TodaysAir, Body: join(
-		dial(s, today("read-temp"), dialLine{Name: "Air"}), dial(s, today("read-humidity"), dialLine{Name: "Humidity"}),
-		fieldWith(s, today("read-at"), fieldExtras{Default: "now"}),
-		dial(s, today("low"), dialLine{Name: "Lowest"}), dial(s, today("high"), dialLine{Name: "Highest"}),
-		chips(s, today("sun"), "the part stands", nil), chips(s, today("colour"), "its colour", nil),
-		fieldWith(s, today("sunrise"), fieldExtras{Default: "6:00"}),
-		region("aheadfield", "div", nil, aheadField(s)),
+		dial(s, today("read-temp"), dialLine{Name: words.AirDial}), dial(s, today("read-humidity"), dialLine{Name: words.HumidityDial}),
+		dial(s, today("low"), dialLine{Name: words.LowDial}), dial(s, today("high"), dialLine{Name: words.HighDial}),
+		setup("airmore", airText(s), page.AirMoreSheet),
 		region("fit", "section", a("class", "fit"), fitSection(s)))}
+}
+
+// airText is what is assumed of the day.
+func airText(s *page.State) string {
+	chosen := func(key string) string { return chosenName(s, today(key), job.FieldAt(today(key)).Options) }
+	sunrise := s.Doc().Get(today("sunrise"))
+	if sunrise == "" {
+		sunrise = words.UsualSunrise
+	}
+	return words.OfTheDay(s.Doc().Get(today("read-at")), chosen("sun"), chosen("colour"), sunrise)
+}
+
+// airMoreSheet is what is assumed of the day until it is said.
+func airMoreSheet(s *page.State) shown {
+	return shown{Title: words.DayMore, Body: join(
+		fieldWith(s, today("read-at"), fieldExtras{Default: words.ReadNow}),
+		chips(s, today("sun"), words.PartStands, nil), chips(s, today("colour"), words.PartColour, nil),
+		fieldWith(s, today("sunrise"), fieldExtras{Default: words.UsualSunrise}),
+		region("aheadfield", "div", nil, aheadField(s)))}
+}
+
+// todaySheet is the hours in which each material could be put on today.
+func todaySheet(s *page.State) shown {
+	var lines []html
+	for _, c := range s.Bench().Air.Cards {
+		text := hours(c.Windows)
+		if c.Err != nil {
+			text = words.Dose(c.Err, s.Plan.Job.Units)
+		}
+		lines = append(lines, el("li", nil, el("span", a("class", "label"), txt(c.Card.Name)), txt(" "), el("span", a("class", "value"), txt(text))))
+	}
+	return shown{Title: words.WouldTake, Body: region("today", "ul", a("class", "today"), lines...)}
 }
 
 // aheadField is the coldest hour ahead, where it isn't asked for beside the surface.
@@ -44,7 +74,7 @@ func fitSection(s *page.State) html {
 		el("div", a("class", "figures"),
 			figure(s, "dew", "Dew point", dew, out.DewPoint.Step),
 			figure(s, "overdew", "Surface over the dew point", words.OverDew(out.OverDew.Value, units.Scale(unit.Differences)), out.OverDew.Step)),
-		readingOff(s), dayCurve(s), hoursOfToday(s), cardsToday(s))
+		readingOff(s), dayCurve(s), hoursOfToday(s), look("today", words.WouldTake, page.TodaySheet))
 }
 
 // readingOff asks about a reading that the day's curve doesn't bear out.
@@ -117,16 +147,4 @@ func hours(windows []air.Window) string {
 		return "none"
 	}
 	return strings.Join(spans, ", ")
-}
-
-func cardsToday(s *page.State) html {
-	var lines []html
-	for _, c := range s.Bench().Air.Cards {
-		text := hours(c.Windows)
-		if c.Err != nil {
-			text = words.Dose(c.Err, s.Plan.Job.Units)
-		}
-		lines = append(lines, el("li", nil, el("span", a("class", "label"), txt(c.Card.Name)), txt(" "), el("span", a("class", "value"), txt(text))))
-	}
-	return join(el("h3", nil, txt("What today would take")), el("ul", a("class", "today"), lines...))
 }

@@ -71,7 +71,7 @@ func TestALineSaysHowSureItIs(t *testing.T) {
 	assert.Regexp(t, `may run short:</b> 1 job in \d`, html)
 	assert.NotContains(t, html, "What moves the need most")
 	html = view.Page(do(s, "sheet", "order.gelcoat", "")).String()
-	assert.Contains(t, html, "Enough in 80 of 100 such jobs")
+	assert.Contains(t, view.Page(do(s, "sheet", "need.gelcoat", "")).String(), "Enough in 80 of 100 such jobs")
 	assert.Contains(t, html, "What moves the need most")
 	assert.Contains(t, html, "Before you start")
 	assert.Contains(t, html, "All at once")
@@ -90,7 +90,7 @@ func TestALineSaysHowSureItIs(t *testing.T) {
 // A size that isn't sold here, and sizes without a price, are said.
 func TestWhatWasNotLookedAtIsSaid(t *testing.T) {
 	s := do(sureOrder(t, "metric"), "set", "card.gelcoat.pack.2.price", "")
-	assert.Contains(t, view.Page(do(s, "sheet", "order.gelcoat", "")).String(), "Only the sizes with a price were looked at.")
+	assert.Contains(t, view.Page(do(s, "sheet", "need.gelcoat", "")).String(), "Only the sizes with a price were looked at.")
 	for _, n := range []string{"1", "2", "3"} {
 		s = do(s, "set", "card.gelcoat.pack."+n+".sold", "no")
 	}

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"slices"
 	"strings"
 
 	"shedreckoner/calc/chance"
@@ -14,10 +15,8 @@ import (
 // orderSheet is all of one thing on the order: what to buy and how else, what the
 // need comes from, its packs and prices.
 func orderSheet(s *page.State, key string) shown {
-	for _, t := range s.Things() {
-		if t.Key == key {
-			return shown{Title: t.Name, Body: thingSheet(s, &t)}
-		}
+	if t := thingOf(s, key); t != nil {
+		return shown{Title: t.Name, Body: thingSheet(s, t)}
 	}
 	return shown{Title: words.NothingToBuy, Body: hint(words.NothingToBuy + ".")}
 }
@@ -27,7 +26,6 @@ func thingSheet(s *page.State, t *page.Thing) html {
 	if t.WaitsFor != "" {
 		return join(figure(s, "order."+t.Key, words.SheetPieces, "–", nil), hint(t.Small), action("find", t.WaitsFor, t.Key, words.PutItRight, "quiet"))
 	}
-	shipped, _ := material.Find(first.Card.ShippedKey())
 	parts := []html{thingAnswer(s, t)}
 	if first.Sure != nil {
 		parts = append(parts, region("ways-"+t.Key, "div", a("class", "bothways", "role", "group"), buyWays(s, first)),
@@ -37,10 +35,54 @@ func thingSheet(s *page.State, t *page.Thing) html {
 	if on, heat := first.Card.KeptOn, first.Card.KeptOnHeat; on.Known {
 		parts = append(parts, tape("off-"+t.Key, words.OffBy(days(on.Value), days(heat.Value))))
 	}
+	parts = append(parts, look("need", words.NeedFrom(page.Said(first.Planned(), first.Scale, s.Plan.Job.Units)), page.NeedSheet+"."+t.Key),
+		setup("packs", packsText(first.Card), page.PacksSheet+"."+t.Key), stockFields(s, t))
+	return join(parts...)
+}
+
+// thingOf is the thing on the order with the key; nil where there is none any more.
+func thingOf(s *page.State, key string) *page.Thing {
+	things := s.Things()
+	if i := slices.IndexFunc(things, func(t page.Thing) bool { return t.Key == key }); i >= 0 {
+		return &things[i]
+	}
+	return nil
+}
+
+// needSheet is what the need of one thing comes from, in every measure, each with its working.
+func needSheet(s *page.State, key string) shown {
+	t := thingOf(s, key)
+	if t == nil {
+		return shown{Title: words.NothingToBuy, Body: hint(words.NothingToBuy + ".")}
+	}
+	var parts []html
 	for _, l := range t.Lines {
 		parts = append(parts, region("line-"+l.Key(), "div", a("class", "figures"), lineFigures(s, l)))
 	}
-	return join(append(parts, el("h3", nil, txt(words.MoreOfIt)), stockFields(s, t), packForm(s, first.Card, &shipped))...)
+	return shown{Title: words.NeedOf(t.Name), Body: join(parts...)}
+}
+
+// packsSheet is the sizes that one thing is sold in, with their prices.
+func packsSheet(s *page.State, key string) shown {
+	c := s.Plan.Job.CardByKey(key)
+	if c == nil {
+		return shown{Title: words.NothingToBuy, Body: hint(words.NothingToBuy + ".")}
+	}
+	shipped, _ := material.Find(c.ShippedKey())
+	return shown{Title: words.PacksOf(c.Name), Body: packForm(s, c, &shipped)}
+}
+
+// packsText is the sizes that are sold, in a line.
+func packsText(c *job.Card) string {
+	var sizes []string
+	priced := 0
+	for _, p := range c.Packs {
+		sizes = append(sizes, p.Size.Amount.String())
+		if p.HasPrice {
+			priced++
+		}
+	}
+	return words.SoldIn(sizes, basisWords[c.SoldBy], priced)
 }
 
 func days(t unit.Time) string {
@@ -162,10 +204,10 @@ func needFigures(s *page.State, l *chance.Line, id string) []html {
 	return parts
 }
 
-// stockFields is what is in stock of each grade of an abrasive.
+// stockFields is what is in stock of a thing, of an abrasive by grade.
 func stockFields(s *page.State, t *page.Thing) html {
 	if t.Lines[0].Grade == 0 {
-		return nothing
+		return el("div", a("class", "form"), stockField(s, t.Lines[0].Card))
 	}
 	var fields []html
 	for _, l := range t.Lines {

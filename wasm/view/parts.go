@@ -72,6 +72,16 @@ func chips(s *page.State, path, name string, options []job.Option) html {
 		append(list, sayRegion(path, said(s, path, f)))...)
 }
 
+// chosenName is the name of what is chosen at the path, the first where nothing is.
+func chosenName(s *page.State, path string, options []job.Option) string {
+	for _, o := range options {
+		if o.Key == s.Doc().Get(path) {
+			return o.Name
+		}
+	}
+	return options[0].Name
+}
+
 // plainLine is a dial's line for words.
 func plainLine(s *page.State, path, name string) html {
 	f := job.FieldAt(path)
@@ -143,9 +153,14 @@ func verdict(is, strong, text, sheet string) html {
 }
 
 // setup is what is assumed or remembered, and the way to change it.
-func setup(id, text, sheet string) html {
+func setup(id, text, sheet string) html { return setupLine(id, text, sheet, words.Change) }
+
+// look is what there is more of, and the way to see it.
+func look(id, text, sheet string) html { return setupLine(id, text, sheet, words.Look) }
+
+func setupLine(id, text, sheet, does string) html {
 	return region("setup-"+id, "p", a("class", "setup"), el("span", nil, txt(text)),
-		el("button", a("type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", capital(words.Change)+": "+text), txt(words.Change)))
+		el("button", a("type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", capital(does)+": "+text), txt(does)))
 }
 
 // act is the button of an act bar.

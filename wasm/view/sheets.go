@@ -20,6 +20,10 @@ func sheetOf(s *page.State) shown {
 		return jobsSheet(s)
 	case page.JobSheet:
 		return jobSheet(s, key)
+	case page.NeedSheet:
+		return needSheet(s, key)
+	case page.PacksSheet:
+		return packsSheet(s, key)
 	case page.ShapesSheet:
 		return shapesSheet(s)
 	case page.ReadySheet:

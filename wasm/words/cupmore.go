@@ -17,6 +17,16 @@ const (
 	FlowTime       = "Thinner for a flow time"
 	TinAndTests    = "The tin, and how it is timed"
 	TodaysAir      = "Today's air"
+	AirDial        = "Air"
+	HumidityDial   = "Humidity"
+	LowDial        = "Lowest"
+	HighDial       = "Highest"
+	DayMore        = "The day, and the part"
+	ReadNow        = "now"
+	UsualSunrise   = "6:00"
+	PartStands     = "the part stands"
+	PartColour     = "its colour"
+	WouldTake      = "What else today would take"
 	StyreneInAir   = "Styrene in the air"
 	Remedies       = "Against heat and cold"
 	MoreRemedies   = "What else helps"
@@ -32,6 +42,14 @@ const (
 	FlowHint       = "Two timed cups at one temperature, with different thinner, by volume."
 	NoRemedies     = "Nothing speaks for one now."
 )
+
+// OfTheDay is what is known of the day besides its temperatures, or assumed.
+func OfTheDay(readAt, stands, colour, sunrise string) string {
+	if readAt == "" {
+		readAt = ReadNow
+	}
+	return "read " + readAt + " · " + stands + ", " + colour + " · sunrise " + sunrise
+}
 
 // TestSteps is how a cup test is made.
 var TestSteps = []string{

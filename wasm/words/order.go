@@ -1,6 +1,9 @@
 package words
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // The order: a shopping list, and the sheet of one thing on it.
 const (
@@ -26,7 +29,6 @@ const (
 	WayOnceWhy      = "With a reserve for repairs: a later batch of a colour never quite matches."
 	WayOnceElseWhy  = "Nothing is bought again."
 	CommonPractice  = "common practice"
-	MoreOfIt        = "Packs, prices, stock"
 	MovesMost       = "What moves the need most"
 	InSomeSizes     = "Only the sizes with a price were looked at."
 	SheetHero       = "to buy"
@@ -53,6 +55,30 @@ func PlannedLikely(planned, low, high string) string {
 		return "plan " + planned
 	}
 	return "plan " + planned + ", likely " + low + " to " + high
+}
+
+// NeedFrom leads to what a need comes from.
+func NeedFrom(planned string) string { return planned + " as planned: where it goes" }
+
+// NeedOf heads what the need of a thing comes from.
+func NeedOf(name string) string { return name + ": the need" }
+
+// PacksOf heads the sizes that a thing is sold in.
+func PacksOf(name string) string { return name + ": packs" }
+
+// SoldIn is the sizes that a thing is sold in, and how many of them have a price.
+func SoldIn(sizes []string, unit string, priced int) string {
+	if len(sizes) == 0 {
+		return "no packs known"
+	}
+	text := "packs of " + strings.Join(sizes, ", ") + " " + unit
+	switch priced {
+	case 0:
+		return text + ", no price yet"
+	case len(sizes):
+		return text + ", all priced"
+	}
+	return text + ", " + strconv.Itoa(priced) + " priced"
 }
 
 // ShelfHas is the small print of what needn't be bought.

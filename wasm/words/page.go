@@ -9,6 +9,7 @@ const (
 	Redo       = "Redo"
 	Close      = "Close"
 	Change     = "change"
+	Look       = "look"
 	Why        = "why"
 	Less       = "Less"
 	More       = "More"
