@@ -61,7 +61,7 @@ func TestMadeUpEntriesAreFoundEverywhere(t *testing.T) {
 	assert.Contains(t, show(do(do(s, "why", "area", ""), "whole", "", ""), "surfaces"), "0.7 × 2 × 1.5 = 2.1 m²", "working")
 	require.Len(t, s.Plan.Buildups()[0].Steps[0].Used, 1)
 	assert.InDelta(t, 0.063, float64(s.Plan.Buildups()[0].Steps[0].Used[0].Mass.Value), 1e-12)
-	order := do(do(do(do(s, "go", "order", ""), "sheet", "order.compound", ""), "why", "order.compound.mass", ""), "whole", "", "")
+	order := do(do(do(do(s, "go", "order", ""), "sheet", "need.compound", ""), "why", "order.compound.mass", ""), "whole", "", "")
 	told := strings.ReplaceAll(view.Page(order).String(), "\u00a0", " ")
 	assert.Contains(t, told, "m = A × o", "working: the formula")
 	assert.Contains(t, told, "2.1 × 0.03 = 0.063 kg", "working: the numbers in it")
