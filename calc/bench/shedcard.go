@@ -1,6 +1,8 @@
 package bench
 
 import (
+	"strconv"
+
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
@@ -14,7 +16,7 @@ var ShedCups = []unit.Mass{100 * unit.Gram, 200 * unit.Gram, 300 * unit.Gram, 40
 // ShedRow is a shed card's line: one temperature of the surface.
 type ShedRow struct {
 	Surface unit.Temperature
-	Doses   []string // by cup: grams and millilitres, or a dash where there is none
+	Doses   []string // by cup, in the unit of the tool alone; drops are bare; a dash where there is none
 }
 
 // ShedCard is the doses of the bench's card and tool for the wall, at the
@@ -51,5 +53,11 @@ func (b *bencher) shedDose(m unit.Mass) string {
 	if err != nil {
 		return "–"
 	}
-	return d.Grams.String() + " / " + d.Millilitres.String()
+	switch b.cup.Tool.Kind() {
+	case cure.Syringe:
+		return d.Millilitres.String()
+	case cure.Drops:
+		return strconv.FormatInt(d.Drops, 10)
+	}
+	return d.Grams.String()
 }

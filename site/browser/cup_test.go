@@ -69,7 +69,7 @@ func TestADoseOnAMildMorning(t *testing.T) {
 		atBench(s)
 		assert.Equal(t, "1.6 g", figureText(s, "dose.grams"))
 		assert.Equal(t, "1.39 mL · 1.6 % by mass", twin(s))
-		assert.Contains(t, sheetText(s, "shedcard"), "1.5 g / 1.3 mL", "100 g at 25 °C on the wall")
+		assert.Contains(t, sheetText(s, "shedcard"), "1.5 g", "100 g at 25 °C on the wall")
 
 		tell(s, "find", "bench.now.tool", "")
 		do(s, "set", "bench.now.tool", "syringe")

@@ -1,9 +1,8 @@
 package view
 
 import (
-	"strconv"
-
 	"shedreckoner/calc/bench"
+	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
@@ -23,13 +22,13 @@ func shedCardSection(s *page.State) html {
 		return nothing
 	}
 	if len(b.Reasons) > 0 || len(page.OpenCups(s.Doc(), page.Running)) > 0 || s.NextWaits() || s.Slot().Elsewhere != "" { // no dose stands beside a reason against it, nor beside a running cup
-		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed while a cup could be mixed, and none runs."))
+		return el("p", a("class", "hint"), txt(words.ShedWaitsForCup))
 	}
 	rows := bench.ShedCard(&s.Plan, s.BenchNow(), table)
 	if len(rows) == 0 {
-		return el("p", a("class", "hint"), txt("A shed card for the wall can be printed once scale or syringe is typed."))
+		return el("p", a("class", "hint"), txt(words.ShedWaitsForTool))
 	}
-	head := []html{el("th", a("scope", "col"), txt("Surface"))}
+	head := []html{el("th", a("scope", "col"), txt(words.ShedSurface))}
 	for _, cup := range bench.ShedCups {
 		head = append(head, el("th", a("scope", "col"), txt(unit.Write(float64(cup), unit.InGram, 4))))
 	}
@@ -41,20 +40,27 @@ func shedCardSection(s *page.State) html {
 		}
 		lines = append(lines, el("tr", nil, cells...))
 	}
-	return el("div", a("class", "shedcard"), el("h2", nil, txt("Shed card: "+b.Card.Name)),
-		el("p", nil, txt("Catalyst by the temperature of the surface and the mass of all that cures. "+s.Now.Date)),
+	var cautions []html
+	for _, text := range words.ShedCautions {
+		cautions = append(cautions, el("li", nil, txt(text)))
+	}
+	return el("div", a("class", "shedcard"), el("h2", nil, txt(words.ShedCardOf(b.Card.Name))),
+		el("p", nil, txt(words.ShedTable(b.Dose.Drops > 0)+" "+s.Now.Date)),
 		wideTable("shed-table", words.ShedCard, el("thead", nil, el("tr", nil, head...)), el("tbody", nil, lines...)),
-		el("p", nil, txt(shedLimits(s, table))),
-		el("ul", a("class", "cautions"), el("li", nil, txt("Outside this table: no dose.")), el("li", nil, txt("Goggles and gloves on, eyewash in reach. Rinse at once and long.")),
-			el("li", nil, txt("Never two kinds of peroxide, never peroxide on promoter.")), el("li", nil, txt("One dose a cup; nothing is added later.")),
-			el("li", nil, txt("The maker's sheet stands above this card."))),
-		el("div", a("class", "itemtools"), action("print", "", "shed", "Print the shed card", "quiet")))
+		el("p", nil, txt(shedLimits(s, table))), el("p", nil, txt(shedFit(s))),
+		el("ul", a("class", "cautions"), cautions...),
+		el("div", a("class", "itemtools"), action("print", "", "shed", words.PrintShedCard, "quiet")))
 }
 
 func shedLimits(s *page.State, table cure.Table) string {
-	scale := s.Plan.Job.Units.Scale(unit.Temperatures)
 	c := s.Bench().Card
-	return "Surface and product " + unit.Write(float64(c.SurfaceLeast.Value), scale, 3) + " to " + unit.Write(float64(c.SurfaceMost.Value), scale, 3) +
-		". At least " + unit.Write(float64(c.Floor.Value), unit.InPercent, 3) + " by mass of all that cures, at most " + unit.Write(float64(c.Ceiling.Value), unit.InPercent, 3) +
-		" by mass of the product. " + strconv.Itoa(len(table.Rows())) + " rows, straight lines between them."
+	return words.ShedLimits(unit.Write(float64(c.Floor.Value), unit.InPercent, 3), unit.Write(float64(c.Ceiling.Value), unit.InPercent, 3), len(table.Rows()))
+}
+
+// shedFit is when the card's material may be put on.
+func shedFit(s *page.State) string {
+	limits, units := chain.AirLimits(s.Bench().Card), s.Plan.Job.Units
+	write := func(t unit.Temperature) string { return unit.Write(float64(t), units.Scale(unit.Temperatures), 3) }
+	share := func(s unit.Share) string { return unit.Write(float64(s), unit.InPercent, 3) }
+	return words.ShedFit(write(limits.Least), write(limits.Most), unit.Write(float64(limits.Margin), units.Scale(unit.Differences), 3), share(limits.Driest), share(limits.Dampest))
 }
