@@ -66,7 +66,7 @@ func TestOneDoseOneClock(t *testing.T) {
 		assert.Contains(t, shown(s, "#dose"), "1.6 g", "a weighed cup still waits for its dose after a reload")
 		tap(s, "#catalyst-in")
 		s.Wait(".clock")
-		assert.NotContains(t, shown(s, "#clock-note"), "No alarm sounds yet", "the tap that started it was a touch")
+		assert.NotContains(t, shown(s, "#clock-note"), "No alarm yet", "the tap that started it was a touch")
 		checkDoseGone(t, s, "once catalyst is in")
 		assert.Contains(t, shown(s, "#live"), "Catalyst in. The clock runs.")
 		s.Until("the screen kept awake", func() bool { return effectsSoFar(s).Awake == 1 })
@@ -135,7 +135,7 @@ func TestAClockThatIsSetIsNoticed(t *testing.T) {
 		do(s, "end", "cup.1", "spread")
 		weighIn(t, s)
 		set(600)
-		assert.Contains(t, shown(s, "#clock-note"), "went on by 10 min at once")
+		assert.Contains(t, shown(s, "#clock-note"), "jumped on by 10 min")
 	})
 }
 

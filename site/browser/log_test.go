@@ -181,7 +181,7 @@ func TestWhenTheRestCanBeDone(t *testing.T) {
 		withJob(s, twoDecks)
 		goTo(s, "log")
 		do(s, "open", "schedule.all", "")
-		assert.Contains(t, shown(s, "#calendar"), "Told once today's air is typed on Cup")
+		assert.Contains(t, shown(s, "#calendar"), "Shown once today's air is typed on Cup")
 		atBench(s)
 		goTo(s, "log")
 		text := shown(s, "#calendar")

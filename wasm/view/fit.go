@@ -66,7 +66,7 @@ func fitSection(s *page.State) html {
 	out := &s.Bench().Air
 	head := el("h2", nil, txt("Fit to coat"))
 	if !out.Known {
-		return join(head, el("p", a("class", "hint"), txt("Told once today's air is typed: temperature and humidity now, lowest and highest of the day.")))
+		return join(head, el("p", a("class", "hint"), txt("Shown once today's air is typed: temperature and humidity now, lowest and highest of the day.")))
 	}
 	units := s.Plan.Job.Units
 	dew := unit.Write(float64(air.RoundUp(out.DewPoint.Value, units.Scale(unit.Temperatures))), units.Scale(unit.Temperatures), 3)

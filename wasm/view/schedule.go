@@ -26,7 +26,7 @@ func scheduleSection(s *page.State) html {
 func calendar(s *page.State) html {
 	plan := s.Schedule()
 	if len(plan.Waiting) > 0 {
-		return hint("Told once today's air is typed on Cup: low, high, a reading of temperature and humidity.")
+		return hint("Shown once today's air is typed on Cup: low, high, a reading of temperature and humidity.")
 	}
 	if s.Bench().Air.Err != nil {
 		return el("p", a("class", "bad"), txt(page.StopSentence(s.Bench().Air.Err)))

@@ -181,7 +181,7 @@ func Goes(n int) string {
 	if n <= 1 {
 		return Once
 	}
-	return strconv.Itoa(n) + " goes, sanded back between"
+	return strconv.Itoa(n) + " rounds, sanded back in between"
 }
 
 // LeftAfter says what of a layer is left once all is done.

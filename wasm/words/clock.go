@@ -14,7 +14,7 @@ const (
 	ItGelled      = "It gelled"
 	WontGoOff     = "It won't go off"
 	StringSnapped = "It gelled: the string snapped"
-	SilentYet     = "No alarm sounds yet: tap anywhere once."
+	SilentYet     = "No alarm yet: tap anywhere once to allow the sound."
 	OwnTimer      = "Where the screen doesn't stay awake, set the phone's own timer."
 	TestHow       = "Stir 60\u00a0s, then leave the cup, on something that can't burn. Lift a string out now and then: when it snaps, it has gelled."
 	AddNothing    = "Add nothing."
@@ -38,7 +38,7 @@ func CatalystIsIn(stop string) string {
 }
 
 // TestJumped says why a timed test isn't taken at once.
-const TestJumped = "Logged, but not taken as a cup test: the phone's clock went on at once while it ran. If your own watch agrees with the minutes, take it in the Log."
+const TestJumped = "Logged, but not taken as a cup test: the phone's clock jumped while it ran. If your own watch agrees with the minutes, take it in the Log."
 
 // TestTooShort says why a timed test of no time is none.
 const TestTooShort = "Logged, but not taken as a cup test: nothing gels so soon."
@@ -53,7 +53,7 @@ func SetBack(minutes string) string {
 
 // SetOn says that the clock jumped on while the page was awake, or that it slept.
 func SetOn(minutes string) string {
-	return "The phone's clock went on by " + minutes + " at once: it slept, or was set. If it was set, go by your own watch."
+	return "The phone's clock jumped on by " + minutes + ": it slept, or was set. If it was set, go by your own watch."
 }
 
 // Zone says that the phone's time of day moved while a cup ran, though no time was lost.
@@ -61,7 +61,7 @@ const Zone = "The phone's time of day was moved while this cup ran, by another t
 
 // Ahead says that the catalyst went in later than it is now.
 func Ahead(hour string) string {
-	return "By the phone's clock the catalyst goes in only at " + hour + ": the clock was set back. Go by your own watch."
+	return "By the phone's clock the catalyst only goes in at " + hour + ": the clock was set back. Go by your own watch."
 }
 
 // DaysOld says of a cup that nobody ended long ago.
@@ -80,7 +80,7 @@ func OnceWarm(temp, hour string) string {
 }
 
 // TooColdToSay says that no minutes are known for a film so cold.
-const TooColdToSay = "So cold no minutes are known: warm it first."
+const TooColdToSay = "No minutes are known for so cold a film: warm it first."
 
 // ThenScrape says what comes after the wait.
 func ThenScrape(hour string) string {

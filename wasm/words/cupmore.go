@@ -35,12 +35,12 @@ const (
 	ThinnerHint    = "Counted with wax solution against the card's limit."
 	DropsHint      = "Count the drops in 1\u00a0mL yourself: bottles differ more than twofold."
 	ScaleHint      = "0.1\u00a0g is the tool for cups of 100 to 500\u00a0g."
-	TinHint        = "A new tin, a new name: it wants its own cup test."
+	TinHint        = "A new tin, a new name: it needs its own cup test."
 	HowToTime      = "A cup test, always the same way"
 	EstimateFirst  = "An estimate:"
-	NoFigures      = "Told with the dose."
+	NoFigures      = "Shown with the dose."
 	FlowHint       = "Two timed cups at one temperature, with different thinner, by volume."
-	NoRemedies     = "Nothing speaks for one now."
+	NoRemedies     = "None is needed now."
 )
 
 // OfTheDay is what is known of the day besides its temperatures, or assumed.
@@ -84,15 +84,15 @@ func LargestBy(bound string) string { return "Largest cup, " + bound }
 
 // Styrene in the air.
 const (
-	VapourWaits      = "Told once the cup and the surface's temperature are known."
+	VapourWaits      = "Shown once the cup and the surface's temperature are known."
 	VapourCaution    = "Taken to leave within an hour. A caution, never a clearance: over a wet surface there is more than the shed's mean."
 	AirCantDoIt      = "Air alone can't do it: no open door lets so much in. Wear a mask for organic vapours, and have others keep out."
 	CupGivesOff      = "This cup gives off"
 	OfExplosiveLimit = "Of the explosive limit, in the closed space"
 	CupsToCome       = "The cups of this coat still to come"
 	TodaysVapour     = "Today, with what is still to come"
-	WayNotKnown      = "Way not known, taken as sprayed"
-	DayAir           = "Fresh air as a mean over 8\u00a0h, at the very least"
+	WayNotKnown      = "Method not known, taken as sprayed"
+	DayAir           = "Fresh air, averaged over 8\u00a0h, at the very least"
 )
 
 // AirToStayUnder names the fresh air for an agency's limit.

@@ -207,11 +207,11 @@ func (w writer) readings(err error) string {
 	case errors.Is(err, bench.ErrOtherDay):
 		return "The readings are of another day. Read the temperatures and the humidity again."
 	case errors.Is(err, bench.ErrUnread):
-		return "Something that the dose hangs on can't be read, so there is none. The field says what is wrong."
+		return "Something that the dose depends on can't be read, so there is none. The field says what is wrong."
 	case errors.Is(err, bench.ErrHotFlowCoat):
 		return "Over 35 °C the wax of a flow coat melts and doesn't film over: it stays tacky. Wait for a cooler hour, or shade and cool the part."
 	case errors.Is(err, bench.ErrNoPatch):
-		return "Over 30 °C a flow coat wants a test patch that cured first. Type its day on the card."
+		return "Over 30 °C a flow coat needs a test patch that has cured. Type its day on the card."
 	case errors.Is(err, bench.ErrJump):
 		return "A temperature jumped by more than 15 °C from the last cup's. Say at its field if it is real."
 	case errors.As(err, &input):

@@ -34,7 +34,7 @@ func fairingSentence(err error, units job.Units) string {
 	case errors.As(err, &run):
 		return "The last grade, " + run.Last.String() + ", is coarser than the first, " + run.First.String() + ". Swap them."
 	case errors.As(err, &goes):
-		return "Each go puts on " + filmText(goes.Adds, units) + " and is sanded back by " + filmText(goes.Takes, units) + ". Take less than a go puts on."
+		return "Each round puts on " + filmText(goes.Adds, units) + " and is sanded back by " + filmText(goes.Takes, units) + ". Take less than a round puts on."
 	case errors.As(err, &comb):
 		return "The first dry tooth must stand higher than the last wet one (" + filmText(comb.LastWet, units) + "). Read the comb again."
 	case errors.As(err, &fine):
@@ -58,7 +58,7 @@ func fairingSentence(err error, units job.Units) string {
 func gradeSentence(e *sanding.GradeError) string {
 	switch e.Cause {
 	case sanding.WhichSystem:
-		return "Two systems use that number, and they differ. Type " + either(e.Readings) + ": what stands on the back of the sheet."
+		return "Two systems use that number, and they differ. Type " + either(e.Readings) + ", whichever is printed on the back of the sheet."
 	case sanding.NotMapped:
 		return "No P grade is put beside " + e.Text + " in print. Only US 320, US 400, US 500 and US 600 are. Type a P grade."
 	}
@@ -95,7 +95,7 @@ func gridSentence(err error, units job.Units) string {
 		return "The deepest cut must be no less than zero and under 500 mm."
 	case errors.As(err, &balloon):
 		return "Balloons would be " + unit.Write(float64(balloon.Share), unit.InPercent, 3) + " of the putty by volume. Over " +
-			unit.Write(float64(balloon.Most), unit.InPercent, 3) + " the resin can't wet them. Add resin, or less balloons."
+			unit.Write(float64(balloon.Most), unit.InPercent, 3) + " the resin can't wet them. Add resin, or fewer balloons."
 	case errors.Is(err, fairing.ErrNothing):
 		return "The recipe adds to nothing. Type how much of each part goes in."
 	}
@@ -258,7 +258,7 @@ var reasons = map[buildup.Mend]string{
 	buildup.EpoxyInstead:  "Styrene dissolves {ground}.",
 	buildup.EpoxyBetween:  "{layer} holds badly on {ground}.",
 	buildup.FillerBetween: "{layer} goes on {ground} over filler only.",
-	buildup.SealerBetween: "{ground} drinks and moves under {layer}.",
+	buildup.SealerBetween: "{ground} soaks up resin and moves under {layer}.",
 	buildup.PrimerBetween: "{layer} on {ground} usually gets a primer in between.",
 	buildup.SkimFirst:     "{ground} holds the heat of a curing layer in.",
 	buildup.StripPaint:    "{layer} never goes on {ground}: it lifts.",

@@ -14,7 +14,7 @@ const MaskAfresh = "Mask afresh first: what was masked before would bake on by t
 
 // The head of the log.
 const (
-	NextTold    = "Told once today's air is typed on Cup."
+	NextTold    = "Shown once today's air is typed on Cup."
 	NothingNext = "Nothing is left to do"
 )
 

@@ -131,9 +131,9 @@ func stepSentence(e *buildup.StepError) string {
 	case buildup.TooManySteps:
 		return "A build-up has at most " + strconv.Itoa(buildup.MaxSteps) + " steps. Remove some."
 	case buildup.TooManyGoes:
-		return "A step is done at most " + strconv.Itoa(buildup.MaxGoes) + " times. Type fewer goes."
+		return "A step is done at most " + strconv.Itoa(buildup.MaxGoes) + " times. Type fewer rounds."
 	}
-	return "The film of this step can't be followed. Check what it adds and takes, and the steps before it."
+	return "The film of this step can't be worked out. Check what it adds and takes, and the steps before it."
 }
 
 var plainSentences = map[error]string{

@@ -161,7 +161,7 @@ func (w writer) explosive(v bench.Verdict) (first, rest string) {
 	switch v.Kind {
 	case bench.Holds:
 		if v.Value == 0 {
-			return "Not in a closed space:", "else say how much air is in it."
+			return "Not in a closed space:", "if it is, say how much air it holds."
 		}
 		return "Vapour:", share + " No clearance: the lungs have their limit far below."
 	case bench.Asks:
@@ -172,13 +172,16 @@ func (w writer) explosive(v bench.Verdict) (first, rest string) {
 	case bench.Stops:
 		return "Over the explosive limit:", share + " Don't."
 	}
-	return "Closed space not checked:", "type how much air is in it."
+	return "Closed space not checked:", "type how much air it holds."
 }
 
 func (w writer) apart(v bench.Verdict) (first, rest string) {
 	differ := "they differ by " + w.in(v.Value, v.Scale)
 	switch v.Kind {
 	case bench.Holds:
+		if v.Value == 0 {
+			return "Product and surface:", "equally warm."
+		}
 		return "Product and surface:", differ + "."
 	case bench.NotChecked:
 		return "Product not read:", "taken as warm as the surface."
