@@ -53,10 +53,23 @@ func TestPublishedGelTimes(t *testing.T) {
 		"energy of own tests":       {Result: unit.InKilojoulePerMole, Got: energyOfTests},
 		"energy between two points": {Result: unit.InKilojoulePerMole, Got: energyOfLine},
 		"energy of a line":          {Result: unit.InKilojoulePerMole, Got: energyOfTable},
-		"pot life":                  {Result: unit.InPure, Got: potLifeShare},
-		"gel time, middle":          band(func(b cure.Band) working.Figure[unit.Time] { return b.Mid }),
-		"gel time, early":           band(func(b cure.Band) working.Figure[unit.Time] { return b.Early }),
-		"gel time, late":            band(func(b cure.Band) working.Figure[unit.Time] { return b.Late }),
+		"measured gel time over temperature": {Result: unit.InMinute, Got: func(r workingtest.Row) (float64, error) {
+			g := fixedRatio(temperature(r, "known at"), column[unit.MolarEnergy](r, "energy", unit.InKilojoulePerMole))
+			g.Time = exactly(column[unit.Time](r, "known", unit.InMinute))
+			b, err := g.At(temperature(r, "at"), working.Figure[unit.ByMass]{})
+			return float64(b.Mid.Value), err
+		}},
+		"measured gel time over share": {Result: unit.InMinute, Got: func(r workingtest.Row) (float64, error) {
+			g := gel()
+			g.Time, g.Catalyst = exactly(column[unit.Time](r, "known", unit.InMinute)), column[unit.ByMass](r, "known with", unit.InPercent)
+			g.Order = exactly(column[unit.Factor](r, "power", unit.InPure))
+			b, err := g.At(g.Temperature, column[unit.ByMass](r, "with", unit.InPercent))
+			return float64(b.Mid.Value), err
+		}},
+		"pot life":         {Result: unit.InPure, Got: potLifeShare},
+		"gel time, middle": band(func(b cure.Band) working.Figure[unit.Time] { return b.Mid }),
+		"gel time, early":  band(func(b cure.Band) working.Figure[unit.Time] { return b.Early }),
+		"gel time, late":   band(func(b cure.Band) working.Figure[unit.Time] { return b.Late }),
 		"spreading minutes": {Result: unit.InMinute, Got: func(r workingtest.Row) (float64, error) {
 			h, err := hand(r, "product")
 			return float64(h.Spreading.Value), err

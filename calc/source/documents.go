@@ -126,7 +126,7 @@ var Documents = []*Document{
 	Ramanujan, DLMF, Nicholls, StabilityNotes, ITTC,
 	GelCoatSheet, BoardBook, ResinGuide, TM1_1500,
 	ThreeJS, Gonum, Orb, GolangGeo, LPSolver, D3Ease, Basak, Sastry, Ghoshal,
-	Balagurusamy, NCERTMaths, Philoid, NCERTChem, Maharashtra, EngelReid, CureChart, Cengel, Rajput,
+	Balagurusamy, NCERTMaths, Philoid, NCERTChem, Maharashtra, EngelReid, IECR2021, CureChart, Cengel, Rajput,
 	Arora, Nag, ASHRAE, EPA749, OSHAMethod09, Kuo, DeNevers, XyleneSpill, PaintsCenter,
 	SurveyorNotes, Reliability, RMQSI, MillerFreund, Sawhney, CachonTerw, BayesRules, BuyingHay, CoinChange,
 	OReillyAlgo,

@@ -21,6 +21,7 @@ var (
 	NCERTChem    = &Document{"NCERT-XII", "NCERT Chemistry, class XII, question 4.8", "an answer page", true}
 	Maharashtra  = &Document{"Maharashtra-XII", "Maharashtra Board, chemistry, class XII", "an answer page, 157817", true}
 	EngelReid    = &Document{"Engel-Reid", "Thermodynamics, Statistical Thermodynamics and Kinetics", "Engel and Reid, as worked in TC", true}
+	IECR2021     = &Document{"IECR-2021", "Ind. Eng. Chem. Res. 2021, ie1c02963", "Matušková, Vinklárek and Honzíček, cobalt in unsaturated polyester", true}
 	CureChart    = &Document{"cure-chart", "cure chart of a two-part epoxy coating", "a coating maker", true}
 
 	Cengel       = &Document{"Cengel-Boles", "Thermodynamics, An Engineering Approach", "Çengel and Boles, as worked in TC", true}
