@@ -6,7 +6,7 @@ package calc
 const Checked Counts = `a1c2g1 c1g1 c1g1 c1g1 c2g1i2 c1g1i2 c1g1i2 c1g1i2 c1g1 c1g1 c1f1 c1f1 c1f1 c1g1 c1g1 c1f1 c1f1 a2c1f2 c1f2 c1f1 c1f1 a1c1f1 a2c1f1 c1f1 c1f1 c3f1g2 c1g1 a1c1 a1c1 a1c1 c1g3 c1g1 c1g1 c1g1 c1g1 a1g1 g1 g1 a8g4i1 a2i1 a6g1 a1g5i1 g1 c1g1 c1g1 c1g1 c1g1
 b3e1 c1f1 c1f1 c3f3 a1g3 a1g3 g2 g1h1 g1 g1 g2 g3 a1 g1 g6 g3 g3 g1 g1
 a3g2 a6b13h2 a1 g1 a3 a4b13 a5 a1g2 g1 g1 g2 e2h1 g1 g1 g1 e1 g1h1 g1 g1 g2 g1 g1 g1 b7 c1g2 g1i8 g1i8 g1i8 g1i8
-c6g1 c6g1 g2 g1 e1h8 e1g8 g1 g1 g20 g4 g5 g5 g1 g1 b5e1 e1 g10 a1b1g16 g1 g26 a1b1g6 g1 c1g2 g6 a3c1g5 g1 c2g2 c1g1 g2 g14 g14 g9 g10 g10 g10 g13 g2 g1 g3 g2 a1 a1g1 g1 g1 g1 g1 g1 g1 g1 g1 g1 g1 g1 g2
+c6g1 c6g1 g2 g1 e1h8 e1g8 g1 g1 g20 g4 g5 g5 g1 g1 b5e1 e1 d4g10 a1b1d7g16 g1 d4g26 a1b1d7g6 g1 c1g2 g6 a3c1g5 g1 c2g2 c1g1 g2 g14 g14 g9 g10 g10 g10 g13 g2 g1 g3 g2 a1 a1g1 g1 g1 g1 g1 g1 g1 g1 g1 g1 g1 g1 g2
 g3 g1 g2 e2 g1 g1h1 g1h1 g1h1 g1 g1
 g1 a2c1g1 a2c1g1 g1h5 a1c3i3 a3c1g1 c3i3 a1g1h2 g1 g1 g1 a1g1 a2g1
 a8b28c13g2 a6b18c13g2 a1b5c5 a2b1 c8g4 c8g2 g2 g1 g2 g1 b1g1 g1 g2 b3 g2 g1 g1 g1 a5b5g1 a3g1 a1g1 b1c11 a1b1c3 g2

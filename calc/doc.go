@@ -141,11 +141,11 @@
 //	e = (1 + 0.5) × ρ_c ÷ N | our own method, one whole drop, and half a drop to round | assumption | nothing from outside; besides: worked here × 1
 //	V_c = c_v × V ÷ 100 | our own method, definition of a share by volume | exact | from outside: published table × 5; besides: exact identity × 1
 //	c = c_v × ρ_c ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
-//	f_c = (c_ref ÷ c) ^ n | our own method, a power of the catalyst | assumption | nothing from outside; besides: worked here × 10
-//	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | from outside: published example × 1, published table × 1; besides: worked here × 16
+//	f_c = (c_ref ÷ c) ^ n | our own method, a power of the catalyst | assumption | from outside: measured by somebody else × 4; besides: worked here × 10
+//	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | from outside: published example × 1, published table × 1, measured by somebody else × 7; besides: worked here × 16
 //	f = f_1 × f_2 | our own method, near a test by the middle, from there on by the range | assumption | nothing from outside; besides: worked here × 1
-//	t = t_ref × f_c × f_T | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | nothing from outside; besides: worked here × 26
-//	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published example × 1, published table × 1; besides: worked here × 6
+//	t = t_ref × f_c × f_T | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | from outside: measured by somebody else × 4; besides: worked here × 26
+//	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published example × 1, published table × 1, measured by somebody else × 7; besides: worked here × 6
 //	m_t = 5 × m_0 | ASTM D2471, Gel time and peak exothermic temperature, gel time depends on the volume mixed | assumption | nothing from outside; besides: worked here × 1
 //	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, own cup tests | calculated | from outside: reference library × 1; besides: worked here × 2
 //	the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 % | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 6
