@@ -2,6 +2,7 @@ package site_test
 
 import (
 	"math"
+	"os"
 	"regexp"
 	"slices"
 	"strconv"
@@ -334,4 +335,19 @@ func TestPaperHidesWhatIsOfNoUseOnIt(t *testing.T) {
 	for _, class := range []string{".paper", ".shedcard"} {
 		assert.Contains(t, shown, class)
 	}
+}
+
+// The program leaves what a sheet hides unmade: it has to know in which windows the style hides it.
+func TestTheProgramKnowsWhenASheetHidesItsScreen(t *testing.T) {
+	source, err := os.ReadFile("../wasm/main_js.go")
+	require.NoError(t, err)
+	known := regexp.MustCompile(`oneColumn = "(.*)"`).FindSubmatch(source)
+	require.NotNil(t, known)
+	var hidden []string
+	for _, r := range rules(t) {
+		if strings.Contains(r.selector, ":has(> .sheet:not(:empty)) > :is(.top, .screen)") && r.set["display"] == "none" {
+			hidden = append(hidden, r.about)
+		}
+	}
+	assert.Equal(t, []string{"@media " + string(known[1])}, hidden)
 }

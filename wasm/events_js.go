@@ -19,7 +19,7 @@ func (b *border) listen() {
 	channel.Get("port1").Set("onmessage", b.callback)
 	b.later = channel.Get("port2")
 	for _, kind := range []string{"input", "change", "focusin", "click", "keydown", "paste", "storage", "hashchange", "popstate",
-		"visibilitychange", "pagehide", "shed-update", "shed-answer", "shed-settled"} {
+		"visibilitychange", "pagehide", "resize", "beforeprint", "afterprint", "shed-update", "shed-answer", "shed-settled"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -64,6 +64,8 @@ func (b *border) event(e js.Value) {
 		}
 	case "popstate":
 		b.wentBack()
+	case "resize", "beforeprint", "afterprint":
+		b.room(kind == "beforeprint")
 	case "hashchange":
 		b.fragment()
 	case "visibilitychange", "pagehide": // the last that a phone tells before it ends the page
@@ -131,6 +133,14 @@ func (b *border) enter(control js.Value) {
 		}
 	}
 	control.Call("blur") // the last one: the keyboard goes away
+}
+
+// room sees whether the screen is hidden by a sheet: on paper it never is.
+func (b *border) room(isOnPaper bool) {
+	if covers := !isOnPaper && b.narrow.Get("matches").Bool(); covers != b.covers {
+		b.covers = covers
+		b.handle(page.Message{Verb: "room", At: b.moment()})
+	}
 }
 
 // fragment hands over what the page's address carries behind its #, and takes it

@@ -25,6 +25,8 @@ func main() {
 	b.policy, b.store = b.window.Get("shedReckonerPolicy"), b.window.Get("shedStore")
 	data := b.document.Get("documentElement").Get("dataset")
 	b.version = text(data, "version")
+	b.narrow = b.window.Call("matchMedia", oneColumn)
+	b.covers = b.narrow.Get("matches").Bool()
 	b.listen()
 	b.back.stands = b.window.Get("history").Get("state").Equal(js.ValueOf(backMark)) // from before a reload
 	b.start()
@@ -40,11 +42,17 @@ func main() {
 	select {} // the program lives as long as the page
 }
 
+// oneColumn is the windows in which a sheet takes the place of its screen; it is
+// the style sheet's.
+const oneColumn = "(max-width: 899.98px)"
+
 // border holds the page's state and what was last shown of it.
 type border struct {
 	window, document, policy js.Value
 	store                    js.Value // both stores of the browser
 	version                  string   // stamped into the page when it was packed
+	narrow                   js.Value // whether the window has room for one thing beside the other
+	covers                   bool     // an open sheet hides its screen
 	callback                 js.Func
 	later                    js.Value // what is posted to it comes back once the browser has time again
 	state                    *page.State
@@ -83,7 +91,7 @@ func (b *border) handle(m page.Message) {
 }
 
 func (b *border) take(state *page.State, effects []page.Effect) {
-	state.Version = b.version
+	state.Version, state.Covers = b.version, b.covers
 	shown := b.shown.Next(view.Page(state))
 	if b.settles(state, shown, effects) {
 		return

@@ -1,20 +1,24 @@
 package markup
 
-import "strings"
+import (
+	"maps"
+	"strings"
+)
 
 // Page is a page cut into its regions.
 type Page struct {
 	root     *region
-	kept     map[string]*region // by id
+	regions  map[string]*region // by id
 	Controls map[string]Control // by path
 	Repeats  []string           // ids that stand twice, but inside what was taken over: a mistake of the views
 }
 
 type region struct {
-	node   *node
-	key    any    // of a Kept region
-	own    string // its markup, nested regions left out but for a mark
-	nested []*region
+	node     *node
+	key      any    // of a Kept region
+	own      string // its markup, nested regions left out but for a mark
+	controls map[string]Control
+	nested   []*region
 }
 
 // Patch is a region to be replaced.
@@ -27,45 +31,48 @@ type Patch struct {
 func Cut(root HTML) *Page { return new(Page).Next(root) }
 
 // Next cuts another page, as Cut does, and takes over from this one the Kept
-// regions with equal keys. The two pages share them.
+// regions with equal keys and the Hidden ones. The two pages share them.
 func (p *Page) Next(root HTML) *Page {
 	if root.node == nil || root.node.id == "" {
 		panic("markup: a page has one root, a region")
 	}
-	c := cutter{page: &Page{Controls: map[string]Control{}, kept: make(map[string]*region, len(p.kept))}, before: p, seen: map[string]bool{}}
+	c := cutter{page: &Page{Controls: map[string]Control{}, regions: make(map[string]*region, len(p.regions))}, before: p}
 	c.page.root = c.cut(root.node)
 	return c.page
 }
 
-type cutter struct {
-	page, before *Page
-	seen         map[string]bool
-}
+type cutter struct{ page, before *Page }
 
 func (c *cutter) cut(n *node) *region {
-	c.see(n.id)
-	if n.kept == nil {
-		return c.cutNow(n)
+	if c.page.regions[n.id] != nil {
+		c.page.Repeats = append(c.page.Repeats, n.id)
 	}
-	r := c.before.kept[n.id]
-	if r != nil && r.key == n.kept.key {
+	r := c.before.regions[n.id]
+	switch {
+	case n.kept == nil:
+		r = c.cutNow(n)
+	case r != nil && n.isHidden:
 		n.kept.node = r.node
-	} else {
-		controls := len(c.page.Controls)
+		c.takeOver(r)
+	case r != nil && r.key != nil && r.key == n.kept.key:
+		n.kept.node = r.node
+	default:
 		r = c.cutNow(n.made())
-		if r.key = n.kept.key; len(c.page.Controls) > controls {
+		if r.key = n.kept.key; len(r.controls) > 0 && !n.isHidden {
 			panic("markup: " + n.id + " is kept, but holds a control")
 		}
 	}
-	c.page.kept[n.id] = r
+	c.page.regions[n.id] = r
 	return r
 }
 
-func (c *cutter) see(id string) {
-	if c.seen[id] {
-		c.page.Repeats = append(c.page.Repeats, id)
+// takeOver takes what lies in a region of the page before.
+func (c *cutter) takeOver(r *region) {
+	maps.Copy(c.page.Controls, r.controls)
+	for _, inner := range r.nested {
+		c.page.regions[inner.node.id] = inner
+		c.takeOver(inner)
 	}
-	c.seen[id] = true
 }
 
 func (c *cutter) cutNow(n *node) *region {
@@ -78,20 +85,24 @@ func (c *cutter) cutNow(n *node) *region {
 		r.nested = append(r.nested, c.cut(inner))
 	})
 	r.own = b.String()
-	c.page.collect(n)
+	r.collect(n)
+	maps.Copy(c.page.Controls, r.controls)
 	return r
 }
 
 // collect takes the values of the controls that belong to the region itself.
-func (p *Page) collect(n *node) {
+func (r *region) collect(n *node) {
 	for _, k := range n.kids {
 		if k.id != "" {
 			continue
 		}
 		if k.path != "" {
-			p.Controls[k.path] = k.state
+			if r.controls == nil {
+				r.controls = map[string]Control{}
+			}
+			r.controls[k.path] = k.state
 		}
-		p.collect(k)
+		r.collect(k)
 	}
 }
 

@@ -65,6 +65,9 @@ func (s *State) Sheet() string {
 	return ""
 }
 
+// IsCovered says if nobody sees the screen for the sheet that lies over it.
+func (s *State) IsCovered() bool { return s.Covers && len(s.Sheets) > 0 }
+
 // Depth is how many times Back has something to do before the page is left.
 func (s *State) Depth() int {
 	depth := len(s.Sheets) + len(s.Trail)
@@ -99,7 +102,7 @@ func stands(doc job.Document, key string) bool {
 		if l := job.ListAt(list); l == nil || l.Max == 1 || list == "card" {
 			return true
 		}
-		if !slices.Contains(doc.Items(list), parts[n-1]) {
+		if !doc.Holds(list + "." + parts[n-1]) {
 			return false
 		}
 	}

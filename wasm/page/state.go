@@ -34,6 +34,7 @@ type State struct {
 	Trail        []string          // the screens before, the latest last: Back goes there
 	Sheets       []string          // what lies open over the screen, the uppermost last
 	Open         map[string]string // list → the item that is open in it
+	Covers       bool              // a sheet hides its screen, as on a phone
 	Why          string            // the figure whose working is open
 	WholeWorking bool              // all steps of that working are shown, not the last alone
 	Cell         string            // the cell of a grid that was typed in last

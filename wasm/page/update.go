@@ -38,7 +38,7 @@ func (s *State) update(m Message) []Effect {
 
 // unasked are the messages that no builder sends: what is being told stays
 // through them.
-var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "offline", "audible", "mute"}
+var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "offline", "audible", "mute", "room"}
 
 // verbs is everything that can be asked of the page.
 var verbs = []struct {
@@ -63,6 +63,7 @@ var verbs = []struct {
 	{"unit", setUnit},
 	{"decimal", setDecimal},
 	{"locale", locale},
+	{"room", func(*State, Message) []Effect { return nil }}, // the views are made for it,
 	{"system", setSystem},
 	{"undo", undo},
 	{"redo", redo},

@@ -32,6 +32,31 @@ func TestAPageThatKeepsRegionsIsTheSameAsOneFromNothing(t *testing.T) {
 	}
 }
 
+// What a sheet hides is left as it was, whatever happens over it; once it is seen
+// it is the page made from nothing.
+func TestAHiddenScreenIsRightOnceItIsSeen(t *testing.T) {
+	left := 0
+	for seed := range uint64(4) {
+		r := jobtest.New(seed)
+		s := of(t, printable(r.Document()))
+		s.Covers = true
+		kept := markup.Cut(view.Page(s))
+		for n := range 60 {
+			if s = something(r, s); r.IntN(3) == 0 {
+				s = do(s, "sheet", []string{"surface.1", "menu", "order.tape", page.ShapesSheet}[r.IntN(4)], "")
+			}
+			next, seen := kept.Next(view.Page(s)), *s
+			if seen.Covers = false; s.IsCovered() && next.HTML() != markup.Cut(view.Page(&seen)).HTML() {
+				left++
+			}
+			require.Equal(t, markup.Cut(view.Page(&seen)).HTML(), next.Next(view.Page(&seen)).HTML(), "seed %d, message %d", seed, n)
+			require.Equal(t, markup.Cut(view.Page(&seen)).Controls, next.Next(view.Page(&seen)).Controls, "seed %d, message %d", seed, n)
+			kept = next
+		}
+	}
+	require.Positive(t, left, "the screen was made although nobody sees it")
+}
+
 // something sends one message that a builder could: mostly about surfaces, whose
 // lines are kept.
 func something(r *jobtest.Random, s *page.State) *page.State {

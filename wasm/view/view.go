@@ -3,6 +3,8 @@
 package view
 
 import (
+	"sync"
+
 	"shedreckoner/calc/job"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
@@ -49,19 +51,27 @@ func plain(body func(*page.State) html) func(*page.State) shown {
 	return func(s *page.State) shown { return shown{Body: body(s)} }
 }
 
-// Page is the whole page. On a phone a sheet covers the screen, by the style.
+// Page is the whole page. On a phone a sheet covers the screen, by the style:
+// then the screen isn't made.
 func Page(s *page.State) html {
-	screen, sheet := screens[s.Screen](s), sheetOf(s)
-	act := screen.Act
-	if s.Sheet() != "" {
-		act = sheet.Act
+	screen := sync.OnceValue(func() shown { return screens[s.Screen](s) })
+	sheet := sheetOf(s)
+	act := sheet.Act
+	if s.Sheet() == "" {
+		act = screen().Act
+	}
+	under := func(id string, make func() html) html { return make() }
+	if s.IsCovered() {
+		under = markup.Hidden
 	}
 	whole := region("page", "main", a("class", "page"),
-		region("top", "header", a("class", "top"), top(s, screen.Title)),
+		under("top", func() html { return region("top", "header", a("class", "top"), top(s, screen().Title)) }),
 		region("notice", "div", a("class", "notice"), notice(s)),
-		region("screen", "section", a("class", "screen screen-"+s.Screen),
-			el("h1", a("id", "heading", "tabindex", "-1", "class", headingClass(screen)), txt(s.ScreenName())),
-			screen.Body),
+		under("screen", func() html {
+			return region("screen", "section", a("class", "screen screen-"+s.Screen),
+				el("h1", a("id", "heading", "tabindex", "-1", "class", headingClass(screen())), txt(s.ScreenName())),
+				screen().Body)
+		}),
 		region("sheet", "section", a("class", "sheet", "aria-labelledby", page.SheetHeading, "data-sheet", s.Sheet()), laid(s, sheet)),
 		region("act", "div", a("class", "act"), act),
 		region("bar", "nav", a("class", "bar", "aria-label", words.Screens), bar(s)),
