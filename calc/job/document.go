@@ -17,15 +17,21 @@ type Document struct{ lines []Line } // sorted by path, no empty texts
 // Of makes a document of lines in any order; of two with one path the later
 // counts, and a line with an empty text counts as none.
 func Of(lines []Line) Document {
+	return Document{slices.DeleteFunc(sorted(lines), func(l Line) bool { return l.Text == "" })}
+}
+
+// sorted gives the lines in the order of their paths, of two with one path the
+// later.
+func sorted(lines []Line) []Line {
 	lines = slices.Clone(lines)
 	sort.SliceStable(lines, func(i, j int) bool { return lines[i].Path < lines[j].Path })
 	kept := lines[:0]
 	for i, l := range lines {
-		if last := i == len(lines)-1 || lines[i+1].Path != l.Path; last && l.Text != "" {
+		if i == len(lines)-1 || lines[i+1].Path != l.Path {
 			kept = append(kept, l)
 		}
 	}
-	return Document{kept}
+	return kept
 }
 
 func (d Document) find(path string) (int, bool) {
@@ -90,6 +96,17 @@ func (d Document) Items(list string) []string {
 		}
 	}
 	return ids
+}
+
+// Holds says if the item is in its list, as Items gives it.
+func (d Document) Holds(item string) bool {
+	list, id := Split(item)
+	for word := range strings.FieldsSeq(d.Get(list)) {
+		if word == id {
+			return true
+		}
+	}
+	return false
 }
 
 // Add puts a new item at the end of the list and gives its path. An id isn't
@@ -194,6 +211,8 @@ func Changes(before, after Document) []Change {
 	a, b := before.lines, after.lines
 	for len(a) > 0 || len(b) > 0 {
 		switch {
+		case len(a) > 0 && len(b) > 0 && a[0] == b[0]: // nearly always, and mostly the very same texts
+			a, b = a[1:], b[1:]
 		case len(b) == 0 || len(a) > 0 && a[0].Path < b[0].Path:
 			list = append(list, Change{a[0].Path, a[0].Text, ""})
 			a = a[1:]
@@ -212,18 +231,35 @@ func Changes(before, after Document) []Change {
 
 // Redo makes the changes again.
 func (d Document) Redo(changes []Change) Document {
-	lines := slices.Clone(d.lines)
+	lines := make([]Line, 0, len(changes))
 	for _, c := range changes {
 		lines = append(lines, Line{c.Path, c.After})
 	}
-	return Of(lines)
+	return d.with(lines)
 }
 
 // Undo takes the changes back.
 func (d Document) Undo(changes []Change) Document {
-	lines := slices.Clone(d.lines)
+	lines := make([]Line, 0, len(changes))
 	for _, c := range changes {
 		lines = append(lines, Line{c.Path, c.Before})
 	}
-	return Of(lines)
+	return d.with(lines)
+}
+
+// with puts lines in place of those with their paths; an empty text takes its line
+// away.
+func (d Document) with(changed []Line) Document {
+	lines, rest := make([]Line, 0, len(d.lines)+len(changed)), d
+	for _, l := range sorted(changed) {
+		at, found := rest.find(l.Path)
+		lines, rest.lines = append(lines, rest.lines[:at]...), rest.lines[at:]
+		if found {
+			rest.lines = rest.lines[1:]
+		}
+		if l.Text != "" {
+			lines = append(lines, l)
+		}
+	}
+	return Document{append(lines, rest.lines...)}
 }

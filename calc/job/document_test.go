@@ -106,6 +106,10 @@ func TestItemsAndTheirLinesStayTogether(t *testing.T) {
 				ids := d.Items(list)
 				slices.Sort(ids)
 				require.Equal(t, ids, slices.Compact(slices.Clone(ids)))
+				for _, id := range ids {
+					require.True(t, d.Holds(list+"."+id))
+				}
+				require.False(t, d.Holds(list+".none"))
 			}
 		}
 	}

@@ -168,8 +168,8 @@ func (p *Plan) saidOf(path string) []*notes {
 
 // saidOfSurfaces is what there is to say of a surface; without an id, of all.
 func (p *Plan) saidOfSurfaces(id string) (list []*notes) {
-	for i := range p.Job.Surfaces {
-		if s := &p.Job.Surfaces[i]; id == "" || s.Path == "surface."+id {
+	for i, path := 0, "surface."+id; i < len(p.Job.Surfaces); i++ {
+		if s := &p.Job.Surfaces[i]; id == "" || s.Path == path {
 			p.measured(s)
 			list = append(list, p.notesOf(s.Path)...)
 		}
