@@ -18,6 +18,8 @@ const (
 	worstLimit = 0.5 // times the reference's 95 of 100
 	largeLimit = 0.6 // the same with the most surfaces
 	largeWorst = 1
+
+	phoneWidth, phoneHeight = 360, 740
 )
 
 // reference is a fixed piece of work on a blank page: a hundred labelled fields with a figure each, set by innerHTML and laid
@@ -118,9 +120,11 @@ func (b bench) demo(url string) *webdriver.Session {
 func (b bench) byTurns(s *webdriver.Session, name string, turns, presses int, limit, worst float64) error {
 	page := s.Tab()
 	blank := s.NewTab()
-	slow(s)
-	s.SwitchTo(page)
-	slow(s)
+	for _, tab := range []string{blank, page} {
+		s.SwitchTo(tab)
+		s.SetSize(phoneWidth, phoneHeight)
+		slow(s)
+	}
 	s.Wait(`.sheet input[inputmode="decimal"]`)
 	before := s.Text(".sheet")
 	var all, fixed []float64
