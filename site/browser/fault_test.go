@@ -99,7 +99,7 @@ func TestAPanicCostsNothing(t *testing.T) {
 				do(s, "add", "surface", "rectangle")
 				fill(s, "surface.1.length", "2 m")
 				fill(s, "surface.1.width", "1 m")
-				assert.Equal(t, "2 m²", figureText(s, "area"))
+				assert.Equal(t, "2 m²", figureText(s, "surface.1.area"))
 				assert.Equal(t, "1 m", keptJob(t, s).Get("surface.1.width"))
 				s.Refresh()
 				ready(s)

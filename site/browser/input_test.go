@@ -148,7 +148,7 @@ func TestUSCustomary(t *testing.T) {
 		unfold(s, "surface.1")
 		assert.Equal(t, "2400 mm", s.Value(control("surface.1.length")))
 		fill(s, "surface.1.width", "4 ft 11 1/16 in") // 1500.2 mm
-		assert.Equal(t, "36.6 ft²", figureText(s, "area"))
+		assert.Equal(t, "36.6 ft²", figureText(s, "surface.1.area"))
 		fill(s, "surface.1.width", "1.5 m")
 		goTo(s, "cup")
 		assert.Equal(t, "100", s.Value(control("bench.now.amount")), "scales in the shed weigh grams everywhere")

@@ -66,6 +66,7 @@ func priced(s *webdriver.Session) {
 func TestFromAnEmptyPageToAnOrderList(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		measured(s)
+		closeSheets(s)
 		assert.Equal(t, "3.4 m²", figureText(s, "area"))
 		built(s)
 		priced(s)

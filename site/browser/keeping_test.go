@@ -121,6 +121,7 @@ func TestWithoutAStoreThePageWorksAndWarns(t *testing.T) {
 				ready(s)
 				assert.Contains(t, shown(s, "#notice"), notKept, "before anything is typed")
 				measured(s)
+				closeSheets(s)
 				assert.Equal(t, "3.4 m²", figureText(s, "area"))
 				assert.Contains(t, shown(s, "#notice"), notKept)
 			})
