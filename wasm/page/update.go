@@ -75,6 +75,7 @@ var verbs = []struct {
 	{"job-copy", copyJob},
 	{"job-remove", removeJob},
 	{"real", confirm},
+	{"intended", intended},
 	{"look", look},
 	{"find", find},
 	{"print", printed},

@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -163,12 +164,19 @@ func TestAStopStandsOnTheOrder(t *testing.T) {
 func TestACoatBesideTheTradesFigure(t *testing.T) {
 	s := do(sureOrder(t, "metric"), "sheet", "order.flowcoat", "")
 	assert.Regexp(t, `0\.54\x{00a0}kg/m² for a square metre and a coat\. The trade reckons 0\.4 to 0\.6\x{00a0}kg/m² \(common practice\)`, view.Page(s).String())
-	_, odd := s.Trade(s.Plan.Job.CardByKey("flowcoat"))
-	assert.Empty(t, odd)
+	asked := func() []page.PerCoat {
+		return slices.DeleteFunc(s.Trade(s.Plan.Job.CardByKey("flowcoat")), func(c page.PerCoat) bool { return !c.Asks })
+	}
+	assert.Empty(t, asked())
 	s = do(s, "set", "buildup.1.step.2.film", "250 µm")
-	_, odd = s.Trade(s.Plan.Job.CardByKey("flowcoat"))
-	require.Len(t, odd, 1)
-	assert.Contains(t, odd[0], "Less than usual")
+	require.Len(t, asked(), 1)
+	assert.Contains(t, asked()[0].Text, "Less than usual")
+	assert.Contains(t, view.Page(s).String(), "It is intended")
+	s = do(s, "intended", asked()[0].Step, "")
+	assert.Empty(t, asked(), "it is asked once")
+	assert.Contains(t, view.Page(s).String(), "Outside that, as you said.")
+	s = do(s, "set", "buildup.1.step.2.film", "240 µm")
+	assert.Len(t, asked(), 1, "another figure is asked about again")
 }
 
 // A sprayed two-pack topcoat puts a caution on the list instead of cartridges.

@@ -143,14 +143,15 @@ func buyWay(s *page.State, l *chance.Line, path, key, name, why string, w chance
 
 // trade holds what a coat takes against what the trade reckons for it.
 func trade(s *page.State, card *job.Card) html {
-	usual, odd := s.Trade(card)
-	var lines []html
-	for _, text := range odd {
-		lines = append(lines, verdict(asks, words.CheckAgain, text, ""))
+	var lines, usual []html
+	for _, c := range s.Trade(card) {
+		if c.Asks {
+			lines = append(lines, verdict(asks, words.CheckAgain, c.Text, ""), action("intended", c.Step, "", words.AsIntended, "quiet"))
+			continue
+		}
+		usual = append(usual, verdict(holds, words.CrossCheckTitle+":", c.Text, ""))
 	}
-	for _, text := range usual {
-		lines = append(lines, verdict(holds, words.CrossCheckTitle+":", text, ""))
-	}
+	lines = append(lines, usual...)
 	return join(lines...)
 }
 

@@ -159,6 +159,12 @@ func PerCoat(takes, low, high, mark string) string {
 	return takes + " for a square metre and a coat. The trade reckons " + low + " to " + high + " (" + mark + ")."
 }
 
+// PerCoatIntended follows a coat outside the trade's figure once its builder has said that it is meant so.
+const PerCoatIntended = "Outside that, as you said."
+
+// AsIntended answers what is asked about such a coat.
+const AsIntended = "It is intended"
+
 // PerCoatOdd asks about a coat that lies outside.
 func PerCoatOdd(isMore bool) string {
 	if isMore {
