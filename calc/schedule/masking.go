@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
@@ -18,13 +19,9 @@ type Masking struct {
 // until it is sanded back. It goes on with the first of them.
 // Source: common practice, the tape's card.
 func (s *scheduler) mask() {
-	tape := s.plan.Job.CardByKey("tape")
-	if tape == nil || !tape.KeptOn.Known {
+	kept, isHot, known := MaskingKept(s.plan.Job.CardByKey("tape"), &s.today)
+	if !known {
 		return
-	}
-	kept, isHot := tape.KeptOn.Value, s.isHot()
-	if isHot && tape.KeptOnHeat.Known {
-		kept = min(kept, tape.KeptOnHeat.Value)
 	}
 	begun, last := map[*plan.Step]unit.Time{}, map[*plan.Step]int{}
 	for i := range s.out.Works {
@@ -49,10 +46,24 @@ func (s *scheduler) mask() {
 	}
 }
 
-// isHot says if the surface gets as warm in the day as bakes masking on.
-func (s *scheduler) isHot() bool {
+// MaskingKept is how long masking may stay on by the tape's card, on a day that bakes it on the less of its two figures.
+// Not known: nil, or a card that doesn't say.
+// Source: common practice, the tape's card.
+func MaskingKept(tape *job.Card, today *Today) (kept unit.Time, isHot, known bool) {
+	if tape == nil || !tape.KeptOn.Known {
+		return 0, false, false
+	}
+	kept, isHot = tape.KeptOn.Value, today.Known && today.bakes()
+	if isHot && tape.KeptOnHeat.Known {
+		kept = min(kept, tape.KeptOnHeat.Value)
+	}
+	return kept, isHot, true
+}
+
+// bakes says if the surface gets as warm in the day as bakes masking on.
+func (t *Today) bakes() bool {
 	for at := unit.Time(0); at < unit.Day; at += unit.Hour {
-		if t := s.today.Day.Air(at) + unit.Temperature(s.today.Surface.By(s.today.Day, at).Most.Value); t >= material.HotForMasking.Value {
+		if t.Day.Air(at)+unit.Temperature(t.Surface.By(t.Day, at).Most.Value) >= material.HotForMasking.Value {
 			return true
 		}
 	}

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
 )
 
@@ -37,10 +38,11 @@ func (s *State) Moment(at unit.Time) string {
 type Due struct{ Name, When string }
 
 // MaskingDue is by when the masking of steps that are begun must be off: the tape's
-// days from the first of their cups.
+// days, in heat the fewer, from the first of their cups.
 func (s *State) MaskingDue() []Due {
-	tape := s.Plan.Job.CardByKey("tape")
-	if tape == nil || !tape.KeptOn.Known || s.Now.Unix == 0 {
+	today := s.today()
+	kept, _, known := schedule.MaskingKept(s.Plan.Job.CardByKey("tape"), &today)
+	if !known || s.Now.Unix == 0 {
 		return nil
 	}
 	var list []Due
@@ -51,7 +53,7 @@ func (s *State) MaskingDue() []Due {
 				continue
 			}
 			if began := s.firstCup(step.Progress.Cups); began > 0 {
-				off := unit.Time(began-float64(s.Now.Unix)+float64(s.Now.Day)) + tape.KeptOn.Value
+				off := unit.Time(began-float64(s.Now.Unix)+float64(s.Now.Day)) + kept
 				list = append(list, Due{s.StepName(step.Path), s.Moment(off)})
 			}
 		}

@@ -12,10 +12,13 @@ import (
 )
 
 // Schedule puts what is left to do on a calendar, every day like today.
-func (s *State) Schedule() schedule.Schedule {
+func (s *State) Schedule() schedule.Schedule { return schedule.Make(&s.Plan, s.today()) }
+
+// today is the day as it was read.
+func (s *State) today() schedule.Today {
 	a := &s.Bench().Air
-	return schedule.Make(&s.Plan, schedule.Today{Waiting: a.Waiting, Known: a.Known && a.Err == nil, Day: a.Day, Surface: a.Surface,
-		Hour: unit.Time(s.Now.Day), Unix: float64(s.Now.Unix)})
+	return schedule.Today{Waiting: a.Waiting, Known: a.Known && a.Err == nil, Day: a.Day, Surface: a.Surface,
+		Hour: unit.Time(s.Now.Day), Unix: float64(s.Now.Unix)}
 }
 
 // DayWords names a day so many days from today: "Tomorrow, 29 May".

@@ -84,3 +84,19 @@ func TestWhatIsBoughtAgain(t *testing.T) {
 	s, _ = sent(s, tenOClock, "learn", job.LearntPath("gravity-gun", "gelcoat"), "")
 	assert.Greater(t, toBuy(), rest)
 }
+
+// Masking is due by the tape's days from the first cup of a coat: three, and one where the sun bakes it on (the tape's card,
+// common practice).
+func TestMaskingIsDueSoonerInHeat(t *testing.T) {
+	s := loggedDemo(t)
+	s, _ = sent(s, tenOClock+500, "set", "cup.1.step", "buildup.2.step.1")
+	due := s.MaskingDue()
+	require.Len(t, due, 1)
+	assert.Contains(t, due[0].When, "in 3 days")
+	for _, l := range []job.Line{{Path: "day.today.low", Text: "26"}, {Path: "day.today.high", Text: "38"}, {Path: "day.today.read-temp", Text: "36"}, {Path: "day.today.read-humidity", Text: "30"}, {Path: "day.today.sun", Text: "sun"}, {Path: "day.today.colour", Text: "dark"}} {
+		s, _ = sent(s, tenOClock+500, "set", l.Path, l.Text)
+	}
+	due = s.MaskingDue()
+	require.Len(t, due, 1)
+	assert.Contains(t, due[0].When, "tomorrow")
+}
