@@ -63,6 +63,11 @@ func shortThing(card *job.Card) string {
 	}
 	name, _, _ := strings.Cut(card.Name, ",")
 	name, _, _ = strings.Cut(name, " (")
+	name, _, _ = strings.Cut(name, " and ")
+	name, _, _ = strings.Cut(name, " for the ")
+	if rest, isLong := strings.CutPrefix(name, "Sanding "); isLong {
+		return strings.ToUpper(rest[:1]) + rest[1:]
+	}
 	return name
 }
 

@@ -100,6 +100,8 @@ func stillWaiting(s *page.State, b *bench.Bench) html {
 	parts := []html{el("h2", nil, txt(words.NoDoseYet))}
 	if slices.Contains(b.Waiting, job.BenchPath+".surface-temp") {
 		parts = append(parts, el("p", nil, txt(words.TypeSurface)))
+	} else if slices.Contains(b.Waiting, at("ahead")) {
+		parts = append(parts, el("p", nil, txt(words.TypeAhead)))
 	}
 	if len(lines) > 0 {
 		parts = append(parts, el("p", nil, txt(words.StillToType)), el("ul", a("class", "reasons"), lines...))

@@ -3,6 +3,7 @@ package view
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
@@ -40,7 +41,7 @@ func fieldWith(s *page.State, path string, extra fieldExtras) html {
 	}
 	parts := []html{
 		el("label", a("for", id), name...),
-		el("span", a("class", "entry"), control(s, path, f, extra), unitChip(units, f), stepper(units, path, label, f)),
+		el("span", a("class", "entry"), control(s, path, f, extra), unitChip(s, path, f), stepper(units, path, label, f)),
 	}
 	if extra.Hint != "" {
 		parts = append(parts, el("p", a("class", "hint"), txt(extra.Hint)))
@@ -109,17 +110,23 @@ func inputMode(s *page.State, f *job.Field) string {
 	return "decimal"
 }
 
-// unitChip is the unit in which a bare number is read.
-func unitChip(units job.Units, f *job.Field) html {
+// unitChip is the unit in which a bare number is read; nothing beside a number that has its own.
+func unitChip(s *page.State, path string, f *job.Field) html {
 	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume {
 		return nothing
 	}
-	symbol := units.Scale(f.Measure).Symbol()
-	if symbol == "" {
+	symbol := s.Plan.Job.Units.Scale(f.Measure).Symbol()
+	switch {
+	case symbol == "":
 		return nothing
+	case strings.ContainsFunc(s.Doc().Get(path), isOfUnit):
+		return region("unit-"+path, "span", a("class", "unit", "hidden", ""), txt(symbol))
 	}
-	return el("span", a("class", "unit"), txt(symbol))
+	return region("unit-"+path, "span", a("class", "unit"), txt(symbol))
 }
+
+// isOfUnit says if a sign is of a unit, not of a number.
+func isOfUnit(r rune) bool { return unicode.IsLetter(r) || strings.ContainsRune(`°%'"′″`, r) }
 
 // stepper is − and + beside a number that is mended by a little.
 func stepper(units job.Units, path, label string, f *job.Field) html {

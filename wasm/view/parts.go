@@ -36,7 +36,7 @@ func dial(s *page.State, path string, line dialLine) html {
 	return el("div", a("class", "dial"),
 		el("label", a("for", "f-"+path), label...),
 		less,
-		el("span", a("class", "entry"), control(s, path, f, fieldExtras{Default: line.Default, Holds: line.Holds}), unitChip(s.Plan.Job.Units, f)),
+		el("span", a("class", "entry"), control(s, path, f, fieldExtras{Default: line.Default, Holds: line.Holds}), unitChip(s, path, f)),
 		more,
 		region("say-"+path, "div", a("class", "say"), said(s, path, f)))
 }

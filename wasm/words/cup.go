@@ -26,6 +26,7 @@ const (
 	AllElse       = "Everything else for a cup"
 	Remembered    = "Remembered"
 	TypeSurface   = "Type the temperature of the surface, by infrared, where it is coldest. The dose follows."
+	TypeAhead     = "The surface is near the card's least. Type the coldest hour ahead, through the cure: the dose follows."
 	NoDose        = "No dose"
 	NoDoseYet     = "No dose yet"
 	BringsItBack  = "What brings it back"
