@@ -20,7 +20,8 @@ const (
 	squareMost  = 60. // width of a square
 )
 
-// Map draws the depths as squares, each with its number, darker where deeper.
+// Map draws the depths as squares, each with its number, darker where deeper,
+// slanted lines where proud; the deepest has a frame.
 // Where the numbers of so many readings wouldn't fit, a square shows the deepest
 // of its readings.
 func Map(m HollowMap) markup.HTML {
@@ -92,6 +93,17 @@ func (m HollowMap) square(x, y, wide, high, depth, deepest float64) markup.HTML 
 	if deepest > 0 {
 		tone = math.Round(deepestTone * (max(depth, 0) / deepest))
 	}
-	return markup.Join(rect("tone"+num(tone), x, y, wide, high),
-		words("on"+num(tone), "middle", fitted(m.Text(depth), wide), x+wide/2, y+high/2))
+	square := rect("tone"+num(tone), x, y, wide, high)
+	switch {
+	case depth < 0:
+		square = markup.Join(square, path("off", slants(x, y, wide, high, 8)))
+	case depth > 0 && depth == deepest:
+		square = markup.Join(square, rect("frame", x+2, y+2, wide-4, high-4))
+	}
+	label := "on" + num(tone)
+	if depth < 0 {
+		label = "haloed strong"
+	}
+	return markup.Join(square,
+		words(label, "middle", fitted(m.Text(depth), wide), x+wide/2, y+high/2))
 }

@@ -45,3 +45,12 @@ func dots(x, y, width, height, gap float64) markup.HTML {
 	}
 	return path("dots", b.String())
 }
+
+// courses is level lines over a box.
+func courses(width, height, gap float64) markup.HTML {
+	var b strings.Builder
+	for y := gap / 2; y < height; y += gap {
+		b.WriteString("M0 " + num(y) + "H" + num(width))
+	}
+	return path("hatch", b.String())
+}

@@ -61,7 +61,7 @@ func (s Swatch) fill(w, h float64) []markup.HTML {
 	case FlowCoatFilm:
 		return []markup.HTML{whole("wetfilm"), stripes(0, 0, w, h, 14)}
 	case PrimerFilm:
-		return []markup.HTML{whole("tone3")}
+		return []markup.HTML{whole("tone3"), courses(w, h, 10)}
 	case TopcoatFilm:
 		return []markup.HTML{whole("tone4")}
 	case Sanded:

@@ -106,6 +106,7 @@ func aboutWords(s *page.State, path string) string {
 func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 	sheet := page.Part(path, page.BudgetPart)
 	is, strong, text := unchecked, words.FilmBudget+":", words.NothingChecked
+	picture := nothing
 	for i := range b.Budgets() {
 		w := &b.Budgets()[i]
 		last, ok := w.Last()
@@ -123,9 +124,10 @@ func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 		if slices.ContainsFunc(w.Findings, func(f plan.Finding) bool { return f.IsRed() }) {
 			is, strong = stops, words.DoesNotHold
 		}
+		picture = leftPicture(s, w)
 		break // the thinnest comes first
 	}
-	return region("verdict-"+path, "div", nil, verdict(is, strong, text, sheet))
+	return region("verdict-"+path, "div", a("class", "verdicts"), verdict(is, strong, text, sheet), picture)
 }
 
 // findingVerdicts is what is red or asked about, the red first; each leads to

@@ -31,6 +31,9 @@ func stepRow(s *page.State, path string, at int, b *plan.Buildup) html {
 		small += " · " + words.DrawnShorter
 	}
 	attrs := a("class", "layer")
+	if step.Taken.Step != nil {
+		attrs = a("class", "layer", "data-is", takes)
+	}
 	for _, f := range pressing(b) {
 		if f.Path == path && f.IsRed() {
 			attrs = a("class", "layer", "data-is", stops)
@@ -38,6 +41,9 @@ func stepRow(s *page.State, path string, at int, b *plan.Buildup) html {
 	}
 	return region("item-"+path, "div", attrs, listRow(path, swatch.Layer(), strconv.Itoa(at+1)+" "+layerTitle(&step, kind), small, stepFilm(s, &step, kind)))
 }
+
+// takes marks a layer that takes film.
+const takes = "takes"
 
 // groundRow is what a build-up is put on.
 func groundRow(s *page.State, path string) html {

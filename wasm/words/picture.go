@@ -26,6 +26,10 @@ const (
 	FillerLine         = "filler"
 	CutLine            = "cut off"
 	BestHeight         = "best"
+	LeftInTheEnd       = "Film left in the end, to scale"
+	LeftMean           = "mean"
+	LeftThin           = "thin side"
+	LeftEdge           = "edge strip"
 )
 
 // DayPicture says what the day's curve shows.
@@ -85,3 +89,6 @@ func RaisedAxis(symbol string) string { return "datum raised, " + symbol }
 func TradePicture(best, filler, cut string) string {
 	return "Filler against cutting as the datum is raised: best at " + best + ", with " + filler + " of filler and " + cut + " cut"
 }
+
+// LeastFilm marks the least film that a step may leave.
+func LeastFilm(film string) string { return "least " + film }
