@@ -12,6 +12,7 @@ import (
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job/jobtest"
+	"shedreckoner/calc/material"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
@@ -240,6 +241,51 @@ func TestEveryLineHasWhatMovesIt(t *testing.T) {
 	require.NotEmpty(t, filler.Sure.Effects)
 	assert.Greater(t, filler.Sure.Effects[0].High, 0.)
 	assert.Less(t, filler.Sure.Effects[0].Low, 0.)
+}
+
+// A slice does about as much as it is asked for: all of the draws in one, the two
+// halves of each line and the sum after it; and one of hardly anything still goes on.
+func TestASliceDoesWhatItIsAskedFor(t *testing.T) {
+	p := planned(t, rolledTwice...)
+	s, err := chance.Simulate(&p, chance.OrderOf(&p))
+	require.NoError(t, err)
+	slices := 1
+	for ; !s.Step(1e9); slices++ {
+		require.Less(t, slices, 20, "gel coat, catalyst, and what else is drawn")
+	}
+	s, err = chance.Simulate(&p, chance.OrderOf(&p))
+	require.NoError(t, err)
+	was := s.Done()
+	s.Step(1)
+	assert.Greater(t, s.Done(), was)
+}
+
+// Each line's working is that of its need, in the way that it is sold: by mass, by
+// volume, as a set, by length, by the piece.
+func TestEveryLineOpensToItsNeed(t *testing.T) {
+	p := planned(t, append([]string{"buildup.1.step.2.kind = fill", "buildup.1.step.2.card = epoxy-filler", "buildup.1.step.2.thickness = 1 mm"}, append(rolledTwice, "buildup.1.step = 1 2")...)...)
+	o := chance.OrderOf(&p)
+	seen := map[material.Basis]bool{}
+	for i := range o.Lines {
+		l := &o.Lines[i]
+		require.NotNil(t, l.Why(), l.Card.Key)
+		assert.InDelta(t, l.Planned(), l.Scale.From(l.Why().Out), 1e-9*l.Planned(), l.Card.Key)
+		seen[l.Card.SoldBy] = true
+	}
+	assert.Len(t, seen, 5, "in all ways that there are")
+}
+
+// With all of it on the shelf nothing is bought, and what is left of nothing is
+// worth nothing, prices or not.
+func TestNothingBoughtIsWorthNothing(t *testing.T) {
+	lines := append([]string{"card.gelcoat.stock = 50 kg", "card.gelcoat.pack.1.price = 20", "card.gelcoat.pack.2.price = 80", "card.gelcoat.pack.3.price = 300"}, rolledTwice...)
+	l := sureLine(t, planned(t, lines...), "gelcoat")
+	for _, c := range append(l.Sure.Choices, l.Sure.Start.Buys, l.Sure.AtOnce.Buys) {
+		if c.Bought.Bought.IsZero() {
+			assert.False(t, c.Worth.Valid)
+		}
+	}
+	assert.Empty(t, l.Packs)
 }
 
 // Nothing to simulate is no error, and goods by the piece stay as planned.

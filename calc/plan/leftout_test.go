@@ -42,3 +42,24 @@ func TestWhatIsRefusedWithholdsWhatHangsOnIt(t *testing.T) {
 	p = plan.Make(d.Set("surface.2.width", "1,500").Set("surface.2.buildup", ""))
 	assert.Empty(t, p.LeftOut(), "it gets nothing")
 }
+
+// What stands first and needs nothing hides nothing of what comes after it: a
+// surface that gets nothing, a build-up that no surface gets, a step that is known.
+func TestEveryItemThatIsLeftOutIsNamed(t *testing.T) {
+	d := document(t, "surface = 1 2 3\nsurface.1.length = 1,500\nsurface.1.width = 1 m\nsurface.2.length = 2 m\nsurface.2.width = 1 m\nsurface.2.buildup = buildup.2",
+		"surface.3.name = Locker\nsurface.3.length = long\nsurface.3.width = 1 m\nsurface.3.buildup = buildup.2",
+		"buildup = 1 2\nbuildup.1.step = 1\nbuildup.1.step.1.kind = coat\nbuildup.1.step.1.card = gelcoat\nbuildup.1.step.1.method = nap-roller\nbuildup.1.step.1.film = thin",
+		"buildup.2.name = Inside\nbuildup.2.step = 1 2 3\nbuildup.2.step.1.kind = wash\nbuildup.2.step.2.kind = coat\nbuildup.2.step.2.card = flowcoat\nbuildup.2.step.2.method = nap-roller\nbuildup.2.step.2.film = thick",
+		"buildup.2.step.3.kind = sand\nbuildup.2.step.3.taken = deep")
+	p := plan.Make(d)
+	var paths, names []string
+	for _, out := range p.LeftOut() {
+		paths, names = append(paths, out.Path), append(names, out.Name)
+		assert.True(t, out.IsRefused, out.Path)
+	}
+	assert.Equal(t, []string{"surface.3", "buildup.2.step.2", "buildup.2.step.3"}, paths)
+	assert.Equal(t, []string{"Locker", "step 2 of Inside", "step 3 of Inside"}, names)
+	assert.True(t, p.IsWithheld("buildup.2"))
+	assert.False(t, p.IsWithheld("buildup.1"))
+	assert.True(t, p.IsWithheld(""))
+}
