@@ -32,3 +32,16 @@ func TestTheLimitsOfACoatByMethodAndLie(t *testing.T) {
 	assert.InDelta(t, 250, unit.InMicrometre.From(float64(least)), 1e-9, "as the builder typed it")
 	assert.InDelta(t, 450, unit.InMicrometre.From(float64(most)), 1e-9)
 }
+
+// A film that is meant for each coat, with no number typed, is that of one coat; of
+// three it is three times as much.
+func TestAFilmForEachCoatIsOfOneUntilCounted(t *testing.T) {
+	for count, want := range map[string]float64{"": 1, "1": 1, "3": 3} {
+		p := plan.Make(document(t, overGround, "buildup.1.step.1.film-for = each", "buildup.1.step.1.coats = "+count))
+		require.Empty(t, p.Refused(), count)
+		c := p.Buildups()[0].Steps[0].Coat
+		assert.InDelta(t, want, float64(c.Coats.Value), 1e-12, count)
+		assert.InDelta(t, 400, unit.InMicrometre.From(float64(c.WetEach.Value)), 1e-9, count)
+		assert.InDelta(t, 400*want, unit.InMicrometre.From(float64(c.Wet.Value)), 1e-9, count)
+	}
+}
