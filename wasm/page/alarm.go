@@ -3,6 +3,8 @@ package page
 import (
 	"maps"
 	"strconv"
+
+	sentences "shedreckoner/wasm/words"
 )
 
 // warnBefore is how long before the end of the usable time a cup warns.
@@ -45,9 +47,10 @@ func (s *State) warned(key string, stage int) {
 }
 
 func alarm(s *State, cup string, stage int) []Effect {
-	words := cardName(s, s.Doc().Get(cup+".card")) + ": one minute left. Finish the stretch."
+	card := cardName(s, s.Doc().Get(cup+".card"))
+	words := sentences.OneMinuteLeft(card)
 	if stage == 2 {
-		words = cardName(s, s.Doc().Get(cup+".card")) + ": usable time is over. Stop, and put what is left outside."
+		words = sentences.TimeIsOver(card)
 	}
 	return []Effect{{Kind: Sound, Key: strconv.Itoa(stage)}, {Kind: Vibrate, Key: strconv.Itoa(stage)}, {Kind: Say, Text: words}}
 }

@@ -166,10 +166,10 @@ func TestUndoKeepsEveryLoggedCup(t *testing.T) {
 func TestAReadingOffTheDaysCurveIsAsked(t *testing.T) {
 	s, _ := page.Start(nil, moment(tenOClock))
 	s = warm(t, s, tenOClock)
-	assert.NotContains(t, onSheet(s, "air"), "from the curve between")
+	assert.NotContains(t, onSheet(s, "air"), "off the curve between")
 	s, _ = sent(s, tenOClock, "set", "day.today.high", "50")
 	s, _ = sent(s, tenOClock, "set", "day.today.low", "40")
-	assert.Contains(t, onSheet(s, "air"), "from the curve between")
+	assert.Contains(t, onSheet(s, "air"), "off the curve between")
 }
 
 // What went on today stays in the air's sum by method, beside the next cup.

@@ -43,7 +43,7 @@ func dayCurve(s *page.State) html {
 	}
 	now := hoursOf(unit.Time(s.Now.Day))
 	return draw.Plot{
-		Title:  words.DayPicture(hours(out.Windows)),
+		Title:  words.DayPicture(words.Hours(out.Windows)),
 		X:      draw.Axis{Label: words.HourAxis, Ticks: []draw.Tick{{At: 0, Text: "0"}, {At: 6, Text: "6"}, {At: 12, Text: "12"}, {At: 18, Text: "18"}, {At: 24, Text: "24"}}},
 		Y:      draw.Axis{Label: scale.Symbol(), Ticks: draw.NiceTicks(scale.From(float64(low)), scale.From(float64(high)), 5, tickText)},
 		Lines:  []draw.Line{{Name: words.AirLine, Class: "curve", Points: airLine}, {Name: words.DewLine, Class: "curve dashed", Points: dewLine}},
@@ -66,9 +66,9 @@ func dayMarks(s *page.State, now float64) []draw.Mark {
 		if hoursOf(w.To) <= now {
 			continue
 		}
-		marks = append(marks, upright("edge", words.FitFrom(hour(w.From), hour(w.To)), hoursOf(w.From)))
+		marks = append(marks, upright("edge", words.FitFrom(words.Hour(w.From), words.Hour(w.To)), hoursOf(w.From)))
 		if at, ok := w.LatestStart(s.Bench().Usable.Value); ok && at > w.From && s.Bench().HasHand {
-			marks = append(marks, upright("today dashed", words.LatestStart(hour(at)), hoursOf(at)))
+			marks = append(marks, upright("today dashed", words.LatestStart(words.Hour(at)), hoursOf(at)))
 		}
 		break
 	}

@@ -1,9 +1,6 @@
 package view
 
 import (
-	"math"
-	"strings"
-
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
@@ -43,7 +40,7 @@ func airMoreSheet(s *page.State) shown {
 func todaySheet(s *page.State) shown {
 	var lines []html
 	for _, c := range s.Bench().Air.Cards {
-		text := hours(c.Windows)
+		text := words.Hours(c.Windows)
 		if c.Err != nil {
 			text = words.Dose(c.Err, s.Plan.Job.Units)
 		}
@@ -64,16 +61,16 @@ func aheadField(s *page.State) html {
 // hours of today.
 func fitSection(s *page.State) html {
 	out := &s.Bench().Air
-	head := el("h2", nil, txt("Fit to coat"))
+	head := el("h2", nil, txt(words.FitToCoat))
 	if !out.Known {
-		return join(head, el("p", a("class", "hint"), txt("Shown once today's air is typed: temperature and humidity now, lowest and highest of the day.")))
+		return join(head, el("p", a("class", "hint"), txt(words.FitWaits)))
 	}
 	units := s.Plan.Job.Units
 	dew := unit.Write(float64(air.RoundUp(out.DewPoint.Value, units.Scale(unit.Temperatures))), units.Scale(unit.Temperatures), 3)
 	return join(head, fitVerdict(s),
 		el("div", a("class", "figures"),
-			figure(s, "dew", "Dew point", dew, out.DewPoint.Step),
-			figure(s, "overdew", "Surface over the dew point", words.OverDew(out.OverDew.Value, units.Scale(unit.Differences)), out.OverDew.Step)),
+			figure(s, "dew", words.DewPoint, dew, out.DewPoint.Step),
+			figure(s, "overdew", words.OverDewPoint, words.OverDew(out.OverDew.Value, units.Scale(unit.Differences)), out.OverDew.Step)),
 		readingOff(s), dayCurve(s), hoursOfToday(s), look("today", words.WouldTake, page.TodaySheet))
 }
 
@@ -83,68 +80,36 @@ func readingOff(s *page.State) html {
 	if off >= -air.MostOff && off <= air.MostOff {
 		return nothing
 	}
-	text := unit.Write(math.Abs(float64(off)), s.Plan.Job.Units.Scale(unit.Differences), 2)
-	return el("p", a("class", "ask"), txt("The air that was read lies "+text+" from the curve between the day's low and high. Look at all three, and at the hour."))
+	return el("p", a("class", "ask"), txt(words.ReadingOff(off, s.Plan.Job.Units.Scale(unit.Differences))))
 }
 
 func fitVerdict(s *page.State) html {
 	out := &s.Bench().Air
 	units := s.Plan.Job.Units
 	if len(out.Now)+len(out.Through) == 0 {
-		return el("p", a("class", "good"), txt("Nothing speaks against it now, nor through the cure by today's curve."))
+		return el("p", a("class", "good"), txt(words.FitAllDay))
 	}
 	var lines []html
 	for _, f := range out.Now {
-		lines = append(lines, el("li", nil, txt("Now: "+words.FindingSentence(f, units))))
+		lines = append(lines, el("li", nil, txt(words.UnfitNow(words.FindingSentence(f, units)))))
 	}
 	for _, f := range out.Through {
-		lines = append(lines, el("li", nil, txt("From "+hour(f.At)+", while it cures: "+words.FindingSentence(f, units))))
+		lines = append(lines, el("li", nil, txt(words.UnfitLater(f.At, words.FindingSentence(f, units)))))
 	}
-	return join(el("p", a("class", "bad"), txt("Not fit to coat now.")), el("ul", a("class", "reasons"), lines...))
-}
-
-// hour writes a time from midnight as a time of day.
-func hour(t unit.Time) string {
-	if t == unit.Day {
-		return "midnight"
-	}
-	text := page.ClockText(int(t))
-	if t >= unit.Day {
-		text += " tomorrow"
-	}
-	return text
+	return join(el("p", a("class", "bad"), txt(words.NotFitNow)), el("ul", a("class", "reasons"), lines...))
 }
 
 func hoursOfToday(s *page.State) html {
 	out := &s.Bench().Air
-	lines := []html{el("p", nil, txt("Hours of today for "+s.Bench().Card.Name+": "+hours(out.Windows)+"."))}
+	lines := []html{el("p", nil, txt(words.HoursFor(s.Bench().Card.Name, out.Windows)))}
 	for _, w := range out.Windows {
 		latest, ok := w.LatestStart(s.Bench().Usable.Value)
 		if ok && latest > w.From && s.Bench().HasHand {
-			lines = append(lines, el("p", a("class", "hint"), txt("Latest start "+hour(latest)+", stop at "+hour(w.To)+".")))
+			lines = append(lines, el("p", a("class", "hint"), txt(words.StartAndStop(latest, w.To))))
 		}
 	}
 	if !s.Bench().IsRatio {
-		var spans []string
-		for _, i := range out.DoseHours {
-			spans = append(spans, hour(i.From)+" to "+hour(i.To))
-		}
-		text := "By today's curve no hour brings the surface inside the catalyst table."
-		if len(spans) > 0 {
-			text = "The surface lies inside the catalyst table from " + strings.Join(spans, ", and from ") + "."
-		}
-		lines = append(lines, el("p", a("class", "hint"), txt(text)))
+		lines = append(lines, el("p", a("class", "hint"), txt(words.DoseHours(out.DoseHours))))
 	}
 	return join(lines...)
-}
-
-func hours(windows []air.Window) string {
-	var spans []string
-	for _, w := range windows {
-		spans = append(spans, hour(w.From)+" to "+hour(w.To))
-	}
-	if len(spans) == 0 {
-		return "none"
-	}
-	return strings.Join(spans, ", ")
 }

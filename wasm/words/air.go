@@ -1,0 +1,78 @@
+package words
+
+import (
+	"math"
+	"strings"
+
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/unit"
+)
+
+// Today's air, and if it is fit to coat.
+const (
+	FitToCoat    = "Fit to coat"
+	FitWaits     = "Shown once today's air is typed: temperature and humidity now, lowest and highest of the day."
+	DewPoint     = "Dew point"
+	OverDewPoint = "Surface over the dew point"
+	FitAllDay    = "Nothing speaks against it now, nor through the cure by today's curve."
+	NotFitNow    = "Not fit to coat now."
+	NoDoseHour   = "By today's curve no hour brings the surface inside the catalyst table."
+	NoHour       = "none"
+)
+
+// ReadingOff asks about a reading that the day's curve doesn't bear out.
+func ReadingOff(off unit.TemperatureDifference, scale unit.Scale) string {
+	return "The air as read lies " + unit.Write(math.Abs(float64(off)), scale, 2) + " off the curve between the day's low and high. Check all three, and the hour."
+}
+
+// UnfitNow and UnfitLater say what speaks against coating, now or while it cures.
+func UnfitNow(finding string) string { return "Now: " + finding }
+
+// UnfitLater says it of a later hour.
+func UnfitLater(at unit.Time, finding string) string {
+	return "From " + Hour(at) + ", while it cures: " + finding
+}
+
+// Hours names spans of the day.
+func Hours(windows []air.Window) string {
+	var spans []string
+	for _, w := range windows {
+		spans = append(spans, fromTo(w.From, w.To))
+	}
+	if len(spans) == 0 {
+		return NoHour
+	}
+	return strings.Join(spans, ", ")
+}
+
+// HoursFor says in which hours of today a material can be put on.
+func HoursFor(card string, windows []air.Window) string {
+	return "Hours of today for " + card + ": " + Hours(windows) + "."
+}
+
+// StartAndStop says when to start at the latest, and when to stop.
+func StartAndStop(start, stop unit.Time) string {
+	return "Latest start " + Hour(start) + ", stop at " + Hour(stop) + "."
+}
+
+// DoseHours says in which hours the surface lies inside the catalyst table.
+func DoseHours(hours []air.Interval) string {
+	if len(hours) == 0 {
+		return NoDoseHour
+	}
+	var spans []string
+	for _, i := range hours {
+		spans = append(spans, fromTo(i.From, i.To))
+	}
+	return "The surface lies inside the catalyst table from " + strings.Join(spans, ", and from ") + "."
+}
+
+func fromTo(from, to unit.Time) string { return Hour(from) + " to " + Hour(to) }
+
+// OneMinuteLeft warns of a cup whose usable time ends.
+func OneMinuteLeft(card string) string { return card + ": one minute left. Finish the stretch." }
+
+// TimeIsOver says that it has ended.
+func TimeIsOver(card string) string {
+	return card + ": usable time is over. Stop, and put what is left outside."
+}
