@@ -2,6 +2,7 @@ package bench
 
 import (
 	"errors"
+	"slices"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -26,9 +27,10 @@ type Now struct {
 // must be typed; all else has a default on the safe side.
 type Bench struct {
 	Card    *job.Card
-	IsRatio bool     // parts A and B instead of a catalyst
-	Waiting []string // paths of what is yet to be typed before there is a dose
-	Reasons []error  // why there is no dose
+	IsRatio bool        // parts A and B instead of a catalyst
+	Putty   *plan.Putty // that is mixed by hand; nil: bought
+	Waiting []string    // paths of what is yet to be typed before there is a dose
+	Reasons []error     // why there is no dose
 
 	Origin  Origin                           // where material, method and film come from
 	Coat    string                           // path of the step that the cup is for; empty: none
@@ -189,6 +191,9 @@ func (b *bencher) unread() {
 	if b.typed.ReadOn != b.now.Date && b.typed.Surface.Step != nil {
 		b.refuse(ErrOtherDay)
 	}
+	if p := b.out.Putty; p != nil && b.isRefusedUnder(p.Path+".") {
+		b.refuse(ErrUnread)
+	}
 	b.flowCoat()
 	for _, a := range b.plan.Asks() {
 		if a.Was != 0 {
@@ -196,6 +201,10 @@ func (b *bencher) unread() {
 			return
 		}
 	}
+}
+
+func (b *bencher) isRefusedUnder(path string) bool {
+	return slices.ContainsFunc(b.plan.Refused(), func(r job.Problem) bool { return strings.HasPrefix(r.Path, path) })
 }
 
 // The temperatures of a flow coat: its wax melts near 37 °C.

@@ -54,7 +54,7 @@ func (b *bencher) takeTool(kind cure.ToolKind, text string) {
 // mass.
 func (b *bencher) isByVolume() bool {
 	c := b.out.Card
-	return b.out.IsRatio && !c.RatioByMass.Known && c.RatioByVolume.Known
+	return b.out.IsRatio && b.out.Putty == nil && !c.RatioByMass.Known && c.RatioByVolume.Known
 }
 
 // handWith is the time in hand and the largest cup with so much catalyst.
@@ -99,7 +99,9 @@ func (b *bencher) parts() {
 	none := working.Figure[unit.Density]{}
 	var parts cure.Parts
 	var err error
-	if b.isByVolume() {
+	if b.out.Putty != nil {
+		parts, err = b.puttyParts()
+	} else if b.isByVolume() {
 		var q chain.Run
 		volume := chain.Do2(&q, cure.VolumeOf, b.out.Mix.Product, chain.DensityOf(card))
 		if err = q.Err; err == nil {

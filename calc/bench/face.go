@@ -35,6 +35,8 @@ const (
 	Pigment             // pigment paste
 	PartA               // resin or base of a fixed ratio
 	PartB               // its hardener: it starts the clock, as a catalyst does
+	Resin               // of a putty mixed by hand
+	Filler              // stirred into that: microballoons, silica
 )
 
 // Line is one thing to weigh out, with what the scale then shows while the cup
@@ -43,6 +45,7 @@ const (
 type Line struct {
 	Part  Part
 	Card  *job.Card // whose name it has; part A and part B have the same; nil: pigment paste
+	Name  string    // of a part of a putty mixed by hand
 	Own   Measured
 	Shows Measured
 	Share working.Figure[unit.ByMass] // of product, of thinner, wax solution and pigment paste

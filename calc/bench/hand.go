@@ -76,7 +76,7 @@ func (b *bencher) gel() {
 		return
 	}
 	b.out.Gel, b.out.Tests = tested, tests
-	if len(tests) > 0 || b.out.IsRatio { // two parts of a maker's ratio are what its sheet timed
+	if len(tests) > 0 || b.out.IsRatio && b.out.Putty == nil { // two parts of a maker's ratio are what its sheet timed
 		b.out.Tin = cure.Timed
 	}
 }
@@ -88,7 +88,7 @@ func (b *bencher) isOfTin(t *job.Test) bool {
 	if b.tin != nil {
 		tin = *b.tin
 	}
-	return t.Card == b.out.Card.Key && (tin == "" || t.Tin == tin) && t.Gel.Step != nil && t.Temperature.Step != nil
+	return b.out.Putty == nil && t.Card == b.out.Card.Key && (tin == "" || t.Tin == tin) && t.Gel.Step != nil && t.Temperature.Step != nil
 }
 
 func (b *bencher) cupTest(t *job.Test) cure.CupTest {

@@ -36,6 +36,7 @@ func (b *bencher) inputs() bool {
 	if next != nil && next.Card == card {
 		b.step, b.out.Coat = next, next.Path
 	}
+	b.handMixed()
 	if b.typed.ForStep && b.step == nil {
 		b.wait("step")
 	}
@@ -57,7 +58,7 @@ func (b *bencher) nextStep() *plan.Step {
 		for k := range built.Steps {
 			s := &built.Steps[k]
 			switch {
-			case s.Card == nil || s.Coat == nil && s.Fill == nil:
+			case s.Card == nil || s.Coat == nil && s.Fill == nil && !isHandMixed(s):
 			case b.typed.Step != "":
 				if s.Path == b.typed.Step && !b.typed.HasAmount {
 					return s
@@ -69,6 +70,10 @@ func (b *bencher) nextStep() *plan.Step {
 	}
 	return nil
 }
+
+// isHandMixed says if a step is filled with a putty mixed by hand: while that
+// can't be, the cup waits for it and is of nothing else.
+func isHandMixed(s *plan.Step) bool { return s.Job != nil && s.Job.Putty != "" }
 
 // lastCup is the last cup of the log whose card is known.
 func lastCup(j *job.Job) *job.Cup {

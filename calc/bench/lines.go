@@ -23,6 +23,8 @@ func (b *bencher) lines() {
 	case b.out.HasDose:
 		b.additions(&w, Product, b.out.Mix.Product)
 		b.pour(w.shows)
+	case b.out.HasParts && b.out.Putty != nil:
+		b.puttyLines(&w)
 	case b.out.HasParts:
 		b.partLines(&w)
 	}
@@ -57,7 +59,7 @@ type weigher struct {
 func (w *weigher) add(part Part, card *job.Card, amount float64, share working.Figure[unit.ByMass]) {
 	w.exact += w.scale.From(amount)
 	shows := onStep(w.exact, w.step)
-	w.lines = append(w.lines, Line{part, card, Measured{shows.Sub(w.shows), w.scale}, Measured{shows, w.scale}, share})
+	w.lines = append(w.lines, Line{Part: part, Card: card, Own: Measured{shows.Sub(w.shows), w.scale}, Shows: Measured{shows, w.scale}, Share: share})
 	w.shows = shows
 }
 
@@ -131,7 +133,7 @@ func (b *bencher) pour(inCup decimal.Decimal) {
 func (b *bencher) partLines(w *weigher) {
 	card := b.out.Card
 	a, of := b.rounded[0], b.rounded[1]
-	w.lines = []Line{{PartA, card, Measured{a, w.scale}, Measured{a, w.scale}, working.Figure[unit.ByMass]{}}}
+	w.lines = []Line{{Part: PartA, Card: card, Own: Measured{a, w.scale}, Shows: Measured{a, w.scale}}}
 	w.shows, w.exact = a, a.InexactFloat64()
 	if thinner := b.out.Mix.Thinner; thinner.Step != nil {
 		of := b.plan.Job.CardByKey(card.Thinner)
@@ -142,7 +144,7 @@ func (b *bencher) partLines(w *weigher) {
 		w.add(Thinner, of, amount, b.share.thinner)
 	}
 	then := w.shows.Add(of)
-	w.lines = append(w.lines, Line{PartB, card, Measured{of, w.scale}, Measured{then, w.scale}, working.Figure[unit.ByMass]{}})
+	w.lines = append(w.lines, Line{Part: PartB, Card: card, Own: Measured{of, w.scale}, Shows: Measured{then, w.scale}})
 	b.out.Pour = &Pour{Hero: Measured{of, w.scale}, Then: Measured{then, w.scale}}
 }
 

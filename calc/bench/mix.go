@@ -94,6 +94,9 @@ func (b *bencher) byMass(added *job.Step) working.Figure[unit.ByMass] {
 // pigment paste, near the product's own, as product.
 func (b *bencher) density(s shares) working.Figure[unit.Density] {
 	card := b.out.Card
+	if p := b.out.Putty; p != nil && p.Known {
+		return p.Made.Density
+	}
 	thinner := b.plan.Job.CardByKey(card.Thinner)
 	added := s.thinner.Value + s.wax.Value
 	if thinner == nil || added == 0 {

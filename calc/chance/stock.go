@@ -54,6 +54,8 @@ func (l *Line) stock(j *job.Job) {
 // doesn't say what was added: all of it counts as product.
 func takenBy(j *job.Job, c *job.Cup, card *job.Card) unit.Mass {
 	switch product := j.CardByKey(c.Card); {
+	case c.Parts != nil:
+		return c.Parts[card.Key]
 	case card.Key == c.Card && c.Product.Step == nil:
 		return c.Mixed.Value
 	case card.Key == c.Card:

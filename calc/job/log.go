@@ -44,6 +44,7 @@ var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
 	{Key: "product", Name: "product in it", Kind: Quantity, Measure: unit.CupWeights, Max: 21, Optional: true},
 	{Key: "thinner", Name: "thinner in it", Kind: Quantity, Measure: unit.CupWeights, Max: 21, Optional: true},
 	{Key: "wax", Name: "wax solution in it", Kind: Quantity, Measure: unit.CupWeights, Max: 21, Optional: true},
+	{Key: "parts", Name: "parts of a putty mixed by hand, in grams by their card", Kind: Words, Optional: true},
 	{Key: "catalyst", Name: "catalyst", Kind: Words, Optional: true},
 	{Key: "catalyst-mass", Name: "catalyst that went in, by mass", Kind: Quantity, Measure: unit.CupWeights, Max: 1, Optional: true},
 	{Key: "dose", Name: "catalyst", Kind: Words, Optional: true},
@@ -99,6 +100,7 @@ type Cup struct {
 	Path, Card, Tin, Step, Method          string
 	Catalyst, Dose, Day, End, Fault, Note  string
 	Mixed, Product, Thinner, Wax, DoseMass working.Figure[unit.Mass]
+	Parts                                  map[string]unit.Mass // of a putty mixed by hand, by card; nil: none was
 	Left                                   working.Figure[unit.Mass]
 	Share                                  working.Figure[unit.ByMass]
 	Film                                   working.Figure[unit.WetFilm]
@@ -154,6 +156,7 @@ func (r *reader) cup(taken *reader, path string) Cup {
 		Path: path, Card: words("card"), Tin: strings.TrimSpace(words("tin")), Step: words("step"), Method: words("method"),
 		Catalyst: words("catalyst"), Dose: words("dose"), Day: words("day"), End: words("end"), Fault: r.choice(at("fault")), Note: words("note"),
 		Mixed: mass("mixed"), Product: mass("product"), Thinner: mass("thinner"), Wax: mass("wax"), DoseMass: mass("catalyst-mass"),
+		Parts:       readParts(words("parts")),
 		Left:        typed[unit.Mass](r, at, "left"),
 		Share:       typed[unit.ByMass](taken, at, "share"),
 		Film:        typed[unit.WetFilm](taken, at, "film"),
@@ -274,4 +277,29 @@ func (j *Job) CupByPath(path string) *Cup {
 		}
 	}
 	return nil
+}
+
+// PartsText writes what of each card went into a cup of putty mixed by hand.
+func PartsText(parts map[string]unit.Mass) string {
+	var list []string
+	for key, mass := range parts {
+		list = append(list, key+"="+strconv.FormatFloat(unit.InGram.From(float64(mass)), 'f', 1, 64))
+	}
+	slices.Sort(list)
+	return strings.Join(list, " ")
+}
+
+// readParts reads it back; what can't be read took nothing.
+func readParts(text string) map[string]unit.Mass {
+	var parts map[string]unit.Mass
+	for _, part := range strings.Fields(text) {
+		key, grams, _ := strings.Cut(part, "=")
+		if g, err := strconv.ParseFloat(grams, 64); err == nil && g > 0 && g < 21_000 {
+			if parts == nil {
+				parts = map[string]unit.Mass{}
+			}
+			parts[key] = unit.Mass(unit.InGram.SI(g))
+		}
+	}
+	return parts
 }

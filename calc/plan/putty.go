@@ -28,6 +28,7 @@ type Putty struct {
 // PuttyPart is what goes in, and what to weigh for the putty wanted.
 type PuttyPart struct {
 	Name  string
+	Kind  fairing.Kind
 	Card  string // key; empty: none ships
 	Mass  working.Figure[unit.Mass]
 	Weigh working.Figure[unit.Mass] // without a step: no volume is wanted
@@ -102,7 +103,7 @@ func (m *maker) putty(p *job.Putty) Putty {
 	}
 	out.Made, out.Known = made, true
 	for i, part := range recipe.Parts {
-		out.Parts = append(out.Parts, PuttyPart{Name: p.Parts[i].Kind.Name, Card: p.Parts[i].Kind.Card, Mass: part.Mass})
+		out.Parts = append(out.Parts, PuttyPart{Name: p.Parts[i].Kind.Name, Kind: part.Kind, Card: p.Parts[i].Kind.Card, Mass: part.Mass})
 	}
 	if p.Wanted.Step != nil {
 		weigh, err := recipe.For(p.Wanted)

@@ -29,6 +29,7 @@ func (s *State) takenDown(doc job.Document, cup string) job.Document {
 	put("step", b.Coat)
 	put("mixed", gramText(b.Whole.Value))
 	mass("product", b.Mix.Product.Value)
+	put("parts", job.PartsText(b.PuttyTakes()))
 	mass("thinner", b.Mix.Thinner.Value)
 	mass("wax", b.Mix.Wax.Value)
 	put("day", s.Now.Date)

@@ -72,7 +72,7 @@ func forChips(s *page.State) html {
 	if b.Card == nil {
 		return leads("what", words.ChooseMaterial)
 	}
-	chips := []html{leads("what", b.Card.Name)}
+	chips := []html{leads("what", mixName(s))}
 	if m := b.Method; m != nil {
 		chips = append(chips, leads("how", capital(m.Name)))
 	}

@@ -164,6 +164,9 @@ func pourOf(b *bench.Bench, pour *bench.Pour) poured {
 // hardenerOf is part B of a fixed ratio.
 func hardenerOf(b *bench.Bench) poured {
 	p := poured{id: "part.B", name: words.Hardener, once: words.HardenerOnce, value: b.Pour.Hero.String(), twin: words.HardenerTwin(b.Weigh[0].Own.String())}
+	if b.Putty != nil {
+		p.twin = words.OnTheResin(unit.Write(float64(b.Parts.A.Mass.Value), unit.InGram, 4))
+	}
 	p.then = words.ScaleThenShows(b.Pour.Then.Bare())
 	if b.Pour.Then.Scale == unit.InMillilitre {
 		p.then = words.MarkThen(b.Pour.Then.String())

@@ -25,6 +25,9 @@ func weigh(s *page.State) shown {
 	how, next, last := words.ScaleZero, words.ThenStir, words.ToCatalyst
 	if b.IsRatio {
 		next, last = words.ThenHardener, words.ToHardener
+		if b.Putty != nil {
+			last = words.FillersIn
+		}
 		if b.Weigh[0].Shows.Scale == unit.InMillilitre {
 			how = words.OneGraduated
 		}
@@ -70,7 +73,7 @@ func weighLines(b *bench.Bench) []html {
 			continue
 		}
 		card, share := "", ""
-		if l.Card != nil {
+		if card = l.Name; card == "" && l.Card != nil {
 			card = l.Card.Name
 		}
 		if l.Share.Step != nil {
@@ -79,6 +82,14 @@ func weighLines(b *bench.Bench) []html {
 		lines = append(lines, weighLine(words.PartName(l.Part, card), words.LineSmall(l.Own.String(), share), l.Shows.Bare(), l.Shows.Scale.Symbol()))
 	}
 	return lines
+}
+
+// mixName is what is mixed: the putty mixed by hand, or the material.
+func mixName(s *page.State) string {
+	if p := s.Bench().Putty; p != nil {
+		return puttyName(s, p.Path)
+	}
+	return s.Bench().Card.Name
 }
 
 // stepTitle is the heading of a step: what is done, with what, how much of it.
@@ -91,7 +102,7 @@ func stepTitle(s *page.State, step string) string {
 	if b.Size.Mass.Step != nil {
 		amount = of(s, b.Size.Mass, unit.CupWeights)
 	}
-	return words.Heading(step, b.Card.Name, amount)
+	return words.Heading(step, mixName(s), amount)
 }
 
 // catalystStep is the one place and time at which a weighed cup's dose is given.

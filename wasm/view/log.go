@@ -65,7 +65,11 @@ func loggedCups(s *page.State) html {
 func cupName(s *page.State, cup string) string {
 	name := strings.ReplaceAll(s.Doc().Get(cup+".mixed"), " ", "\u00a0")
 	if c := s.Plan.Job.CardByKey(s.Doc().Get(cup + ".card")); c != nil {
-		name = c.Name + ", " + name
+		of := c.Name
+		if putty := s.Doc().Get(s.Doc().Get(cup+".step") + ".putty"); putty != "" && s.Doc().Get(cup+".parts") != "" {
+			of = puttyName(s, putty)
+		}
+		name = of + ", " + name
 	}
 	return name
 }

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"strings"
+
 	"shedreckoner/calc/bench"
 )
 
@@ -17,6 +19,7 @@ const (
 	ReadSurface   = "Read the surface"
 	ToCatalyst    = "Weighed: on to the catalyst"
 	ToHardener    = "Part A in: on to the hardener"
+	FillersIn     = "Stirred in: on to the hardener"
 	ToWeighed     = "On to the weighed cup"
 	CatalystIn    = "Catalyst in: start the clock"
 	HardenerIn    = "Hardener in: start the clock"
@@ -103,6 +106,8 @@ func lower(name string) string {
 // PartName names a line of the cup; card is the name of what goes in.
 func PartName(p bench.Part, card string) string {
 	switch p {
+	case bench.Resin, bench.Filler:
+		return strings.ToUpper(card[:min(1, len(card))]) + card[min(1, len(card)):]
 	case bench.Pigment:
 		return "Pigment paste"
 	case bench.PartA:
@@ -147,6 +152,9 @@ func MinutesFromHere(minutes, area string) (first, rest string) {
 
 // HardenerTwin is a fixed ratio's other part and its ratio.
 func HardenerTwin(partA string) string { return "with " + partA + " of part A" }
+
+// OnTheResin says what the hardener of a putty mixed by hand is for.
+func OnTheResin(resin string) string { return "on " + resin + " of resin, not on the fillers" }
 
 // SameProduct and ProductAt say how warm the product is, under the surface's dial.
 const SameProduct = "product the same"

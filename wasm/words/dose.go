@@ -112,6 +112,14 @@ func (w writer) cups(err error) string {
 	switch {
 	case errors.Is(err, bench.ErrTestCooler):
 		return "Let the product come to the part's temperature first: a test that is cooler opens no cups for it."
+	case errors.Is(err, bench.ErrPuttyRecipe):
+		return "The putty's recipe isn't whole yet, or can't be mixed as it is. Open it on Build-up, Putty mixed by hand."
+	case errors.Is(err, bench.ErrPuttyResin):
+		return "The putty has no resin. Add it to the recipe: Build-up, Putty mixed by hand."
+	case errors.Is(err, bench.ErrPuttyHardener):
+		return "The putty has no hardener. Add it to the recipe by the ratio on the resin's tin: so much hardener to so much resin, without the fillers."
+	case errors.Is(err, bench.ErrPuttyCatalyst):
+		return "A hand-mixed putty is dosed here only with a resin that has its hardener in a fixed ratio. Compare it with an epoxy filler, or use filler from the tin."
 	case errors.Is(err, bench.ErrNoTime):
 		return "It gels in the cup before it can be spread. Cool the product, or wait for a cooler hour."
 	case errors.As(err, &coarse):

@@ -48,5 +48,9 @@ func SayParts(lines []bench.Line) string {
 	if len(lines) < 2 {
 		return ""
 	}
-	return "Part A " + lines[0].Own.String() + ", part B " + lines[len(lines)-1].Own.String() + "."
+	first := "Part A "
+	if lines[0].Part == bench.Resin {
+		first = "Resin "
+	}
+	return first + lines[0].Own.String() + ", hardener " + lines[len(lines)-1].Own.String() + "."
 }
