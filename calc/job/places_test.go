@@ -75,6 +75,7 @@ mixed = 501 g | Mixed | 0.501
 product = 502 g | Product | 0.502
 thinner = 53 g | Thinner | 0.053
 wax = 14 g | Wax | 0.014
+parts = putty-resin=100.0 | Parts | map[putty-resin:0.1]
 catalyst = ketone-peroxide | Catalyst | ketone-peroxide
 catalyst-mass = 7 g | DoseMass | 0.007
 dose = 7 g | Dose | 7 g
