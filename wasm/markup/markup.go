@@ -61,10 +61,10 @@ type kept struct {
 	node *node // once it is made
 }
 
-// Kept is a region that follows from its key alone, without controls. It isn't
-// made again while the page before has it with an equal key: a long list costs
-// only what changed in it. The function makes the region with that id, and must
-// look at nothing else but the key.
+// Kept is a region that follows from its key alone, the state of its controls
+// too. It isn't made again while the page before has it with an equal key: a long
+// list costs only what changed in it. The function makes the region with that id,
+// and what it makes must hang on nothing but the key.
 func Kept[K comparable](id string, key K, make func(id string, key K) HTML) HTML {
 	return HTML{&node{id: id, kept: &kept{key: key, make: func() HTML { return make(id, key) }}}}
 }
@@ -79,12 +79,16 @@ func Hidden(id string, make func() HTML) HTML {
 // made gives the node that a Kept region is made as.
 func (n *node) made() *node {
 	if n.kept.node == nil {
-		if n.kept.node = n.kept.make().node; n.kept.node.id != n.id {
+		n.kept.isMade(n.kept.make().node)
+		if n.kept.node.id != n.id {
 			panic("markup: " + n.id + " was made with another id")
 		}
 	}
 	return n.kept.node
 }
+
+// isMade lets go of what it was made from.
+func (k *kept) isMade(n *node) { k.node, k.make = n, nil }
 
 // Control is what the border sets on a control: neither is markup, so that
 // typing never replaces the control that is typed in.
@@ -100,30 +104,39 @@ func ControlFor(tag, path string, state Control, attrs []Attr, kids ...HTML) HTM
 	return HTML{n}
 }
 
-// EachText gives the piece with f in the place of every escaped text but those
+// Way is a way of writing texts: Key is all that it hangs on.
+type Way struct {
+	Key   string
+	Write func(escaped string) string
+}
+
+// EachText gives the piece with every escaped text written in that way but those
 // that are Verbatim. It changes the piece itself, which is for its maker to do.
-func EachText(h HTML, f func(escaped string) string) HTML {
+func EachText(h HTML, way Way) HTML {
 	if h.node != nil {
-		h.node.eachText(f)
+		h.node.eachText(way)
 	}
 	return h
 }
 
-func (n *node) eachText(f func(string) string) {
-	if n.isHidden {
-		plain := n.kept.make
-		n.kept.make = func() HTML { return EachText(plain(), f) }
+func (n *node) eachText(way Way) {
+	if n.kept != nil {
+		plain := *n.kept
+		n.kept = &kept{key: written{plain.key, way.Key}, make: func() HTML { return EachText(plain.make(), way) }}
 		return
 	}
-	if n.kept != nil { // f isn't in its key
-		*n = *n.made()
-	}
 	if n.text != "" && !n.verbatim {
-		n.text = f(n.text)
+		n.text = way.Write(n.text)
 	}
 	for _, k := range n.kids {
-		k.eachText(f)
+		k.eachText(way)
 	}
+}
+
+// written is the key of what is kept as it was written in a way.
+type written struct {
+	key any
+	way string
 }
 
 // Verbatim is text that EachText leaves alone.

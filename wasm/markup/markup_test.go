@@ -67,13 +67,26 @@ func TestAKeptRegionIsMadeOnlyForANewKey(t *testing.T) {
 	assert.Equal(t, 3, made)
 	assert.Equal(t, []markup.Patch{{ID: "b", HTML: `<p id="b">z</p>`}}, next.Patches(first))
 	assert.Equal(t, markup.Cut(list("x", "z")).HTML(), next.HTML())
-	assert.Equal(t, `<main id="root"><p id="a">X</p><p id="b">X</p></main>`,
-		next.Next(markup.EachText(list("x", "z"), func(string) string { return "X" })).HTML(), "written otherwise it isn't taken over")
-	assert.Panics(t, func() {
-		markup.Cut(markup.Region("root", "main", nil, markup.Kept("c", 1, func(id string, _ int) markup.HTML {
-			return markup.Region(id, "p", nil, markup.ControlFor("input", "name", markup.Control{}, nil))
-		})))
-	}, "a control's value would be lost")
+	loud := markup.Way{Key: "loud", Write: func(string) string { return "X" }}
+	written := next.Next(markup.EachText(list("x", "z"), loud))
+	assert.Equal(t, `<main id="root"><p id="a">X</p><p id="b">X</p></main>`, written.HTML(), "written otherwise it isn't taken over")
+	assert.Equal(t, 7, made, "three that were new, two for HTML from nothing, two as they are written")
+	assert.Equal(t, written.HTML(), written.Next(markup.EachText(list("x", "z"), loud)).HTML())
+	assert.Equal(t, 7, made, "written the same it is")
+}
+
+func TestAKeptRegionKeepsItsControls(t *testing.T) {
+	list := func(c markup.Control) markup.HTML {
+		return markup.Region("root", "main", nil, markup.Kept("c", c, func(id string, c markup.Control) markup.HTML {
+			return markup.Region(id, "p", nil, markup.Region("in", "b", nil, markup.ControlFor("input", "name", c, nil)))
+		}))
+	}
+	first := markup.Cut(list(markup.Control{Value: "1"}))
+	same := first.Next(list(markup.Control{Value: "1"}))
+	assert.Equal(t, first.Controls, same.Controls)
+	other := same.Next(list(markup.Control{Value: "2", Invalid: true}))
+	assert.Equal(t, map[string]markup.Control{"name": {Value: "2", Invalid: true}}, other.Controls)
+	assert.Empty(t, other.Patches(same), "a control's value isn't markup")
 }
 
 func TestAHiddenRegionStaysAsItIs(t *testing.T) {
@@ -95,11 +108,11 @@ func TestAHiddenRegionStaysAsItIs(t *testing.T) {
 	assert.Empty(t, second.Patches(first))
 	assert.Equal(t, first.HTML(), second.HTML())
 	assert.Equal(t, map[string]markup.Control{"name": {Value: "1"}}, second.Controls)
-	third := second.Next(markup.EachText(list("z", "3", false), strings.ToUpper))
+	third := second.Next(markup.EachText(list("z", "3", false), markup.Way{Key: "up", Write: strings.ToUpper}))
 	assert.Equal(t, []markup.Patch{{ID: "under", HTML: `<p id="under">Z<b id="inner"><input data-path="name"/></b></p>`}}, third.Patches(second))
 	assert.Equal(t, map[string]markup.Control{"name": {Value: "3"}}, third.Controls)
 	assert.Equal(t, 2, made)
-	assert.Empty(t, third.Next(markup.EachText(list("w", "4", true), strings.ToLower)).Patches(third), "nor is it written otherwise")
+	assert.Empty(t, third.Next(markup.EachText(list("w", "4", true), markup.Way{Key: "low", Write: strings.ToLower})).Patches(third), "nor is it written otherwise")
 }
 
 func wellFormed(s string) error {

@@ -51,15 +51,13 @@ func (c *cutter) cut(n *node) *region {
 	switch {
 	case n.kept == nil:
 		r = c.cutNow(n)
-	case r != nil && n.isHidden:
-		n.kept.node = r.node
+	case r != nil && (n.isHidden || r.key != nil && r.key == n.kept.key):
+		n.kept.isMade(r.node)
 		c.takeOver(r)
-	case r != nil && r.key != nil && r.key == n.kept.key:
-		n.kept.node = r.node
 	default:
 		r = c.cutNow(n.made())
-		if r.key = n.kept.key; len(r.controls) > 0 && !n.isHidden {
-			panic("markup: " + n.id + " is kept, but holds a control")
+		if r.key = n.kept.key; n.isHidden {
+			r.key = nil // it is taken over whatever it says, and made once it is seen
 		}
 	}
 	c.page.regions[n.id] = r

@@ -31,13 +31,15 @@ func setDecimal(s *State, m Message) []Effect {
 // Local writes the figures of a text as the shown job writes them. What the
 // builder named with figures keeps them as they are, and so does what is refused.
 func (s *State) Local(text string) string {
-	return s.Writer(func(name string) string { return name })(text)
+	write, _ := s.Writer(func(name string) string { return name })
+	return write(text)
 }
 
-// Writer is Local for many texts; escape writes a name as the texts have it.
-func (s *State) Writer(escape func(string) string) func(string) string {
+// Writer is Local for many texts, and all that it hangs on; escape writes a name
+// as the texts have it.
+func (s *State) Writer(escape func(string) string) (write func(string) string, key string) {
 	if !job.HasComma(s.Doc()) {
-		return func(text string) string { return text }
+		return func(text string) string { return text }, ""
 	}
 	var names []string
 	for _, l := range s.Doc().Lines() {
@@ -55,7 +57,7 @@ func (s *State) Writer(escape func(string) string) func(string) string {
 			}
 		}
 	}
-	return func(text string) string { return commasBut(text, names) }
+	return func(text string) string { return commasBut(text, names) }, "," + strings.Join(names, "\n")
 }
 
 // commasBut writes decimal commas everywhere but in the names.

@@ -36,8 +36,9 @@ var stepped = []unit.Measure{
 	unit.Temperatures, unit.Percents, unit.Films, unit.Fills, unit.CupWeights, unit.Minutes, unit.Hours, unit.Days, unit.Numbers,
 }
 
-// HasSteps says if − and + stand beside the field at the path.
-func HasSteps(path string, f *job.Field, units job.Units) bool {
+// HasSteps says if − and + stand beside the field at the path, whose bare numbers
+// are in the scale.
+func HasSteps(path string, f *job.Field, scale unit.Scale) bool {
 	if strings.HasPrefix(path, "card.") {
 		return false
 	}
@@ -47,9 +48,16 @@ func HasSteps(path string, f *job.Field, units job.Units) bool {
 	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume || !slices.Contains(stepped, f.Measure) {
 		return false
 	}
-	scale := units.Scale(f.Measure)
 	by, _ := stepOf(f, scale)
 	return 4*by.InexactFloat64() <= scale.From(f.Max)-scale.From(f.Min) // a scale's own step isn't moved by ten grams
+}
+
+// scaleOf is the scale in which a bare number is read in the field.
+func scaleOf(f *job.Field, units job.Units) unit.Scale {
+	if f.Measure == unit.NoMeasure {
+		return unit.InPure
+	}
+	return units.Scale(f.Measure)
 }
 
 // stepOf gives the step of a field in a unit: a tenth where a whole one is a
@@ -68,7 +76,7 @@ func stepOf(f *job.Field, scale unit.Scale) (decimal.Decimal, bool) {
 func step(s *State, m Message) []Effect {
 	f := job.FieldAt(m.Path)
 	units := s.Plan.Job.Units
-	if f == nil || !HasSteps(m.Path, f, units) {
+	if f == nil || !HasSteps(m.Path, f, scaleOf(f, units)) {
 		return nil
 	}
 	by := func(scale unit.Scale) (decimal.Decimal, bool) {
@@ -81,10 +89,7 @@ func step(s *State, m Message) []Effect {
 		}
 		return step, known
 	}
-	bare := unit.InPure
-	if f.Measure != unit.NoMeasure {
-		bare = units.Scale(f.Measure)
-	}
+	bare := scaleOf(f, units)
 	was := s.Doc().Get(m.Path)
 	if was == "" && m.Path == amountPath {
 		was = s.ProposedAmount()

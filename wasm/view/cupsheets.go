@@ -65,7 +65,7 @@ func classOf(text string) string {
 // how is how the cup is put on.
 func how(s *page.State) shown {
 	return shown{Title: words.HowPutOn, Body: join(
-		chips(s, at("method"), words.Method, nil),
+		chips(s, at("method"), words.Method),
 		fieldWith(s, at("film"), fieldExtras{Default: benchFilm(s)}),
 		more(bench.HandSheet, words.MinutesToMix), more("flow", words.FlowTime))}
 }
@@ -95,7 +95,7 @@ func toolFields(s *page.State) html {
 		key = "scale-step"
 	}
 	hint := map[string]string{"drops": words.DropsHint, "scale-step": words.ScaleHint}[key]
-	parts := []html{el("h3", nil, txt(words.WhichTool)), chips(s, at("tool"), words.WhichTool, nil), fieldWith(s, at(key), fieldExtras{Hint: hint})}
+	parts := []html{el("h3", nil, txt(words.WhichTool)), chips(s, at("tool"), words.WhichTool), fieldWith(s, at(key), fieldExtras{Hint: hint})}
 	if s.Bench().IsRatio || s.Doc().Get(at("mark")) != "" {
 		parts = append(parts, fieldWith(s, at("mark"), fieldExtras{Default: "1 mL"}))
 	}

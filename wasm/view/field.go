@@ -30,35 +30,68 @@ type fieldExtras struct {
 
 func fieldWith(s *page.State, path string, extra fieldExtras) html {
 	f := job.FieldAt(path)
-	label := f.Name
-	if extra.Label != "" {
-		label = extra.Label
+	key := lineOf(s, path, f)
+	key.Letter, key.Default, key.Hint, key.First, key.Holds, key.Name = extra.Letter, extra.Default, extra.Hint, extra.First, extra.Holds, extra.Label
+	if key.Name == "" {
+		key.Name = f.Name
 	}
-	id, say, units := "f-"+path, "say-"+path, s.Plan.Job.Units
-	name := []html{txt(strings.ReplaceAll(capital(label), " °", "\u00a0°"))}
-	if extra.Letter != "" {
-		name = append(name, el("b", a("class", "letter"), txt(extra.Letter)))
+	if extra.Options != nil { // they hang on the job
+		return fieldLine("line-"+path, key, extra.Options)
 	}
-	parts := []html{
-		el("label", a("for", id), name...),
-		el("span", a("class", "entry"), control(s, path, f, extra), unitChip(s, path, f), stepper(units, path, label, f)),
-	}
-	if extra.Hint != "" {
-		parts = append(parts, el("p", a("class", "hint"), txt(extra.Hint)))
-	}
-	parts = append(parts, region(say, "div", a("class", "say"), said(s, path, f)))
-	return el("div", a("class", "field"), parts...)
+	return markup.Kept("line-"+path, key, func(id string, key line) html { return fieldLine(id, key, nil) })
 }
 
-func control(s *page.State, path string, f *job.Field, extra fieldExtras) html {
-	attrs := a("id", "f-"+path, "aria-describedby", "say-"+path, "autocomplete", "off")
-	state := markup.Control{Value: s.Doc().Get(path), Invalid: s.Plan.RefusedAt(path) != nil}
-	if state.Value == "" {
-		state.Value = extra.Holds
+// line is all that the line of a field shows: it is made anew only where that
+// differs.
+type line struct {
+	path, Name, Letter, Small, Default, Hint, First, Holds string
+
+	text    string // as typed
+	refused bool
+	units   lineUnits
+	say     html // below it: nothing, or new each time
+}
+
+// lineUnits is what a line shows of the job's units.
+type lineUnits struct {
+	scale unit.Scale
+	comma bool
+}
+
+func lineOf(s *page.State, path string, f *job.Field) line {
+	units := s.Plan.Job.Units
+	key := line{path: path, text: s.Doc().Get(path), refused: s.Plan.RefusedAt(path) != nil, units: lineUnits{comma: units.Comma}, say: said(s, path, f)}
+	if f.Measure != unit.NoMeasure {
+		key.units.scale = units.Scale(f.Measure)
 	}
-	options := f.Options
-	if extra.Options != nil {
-		options = extra.Options
+	return key
+}
+
+func fieldLine(id string, key line, options []job.Option) html {
+	f, path := job.FieldAt(key.path), key.path
+	name := []html{txt(strings.ReplaceAll(capital(key.Name), " °", "\u00a0°"))}
+	if key.Letter != "" {
+		name = append(name, el("b", a("class", "letter"), txt(key.Letter)))
+	}
+	parts := []html{
+		el("label", a("for", "f-"+path), name...),
+		el("span", a("class", "entry"), control(f, key, options), unitChip(f, key), stepper(key, f)),
+	}
+	if key.Hint != "" {
+		parts = append(parts, el("p", a("class", "hint"), txt(key.Hint)))
+	}
+	parts = append(parts, region("say-"+path, "div", a("class", "say"), key.say))
+	return region(id, "div", a("class", "field"), parts...)
+}
+
+func control(f *job.Field, key line, options []job.Option) html {
+	attrs := a("id", "f-"+key.path, "aria-describedby", "say-"+key.path, "autocomplete", "off")
+	state := markup.Control{Value: key.text, Invalid: key.refused}
+	if state.Value == "" {
+		state.Value = key.Holds
+	}
+	if options == nil {
+		options = f.Options
 	}
 	if options != nil {
 		if state.Value == "" && f.Kind == job.Choice && !f.Optional {
@@ -67,77 +100,77 @@ func control(s *page.State, path string, f *job.Field, extra fieldExtras) html {
 		var list []html
 		if f.Optional || f.Kind != job.Choice {
 			first := "choose…"
-			if extra.First != "" {
-				first = extra.First
+			if key.First != "" {
+				first = key.First
 			}
 			list = append(list, el("option", a("value", ""), txt(first)))
 		}
 		for _, o := range options {
 			list = append(list, el("option", a("value", o.Key), txt(o.Name)))
 		}
-		return markup.ControlFor("select", path, state, attrs, list...)
+		return markup.ControlFor("select", key.path, state, attrs, list...)
 	}
 	if f.Kind == job.Pasted {
-		return markup.ControlFor("textarea", path, state, append(attrs, a("class", "words", "rows", "4", "spellcheck", "false")...))
+		return markup.ControlFor("textarea", key.path, state, append(attrs, a("class", "words", "rows", "4", "spellcheck", "false")...))
 	}
-	attrs = append(attrs, a("type", "text", "spellcheck", "false", "enterkeyhint", "next", "placeholder", placeholder(s, extra.Default))...)
+	attrs = append(attrs, a("type", "text", "spellcheck", "false", "enterkeyhint", "next", "placeholder", placeholder(key))...)
 	switch f.Kind {
 	case job.Quantity, job.Money, job.Size:
-		attrs = append(attrs, a("inputmode", inputMode(s, f))...)
+		attrs = append(attrs, a("inputmode", inputMode(f, key.units.scale))...)
 	case job.Whole:
 		attrs = append(attrs, a("inputmode", "numeric")...)
 	default:
 		attrs = append(attrs, a("class", "words")...)
 	}
-	return markup.ControlFor("input", path, state, attrs)
+	return markup.ControlFor("input", key.path, state, attrs)
 }
 
 // placeholder writes what holds while nothing is typed: an attribute is no text.
-func placeholder(s *page.State, text string) string {
-	if job.HasComma(s.Doc()) {
-		return unit.Commas(text)
+func placeholder(key line) string {
+	if key.units.comma {
+		return unit.Commas(key.Default)
 	}
-	return text
+	return key.Default
 }
 
 // inputMode is the number pad, but for feet and inches: their marks aren't on it.
-func inputMode(s *page.State, f *job.Field) string {
-	if f.Measure == unit.Sizes {
-		if scale := s.Plan.Job.Units.Scale(f.Measure); scale == unit.InInch || scale == unit.InFoot {
-			return "text"
-		}
+func inputMode(f *job.Field, scale unit.Scale) string {
+	if f.Measure == unit.Sizes && (scale == unit.InInch || scale == unit.InFoot) {
+		return "text"
 	}
 	return "decimal"
 }
 
 // unitChip is the unit in which a bare number is read; nothing beside a number that has its own.
-func unitChip(s *page.State, path string, f *job.Field) html {
+func unitChip(f *job.Field, key line) html {
 	if f.Kind != job.Quantity && f.Kind != job.MassOrVolume {
 		return nothing
 	}
-	symbol := s.Plan.Job.Units.Scale(f.Measure).Symbol()
+	symbol := key.units.scale.Symbol()
 	switch {
 	case symbol == "":
 		return nothing
-	case strings.ContainsFunc(s.Doc().Get(path), isOfUnit):
-		return region("unit-"+path, "span", a("class", "unit", "hidden", ""), txt(symbol))
+	case strings.ContainsFunc(key.text, isOfUnit):
+		return region("unit-"+key.path, "span", a("class", "unit", "hidden", ""), txt(symbol))
 	}
-	return region("unit-"+path, "span", a("class", "unit"), txt(symbol))
+	return region("unit-"+key.path, "span", a("class", "unit"), txt(symbol))
 }
 
 // isOfUnit says if a sign is of a unit, not of a number.
 func isOfUnit(r rune) bool { return unicode.IsLetter(r) || strings.ContainsRune(`°%'"′″`, r) }
 
 // stepper is − and + beside a number that is mended by a little.
-func stepper(units job.Units, path, label string, f *job.Field) html {
-	if !page.HasSteps(path, f, units) {
+func stepper(key line, f *job.Field) html {
+	if !page.HasSteps(key.path, f, key.units.scale) {
 		return nothing
 	}
-	button := func(way, sign, name string) html {
-		return el("button", a("class", "quiet", "type", "button", "id", "do-step-"+path+way, "data-do", "step", "data-path", path,
-			"data-text", way, "aria-label", name+": "+label), txt(sign))
-	}
-	return el("span", a("class", "stepper"), button("down", "−", "Less"), button("up", "+", "More"))
+	return el("span", a("class", "stepper"),
+		nudge("quiet", key, "down", "−", words.Less+": "+key.Name), nudge("quiet", key, "up", "+", words.More+": "+key.Name))
+}
+
+func nudge(class string, key line, way, sign, name string) html {
+	return el("button", a("class", class, "type", "button", "id", "do-step-"+key.path+way, "data-do", "step", "data-path", key.path,
+		"data-text", way, "aria-label", name), txt(sign))
 }
 
 // said is what stands below a control: why its text is refused, or a question

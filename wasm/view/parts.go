@@ -2,6 +2,7 @@ package view
 
 import (
 	"shedreckoner/calc/job"
+	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -21,55 +22,57 @@ type dialLine struct {
 
 // dial is the line for the field at the path. Where the field has no step there
 // is only the figure.
-func dial(s *page.State, path string, line dialLine) html {
+func dial(s *page.State, path string, of dialLine) html {
 	f := job.FieldAt(path)
-	name := line.Name
-	if name == "" {
-		name = f.Name
+	key := lineOf(s, path, f)
+	key.Name, key.Letter, key.Small, key.Default, key.Holds = of.Name, of.Letter, of.Small, of.Default, of.Holds
+	if key.Name == "" {
+		key.Name = f.Name
 	}
-	label := []html{}
-	if line.Letter != "" {
-		label = append(label, el("b", a("class", "letter"), txt(line.Letter)))
-	}
-	label = append(label, txt(capital(name)), region("small-"+path, "small", nil, txt(line.Small)))
-	less, more := steps(s, path, name, f)
-	return el("div", a("class", "dial"),
-		el("label", a("for", "f-"+path), label...),
-		less,
-		el("span", a("class", "entry"), control(s, path, f, fieldExtras{Default: line.Default, Holds: line.Holds}), unitChip(s, path, f)),
-		more,
-		region("say-"+path, "div", a("class", "say"), said(s, path, f)))
+	return markup.Kept("line-"+path, key, dialOf)
 }
 
-// steps is − and + of a dial.
-func steps(s *page.State, path, name string, f *job.Field) (less, more html) {
-	if !page.HasSteps(path, f, s.Plan.Job.Units) {
-		return nothing, nothing
+func dialOf(id string, key line) html {
+	f, path := job.FieldAt(key.path), key.path
+	label := []html{}
+	if key.Letter != "" {
+		label = append(label, el("b", a("class", "letter"), txt(key.Letter)))
 	}
-	button := func(way, sign, does string) html {
-		return el("button", a("class", "nudge", "type", "button", "id", "do-step-"+path+way, "data-do", "step", "data-path", path,
-			"data-text", way, "aria-label", does+": "+name), txt(sign))
+	label = append(label, txt(capital(key.Name)), region("small-"+path, "small", nil, txt(key.Small)))
+	less, more := nothing, nothing
+	if page.HasSteps(path, f, key.units.scale) {
+		less, more = nudge("nudge", key, "down", "−", words.Less+": "+key.Name), nudge("nudge", key, "up", "+", words.More+": "+key.Name)
 	}
-	return button("down", "−", words.Less), button("up", "+", words.More)
+	return region(id, "div", a("class", "dial"),
+		el("label", a("for", "f-"+path), label...),
+		less,
+		el("span", a("class", "entry"), control(f, key, nil), unitChip(f, key)),
+		more,
+		region("say-"+path, "div", a("class", "say"), key.say))
 }
 
 // chips is a choice among few: all are seen, the chosen one is filled.
-func chips(s *page.State, path, name string, options []job.Option) html {
+func chips(s *page.State, path, name string) html {
 	f := job.FieldAt(path)
-	if options == nil {
-		options = f.Options
-	}
 	chosen := s.Doc().Get(path)
 	if chosen == "" && f.Kind == job.Choice && !f.Optional {
-		chosen = options[0].Key
+		chosen = f.Options[0].Key
 	}
-	var list []html
-	for _, o := range options {
-		list = append(list, el("button", a("class", "chip", "type", "button", "id", "chip-"+path+"-"+o.Key, "data-do", "set", "data-path", path,
-			"data-text", o.Key, "aria-pressed", yesNo(o.Key == chosen)), txt(capital(o.Name))))
-	}
-	return region("f-"+path, "div", a("class", "chips", "role", "group", "tabindex", "-1", "aria-label", capital(name)),
-		append(list, sayRegion(path, said(s, path, f)))...)
+	return markup.Kept("f-"+path, chipsKey{path, name, chosen, said(s, path, f)}, func(id string, key chipsKey) html {
+		var list []html
+		for _, o := range f.Options {
+			list = append(list, el("button", a("class", "chip", "type", "button", "id", "chip-"+path+"-"+o.Key, "data-do", "set", "data-path", path,
+				"data-text", o.Key, "aria-pressed", yesNo(o.Key == chosen)), txt(capital(o.Name))))
+		}
+		return region(id, "div", a("class", "chips", "role", "group", "tabindex", "-1", "aria-label", capital(name)),
+			append(list, sayRegion(path, key.say))...)
+	})
+}
+
+// chipsKey is all that a row of chips shows.
+type chipsKey struct {
+	path, name, chosen string
+	say                html
 }
 
 // chosenName is the name of what is chosen at the path, the first where nothing is.
@@ -85,19 +88,22 @@ func chosenName(s *page.State, path string, options []job.Option) string {
 // plainLine is a dial's line for words.
 func plainLine(s *page.State, path, name string) html {
 	f := job.FieldAt(path)
+	key := lineOf(s, path, f)
 	return el("div", a("class", "dial"),
 		el("label", a("for", "f-"+path), txt(capital(name))),
-		el("span", a("class", "entry"), control(s, path, f, fieldExtras{})),
-		region("say-"+path, "div", a("class", "say"), said(s, path, f)))
+		el("span", a("class", "entry"), control(f, key, nil)),
+		region("say-"+path, "div", a("class", "say"), key.say))
 }
 
 // picker is a choice among many that looks like a chip.
 func picker(s *page.State, path, name string, options []job.Option, first string) html {
 	f := job.FieldAt(path)
+	key := lineOf(s, path, f)
+	key.First = first
 	return el("span", a("class", "picker"),
 		el("label", a("for", "f-"+path, "class", "unseen"), txt(capital(name))),
-		control(s, path, f, fieldExtras{Options: options, First: first}),
-		region("say-"+path, "div", a("class", "say"), said(s, path, f)))
+		control(f, key, options),
+		region("say-"+path, "div", a("class", "say"), key.say))
 }
 
 // fact is a figure with what it is.

@@ -74,7 +74,7 @@ func stepFigure(s *page.State, path, key string) html {
 	case key == "coats":
 		return dial(s, at, coatsLine(s, &step))
 	case f.Kind == job.Choice:
-		return chips(s, at, f.Name, nil)
+		return chips(s, at, f.Name)
 	case f.Kind == job.Pasted, f.Kind == job.Checked:
 		return fieldWith(s, at, stepExtras(key))
 	case key == "taken" && s.Doc().Get(path+".kind") == "polish":
@@ -147,7 +147,7 @@ func moreSheet(s *page.State, path string) shown {
 			continue
 		}
 		if f := job.FieldAt(path + "." + key); f.Kind == job.Choice {
-			fields = append(fields, chips(s, path+"."+key, f.Name, nil))
+			fields = append(fields, chips(s, path+"."+key, f.Name))
 			continue
 		}
 		fields = append(fields, stepField(s, path, key))

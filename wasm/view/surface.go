@@ -11,6 +11,7 @@ import (
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/draw"
+	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -28,7 +29,7 @@ func surfaceSheet(s *page.State, path string) shown {
 		workingOf(s, path, at),
 		sizes(s, path),
 		el("div", a("class", "row"),
-			chips(s, path+".sides", "sides", nil)),
+			chips(s, path+".sides", "sides")),
 		dial(s, path+".count", dialLine{Name: words.HowManyAlike, Default: "1"}),
 		cutouts(s, path),
 		plainLine(s, path+".name", words.Called),
@@ -48,12 +49,20 @@ func shapeAt(s *page.State, path string) *surface.Shape {
 
 // sketchOf is the sketch of a shape, which opens the choice of another.
 func sketchOf(s *page.State, path string) html {
-	shape := shapeAt(s, path)
-	sheet := page.Part(path, page.ShapePart)
-	return region("shape-"+path, "div", a("class", "shape"),
-		draw.Sketch(shape.SketchWith(s.Doc().Get(path+"."+surface.GirthKey)), "Sketch of the shape: "+shape.Name),
-		el("button", a("class", "quiet", "type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", words.OtherShape), txt(shape.Name)),
-		sayRegion(path+".shape", said(s, path+".shape", job.FieldAt(path+".shape"))))
+	key := sketchKey{path, shapeAt(s, path).Key, s.Doc().Get(path + "." + surface.GirthKey), said(s, path+".shape", job.FieldAt(path+".shape"))}
+	return markup.Kept("shape-"+path, key, func(id string, key sketchKey) html {
+		shape, sheet := surface.Find(key.shape), page.Part(key.path, page.ShapePart)
+		return region(id, "div", a("class", "shape"),
+			draw.Sketch(shape.SketchWith(key.girth), "Sketch of the shape: "+shape.Name),
+			el("button", a("class", "quiet", "type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", words.OtherShape), txt(shape.Name)),
+			sayRegion(key.path+".shape", key.say))
+	})
+}
+
+// sketchKey is all that a shape's sketch shows.
+type sketchKey struct {
+	path, shape, girth string
+	say                html
 }
 
 // measuredOf is the area that follows, beside the sketch.
@@ -86,7 +95,7 @@ func sizes(s *page.State, path string) html {
 	var parts []html
 	for _, d := range shape.Dims {
 		if d.Kind == surface.Choice {
-			parts = append(parts, chips(s, path+"."+d.Key, d.Name, nil), girthHint(s, path, d))
+			parts = append(parts, chips(s, path+"."+d.Key, d.Name), girthHint(s, path, d))
 			continue
 		}
 		parts = append(parts, dial(s, path+"."+d.Key, dialLine{Letter: d.Letter, Name: d.Name}))
@@ -144,30 +153,6 @@ func rows(s *page.State, path string, r *surface.Rows) html {
 		el("p", a("class", "rowsname"), txt(capital(r.Name))), sayRegion(list, saidOf(s, list)), join(lines...), action("add", list, "", "Add a "+r.Row, "quiet"))
 }
 
-func cutouts(s *page.State, path string) html {
-	list := path + ".cutout"
-	var items []html
-	for i, id := range s.Doc().Items(list) {
-		item := list + "." + id
-		shape := shapeAt(s, item)
-		items = append(items, region("item-"+item, "div", a("class", "layer"), listRow(item, draw.Thumb(shape.Sketch()), cutoutName(i), shape.Name, "")))
-	}
-	return region("list-"+list, "div", a("class", "layers", "tabindex", "-1"), append(items, action("add", list, "", words.AddCutOut, "quiet"))...)
-}
-
-func cutoutName(at int) string { return words.CutOut + " " + strconv.Itoa(at+1) }
-
-// cutoutSheet is what is taken out of a surface.
-func cutoutSheet(s *page.State, item string) shown {
-	list, id := job.Split(item)
-	at := slices.Index(s.Doc().Items(list), id)
-	return shown{Title: cutoutName(at), Body: join(
-		sketchOf(s, item), sizes(s, item),
-		dial(s, item+".count", dialLine{Name: words.HowManyAlike, Default: "1"}),
-		el("div", a("class", "itemtools"), action("remove", item, "", "Remove", "quiet"))),
-		Act: act("back", "", "", words.Done)}
-}
-
 // groundSheet is what a surface is made of, how it lies, how it was measured.
 func groundSheet(s *page.State, path string) shown {
 	var fields []html
@@ -181,7 +166,7 @@ func groundSheet(s *page.State, path string) shown {
 		case key == "patch":
 			fields = append(fields, fieldWith(s, at, stepExtras("patch")))
 		case f.Kind == job.Choice && len(f.Options) <= 4 && !f.Optional:
-			fields = append(fields, chips(s, at, f.Name, nil))
+			fields = append(fields, chips(s, at, f.Name))
 		default:
 			fields = append(fields, field(s, at))
 		}

@@ -79,7 +79,8 @@ func Page(s *page.State) html {
 	if !job.HasComma(s.Doc()) {
 		return whole
 	}
-	return markup.EachText(whole, s.Writer(func(name string) string { return txt(name).String() }))
+	write, key := s.Writer(func(name string) string { return txt(name).String() })
+	return markup.EachText(whole, markup.Way{Key: key, Write: write})
 }
 
 // headingClass leaves the heading to those who listen where the header says what is shown.
