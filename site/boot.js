@@ -100,10 +100,21 @@
 			return;
 		}
 		await kept;
-		go.run(program.instance).then(() => end("."), (error) => end(" (" + error.message + ")."));
+		await new Promise((done) => setTimeout(done)); // a finger that scrolls comes between
+		const ended = go.run(program.instance).then(() => end("."), (error) => end(" (" + error.message + ")."));
+		await Promise.race([ready(), ended]);
 		if (root.dataset.ready) {
 			shedStarted();
 		}
+	}
+
+	// ready waits until the program can be used.
+	function ready() {
+		return new Promise((done) => {
+			const look = () => { if (root.dataset.ready) { done(); } };
+			new MutationObserver(look).observe(root, { attributeFilter: ["data-ready"] });
+			look();
+		});
 	}
 
 	function end(why) {

@@ -11,7 +11,8 @@
 globalThis.shedStore = (() => {
 	const prefix = "shedreckoner.";
 	const mark = prefix + "durable"; // in the quick store: a database stands beside it
-	const patience = 3000; // ms
+	const reading = 10000; // ms: a phone that has much to do must not start as if nothing had been kept
+	const settling = 3000; // ms, with a finger on the glass
 	const store = { quick: null, durable: null, read, put, drop, settle };
 
 	let database = null;
@@ -33,18 +34,17 @@ globalThis.shedStore = (() => {
 			// not even in part: what wasn't read must not be written over
 		}
 		try {
-			await inTime(open().then(async (opened) => {
-				store.durable = await all(opened);
-				database = opened;
-			}));
+			const opened = await inTime(reading, open());
+			store.durable = await inTime(reading, all(opened));
+			database = opened; // one that comes too late isn't written to: nothing is known of what it holds
 			localStorage.setItem(mark, "yes");
 		} catch (error) {
 			// no database, or no quick store to mark
 		}
 	}
 
-	function inTime(promise) {
-		return Promise.race([promise, new Promise((done, failed) => setTimeout(failed, patience, new Error("too slow")))]);
+	function inTime(ms, promise) {
+		return Promise.race([promise, new Promise((done, failed) => setTimeout(failed, ms, new Error("too slow")))]);
 	}
 
 	function open() {
@@ -59,16 +59,16 @@ globalThis.shedStore = (() => {
 	function all(opened) {
 		return new Promise((done, failed) => {
 			const held = {};
-			const reading = opened.transaction("kept");
-			const cursor = reading.objectStore("kept").openCursor();
+			const looking = opened.transaction("kept");
+			const cursor = looking.objectStore("kept").openCursor();
 			cursor.onsuccess = () => {
 				if (cursor.result) {
 					held[cursor.result.key] = cursor.result.value;
 					cursor.result.continue();
 				}
 			};
-			reading.oncomplete = () => done(held);
-			reading.onabort = () => failed(reading.error);
+			looking.oncomplete = () => done(held);
+			looking.onabort = () => failed(looking.error);
 		});
 	}
 
@@ -142,7 +142,7 @@ globalThis.shedStore = (() => {
 
 	async function settle() {
 		try {
-			await inTime(writing);
+			await inTime(settling, writing);
 		} catch (error) {
 			// what there is has it
 		}

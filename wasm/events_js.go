@@ -71,8 +71,12 @@ func (b *border) event(e js.Value) {
 	case "visibilitychange", "pagehide": // the last that a phone tells before it ends the page
 		b.guarded(b.save)
 	case "message":
-		b.guarded(b.save)
-		if !e.Get("data").Equal(js.ValueOf(saving)) {
+		switch data := e.Get("data"); {
+		case data.Equal(js.ValueOf(resume)):
+			b.resumed <- struct{}{}
+		case data.Equal(js.ValueOf(saving)):
+			b.guarded(b.save)
+		default:
 			b.handle(page.Message{Verb: "work", At: b.moment()})
 		}
 	case "shed-settled":
@@ -101,6 +105,7 @@ func (b *border) key(e, target js.Value) {
 	isInput := text(target, "tagName") == "INPUT"
 	way := map[string]string{"ArrowUp": "up", "ArrowDown": "down"}[key]
 	switch {
+	case b.state == nil: // there is nothing yet to act on
 	case key == "Escape" && len(b.state.Sheets) > 0:
 		b.handle(page.Message{Verb: "back", At: b.moment()})
 	case key == "Enter" && isInput:

@@ -6,7 +6,6 @@ package main
 import (
 	"fmt"
 	"runtime/debug"
-	"strings"
 	"syscall/js"
 
 	"shedreckoner/wasm/markup"
@@ -21,24 +20,14 @@ const garbage = 400
 
 func main() {
 	debug.SetGCPercent(garbage)
-	b := &border{window: js.Global(), document: js.Global().Get("document"), shown: new(markup.Page), typed: map[string]bool{}}
+	b := &border{window: js.Global(), document: js.Global().Get("document"), shown: new(markup.Page), typed: map[string]bool{},
+		resumed: make(chan struct{}, 1)}
 	b.policy, b.store = b.window.Get("shedReckonerPolicy"), b.window.Get("shedStore")
-	data := b.document.Get("documentElement").Get("dataset")
-	b.version = text(data, "version")
+	b.version = text(b.document.Get("documentElement").Get("dataset"), "version")
 	b.narrow = b.window.Call("matchMedia", oneColumn)
 	b.covers = b.narrow.Get("matches").Bool()
 	b.listen()
-	b.back.stands = b.window.Get("history").Get("state").Equal(js.ValueOf(backMark)) // from before a reload
 	b.start()
-	if mark := b.decimalMark(); mark != "." {
-		b.handle(page.Message{Verb: "locale", Text: mark, At: b.moment()})
-	}
-	if text(data, "update") == "waiting" { // it waited before we listened
-		b.handle(page.Message{Verb: "newer", At: b.moment()})
-	}
-	b.fragment()
-	b.save()
-	data.Set("ready", "yes")
 	select {} // the program lives as long as the page
 }
 
@@ -54,8 +43,10 @@ type border struct {
 	narrow                   js.Value // whether the window has room for one thing beside the other
 	covers                   bool     // an open sheet hides its screen
 	callback                 js.Func
-	later                    js.Value // what is posted to it comes back once the browser has time again
-	state                    *page.State
+	later                    js.Value       // what is posted to it comes back once the browser has time again
+	resumed                  chan struct{}  // the browser has done what it had to do
+	state                    *page.State    // nil until the first is made
+	early                    []page.Message // that came before there was a state
 	shown                    *markup.Page
 	typed                    map[string]bool // paths of controls to be set once they are not typed in any more
 	unkept                   []page.Effect   // on the store, that wait until the event at hand is answered
@@ -67,22 +58,14 @@ type border struct {
 	settling                 *settling // nil: nothing waits for the disk
 }
 
-func (b *border) start() {
-	kept, now := b.kept(), b.moment()
-	if !b.guarded(func() { b.take(page.Start(kept, now)) }) {
-		b.guarded(func() { b.take(page.StartAside(kept, now)) })
-	}
-}
-
-// decimalMark is the one that the browser writes in its own language.
-func (b *border) decimalMark() string {
-	return strings.Trim(b.window.Get("Number").New(1.5).Call("toLocaleString").String(), "15")
-}
-
 // handle takes one message through update and views, and only then into the
 // state, the page and the store: what panics on the way changes nothing.
 func (b *border) handle(m page.Message) {
 	b.guarded(b.save)
+	if b.state == nil {
+		b.early = append(b.early, m)
+		return
+	}
 	if b.settling != nil {
 		b.settling.after = append(b.settling.after, m)
 		return

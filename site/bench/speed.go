@@ -37,7 +37,8 @@ func speed(ctx context.Context, wanted func(name string) bool, page, empty strin
 	return webdriver.Run(func(t webdriver.Failer) error {
 		b := bench{driver, t}
 		return measured(wanted,
-			part{"start", func() error { return b.start(page, empty) }}, part{"press", func() error { return b.press(page) }},
+			part{"start", func() error { return b.start(page, empty) }}, part{"visit", func() error { return b.visits(page) }},
+			part{"press", func() error { return b.press(page) }},
 			part{"large", func() error { return b.large(page) }}, part{"draws", func() error { return b.draws(page) }},
 			part{"functions", func() error { return b.functions(page) }})
 	})

@@ -78,8 +78,8 @@ func TestFromAnEmptyPageToAnOrderList(t *testing.T) {
 		var text string
 		s.Until("the copied text", func() bool { s.Script(&text, `return did.copied`); return text != "" })
 		text = plain(text)
-		assert.Contains(t, text, "- Polyester gel coat: 1 × 5 kg (84.00)")
-		assert.Contains(t, text, "- Epoxy fairing filler: 2 × 5 L (240.00)")
+		assert.Contains(t, text, "• Polyester gel coat: 1 × 5 kg (84.00)")
+		assert.Contains(t, text, "• Epoxy fairing filler: 2 × 5 L (240.00)")
 		assert.Contains(t, text, "324.00")
 		do(s, "csv", "", "")
 		s.Script(&text, `return did.saved.text()`)

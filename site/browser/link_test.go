@@ -112,7 +112,7 @@ func TestTheOrderGoesThroughTheShareSheet(t *testing.T) {
 		goTo(s, "order")
 		s.Script(nil, sharing)
 		do(s, "share", "", "")
-		assert.Contains(t, plain(handedOver(s).Text), "- Polyester gel coat: ")
+		assert.Contains(t, plain(handedOver(s).Text), "• Polyester gel coat: ")
 		do(s, "csv", "", "")
 		rows := csvSaved(t, s)
 		require.Greater(t, len(rows), 3)

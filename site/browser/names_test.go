@@ -43,7 +43,7 @@ func TestNamesFullOfMarkupStayText(t *testing.T) {
 		do(s, "text", "", "")
 		var copied string
 		s.Until("the copied text", func() bool { s.Script(&copied, `return did.copied`); return copied != "" })
-		assert.Contains(t, copied, "- "+evil+": ")
+		assert.Contains(t, copied, "• "+evil+": ")
 		checkCSV(t, s, "csv")
 		goTo(s, "log")
 		checkCSV(t, s, "log-csv")

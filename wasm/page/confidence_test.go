@@ -114,7 +114,7 @@ func TestOrderText(t *testing.T) {
 	_, effects := page.Update(s, page.Message{Verb: "text", At: noon})
 	text := effects[len(effects)-1].Text
 	assert.Contains(t, text, "Order list: Tern, 7 m open launch (made up)")
-	assert.Contains(t, text, "- Polyester gel coat: ")
+	assert.Contains(t, text, "• Polyester gel coat: ")
 	assert.Contains(t, text, "have no price yet")
 	assert.Contains(t, text, words.OrderFootnote)
 }

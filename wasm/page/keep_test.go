@@ -5,6 +5,7 @@ import (
 	"maps"
 	"math/rand/v2"
 	"os"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -225,6 +226,20 @@ func TestTheOrderListAsCSV(t *testing.T) {
 	}
 	for _, line := range strings.Split(strings.TrimSuffix(text, "\r\n"), "\r\n") {
 		assert.True(t, strings.HasPrefix(line, `"`), line)
+	}
+}
+
+// Pasted into a spreadsheet the order as text is text: no line or cell of it begins as a formula does.
+func TestTheOrderAsTextRunsNowhere(t *testing.T) {
+	s := demo(t)
+	s = do(s, "set", "currency", "\t=1")
+	for key, name := range map[string]string{"gelcoat": "=1", "flowcoat": "x\t=1", "styrene": "x\n+1", "tape": "-1", "gloves": "@x", "mask": "x\r=1"} {
+		s = do(s, "set", "card."+key+".name", name)
+	}
+	text := page.OrderText(do(s, "set", "name", "Tern\n=1"))
+	assert.Contains(t, text, "• =1: ")
+	for _, cell := range regexp.MustCompile(`[\t\r\n\x{2028}]+`).Split(text, -1) {
+		assert.NotRegexp(t, `^\s*[-=+@]`, cell)
 	}
 }
 

@@ -86,33 +86,44 @@ func (s *State) Warnings() []string {
 	return list
 }
 
+// oneLine is a text that ends no line and starts no cell, wherever it is pasted.
+func oneLine(text string) string {
+	return strings.Map(func(r rune) rune {
+		if r < ' ' || r == '\u2028' || r == '\u2029' {
+			return ' '
+		}
+		return r
+	}, text)
+}
+
 // OrderText is the order list as plain text; what is in the basket has its mark.
+// No line begins as a formula does.
 func OrderText(s *State) string {
 	var b strings.Builder
-	b.WriteString(OrderTitle(s) + "\n\n")
+	b.WriteString(oneLine(OrderTitle(s)) + "\n\n")
 	for _, text := range s.Warnings() {
-		b.WriteString("! " + text + "\n\n")
+		b.WriteString("! " + oneLine(text) + "\n\n")
 	}
 	for _, t := range s.Things() {
 		if !t.Buys {
 			continue
 		}
-		mark := "- "
+		mark := "• "
 		if t.Ticked {
-			mark = "+ "
+			mark = "✓ "
 		}
 		for _, line := range t.Lines {
 			if line.ToBuy.IsZero() && line.Err == nil {
 				continue
 			}
-			b.WriteString(mark + line.Name() + ": " + BuyWords(line, s.Plan.Job.Units))
+			text := line.Name() + ": " + BuyWords(line, s.Plan.Job.Units)
 			if line.Bought.IsPriced {
-				b.WriteString(" (" + Money(line.Bought.Cost.StringFixed(2), s) + ")")
+				text += " (" + Money(line.Bought.Cost.StringFixed(2), s) + ")"
 			}
-			b.WriteString("\n")
+			b.WriteString(mark + oneLine(text) + "\n")
 		}
 	}
-	b.WriteString("\n" + sentences.OrderTotal + ": " + strings.TrimSpace(OrderMoney(s)+"\n"+Unpriced(s)) + "\n\n" + sentences.OrderFootnote + "\n")
+	b.WriteString("\n" + sentences.OrderTotal + ": " + strings.TrimSpace(oneLine(OrderMoney(s))+"\n"+Unpriced(s)) + "\n\n" + sentences.OrderFootnote + "\n")
 	return b.String()
 }
 
