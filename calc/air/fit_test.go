@@ -87,6 +87,10 @@ func TestThroughTheCure(t *testing.T) {
 	assert.InDelta(t, inCelsius(f.Conditions(23*hour).Coldest), unit.InCelsius.From(found[0].Value), 1e-9, "the worst of the cure")
 	found = f.Through(23 * hour)
 	assert.Equal(t, 23*hour, found[0].At, "missed at once")
+	found = f.Through(9 * hour) // too cold until 10:30, warm enough through the rest of the cure
+	require.Equal(t, []air.Condition{air.TooCold}, conditions(found), "a cold beginning isn't forgiven for a warm end")
+	assert.Equal(t, 9*hour, found[0].At)
+	assert.InDelta(t, inCelsius(f.Conditions(9*hour).Coldest), unit.InCelsius.From(found[0].Value), 1e-9)
 	card.Cure = 0
 	assert.Empty(t, fit(t, day(t, 10, 30, 6, read(30, 40, 15*hour)), underRoof, card).Through(23*hour), "no cure, nothing to miss")
 }

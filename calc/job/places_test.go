@@ -224,3 +224,11 @@ func TestThePartThatAPathBelongsTo(t *testing.T) {
 		assert.Equal(t, want, job.PartOf(path), path)
 	}
 }
+
+// An item is named by anything that can be written and read back: no spaces, ends
+// of lines or signs of equality, and no name at all.
+func TestWhatCanNameAnItem(t *testing.T) {
+	for id, isField := range map[string]bool{"1": true, "b-2": true, "ß": true, "a b": false, " ": false, "a\n": false, "a=b": false, "": false, "\t": false} {
+		assert.Equal(t, isField, job.FieldAt("surface."+id+".length") != nil, "%q", id)
+	}
+}
