@@ -88,7 +88,8 @@ func TestThroughTheCure(t *testing.T) {
 	found = f.Through(23 * hour)
 	assert.Equal(t, 23*hour, found[0].At, "missed at once")
 	found = f.Through(9 * hour) // too cold until 10:30, warm enough through the rest of the cure
-	require.Equal(t, []air.Condition{air.TooCold}, conditions(found), "a cold beginning isn't forgiven for a warm end")
+	require.NotEmpty(t, found)
+	require.Equal(t, air.TooCold, found[0].Condition, "a cold beginning isn't forgiven for a warm end")
 	assert.Equal(t, 9*hour, found[0].At)
 	assert.InDelta(t, inCelsius(f.Conditions(9*hour).Coldest), unit.InCelsius.From(found[0].Value), 1e-9)
 	card.Cure = 0

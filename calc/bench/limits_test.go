@@ -24,3 +24,18 @@ func TestACupCoversWhatArrives(t *testing.T) {
 		assert.InDelta(t, float64(method.Leftover.Value)+0.008, left, 1e-9, "%s: the tool and the wall of a small cup keep theirs", key)
 	}
 }
+
+// Filler that is mixed on a board leaves nothing on a cup's wall: what the wet knife
+// holds, 30 g, is all. Put on another way it is mixed in a cup, and its wall counts.
+func TestFillerOnABoardHasNoWall(t *testing.T) {
+	lines := []string{bare, "bench.now.card = polyester-filler", "bench.now.amount = 120 g", "bench.now.ahead = 18"}
+	covers := func(method string) (area, perArea float64) {
+		b := benchOf(t, tenOClock, append(lines, "bench.now.method = "+method)...)
+		require.NotNil(t, b.Covers.Step, "%s: %v %v", method, b.Reasons, b.Waiting)
+		return float64(b.Covers.Value), float64(b.PerArea.Value)
+	}
+	area, perArea := covers("knife")
+	assert.InDelta(t, 0.120-0.030, area*perArea, 1e-9)
+	area, perArea = covers("brush") // 15 g in the brush, 8 g on the wall of a cup of 250 mL
+	assert.InDelta(t, 0.120-0.015-0.008, area*perArea, 1e-9)
+}

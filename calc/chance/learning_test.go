@@ -264,6 +264,7 @@ func TestOneCupTeaches(t *testing.T) {
 	var refused *order.LogError
 	require.ErrorAs(t, err(d.Set("cup.1.covered", "0.9 m²")), &refused, "405 g where the film alone takes 427.5")
 	assert.Equal(t, order.ThinFilm, refused.Cause)
+	assert.NoError(t, err(d.Set("cup.1.covered", "0.82 m²")), "405 g of 410: 389.5 are on the film, the rest was to be slung off")
 	assert.ErrorIs(t, err(d.Set("cup.1.covered", "0.3 m²")), chance.ErrUnlikely)
 	assert.NotNil(t, askAt(d.Set("cup.1.covered", "0.3 m²"), "cup.1.covered"))
 	assert.ErrorIs(t, err(d.Set("cup.1.per-area", "")), chance.ErrNoPlanned)
