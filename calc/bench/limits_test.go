@@ -1,12 +1,15 @@
 package bench_test
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/unit"
 )
 
 // What a cup covers is what leaves it, less what the method loses on the way: a
@@ -38,4 +41,25 @@ func TestFillerOnABoardHasNoWall(t *testing.T) {
 	assert.InDelta(t, 0.120-0.030, area*perArea, 1e-9)
 	area, perArea = covers("brush") // 15 g in the brush, 8 g on the wall of a cup of 250 mL
 	assert.InDelta(t, 0.120-0.015-0.008, area*perArea, 1e-9)
+}
+
+// A tool that is wet from a cup of the same material, put on the same way less than
+// a spell of half an hour ago, holds no more: only the wall of the cup counts. After
+// another material, another tool, a spell, or a cup that isn't in yet, it is filled
+// anew: 80 g of a roller.
+func TestAWetToolIsFilledOnce(t *testing.T) {
+	now := bench.Now{Hour: 10 * unit.Hour, Date: "2026-06-01", Unix: 1_780_000_000}
+	left := func(card, method string, ago float64) float64 {
+		b := benchOf(t, now, bare, "bench.now.card = gelcoat", "bench.now.method = nap-roller", "bench.now.amount = 200 g",
+			fmt.Sprintf("cup = 1\ncup.1.card = %s\ncup.1.method = %s\ncup.1.mixed = 200 g\ncup.1.dose = gelcoat\ncup.1.in = %.0f", card, method, now.Unix-ago))
+		require.NotNil(t, b.Covers.Step, "%v %v", b.Reasons, b.Waiting)
+		return inGrams(unit.Mass(0.200 - float64(b.Covers.Value)*float64(b.PerArea.Value)))
+	}
+	const wall, held = 8., 80.
+	assert.InDelta(t, wall, left("gelcoat", "nap-roller", 600), 1e-6)
+	assert.InDelta(t, wall, left("gelcoat", "nap-roller", 1799), 1e-6)
+	assert.InDelta(t, wall+held, left("gelcoat", "nap-roller", 1800), 1e-6, "a spell later")
+	assert.InDelta(t, wall+held, left("flowcoat", "nap-roller", 600), 1e-6, "another material")
+	assert.InDelta(t, wall+held, left("gelcoat", "brush", 600), 1e-6, "another tool")
+	assert.InDelta(t, wall+held, left("gelcoat", "nap-roller", -60), 1e-6, "not in yet")
 }

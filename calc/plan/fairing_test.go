@@ -94,7 +94,7 @@ func TestReadingsThatCantBeTaken(t *testing.T) {
 		return "buildup.1.step.1.grid.1.z = 1; 2; 3\nbuildup.1.step.1.grid.2.z = " + z + "\nbuildup.1.step.1.grid.3.z = 1; 2; 3"
 	}
 	at := "buildup.1.step.1.grid.2.z"
-	for name, z := range map[string]string{"two readings": "1; 1,500; 2", "no number": "1; deep; 2", "mixed units": "1; 2 in; 2", "too long": "1;2;3;4", "out of reach": "1; 900; 2"} {
+	for name, z := range map[string]string{"two readings": "1; 1,500; 2", "no number": "1; deep; 2", "mixed units": "1; 2 in; 2", "too long": "1;2;3;4", "out of reach": "1; 900; 2", "out of reach, first": "900; 1; 2", "out of reach, last": "1; 1; 900", "no number, first": "deep; 1; 2"} {
 		p := plan.Make(document(t, filled, grid3, row(z)))
 		assert.Error(t, p.RefusedAt(at), name)
 		assert.Equal(t, "buildup.1.step.1", p.Buildups()[0].Steps[0].Path)
