@@ -277,6 +277,8 @@ func TestGroundsAreCheckedAndRedUntilMended(t *testing.T) {
 		{"washed and sanded", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both", []buildup.Mend{buildup.LogTestPatch}},
 		{"with a patch", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nsurface.1.patch = 3 May", nil},
 		{"patch on the step", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nbuildup.1.step.1.patch = 3 May", nil},
+		{"filler first, with a patch", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nsurface.1.patch = 3 May\nbuildup.1.step.1.kind = fill\nbuildup.1.step.1.card = polyester-filler\nbuildup.1.step.1.thickness = 2 mm", nil},
+		{"filler first, with none", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nbuildup.1.step.1.kind = fill\nbuildup.1.step.1.card = polyester-filler\nbuildup.1.step.1.thickness = 2 mm", []buildup.Mend{buildup.LogTestPatch}},
 		{"fresh epoxy", "surface.1.ground = fresh-epoxy\nsurface.1.ground-age = 3\nsurface.1.prepared = both\nsurface.1.patch = yes", []buildup.Mend{buildup.WaitLonger}},
 		{"under water on filler", "surface.1.ground = polyester-filler\nsurface.1.water = below", []buildup.Mend{buildup.EpoxyFilling}},
 		{"nothing said", "", nil},

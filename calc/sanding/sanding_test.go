@@ -161,7 +161,10 @@ func TestADifferenceLostInTheScaleIsRefused(t *testing.T) {
 		assert.True(t, errors.As(err, &lost), after)
 	}
 	_, err = sanding.Gauged(micrometres(500), micrometres(480), 25e-6)
-	assert.Error(t, err)
+	var lost *sanding.TooFine
+	require.ErrorAs(t, err, &lost)
+	assert.InDelta(t, 20e-6, lost.Difference, 1e-12)
+	assert.InDelta(t, 25e-6, lost.Step, 1e-12)
 }
 
 // One micrometre off one square metre at 1 kg/L is one gram of dust.
