@@ -124,7 +124,7 @@ func TestTheListIsALineAThing(t *testing.T) {
 	ticked := do(s, "bought", "gelcoat", "")
 	assert.Contains(t, row(ticked, "gelcoat"), `aria-pressed="true"`)
 	assert.NotEmpty(t, ticked.Doc().Get("ticked.gelcoat.packs"))
-	assert.Contains(t, page.OrderText(ticked), "\n+ Polyester gel coat: ")
+	assert.Contains(t, page.OrderText(ticked), "\n✓ Polyester gel coat: ")
 	assert.Contains(t, row(do(ticked, "bought", "gelcoat", ""), "gelcoat"), `aria-pressed="false"`)
 	assert.Contains(t, row(settled(t, do(ticked, "undo", "", "")), "gelcoat"), `aria-pressed="false"`)
 	assert.True(t, ticked.Sure.Done, "the order needn't be worked out again for a tick")
