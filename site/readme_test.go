@@ -17,6 +17,11 @@ func TestWhatTheTestsNeedIsSaidOnce(t *testing.T) {
 		return string(text)
 	}
 	installs := regexp.MustCompile(`apt-get install (?:--\S+ )*(.*)`)
+	for name, commands := range map[string][]string{"README.md": {"    make run ", "    make test "}, ".ci/run": {"\nmake test\n"}} {
+		for _, command := range commands {
+			assert.Contains(t, read(name), command, name)
+		}
+	}
 	run, readme := installs.FindStringSubmatch(read(".ci/run")), installs.FindStringSubmatch(read("README.md"))
 	require.Len(t, run, 2)
 	require.Len(t, readme, 2)

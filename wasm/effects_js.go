@@ -2,6 +2,7 @@ package main
 
 import (
 	"strings"
+	"syscall/js"
 
 	"shedreckoner/wasm/page"
 )
@@ -30,7 +31,9 @@ func (b *border) carryOut(e page.Effect) {
 }
 
 func (b *border) download(name, text string) {
-	blob := b.window.Get("Blob").New([]any{text}, map[string]any{"type": "text/plain;charset=utf-8"})
+	bytes := b.window.Get("Uint8Array").New(len(text)) // a string would lose its byte-order mark on the way to the browser
+	js.CopyBytesToJS(bytes, []byte(text))
+	blob := b.window.Get("Blob").New([]any{bytes}, map[string]any{"type": "text/plain;charset=utf-8"})
 	address := b.window.Get("URL").Call("createObjectURL", blob)
 	link := b.document.Call("createElement", "a")
 	link.Set("href", address)
