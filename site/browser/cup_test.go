@@ -110,6 +110,7 @@ func TestNoDoseFromStaleInput(t *testing.T) {
 			tell(s, "find", path, "")
 			assert.Equal(t, "nonsense", s.Value(control(path)))
 			fill(s, path, before)
+			tell(s, "go", "cup", "") // a sheet hides the screen below it
 			assert.Equal(t, "1.6 g", figureText(s, "dose.grams"), "%s put right", path)
 		}
 		pass(s, 24*3600)
