@@ -28,3 +28,19 @@ func TestWhatTheTestsNeedIsSaidOnce(t *testing.T) {
 	assert.Equal(t, run[1], readme[1])
 	assert.NotContains(t, read("DEVELOPERS.md"), "xvfb")
 }
+
+// README's photographs are there, said in words too, and small: they are fetched with every clone.
+func TestPicturesOfTheReadme(t *testing.T) {
+	text, err := os.ReadFile("../README.md")
+	require.NoError(t, err)
+	pictures := regexp.MustCompile(`<img src="site/(pictures/[a-z]+\.png)"[^>]* alt="([^"]{20,})"`).FindAllSubmatch(text, -1)
+	require.Len(t, pictures, 3)
+	for _, p := range pictures {
+		info, err := os.Stat(string(p[1]))
+		require.NoError(t, err)
+		assert.Less(t, info.Size(), int64(60_000), "%s", p[1])
+	}
+	files, err := os.ReadDir("pictures")
+	require.NoError(t, err)
+	assert.Len(t, files, len(pictures), "and no other stands there")
+}

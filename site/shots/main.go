@@ -23,10 +23,11 @@ func main() {
 	looks := flag.String("looks", "light,dark", "looks")
 	engines := flag.String("engines", "Chromium,WebKit", "engines")
 	only := flag.String("only", "", "regular expression for the names of the pictures, such as ^cup")
+	few := flag.Bool("few", false, "with few colours: small files, such as README's in site/pictures")
 	flag.Parse()
 	wanted, err := regexp.Compile(*only)
 	if err == nil {
-		err = shoot(context.Background(), *out, strings.Split(*engines, ","), strings.Split(*sizes, ","), strings.Split(*looks, ","), wanted)
+		err = shoot(context.Background(), *out, strings.Split(*engines, ","), strings.Split(*sizes, ","), strings.Split(*looks, ","), wanted, *few)
 	}
 	if err != nil {
 		log.Fatal(err)
@@ -34,7 +35,7 @@ func main() {
 }
 
 // shoot photographs the page in each engine, size and look, a folder for each.
-func shoot(ctx context.Context, out string, engines, sizes, looks []string, wanted *regexp.Regexp) error {
+func shoot(ctx context.Context, out string, engines, sizes, looks []string, wanted *regexp.Regexp, few bool) error {
 	served, err := pack.Serve(ctx, pack.Program, "127.0.0.1:0")
 	if err != nil {
 		return err
@@ -59,7 +60,7 @@ func shoot(ctx context.Context, out string, engines, sizes, looks []string, want
 		for _, size := range sizes {
 			for _, look := range looks {
 				folder := filepath.Join(out, strings.ToLower(engine.Name)+"-"+size+"-"+look)
-				n, err := album(driver, served.URL, size, look, folder, wanted)
+				n, err := album(driver, served.URL, size, look, folder, wanted, few)
 				if err != nil {
 					return fmt.Errorf("%s: %w", folder, err)
 				}
@@ -80,7 +81,7 @@ func contains(names []string, name string) bool {
 }
 
 // album photographs everything in one window, and counts the pictures.
-func album(driver *webdriver.Driver, url, size, look, folder string, wanted *regexp.Regexp) (pictures int, err error) {
+func album(driver *webdriver.Driver, url, size, look, folder string, wanted *regexp.Regexp, few bool) (pictures int, err error) {
 	var width, height int
 	if _, err := fmt.Sscanf(size, "%dx%d", &width, &height); err != nil {
 		return 0, fmt.Errorf("a size is such as 360x740, not %q", size)
@@ -97,6 +98,12 @@ func album(driver *webdriver.Driver, url, size, look, folder string, wanted *reg
 		w := walk{s: s, look: look, seen: map[string]bool{}}
 		w.picture = func(name string, png []byte) error {
 			pictures++
+			if few {
+				var err error
+				if png, err = small(png); err != nil {
+					return err
+				}
+			}
 			return os.WriteFile(filepath.Join(folder, name+".png"), png, 0o644)
 		}
 		w.wanted = wanted.MatchString

@@ -133,6 +133,9 @@ func shareLink(s *State, m Message) []Effect {
 func openLink(s *State, m Message) []Effect {
 	doc, err := ReadLink(m.Text)
 	switch {
+	case strings.TrimPrefix(m.Text, "#") == PartsSheet:
+		s.raise(PartsSheet)
+		return nil
 	case isAnchor(m.Text):
 		return nil
 	case errors.Is(err, ErrNoLink):

@@ -34,6 +34,7 @@ const (
 	JobSheet      = "job"      // one of them, by its number: "job.3"
 	NeedSheet     = "need"     // what the need of one thing on the order comes from
 	PacksSheet    = "packs"    // the sizes that one thing is sold in
+	PartsSheet    = "parts"    // every part in every state, for looking at: its address is #parts, and no link leads there
 )
 
 // Part gives the key of an item's part.

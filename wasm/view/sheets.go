@@ -32,6 +32,8 @@ func sheetOf(s *page.State) shown {
 		return removalsSheet(s)
 	case page.PuttiesSheet:
 		return puttiesSheet(s)
+	case page.PartsSheet:
+		return partsSheet(s)
 	}
 	item, part := job.Split(s.Sheet())
 	for _, p := range itemSheets {

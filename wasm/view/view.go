@@ -64,6 +64,10 @@ func Page(s *page.State) html {
 	if s.IsCovered() {
 		under = markup.Hidden
 	}
+	sheetAttrs := a("class", "sheet", "data-sheet", s.Sheet())
+	if s.Sheet() != "" {
+		sheetAttrs = append(sheetAttrs, a("aria-labelledby", page.SheetHeading)...)
+	}
 	whole := region("page", "main", a("class", "page"),
 		under("top", func() html { return region("top", "header", a("class", "top"), top(s, screen().Title)) }),
 		region("notice", "div", a("class", "notice"), notice(s)),
@@ -72,7 +76,7 @@ func Page(s *page.State) html {
 				el("h1", a("id", "heading", "tabindex", "-1", "class", headingClass(screen())), txt(s.ScreenName())),
 				screen().Body)
 		}),
-		region("sheet", "section", a("class", "sheet", "aria-labelledby", page.SheetHeading, "data-sheet", s.Sheet()), laid(s, sheet)),
+		region("sheet", "section", sheetAttrs, laid(s, sheet)),
 		region("act", "div", a("class", "act"), act),
 		region("bar", "nav", a("class", "bar", "aria-label", words.Screens), bar(s)),
 	)

@@ -16,4 +16,6 @@ const (
 	Cards      = "Cards"
 	Settings   = "Settings"
 	Sources    = "Sources"
+	PartsTitle = "Every part"
+	PartsAny   = "any words"
 )
