@@ -134,7 +134,7 @@ func TestAGelledCupMovesTheMinutes(t *testing.T) {
 func TestACupThatWontGoOffGetsNothingAdded(t *testing.T) {
 	s := inUse(t, tenOClock)
 	s, _ = sent(s, tenOClock+3600, "end", "cup.1", "no-cure")
-	text := shownText(s, "log")
+	text := shownText(underSheet(s, "cup.1"), "log")
 	assert.Contains(t, text, "Add nothing: a second dose can run away")
 	assert.False(t, showsDose(text))
 	assert.Contains(t, text, "Catalyst that went in: ", "what is logged says that it is past")

@@ -71,7 +71,7 @@ func (s *State) PlaceOf(path string) Place {
 		}
 	}
 	if strings.HasPrefix(path, job.DayPath+".work-") {
-		p.Screen, p.Items = "log", []string{ScheduleList}
+		p.Screen, p.Sheets, p.Items = "log", []string{RestSheet}, []string{ScheduleList}
 	}
 	if p.Screen == "cup" {
 		p.Sheets = s.benchSheets(path)

@@ -30,6 +30,11 @@ const (
 	ShapesSheet   = "shapes"   // every shape, for a new surface
 	RemovalsSheet = "removals" // what a grade takes
 	PuttiesSheet  = "putties"  // putties mixed by hand
+	CupsSheet     = "cups"     // every cup of the log
+	RestSheet     = "rest"     // what is done, and when the rest can be
+	TestsSheet    = "tests"    // the builder's own cup tests
+	UnitsSheet    = "units"    // the unit of each measure
+	KeptSheet     = "kept"     // where a job is kept
 	JobsSheet     = "jobs"     // every job
 	JobSheet      = "job"      // one of them, by its number: "job.3"
 	NeedSheet     = "need"     // what the need of one thing on the order comes from
@@ -74,6 +79,12 @@ func sheetsOf(path string) []string {
 			return []string{Part(item, BudgetPart), Part(item, TermsPart)}
 		}
 		return []string{Part(item, AboutPart)}
+	case "cup":
+		return []string{item}
+	case "done":
+		return []string{RestSheet}
+	case "test":
+		return []string{TestsSheet}
 	case "removal":
 		return []string{RemovalsSheet}
 	case "putty":
@@ -111,7 +122,7 @@ func stepSheets(step string, rest []string) []string {
 func hasSheet(item string) bool {
 	list, _ := job.Split(item)
 	_, key := job.Split(list)
-	return list == "surface" || key == "cutout" || isStepList(list)
+	return list == "surface" || list == "cup" || key == "cutout" || isStepList(list)
 }
 
 // shown opens an item, in its list or as a sheet.

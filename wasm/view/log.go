@@ -7,22 +7,41 @@ import (
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
-// logScreen is what became of each cup, what is done, what both teach, when the
-// rest can be done, and the builder's own cup tests.
+// cupsInSight is how many of the latest cups stand on the log itself.
+const cupsInSight = 3
+
+// logScreen is what is next, the latest cups, what the hand takes and what must
+// be bought. Everything else lies behind its line.
 func logScreen(s *page.State) html {
+	cups := page.OpenCups(s.Doc(), page.Ended)
 	return join(
 		region("next", "section", a("class", "next"), nextWork(s)),
-		region("list-cup", "section", a("class", "list", "tabindex", "-1"), loggedCups(s)),
-		region("progress", "section", a("class", "list", "tabindex", "-1"), progress(s)),
-		region("list-done", "section", a("class", "list", "tabindex", "-1"), finishedWork(s)),
-		region("lessons", "section", a("class", "figures"), lessons(s)),
 		region("wanted", "div", nil, wanted(s)),
-		scheduleSection(s),
-		cupTests(s),
+		region("list-cup", "section", a("class", "list", "tabindex", "-1"), loggedCups(s, cups)),
+		region("lessons", "section", a("class", "figures"), lessons(s)),
+		setup("rest", words.RestLine(len(s.Doc().Items("done"))), page.RestSheet),
+		setup("tests", words.TestsLine(len(s.Doc().Items("test"))), page.TestsSheet),
 		el("div", a("class", "itemtools"), action("log-csv", "", "", "Save the log as CSV", "quiet")))
 }
+
+// cupsSheet is every cup of the log.
+func cupsSheet(s *page.State) shown {
+	return shown{Title: words.LoggedCups, Body: region("list-cups", "section", a("class", "list", "tabindex", "-1"), cupRows(s, page.OpenCups(s.Doc(), page.Ended))...)}
+}
+
+// restSheet is what is done, and when the rest can be done.
+func restSheet(s *page.State) shown {
+	return shown{Title: words.DoneAndRest, Body: join(
+		region("progress", "section", a("class", "list", "tabindex", "-1"), progress(s)),
+		region("list-done", "section", a("class", "list", "tabindex", "-1"), finishedWork(s)),
+		scheduleSection(s))}
+}
+
+// testsSheet is the builder's own cup tests.
+func testsSheet(s *page.State) shown { return shown{Title: words.CupTests, Body: cupTests(s)} }
 
 // justEnded asks of a cup that has just ended what was left over: the second
 // tap from the clock.
@@ -49,17 +68,40 @@ func justEnded(s *page.State) html {
 		el("div", a("class", "itemtools"), join(buttons...), action("go", "log", "", "Weigh it, note more", "quiet")))
 }
 
-func loggedCups(s *page.State) html {
-	cups := page.OpenCups(s.Doc(), page.Ended)
+func loggedCups(s *page.State, cups []string) html {
 	if len(cups) == 0 {
 		return el("div", a("class", "empty"), el("p", nil, txt("Nothing logged yet. A cup lands here when it ends, with what was left over.")),
 			action("go", "cup", "", "Go to the cup", "main"))
 	}
-	items := []html{el("h2", nil, txt("Cups"))}
-	for i := len(cups) - 1; i >= 0; i-- {
-		items = append(items, loggedCup(s, cups[i]))
+	rows := cupRows(s, cups[max(0, len(cups)-cupsInSight):])
+	if len(cups) > cupsInSight {
+		rows = append(rows, setup("cups", words.CupsLogged(len(cups)), page.CupsSheet))
 	}
-	return join(items...)
+	return join(append([]html{el("h2", nil, txt(words.LoggedCups))}, rows...)...)
+}
+
+// cupRows is a line for each cup, the latest first.
+func cupRows(s *page.State, cups []string) (rows []html) {
+	d := s.Doc()
+	for i := len(cups) - 1; i >= 0; i-- {
+		cup := cups[i]
+		hour := s.HourOf(cup + ".weighed")
+		small := words.CupSmall(d.Get(cup+".end"), s.DateWords(d.Get(cup+".day")), surfaceOfCup(s, cup))
+		far := ""
+		if c := s.Plan.Job.CupByPath(cup); c != nil && c.Covered.Step != nil {
+			far = of(s, c.Covered, unit.Areas)
+		}
+		rows = append(rows, region("item-"+cup, "div", a("class", "cupline"), listRow(cup, txt(hour), cupName(s, cup), small, far)))
+	}
+	return rows
+}
+
+// surfaceOfCup is how warm the surface was, "" where it wasn't taken down.
+func surfaceOfCup(s *page.State, cup string) string {
+	if c := s.Plan.Job.CupByPath(cup); c != nil {
+		return written(c.SurfaceTemp, s.Plan.Job.Units.Scale(unit.Temperatures))
+	}
+	return ""
 }
 
 func cupName(s *page.State, cup string) string {
@@ -74,21 +116,18 @@ func cupName(s *page.State, cup string) string {
 	return name
 }
 
-func loggedCup(s *page.State, cup string) html {
+// loggedCup is a cup of the log: what became of it, as the builder tells it, and
+// what was taken down.
+func loggedCup(s *page.State, cup string) shown {
 	d := s.Doc()
-	open := s.IsOpen(cup)
-	parts := []html{itemLine(cup, open, cupName(s, cup)+": "+d.Get(cup+".end"), s.DateWords(d.Get(cup+".day")))}
-	if open {
-		parts = append(parts, noCure(d, cup), el("div", a("class", "form"),
-			fieldWith(s, cup+".left", fieldExtras{Default: "the usual", Hint: "Weighed back. Left empty, what usually clings to cup and tool is taken."}),
-			fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: "none of the plan", Label: "it went on for"}),
-			coveredField(s, cup), field(s, cup+".gel"), fieldWith(s, cup+".fault", fieldExtras{First: "nothing"}), field(s, cup+".note")),
-			region("figures-"+cup, "div", a("class", "figures"), entryFigures(s, cup)),
-			region("fault-"+cup, "div", a("class", "fault"), faultAnswer(s, cup)),
-			region("taken-"+cup, "div", a("class", "figures"), takenDown(s, cup)),
-			region("tools-"+cup, "div", a("class", "itemtools"), testOf(d, cup), action("remove", cup, "", "Remove", "quiet")))
-	}
-	return region("item-"+cup, "article", a("class", "item", "data-open", yesNo(open)), parts...)
+	return shown{Title: cupName(s, cup), Body: join(noCure(d, cup), el("p", nil, txt(d.Get(cup+".end")+", "+s.DateWords(d.Get(cup+".day")))), el("div", a("class", "form"),
+		fieldWith(s, cup+".left", fieldExtras{Default: "the usual", Hint: "Weighed back. Left empty, what usually clings to cup and tool is taken."}),
+		fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: "none of the plan", Label: "it went on for"}),
+		coveredField(s, cup), field(s, cup+".gel"), fieldWith(s, cup+".fault", fieldExtras{First: "nothing"}), field(s, cup+".note")),
+		region("figures-"+cup, "div", a("class", "figures"), entryFigures(s, cup)),
+		region("fault-"+cup, "div", a("class", "fault"), faultAnswer(s, cup)),
+		region("taken-"+cup, "div", a("class", "figures"), takenDown(s, cup)),
+		region("tools-"+cup, "div", a("class", "itemtools"), testOf(d, cup), action("remove", cup, "", "Remove", "quiet")))}
 }
 
 // coveredField asks how far a cup went: measured, it teaches by itself, until a
@@ -220,8 +259,7 @@ func cupTests(s *page.State) html {
 		}
 		items = append(items, region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...))
 	}
-	return region("list-test", "section", a("class", "list", "tabindex", "-1"), el("h2", nil, txt("Cup tests")),
-		el("p", a("class", "hint"), txt("100 g, stirred 60 s, the clock from catalyst in, gelled when a lifted string snaps.")),
+	return region("list-test", "section", a("class", "list", "tabindex", "-1"), el("p", a("class", "hint"), txt("100 g, stirred 60 s, the clock from catalyst in, gelled when a lifted string snaps.")),
 		join(items...), action("add", "test", "", "Add a cup test", "quiet"))
 }
 

@@ -6,28 +6,45 @@ import (
 	"shedreckoner/wasm/words"
 )
 
-// settings is the job's name and units, the look, and the job as a file.
+// settings is the job's name and currency, units, the look, and the job as a
+// file. What is chosen once lies behind its line.
 func settings(s *page.State) html {
 	return join(
 		el("div", a("class", "form"), field(s, "name"), fieldWith(s, "currency", fieldExtras{Default: "none"})),
+		jobsLine(s),
 		region("units", "section", a("class", "units"),
 			el("h2", nil, txt("Units")),
-			el("p", a("class", "hint"), txt("Any field takes any unit: 450\u00a0mm, 18\u00a0mil, 2\u00a0ft\u00a06\u00a0in. This is what a bare number means, and what figures are shown in.")),
 			el("div", a("class", "itemtools"), action("system", "", "metric", "All metric", "quiet"), action("system", "", "us", "All US customary", "quiet")),
-			unitChoices(s)),
+			decimalMark(s.Plan.Job.Units.Comma),
+			setup("units", words.UnitsLine, page.UnitsSheet)),
 		region("looks", "section", nil, el("h2", nil, txt("Look")), looks(s)),
 		region("file", "section", nil, el("h2", nil, txt("The job as a file")),
 			el("div", a("class", "itemtools"), action("export", "", "", "Export the job", "quiet"), action("pick", "", "", "Import a job", "quiet"),
 				action("link", "", "", "Share as a link", "quiet")),
-			el("p", a("class", "hint"), txt("A link carries the whole job, log and all, behind its #: no server gets to see it. Whoever has the link can read it.")),
-			el("p", a("class", "hint"), txt("Everything is kept in this browser at every change. Some phones drop that after a week unused: add this page to the home screen, and export the job now and then.")),
+			el("p", a("class", "hint"), txt(words.ExportNowAndThen)),
 			offline(s),
-			el("p", a("class", "hint"), txt("Pages opened from the phone's own storage share one store with each other."))),
+			setup("kept", words.KeptLine, page.KeptSheet)),
 		region("madeup", "section", nil, el("h2", nil, txt("Made-up job")),
 			el("p", a("class", "hint"), txt("An invented boat to look around in. Your own job stays as it is.")),
 			action("demo", "", "", "Look at the made-up job", "quiet")),
 		region("about", "section", nil, about(s)),
 	)
+}
+
+// unitsSheet is what a bare number means, measure by measure.
+func unitsSheet(s *page.State) shown {
+	return shown{Title: words.UnitsTitle, Body: region("measures", "section", a("class", "units"),
+		el("p", a("class", "hint"), txt("Any field takes any unit: 450\u00a0mm, 18\u00a0mil, 2\u00a0ft\u00a06\u00a0in. This is what a bare number means, and what figures are shown in.")),
+		unitChoices(s))}
+}
+
+// keptSheet is where a job is kept, and who gets to see it.
+func keptSheet(s *page.State) shown {
+	var lines []html
+	for _, text := range words.WhereKept {
+		lines = append(lines, el("p", nil, txt(text)))
+	}
+	return shown{Title: words.KeptTitle, Body: join(lines...)}
 }
 
 // offline says if the page works without a network, once that is known.
@@ -52,7 +69,7 @@ func unitChoices(s *page.State) html {
 		}
 		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(capital(m.Name())))}, buttons...)...))
 	}
-	return join(append(rows, decimalMark(units.Comma))...)
+	return join(rows...)
 }
 
 func decimalMark(isComma bool) html {

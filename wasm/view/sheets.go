@@ -16,6 +16,16 @@ func sheetOf(s *page.State) shown {
 		return menu(s)
 	case "order":
 		return orderSheet(s, key)
+	case page.CupsSheet:
+		return cupsSheet(s)
+	case page.RestSheet:
+		return restSheet(s)
+	case page.TestsSheet:
+		return testsSheet(s)
+	case page.UnitsSheet:
+		return unitsSheet(s)
+	case page.KeptSheet:
+		return keptSheet(s)
 	case page.JobsSheet:
 		return jobsSheet(s)
 	case page.JobSheet:
@@ -63,6 +73,7 @@ var itemSheets = []struct {
 	{"surface", page.GetsPart, getsSheet},
 	{"surface", page.GroundPart, groundSheet},
 	{"cutout", "", cutoutSheet},
+	{"cup", "", loggedCup},
 	{"buildup", page.AddPart, addStepSheet},
 	{"buildup", page.AboutPart, aboutSheet},
 	{"buildup", page.OnPart, onSheet},

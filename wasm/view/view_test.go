@@ -144,15 +144,19 @@ func openable(s *page.State, screen string) []string {
 			}
 		}
 	case "log":
-		list = append(list, "schedule.all")
-		for _, key := range []string{"cup", "done", "test"} {
-			for _, id := range d.Items(key) {
-				list = append(list, key+"."+id)
-			}
+		list = append(list, "sheet "+page.CupsSheet, "sheet "+page.RestSheet, "rest schedule.all", "sheet "+page.TestsSheet)
+		for _, id := range d.Items("cup") {
+			list = append(list, "sheet cup."+id)
+		}
+		for _, id := range d.Items("done") {
+			list = append(list, "rest done."+id)
+		}
+		for _, id := range d.Items("test") {
+			list = append(list, "tests test."+id)
 		}
 		for _, b := range s.Plan.Buildups() {
 			for _, step := range b.Steps {
-				list = append(list, "progress."+strings.ReplaceAll(step.Path, ".", "-"))
+				list = append(list, "rest progress."+strings.ReplaceAll(step.Path, ".", "-"))
 			}
 		}
 	case "cards":
@@ -170,8 +174,11 @@ func parents(path string) []string {
 	if strings.HasPrefix(path, "sheet ") {
 		return []string{path}
 	}
-	parts := strings.Split(path, ".")
 	var list []string
+	if sheet, item, isOn := strings.Cut(path, " "); isOn {
+		list, path = append(list, "sheet "+sheet), item
+	}
+	parts := strings.Split(path, ".")
 	for n := 2; n <= len(parts); n += 2 {
 		list = append(list, strings.Join(parts[:n], "."))
 	}

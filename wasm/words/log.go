@@ -37,3 +37,40 @@ func DaysLeft(n int, days string) string {
 
 // MoreWanted is the verdict that leads from the log to the order.
 func MoreWanted(amount string) string { return amount + " more is likely wanted, of the same batch." }
+
+// What stands on the log and on its sheets.
+const (
+	LoggedCups  = "Cups"
+	DoneAndRest = "Done, and the rest"
+	CupTests    = "Cup tests"
+)
+
+// CupsLogged leads to every cup.
+func CupsLogged(n int) string { return many(n, "cup") + " in all." }
+
+// RestLine leads to what is done and when the rest can be.
+func RestLine(done int) string {
+	if done == 0 {
+		return "Nothing is marked as done yet. Here it is, and when the rest can be done."
+	}
+	return many(done, "piece") + " of work done; when the rest can be done."
+}
+
+// TestsLine leads to the builder's own cup tests.
+func TestsLine(n int) string {
+	if n == 0 {
+		return "No cup tests of your own."
+	}
+	return many(n, "cup test") + " of your own."
+}
+
+// CupSmall is the line under a cup of the log: how it ended, when, how warm.
+func CupSmall(end, day, surface string) string {
+	text := end
+	for _, more := range []string{surface, day} {
+		if more != "" {
+			text += " · " + more
+		}
+	}
+	return text
+}
