@@ -73,7 +73,7 @@ func TestACupTeachesByItself(t *testing.T) {
 	s, _ = sent(s, tenOClock, "set", "cup.1.covered", unit.Typed(0.075/perArea/1.1, unit.InSquareMetre)+" m²")
 	text := shownText(underSheet(s, "cup.1"), "log")
 	assert.Contains(t, text, "Used ÷ planned: 1.1.")
-	assert.Contains(t, text, "After 1 entry")
+	assert.Contains(t, shownText(underSheet(s, page.HandSheet), "log"), "After 1 entry")
 }
 
 func TestFinishedWorkAndUndo(t *testing.T) {

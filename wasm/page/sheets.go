@@ -32,6 +32,7 @@ const (
 	PuttiesSheet  = "putties"  // putties mixed by hand
 	CupsSheet     = "cups"     // every cup of the log
 	RestSheet     = "rest"     // what is done, and when the rest can be
+	HandSheet     = "takes"    // what the hand takes of what is planned
 	TestsSheet    = "tests"    // the builder's own cup tests
 	UnitsSheet    = "units"    // the unit of each measure
 	KeptSheet     = "kept"     // where a job is kept

@@ -4,7 +4,32 @@ import (
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
+
+// handTakes is what each hand takes of what is planned, a line each; the rest
+// stands on its sheet.
+func handTakes(s *page.State) html {
+	list := s.Lessons().List
+	if len(list) == 0 {
+		return nothing
+	}
+	parts := []html{el("h2", nil, txt(words.HandTakes))}
+	for i := range list {
+		l := &list[i]
+		text := words.NotYet
+		if l.Count > 0 {
+			text = words.TimesPlan(unit.Number(float64(l.After.Value), 3))
+		}
+		parts = append(parts, el("p", a("class", "ends"), el("span", nil, txt(l.Card.Name+", "+l.Method.Name)), el("strong", nil, txt(text))))
+	}
+	return join(append(parts, setup("hand", words.HandLine, page.HandSheet))...)
+}
+
+// handTakesSheet is what the log teaches, to be taken over or not.
+func handTakesSheet(s *page.State) shown {
+	return shown{Title: words.HandTakes, Body: region("lessons", "section", a("class", "figures"), lessons(s))}
+}
 
 // lessons is what the log teaches, before and after, for the builder to take
 // over or not.
@@ -12,7 +37,7 @@ func lessons(s *page.State) html {
 	if len(s.Lessons().List) == 0 {
 		return nothing
 	}
-	parts := []html{el("h2", nil, txt("What the log teaches"))}
+	var parts []html
 	for i := range s.Lessons().List {
 		parts = append(parts, lesson(s, &s.Lessons().List[i]))
 	}

@@ -21,7 +21,7 @@ func logScreen(s *page.State) html {
 		region("next", "section", a("class", "next"), nextWork(s)),
 		region("wanted", "div", nil, wanted(s)),
 		region("list-cup", "section", a("class", "list", "tabindex", "-1"), loggedCups(s, cups)),
-		region("lessons", "section", a("class", "figures"), lessons(s)),
+		region("hand", "section", a("class", "list"), handTakes(s)),
 		setup("rest", words.RestLine(len(s.Doc().Items("done"))), page.RestSheet),
 		setup("tests", words.TestsLine(len(s.Doc().Items("test"))), page.TestsSheet),
 		el("div", a("class", "itemtools"), action("log-csv", "", "", "Save the log as CSV", "quiet")))

@@ -24,9 +24,7 @@ func settings(s *page.State) html {
 			el("p", a("class", "hint"), txt(words.ExportNowAndThen)),
 			offline(s),
 			setup("kept", words.KeptLine, page.KeptSheet)),
-		region("madeup", "section", nil, el("h2", nil, txt("Made-up job")),
-			el("p", a("class", "hint"), txt("An invented boat to look around in. Your own job stays as it is.")),
-			action("demo", "", "", "Look at the made-up job", "quiet")),
+		region("madeup", "section", nil, action("demo", "", "", "Look at the made-up job", "quiet")),
 		region("about", "section", nil, about(s)),
 	)
 }

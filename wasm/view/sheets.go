@@ -22,6 +22,8 @@ func sheetOf(s *page.State) shown {
 		return restSheet(s)
 	case page.TestsSheet:
 		return testsSheet(s)
+	case page.HandSheet:
+		return handTakesSheet(s)
 	case page.UnitsSheet:
 		return unitsSheet(s)
 	case page.KeptSheet:

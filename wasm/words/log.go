@@ -43,6 +43,9 @@ const (
 	LoggedCups  = "Cups"
 	DoneAndRest = "Done, and the rest"
 	CupTests    = "Cup tests"
+	HandTakes   = "What your hand takes"
+	HandLine    = "What the log teaches, to be reckoned with or not."
+	NotYet      = "not yet"
 )
 
 // CupsLogged leads to every cup.
@@ -74,3 +77,6 @@ func CupSmall(end, day, surface string) string {
 	}
 	return text
 }
+
+// TimesPlan writes what was used as a multiple of what was planned.
+func TimesPlan(factor string) string { return factor + " × the plan" }

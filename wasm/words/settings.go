@@ -5,13 +5,13 @@ const (
 	UnitsTitle       = "Units"
 	UnitsLine        = "The unit of each measure."
 	KeptTitle        = "Where it is kept"
+	ExportNowAndThen = "Some phones drop what is kept after a week unused: add this page to the home screen, and export the job now and then."
 	KeptLine         = "Where it is kept, and who sees it."
-	ExportNowAndThen = "Everything is kept in this browser at every change. Some phones drop that after a week unused: add this page to the home screen, and export the job now and then."
 )
 
 // WhereKept says where jobs are kept, and what a file and a link carry.
 var WhereKept = []string{
-	"Everything is kept in this browser, on this phone, at every change. Nothing is sent anywhere.",
+	"Everything is kept in this browser at every change, and nothing is sent anywhere.",
 	"A file holds the job that is open, its log and the whole shed. An empty phone takes all of it; a shed that has cards of its own takes the job, with the cards that it uses beside its own.",
 	"A link carries the job, log and all, and what the sheets of its cards say, behind its #: no server gets to see it. Whoever has the link can read it.",
 	"Pages opened from the phone's own storage share one store with each other.",
