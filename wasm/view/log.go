@@ -27,9 +27,10 @@ func logScreen(s *page.State) html {
 		el("div", a("class", "itemtools"), action("log-csv", "", "", "Save the log as CSV", "quiet")))
 }
 
-// cupsSheet is every cup of the log.
+// cupsSheet is the cups of the log that don't stand on it.
 func cupsSheet(s *page.State) shown {
-	return shown{Title: words.LoggedCups, Body: region("list-cups", "section", a("class", "list", "tabindex", "-1"), cupRows(s, page.OpenCups(s.Doc(), page.Ended))...)}
+	cups := page.OpenCups(s.Doc(), page.Ended)
+	return shown{Title: words.LoggedCups, Body: region("list-cups", "section", a("class", "list", "tabindex", "-1"), cupRows(s, cups[:max(0, len(cups)-cupsInSight)])...)}
 }
 
 // restSheet is what is done, and when the rest can be done.
@@ -75,7 +76,7 @@ func loggedCups(s *page.State, cups []string) html {
 	}
 	rows := cupRows(s, cups[max(0, len(cups)-cupsInSight):])
 	if len(cups) > cupsInSight {
-		rows = append(rows, setup("cups", words.CupsLogged(len(cups)), page.CupsSheet))
+		rows = append(rows, setup("cups", words.CupsLogged(len(cups)-cupsInSight), page.CupsSheet))
 	}
 	return join(append([]html{el("h2", nil, txt(words.LoggedCups))}, rows...)...)
 }

@@ -48,8 +48,8 @@ const (
 	NotYet      = "not yet"
 )
 
-// CupsLogged leads to every cup.
-func CupsLogged(n int) string { return many(n, "cup") + " in all." }
+// CupsLogged leads to the cups before the latest.
+func CupsLogged(n int) string { return many(n, "cup") + " before these." }
 
 // RestLine leads to what is done and when the rest can be.
 func RestLine(done int) string {
