@@ -23,7 +23,6 @@ type node struct {
 	path     string  // of a control
 	state    Control // of a control
 	kept     *kept   // of a Kept region, whose markup is made only when it is needed
-	isHidden bool    // stays as it is on the page before, where it is there
 }
 
 // Attr is an attribute. An empty name leaves it out.
@@ -67,13 +66,6 @@ type kept struct {
 // and what it makes must hang on nothing but the key.
 func Kept[K comparable](id string, key K, make func(id string, key K) HTML) HTML {
 	return HTML{&node{id: id, kept: &kept{key: key, make: func() HTML { return make(id, key) }}}}
-}
-
-// Hidden is a region that nobody sees now. It stays as it is on the page before,
-// its controls too, and is made only where it isn't there. Once it is seen it is
-// to be handed on as what it is.
-func Hidden(id string, make func() HTML) HTML {
-	return HTML{&node{id: id, isHidden: true, kept: &kept{make: make}}}
 }
 
 // made gives the node that a Kept region is made as.

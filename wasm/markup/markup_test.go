@@ -89,32 +89,6 @@ func TestAKeptRegionKeepsItsControls(t *testing.T) {
 	assert.Empty(t, other.Patches(same), "a control's value isn't markup")
 }
 
-func TestAHiddenRegionStaysAsItIs(t *testing.T) {
-	made := 0
-	list := func(text, value string, hide bool) markup.HTML {
-		under := func() markup.HTML {
-			made++
-			return markup.Region("under", "p", nil, markup.Text(text), markup.Region("inner", "b", nil, markup.ControlFor("input", "name", markup.Control{Value: value}, nil)))
-		}
-		if hide {
-			return markup.Region("root", "main", nil, markup.Hidden("under", under))
-		}
-		return markup.Region("root", "main", nil, under())
-	}
-	first := markup.Cut(list("x", "1", true))
-	assert.Equal(t, 1, made, "nothing was there")
-	second := first.Next(list("y", "2", true))
-	assert.Equal(t, 1, made)
-	assert.Empty(t, second.Patches(first))
-	assert.Equal(t, first.HTML(), second.HTML())
-	assert.Equal(t, map[string]markup.Control{"name": {Value: "1"}}, second.Controls)
-	third := second.Next(markup.EachText(list("z", "3", false), markup.Way{Key: "up", Write: strings.ToUpper}))
-	assert.Equal(t, []markup.Patch{{ID: "under", HTML: `<p id="under">Z<b id="inner"><input data-path="name"/></b></p>`}}, third.Patches(second))
-	assert.Equal(t, map[string]markup.Control{"name": {Value: "3"}}, third.Controls)
-	assert.Equal(t, 2, made)
-	assert.Empty(t, third.Next(markup.EachText(list("w", "4", true), markup.Way{Key: "low", Write: strings.ToLower})).Patches(third), "nor is it written otherwise")
-}
-
 func wellFormed(s string) error {
 	d := xml.NewDecoder(strings.NewReader(s))
 	for {

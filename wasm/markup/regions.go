@@ -31,7 +31,7 @@ type Patch struct {
 func Cut(root HTML) *Page { return new(Page).Next(root) }
 
 // Next cuts another page, as Cut does, and takes over from this one the Kept
-// regions with equal keys and the Hidden ones. The two pages share them.
+// regions with equal keys. The two pages share them.
 func (p *Page) Next(root HTML) *Page {
 	if root.node == nil || root.node.id == "" {
 		panic("markup: a page has one root, a region")
@@ -51,14 +51,12 @@ func (c *cutter) cut(n *node) *region {
 	switch {
 	case n.kept == nil:
 		r = c.cutNow(n)
-	case r != nil && (n.isHidden || r.key != nil && r.key == n.kept.key):
+	case r != nil && r.key != nil && r.key == n.kept.key:
 		n.kept.isMade(r.node)
 		c.takeOver(r)
 	default:
 		r = c.cutNow(n.made())
-		if r.key = n.kept.key; n.isHidden {
-			r.key = nil // it is taken over whatever it says, and made once it is seen
-		}
+		r.key = n.kept.key
 	}
 	c.page.regions[n.id] = r
 	return r

@@ -51,8 +51,8 @@ func plain(body func(*page.State) html) func(*page.State) shown {
 	return func(s *page.State) shown { return shown{Body: body(s)} }
 }
 
-// Page is the whole page. On a phone a sheet covers the screen, by the style:
-// then the screen isn't made.
+// Page is the whole page. On a phone a sheet covers the screen, by the style: then
+// the screen isn't made, and nothing of it is there that the sheet may have too.
 func Page(s *page.State) html {
 	screen := sync.OnceValue(func() shown { return screens[s.Screen](s) })
 	sheet := sheetOf(s)
@@ -60,22 +60,16 @@ func Page(s *page.State) html {
 	if s.Sheet() == "" {
 		act = screen().Act
 	}
-	under := func(id string, make func() html) html { return make() }
-	if s.IsCovered() {
-		under = markup.Hidden
-	}
 	sheetAttrs := a("class", "sheet", "data-sheet", s.Sheet())
 	if s.Sheet() != "" {
 		sheetAttrs = append(sheetAttrs, a("aria-labelledby", page.SheetHeading)...)
 	}
 	whole := region("page", "main", a("class", "page"),
-		under("top", func() html { return region("top", "header", a("class", "top"), top(s, screen().Title)) }),
+		region("top", "header", a("class", "top"), unless(s.IsCovered(), func() html { return top(s, screen().Title) })),
 		region("notice", "div", a("class", "notice"), notice(s)),
-		under("screen", func() html {
-			return region("screen", "section", a("class", "screen screen-"+s.Screen),
-				el("h1", a("id", "heading", "tabindex", "-1", "class", headingClass(screen())), txt(s.ScreenName())),
-				screen().Body)
-		}),
+		region("screen", "section", a("class", "screen screen-"+s.Screen), unless(s.IsCovered(), func() html {
+			return join(el("h1", a("id", "heading", "tabindex", "-1", "class", headingClass(screen())), txt(s.ScreenName())), screen().Body)
+		})),
 		region("sheet", "section", sheetAttrs, laid(s, sheet)),
 		region("act", "div", a("class", "act"), act),
 		region("bar", "nav", a("class", "bar", "aria-label", words.Screens), bar(s)),
@@ -85,6 +79,14 @@ func Page(s *page.State) html {
 	}
 	write, key := s.Writer(func(name string) string { return txt(name).String() })
 	return markup.EachText(whole, markup.Way{Key: key, Write: write})
+}
+
+// unless makes markup but where it would be seen by nobody.
+func unless(nobodySees bool, make func() html) html {
+	if nobodySees {
+		return nothing
+	}
+	return make()
 }
 
 // headingClass leaves the heading to those who listen where the header says what is shown.
