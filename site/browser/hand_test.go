@@ -88,8 +88,12 @@ func TestFitsHandAndPhone(t *testing.T) {
 			}
 			for _, way := range [][2]string{{"100%", "ltr"}, {"200%", "ltr"}, {"100%", "rtl"}} {
 				s.Script(nil, `document.documentElement.style.fontSize = arguments[0]; document.documentElement.dir = arguments[1]`, way[0], way[1])
+				inPlace := ""
 				for _, screen := range page.Screens {
 					visit(s, screen.Key)
+					at := tabsAt(t, s, screen.Key+" at "+way[0]+", "+way[1])
+					assert.True(t, inPlace == "" || at == inPlace, "%s at %s, %s: the tabs move from %s to %s", screen.Key, way[0], way[1], inPlace, at)
+					inPlace = at
 					var got struct {
 						Opened int
 						Found  []string
@@ -103,6 +107,28 @@ func TestFitsHandAndPhone(t *testing.T) {
 			}
 		}
 	})
+}
+
+// tabsAt says where the tabs stand, and holds them to be whole on the glass, with nothing over them.
+func tabsAt(t *testing.T, s *webdriver.Session, what string) string {
+	t.Helper()
+	var tabs struct{ At, Bad string }
+	s.Script(&tabs, `
+		window.scrollTo(0, 1e6);
+		const tabs = [...document.querySelectorAll(".tab")], bad = [];
+		const at = tabs.map((e) => {
+			const box = e.getBoundingClientRect();
+			const top = document.elementFromPoint((box.left + box.right) / 2, (box.top + box.bottom) / 2);
+			if (box.top < 0 || box.bottom > innerHeight + 0.5 || box.left < -0.5 || box.right > innerWidth + 0.5) bad.push(e.id + " is off the glass");
+			if (!top || top.closest(".tab") !== e) bad.push(e.id + " is covered");
+			if (e.scrollWidth > e.clientWidth + 1) bad.push(e.id + " is cut");
+			return [box.left, box.top, box.right, box.bottom].map(Math.round).join(" ");
+		});
+		window.scrollTo(0, 0);
+		return { At: at.join(", "), Bad: bad.join(", ") };`)
+	assert.NotEmpty(t, tabs.At, what)
+	assert.Empty(t, tabs.Bad, what)
+	return tabs.At
 }
 
 // An empty screen says what to do next, and takes one there.

@@ -104,9 +104,9 @@ func clockNotes(s *page.State, t page.Times) []string {
 	case t.IsUnknown:
 		lines = append(lines, words.Ahead(s.HourOf(s.FrontCup()+".in")))
 	case t.SetBack > 0:
-		lines = append(lines, words.SetBack(strconv.Itoa(int(t.SetBack+59)/60)+"\u00a0min"))
+		lines = append(lines, words.SetBack(wholeMinutes(t.SetBack)))
 	case t.SetOn > 0:
-		lines = append(lines, words.SetOn(strconv.Itoa(int(t.SetOn+59)/60)+"\u00a0min"))
+		lines = append(lines, words.SetOn(wholeMinutes(t.SetOn)))
 	case t.Zone != 0:
 		lines = append(lines, words.Zone)
 	case t.IsOld():
@@ -201,4 +201,9 @@ func countdown(left float64) string {
 		seconds = "0" + seconds
 	}
 	return strconv.Itoa(n/60) + ":" + seconds
+}
+
+// wholeMinutes writes by how much a clock was set, to the nearest minute: the two clocks tick at different moments.
+func wholeMinutes(seconds float64) string {
+	return strconv.Itoa(max(1, int(seconds+30)/60)) + "\u00a0min"
 }
