@@ -76,6 +76,7 @@ func TestADoseOnAMildMorning(t *testing.T) {
 		fill(s, "bench.now.syringe-step", "0.1 mL")
 		tell(s, "go", "cup", "")
 		assert.Equal(t, "1.4 mL", figureText(s, "dose.millilitres"))
+		tell(s, "find", "bench.now.tool", "")
 		do(s, "set", "bench.now.tool", "drops")
 		checkNoDose(t, s, "no count of drops")
 		fillAt(s, "bench.now.drops", "30")
