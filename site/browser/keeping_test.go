@@ -275,10 +275,16 @@ func setAside(s *webdriver.Session) []string {
 	return list
 }
 
+// onceKept reads the store after what a key left to be kept: that comes by a message of its own.
+const onceKept = `
+	const done = arguments[0], after = new MessageChannel();
+	after.port1.onmessage = () => setTimeout(() => done(Object.fromEntries(Object.entries(localStorage))), 50);
+	after.port2.postMessage("");`
+
 // newest reads the newest good copy of the builder's own job that stands in the browser's store.
 func newest(s *webdriver.Session) (best job.Document, revision int) {
 	var all map[string]string
-	s.Script(&all, `return Object.fromEntries(Object.entries(localStorage))`)
+	s.AsyncScript(&all, onceKept)
 	for _, key := range []string{"a", "b"} {
 		if d, r, err := job.Load(all["shedreckoner.job."+key]); err == nil && r > revision {
 			best, revision = d, r
