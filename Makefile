@@ -19,7 +19,7 @@ site:
 
 # Each part with the longest that it may take on a busy machine of two cores. All of them are run, whatever fails, and at the
 # end it is said what each took.
-PARTS = test-vet=5m test-native=15m test-wasm=12m test-fuzz=6m test-browser=30m
+PARTS = test-vet=5m test-native=15m test-wasm=12m test-fuzz=6m test-browser=40m
 test:
 	@for part in $(PARTS); do \
 		name=$${part%=*} most=$${part#*=} from=$$SECONDS; \
@@ -53,7 +53,7 @@ test-fuzz:
 # -v, because only so Go names the tests that were not run; what passed is left out. -p 1, because browsers are slow
 # enough when they are alone.
 test-browser:
-	@set -o pipefail; $(GO) test -count=1 -v -p 1 -timeout 29m ./site/webdriver ./site/browser | grep -vE '^ *(=== |--- PASS|--- SKIP|PASS)'
+	@set -o pipefail; $(GO) test -count=1 -v -p 1 -timeout 39m ./site/webdriver ./site/browser | grep -vE '^ *(=== |--- PASS|--- SKIP|PASS)'
 
 # One figure a line: name, value, unit, limit.
 bench:
