@@ -75,5 +75,5 @@ func setAction(do, path, name, small string) html {
 // jobsLine leads from the settings to the jobs.
 func jobsLine(s *page.State) html {
 	others := len(s.Jobs()) - 1
-	return setup("jobs", words.JobsKept(others), page.JobsSheet)
+	return look("jobs", words.JobsKept(others), page.JobsSheet)
 }

@@ -23,7 +23,7 @@ func handTakes(s *page.State) html {
 		}
 		parts = append(parts, el("p", a("class", "ends"), el("span", nil, txt(l.Card.Name+", "+l.Method.Name)), el("strong", nil, txt(text))))
 	}
-	return join(append(parts, setup("hand", words.HandLine, page.HandSheet))...)
+	return join(append(parts, look("hand", words.HandLine, page.HandSheet))...)
 }
 
 // handTakesSheet is what the log teaches, to be taken over or not.

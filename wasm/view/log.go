@@ -22,8 +22,8 @@ func logScreen(s *page.State) html {
 		region("wanted", "div", nil, wanted(s)),
 		region("list-cup", "section", a("class", "list", "tabindex", "-1"), loggedCups(s, cups)),
 		region("hand", "section", a("class", "list"), handTakes(s)),
-		setup("rest", words.RestLine(len(s.Doc().Items("done"))), page.RestSheet),
-		setup("tests", words.TestsLine(len(s.Doc().Items("test"))), page.TestsSheet),
+		look("rest", words.RestLine(len(s.Doc().Items("done"))), page.RestSheet),
+		look("tests", words.TestsLine(len(s.Doc().Items("test"))), page.TestsSheet),
 		el("div", a("class", "itemtools"), action("log-csv", "", "", "Save the log as CSV", "quiet")))
 }
 
@@ -76,7 +76,7 @@ func loggedCups(s *page.State, cups []string) html {
 	}
 	rows := cupRows(s, cups[max(0, len(cups)-cupsInSight):])
 	if len(cups) > cupsInSight {
-		rows = append(rows, setup("cups", words.CupsLogged(len(cups)-cupsInSight), page.CupsSheet))
+		rows = append(rows, look("cups", words.CupsLogged(len(cups)-cupsInSight), page.CupsSheet))
 	}
 	return join(append([]html{el("h2", nil, txt(words.LoggedCups))}, rows...)...)
 }

@@ -23,7 +23,7 @@ func settings(s *page.State) html {
 				action("link", "", "", "Share as a link", "quiet")),
 			el("p", a("class", "hint"), txt(words.ExportNowAndThen)),
 			offline(s),
-			setup("kept", words.KeptLine, page.KeptSheet)),
+			look("kept", words.KeptLine, page.KeptSheet)),
 		region("madeup", "section", nil, action("demo", "", "", "Look at the made-up job", "quiet")),
 		region("about", "section", nil, about(s)),
 	)
