@@ -56,6 +56,7 @@ func TestAKeyIsAnsweredBeforeItIsKept(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		goTo(s, "settings")
 		fill(s, "name", "Tern")
+		newest(s) // what was typed so far is kept
 		for _, end := range []string{"", "pagehide", "visibilitychange"} {
 			var wrote []int // times that the store was written to: with the key, after its end, after the next message
 			s.AsyncScript(&wrote, `
