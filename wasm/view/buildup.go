@@ -164,7 +164,9 @@ func addStepSheet(_ *page.State, path string) shown {
 	return shown{Title: words.WhichStep, Body: el("div", a("class", "options"), list...)}
 }
 
-func readySheet() shown { return shown{Title: words.ReadySequences, Body: readyList("another-", "")} }
+func readySheet(*page.State) shown {
+	return shown{Title: words.ReadySequences, Body: readyList("another-", "")}
+}
 
 // aboutSheet is a build-up's name and the ground that it is meant for.
 func aboutSheet(s *page.State, path string) shown {

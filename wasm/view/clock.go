@@ -110,7 +110,7 @@ func clockNotes(s *page.State, t page.Times) []string {
 	case t.Zone != 0:
 		lines = append(lines, words.Zone)
 	case t.IsOld():
-		lines = append(lines, words.DaysOld(counted(int(t.Since/86400), "day", "days")))
+		lines = append(lines, words.DaysOld(words.Counted(int(t.Since/86400), "day", "days")))
 	}
 	if t.IsTest {
 		return append(lines, words.TestHow)

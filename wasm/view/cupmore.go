@@ -100,7 +100,7 @@ func dayVapour(s *page.State) html {
 		if g.Method != nil {
 			name = g.Method.Name
 		}
-		parts = append(parts, figure(s, "vapour.day."+strconv.Itoa(i), name+", "+counted(g.Cups, "cup", "cups"), roughly(s, g.Mass, unit.CupWeights), g.Mass.Step))
+		parts = append(parts, figure(s, "vapour.day."+strconv.Itoa(i), name+", "+words.Counted(g.Cups, "cup", "cups"), roughly(s, g.Mass, unit.CupWeights), g.Mass.Step))
 	}
 	return join(append(parts, figure(s, "vapour.dayair", words.DayAir, roughly(s, v.DayAir, unit.AirFlows), v.DayAir.Step))...)
 }

@@ -50,15 +50,15 @@ func lesson(s *page.State, l *chance.Lesson) html {
 	if l.Count > 0 {
 		parts = append(parts,
 			figure(s, id+".before", "Used ÷ planned, before", unit.Number(float64(l.Before.Value), 3), l.Before.Step),
-			figure(s, id+".after", "After "+counted(l.Count, "entry", "entries"), unit.Number(float64(l.After.Value), 3), l.After.Step),
+			figure(s, id+".after", "After "+words.Counted(l.Count, "entry", "entries"), unit.Number(float64(l.After.Value), 3), l.After.Step),
 			hint("The next work will likely take "+unit.Number(float64(l.Likely[0]), 2)+" to "+unit.Number(float64(l.Likely[1]), 2)+" times what is planned."))
 	}
 	if left := len(l.Log) - l.Count; left > 0 {
-		parts = append(parts, hint(counted(left, "entry doesn't count yet: open it to see why.", "entries don't count yet: open them to see why.")))
+		parts = append(parts, hint(words.Counted(left, "entry doesn't count yet: open it to see why.", "entries don't count yet: open them to see why.")))
 	}
 	if l.Taken != nil {
 		factor := unit.Number(float64(chance.FactorOf(l.Taken)), 3)
-		parts = append(parts, el("p", nil, txt("Taken over: "+factor+", from "+counted(l.Taken.Entries, "entry", "entries")+". Order and progress reckon with it.")))
+		parts = append(parts, el("p", nil, txt("Taken over: "+factor+", from "+words.Counted(l.Taken.Entries, "entry", "entries")+". Order and progress reckon with it.")))
 	}
 	var buttons []html
 	if l.Count > 0 && !l.IsCurrent() {

@@ -89,7 +89,7 @@ func days(t unit.Time) string {
 	if t < unit.Day {
 		return unit.Write(float64(t), unit.InHour, 2)
 	}
-	return counted(int(t/unit.Day+0.5), "day", "days")
+	return words.Counted(int(t/unit.Day+0.5), "day", "days")
 }
 
 // thingAnswer is what to buy, large, and the three figures behind it.

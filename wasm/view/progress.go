@@ -7,6 +7,7 @@ import (
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // progress is every step of every build-up that has surfaces: where it is done,
@@ -50,7 +51,7 @@ func progressWords(step *plan.Step) string {
 	case len(p.Done) > 0:
 		return strconv.Itoa(len(p.Done)) + " of " + strconv.Itoa(len(p.Done)+len(p.Open)) + " done"
 	case len(p.Cups) > 0:
-		return "begun: " + counted(len(p.Cups), "cup", "cups")
+		return "begun: " + words.Counted(len(p.Cups), "cup", "cups")
 	}
 	return "to do"
 }

@@ -8,6 +8,7 @@ import (
 	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // scheduleSection is a calendar of what is left to do.
@@ -76,7 +77,7 @@ func span(s *page.State, w *schedule.Work) string {
 	}
 	to := page.Hour(w.To)
 	if from, end := math.Floor(float64(w.From/unit.Day)), math.Floor(float64(w.To/unit.Day)); end > from {
-		to += " (" + counted(int(end-from), "day", "days") + " on)"
+		to += " (" + words.Counted(int(end-from), "day", "days") + " on)"
 	}
 	return page.Hour(w.From) + "–" + to
 }

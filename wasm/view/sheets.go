@@ -11,41 +11,11 @@ import (
 // sheetOf makes the uppermost sheet; nothing where none lies open.
 func sheetOf(s *page.State) shown {
 	kind, key, _ := strings.Cut(s.Sheet(), ".")
-	switch kind {
-	case "menu":
-		return menu(s)
-	case "order":
-		return orderSheet(s, key)
-	case page.CupsSheet:
-		return cupsSheet(s)
-	case page.RestSheet:
-		return restSheet(s)
-	case page.TestsSheet:
-		return testsSheet(s)
-	case page.HandSheet:
-		return handTakesSheet(s)
-	case page.UnitsSheet:
-		return unitsSheet(s)
-	case page.KeptSheet:
-		return keptSheet(s)
-	case page.JobsSheet:
-		return jobsSheet(s)
-	case page.JobSheet:
-		return jobSheet(s, key)
-	case page.NeedSheet:
-		return needSheet(s, key)
-	case page.PacksSheet:
-		return packsSheet(s, key)
-	case page.ShapesSheet:
-		return shapesSheet(s)
-	case page.ReadySheet:
-		return readySheet()
-	case page.RemovalsSheet:
-		return removalsSheet(s)
-	case page.PuttiesSheet:
-		return puttiesSheet(s)
-	case page.PartsSheet:
-		return partsSheet(s)
+	if make := sheets[kind]; make != nil {
+		return make(s)
+	}
+	if make := sheetsOf[kind]; make != nil {
+		return make(s, key)
 	}
 	item, part := job.Split(s.Sheet())
 	for _, p := range itemSheets {
@@ -62,6 +32,18 @@ func sheetOf(s *page.State) shown {
 		return make(s)
 	}
 	return shown{}
+}
+
+// sheets are those that there is one of, by their kind.
+var sheets = map[string]func(*page.State) shown{
+	"menu": menu, page.CupsSheet: cupsSheet, page.RestSheet: restSheet, page.TestsSheet: testsSheet, page.HandSheet: handTakesSheet,
+	page.UnitsSheet: unitsSheet, page.KeptSheet: keptSheet, page.JobsSheet: jobsSheet, page.ShapesSheet: shapesSheet,
+	page.ReadySheet: readySheet, page.RemovalsSheet: removalsSheet, page.PuttiesSheet: puttiesSheet, page.PartsSheet: partsSheet,
+}
+
+// sheetsOf are those of a thing on the order or of a job, by their kind; the key says of which.
+var sheetsOf = map[string]func(s *page.State, key string) shown{
+	"order": orderSheet, page.NeedSheet: needSheet, page.PacksSheet: packsSheet, page.JobSheet: jobSheet,
 }
 
 // itemSheets are the sheets of items and of their parts: of what, the part, and

@@ -23,13 +23,5 @@ func toggled(options []surface.Option, chosen, key string) string {
 	return strings.Join(list, " ")
 }
 
-// counted writes how many there are of something.
-func counted(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return strconv.Itoa(n) + " " + many
-}
-
 // number writes a whole number.
 func number(n int) string { return strconv.Itoa(n) }

@@ -91,7 +91,7 @@ func AnswerOf(kind string) string { return "What comes of it: " + kind }
 func AtStep(n int) string { return "Step " + strconv.Itoa(n) + "." }
 
 // Passes counts the passes of a fill.
-func Passes(n int) string { return countOf(n, "pass", "passes") }
+func Passes(n int) string { return Counted(n, "pass", "passes") }
 
 // FilmName names the film that a coat is typed as.
 func FilmName(cured, each bool) string {
@@ -150,14 +150,7 @@ func Sequence(s *ready.Sequence) string {
 			layers++
 		}
 	}
-	return countOf(layers, "layer", "layers") + ", " + countOf(len(steps), "step", "steps")
-}
-
-func countOf(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return strconv.Itoa(n) + " " + many
+	return Counted(layers, "layer", "layers") + ", " + Counted(len(steps), "step", "steps")
 }
 
 // OwnRemovalsOf counts the builder's own figures of what a grade takes.
@@ -165,7 +158,7 @@ func OwnRemovalsOf(n int) string {
 	if n == 0 {
 		return OwnRemovals
 	}
-	return "what a grade takes: " + countOf(n, "figure of your own", "figures of your own")
+	return "what a grade takes: " + Counted(n, "figure of your own", "figures of your own")
 }
 
 // HandMixedOf counts the putties mixed by hand.

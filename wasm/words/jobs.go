@@ -1,7 +1,6 @@
 package words
 
 import (
-	"strconv"
 	"strings"
 )
 
@@ -48,7 +47,7 @@ func Imported(cards []string, isAnother bool) string {
 
 // JobSmall is the line under a job's name.
 func JobSmall(surfaces int, day string) string {
-	text := many(surfaces, "surface")
+	text := Counted(surfaces, "surface", "surfaces")
 	if day != "" {
 		text += " · last worked on " + day
 	}
@@ -57,7 +56,7 @@ func JobSmall(surfaces int, day string) string {
 
 // JobHolds says what is in a job, before it is copied or removed.
 func JobHolds(surfaces, cups int) string {
-	return "It holds " + many(surfaces, "surface") + " and " + many(cups, "cup") + "."
+	return "It holds " + Counted(surfaces, "surface", "surfaces") + " and " + Counted(cups, "cup", "cups") + "."
 }
 
 // MoreOfJob names the way to what can be done with a job.
@@ -68,12 +67,5 @@ func JobsKept(others int) string {
 	if others == 0 {
 		return "This is the only job."
 	}
-	return many(others, "other job") + " kept."
-}
-
-func many(n int, what string) string {
-	if n != 1 {
-		what += "s"
-	}
-	return strconv.Itoa(n) + " " + what
+	return Counted(others, "other job", "other jobs") + " kept."
 }

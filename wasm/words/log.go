@@ -49,14 +49,14 @@ const (
 )
 
 // CupsLogged leads to the cups before the latest.
-func CupsLogged(n int) string { return many(n, "cup") + " before these." }
+func CupsLogged(n int) string { return Counted(n, "cup", "cups") + " before these." }
 
 // RestLine leads to what is done and when the rest can be.
 func RestLine(done int) string {
 	if done == 0 {
 		return "Nothing is marked as done yet. Here it is, and when the rest can be done."
 	}
-	return many(done, "piece") + " of work done; when the rest can be done."
+	return Counted(done, "piece", "pieces") + " of work done; when the rest can be done."
 }
 
 // TestsLine leads to the builder's own cup tests.
@@ -64,7 +64,7 @@ func TestsLine(n int) string {
 	if n == 0 {
 		return "No cup tests of your own."
 	}
-	return many(n, "cup test") + " of your own."
+	return Counted(n, "cup test", "cup tests") + " of your own."
 }
 
 // CupSmall is the line under a cup of the log: how it ended, when, how warm.

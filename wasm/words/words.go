@@ -8,3 +8,13 @@
 // is about to act, two at most at a time; percent always with its base; a
 // temperature with its degree.
 package words
+
+import "strconv"
+
+// Counted writes how many there are of something: "1 layer", "3 layers".
+func Counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}
