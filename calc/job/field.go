@@ -172,3 +172,13 @@ func (f *Field) within(si float64) (float64, error) {
 	}
 	return si, nil
 }
+
+// OptionName is the name of the option of a key; "" where there is none.
+func OptionName(list []Option, key string) string {
+	for _, o := range list {
+		if o.Key == key {
+			return o.Name
+		}
+	}
+	return ""
+}

@@ -4,7 +4,7 @@ import (
 	"maps"
 	"strconv"
 
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
 
 // warnBefore is how long before the end of the usable time a cup warns.
@@ -48,9 +48,9 @@ func (s *State) warned(key string, stage int) {
 
 func alarm(s *State, cup string, stage int) []Effect {
 	card := cardName(s, s.Doc().Get(cup+".card"))
-	words := sentences.OneMinuteLeft(card)
+	text := words.OneMinuteLeft(card)
 	if stage == 2 {
-		words = sentences.TimeIsOver(card)
+		text = words.TimeIsOver(card)
 	}
-	return []Effect{{Kind: Sound, Key: strconv.Itoa(stage)}, {Kind: Vibrate, Key: strconv.Itoa(stage)}, {Kind: Say, Text: words}}
+	return []Effect{{Kind: Sound, Key: strconv.Itoa(stage)}, {Kind: Vibrate, Key: strconv.Itoa(stage)}, {Kind: Say, Text: text}}
 }

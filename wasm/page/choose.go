@@ -9,6 +9,7 @@ import (
 	"shedreckoner/calc/ready"
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/words"
 )
 
 // choose takes an answer on a sheet that only asks for it, and closes the sheet.
@@ -41,7 +42,7 @@ func (s *State) chosen() {
 func putReady(s *State, m Message) []Effect {
 	list := job.ListAt("buildup")
 	if len(s.Doc().Items("buildup")) >= list.Max {
-		s.Notice = limitSentence(list)
+		s.Notice = words.ListFull(list)
 		return nil
 	}
 	doc, item := s.Doc().Add("buildup")
@@ -77,7 +78,7 @@ func like(s *State, m Message) []Effect {
 		return nil
 	}
 	if len(s.Doc().Items(list)) >= job.MaxSurfaces {
-		s.Notice = limitSentence(job.ListAt(list))
+		s.Notice = words.ListFull(job.ListAt(list))
 		return nil
 	}
 	doc, item := s.Doc().Add(list)
@@ -223,7 +224,7 @@ func readyFor(doc job.Document, item, key string) job.Document {
 // named gives a new surface a name that none has.
 func named(doc job.Document, item string) job.Document {
 	_, id := job.Split(item)
-	name := "Surface " + id
+	name := words.SurfaceNumber(id)
 	for _, other := range doc.Items("surface") {
 		if strings.TrimSpace(doc.Get("surface."+other+".name")) == name {
 			name += " (new)"

@@ -9,6 +9,7 @@ import (
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/words"
 )
 
 // A phone's clock can be set while a cup runs. With every message comes a second
@@ -117,7 +118,7 @@ func (s *State) WontGoOff(cup string) (cure.Stuck, error) {
 // HourAfter is the time of day at which so many seconds have gone since a cup's
 // catalyst went in, by the phone's clock as it goes now.
 func (s *State) HourAfter(cup string, after float64) string {
-	return ClockText(s.Now.timeOfDay(s.Now.Unix + int64(math.Floor(after-s.TimesOf(cup).Since))))
+	return words.Clock(s.Now.timeOfDay(s.Now.Unix + int64(math.Floor(after-s.TimesOf(cup).Since))))
 }
 
 // ClockList is the list of running cups: the one that is open in it stands in front.

@@ -1,13 +1,7 @@
 package page
 
 import (
-	"strconv"
-	"strings"
-
 	"shedreckoner/calc/chance"
-	"shedreckoner/calc/job"
-	"shedreckoner/calc/material"
-	"shedreckoner/calc/unit"
 )
 
 // Sureness is how far the page has come with finding out how sure the order is.
@@ -64,73 +58,4 @@ func (s *State) finished() {
 	for !s.Sure.Run.Step(sliceWork) {
 	}
 	s.assured()
-}
-
-// OfJobs writes a chance as people count: "95 of 100 such jobs".
-func OfJobs(chance unit.Share) string { return Percent(chance) + " of 100 such jobs" }
-
-// Percent writes a chance in hundredths, never up to a certainty that isn't.
-func Percent(chance unit.Share) string {
-	n := int(float64(chance)*100 + 0.5)
-	if n == 100 && chance < 1 {
-		n = 99
-	}
-	return strconv.Itoa(n)
-}
-
-// CauseWords names what an amount may be off by, short enough for a bar: with
-// the method only where there are several of the kind.
-func CauseWords(c chance.Cause, isOnly bool) string {
-	words := causeWords[c.Kind]
-	switch {
-	case c.Kind == chance.AreaCause:
-		return words + " of " + surfaceName(c)
-	case c.Method != nil && !isOnly:
-		return words + ", " + shortName(c.Method)
-	}
-	return words
-}
-
-var causeWords = map[chance.CauseKind]string{
-	chance.AreaCause: "Area", chance.FilmCause: "Film", chance.LossCause: "Losses", chance.SandedOffCause: "Share sanded off", chance.UseCause: "Used per area",
-	chance.LearntCause: "What your log left open",
-}
-
-func surfaceName(c chance.Cause) string {
-	if c.Surface.Name == "" {
-		return "a surface without a name"
-	}
-	return c.Surface.Name
-}
-
-// shortName is a method's name without what it is for.
-func shortName(m *material.Method) string {
-	name, _, _ := strings.Cut(m.Name, ",")
-	return name
-}
-
-// Advice says how to be surer of a cause.
-func Advice(c chance.Cause) string {
-	switch c.Kind {
-	case chance.AreaCause:
-		return "This area was measured " + measuredBy(c.Surface.By) + ". Measure it better, and the range gets narrower."
-	case chance.FilmCause:
-		return "Read a wet-film comb as you go: it holds the film, and so the need."
-	case chance.LossCause:
-		return "Weigh what the first cups really take, and order the rest by that."
-	case chance.LearntCause:
-		return "Log more finished work: every entry narrows it."
-	case chance.SandedOffCause:
-		return "Skim thinner and scribble before you fill again: less is sanded off."
-	}
-	return "Note how far the first tin goes."
-}
-
-func measuredBy(key string) string {
-	for _, o := range job.MeasuredBy {
-		if o.Key == key {
-			return o.Name
-		}
-	}
-	return ""
 }

@@ -120,10 +120,10 @@ func TestOrderText(t *testing.T) {
 }
 
 func TestChancesAreNeverRoundedUpToCertainty(t *testing.T) {
-	assert.Equal(t, "99", page.Percent(0.9999))
-	assert.Equal(t, "100", page.Percent(1))
-	assert.Equal(t, "95", page.Percent(0.95))
-	assert.Equal(t, "0", page.Percent(0))
+	assert.Equal(t, "99", words.Percent(0.9999))
+	assert.Equal(t, "100", words.Percent(1))
+	assert.Equal(t, "95", words.Percent(0.95))
+	assert.Equal(t, "0", words.Percent(0))
 }
 
 // Every cause has words and an advice.
@@ -137,8 +137,8 @@ func TestCausesHaveWords(t *testing.T) {
 		}
 		for _, e := range l.Sure.Effects {
 			seen[e.Cause.Kind] = true
-			assert.NotEmpty(t, page.CauseWords(e.Cause, false))
-			assert.NotEmpty(t, page.Advice(e.Cause))
+			assert.NotEmpty(t, words.Cause(e.Cause, false))
+			assert.NotEmpty(t, words.Advice(e.Cause))
 		}
 	}
 	assert.Len(t, seen, 5, "the made-up job has every kind of cause")

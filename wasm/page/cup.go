@@ -8,6 +8,7 @@ import (
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/words"
 )
 
 // Phase is how far a cup has come.
@@ -57,7 +58,7 @@ func weighed(s *State, m Message) []Effect {
 		return nil
 	}
 	if s.Slot().Elsewhere != "" {
-		s.Notice = "Choose first which tab's job goes on."
+		s.Notice = words.ChooseATabFirst
 		return nil
 	}
 	doc, path := s.Doc(), ""
@@ -67,7 +68,7 @@ func weighed(s *State, m Message) []Effect {
 		}
 	} else {
 		if len(doc.Items("cup")) >= job.ListAt("cup").Max {
-			s.Notice = logFull
+			s.Notice = words.LogFull
 			return nil
 		}
 		doc, path = doc.Add("cup")
@@ -80,14 +81,12 @@ func weighed(s *State, m Message) []Effect {
 		doc = doc.Set(job.BenchPath+"."+key+"-was", s.Doc().Get(job.BenchPath+"."+key+"-temp"))
 	}
 	if s.size(doc) > job.MaxSaved-roomForCup {
-		s.Notice = logFull
+		s.Notice = words.LogFull
 		return nil
 	}
 	s.raise(CatalystSheet)
 	return s.record(doc, s.keepPermit(doc, path), Effect{Kind: Focus, Key: SheetHeading})
 }
-
-const logFull = "The log is full. Export the job, then remove old cups."
 
 // roomForCup is kept free for what a weighed cup still gets: its start, dose, end.
 const roomForCup = 4 << 10
@@ -240,10 +239,10 @@ func (s *State) noted(doc job.Document, path string) job.Document {
 		doc = doc.Set(date, s.Now.Date)
 	}
 	if path == job.DayPath+".read-temp" || path == job.DayPath+".read-humidity" {
-		doc = doc.Set(job.DayPath+".read-at", ClockText(s.Now.Day))
+		doc = doc.Set(job.DayPath+".read-at", words.Clock(s.Now.Day))
 	}
 	if path == job.BenchPath+".surface-temp" {
-		doc = doc.Set(job.BenchPath+".read-at", ClockText(s.Now.Day))
+		doc = doc.Set(job.BenchPath+".read-at", words.Clock(s.Now.Day))
 	}
 	return counted(doc, path)
 }
@@ -259,8 +258,8 @@ func stillCups(d job.Document) job.Document {
 	return d
 }
 
-// isCupPath says if a path belongs to the cups, which have verbs of their own.
-func isCupPath(path string) bool { return path == "cup" || strings.HasPrefix(path, "cup.") }
+// IsCup says if a path belongs to the cups, which have verbs of their own.
+func IsCup(path string) bool { return path == "cup" || strings.HasPrefix(path, "cup.") }
 
 // cupsInTheWay says if a change can't be taken back or made again now, because
 // it reaches into the cups while one of them is open.
@@ -269,7 +268,7 @@ func (slot *Slot) cupsInTheWay(changes []job.Change) bool {
 }
 
 func touchesCups(changes []job.Change) bool {
-	return slices.ContainsFunc(changes, func(c job.Change) bool { return isCupPath(c.Path) })
+	return slices.ContainsFunc(changes, func(c job.Change) bool { return IsCup(c.Path) })
 }
 
 // rewound is a document after undo or redo: cups that it brings back are ended.
@@ -283,7 +282,7 @@ func (slot *Slot) rewound(changes []job.Change, doc job.Document) job.Document {
 // cupFirst tells why nothing was undone, if there was something to undo.
 func (s *State) cupFirst(n int) {
 	if n > 0 {
-		s.Notice = "A cup is open. End it first."
+		s.Notice = words.EndTheCupFirst
 	}
 }
 

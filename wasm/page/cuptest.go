@@ -59,15 +59,13 @@ func takeTest(s *State, m Message) []Effect {
 		return nil
 	}
 	if isTaken(d, m.Path) {
-		s.Notice = "This cup is taken as a cup test already."
+		s.Notice = words.IsATestAlready
 		return nil
 	}
 	effects := s.edit(asTest(d, m.Path), "")
-	s.Notice = takenAsTest
+	s.Notice = words.TakenAsTest
 	return effects
 }
-
-const takenAsTest = "Taken as a cup test. The minutes of this card follow it from now on."
 
 // testTaken takes a test cup that has just gelled at once.
 func (s *State) testTaken(doc job.Document, cup string) job.Document {
@@ -83,10 +81,10 @@ func (s *State) testTaken(doc job.Document, cup string) job.Document {
 		return doc
 	}
 	if len(doc.Items("test")) >= job.ListAt("test").Max {
-		s.Notice = limitSentence(job.ListAt("test"))
+		s.Notice = words.ListFull(job.ListAt("test"))
 		return doc
 	}
-	s.Notice = takenAsTest
+	s.Notice = words.TakenAsTest
 	return asTest(doc, cup)
 }
 

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/wasm/words"
 )
 
 // demoLines is the made-up job: Tern, a 7 m open launch that gets a new
@@ -217,7 +218,7 @@ func demoReadings(d job.Document, now Moment) job.Document {
 		d = d.Set(l.Path, l.Text)
 	}
 	for _, at := range []string{job.BenchPath + ".read-at", job.DayPath + ".read-at"} {
-		d = d.Set(at, ClockText(now.Day))
+		d = d.Set(at, words.Clock(now.Day))
 	}
 	return d.Set(job.BenchPath+".read-on", now.Date).Set(job.DayPath+".date", now.Date)
 }

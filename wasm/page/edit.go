@@ -8,6 +8,7 @@ import (
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/words"
 )
 
 // maxKept leaves room in a job for the cups that are logged without an edit:
@@ -25,7 +26,7 @@ func (s *State) edit(doc job.Document, path string, more ...Effect) []Effect {
 	case size < maxKept-1<<10:
 		doc = s.workedOn(doc)
 	case size > maxKept && size > s.size(s.Doc()):
-		s.Notice = tooMuch
+		s.Notice = words.TooMuchTyped
 		return nil
 	}
 	return s.change(doc, path, more...)
@@ -39,8 +40,6 @@ func (s *State) workedOn(doc job.Document) job.Document {
 	}
 	return doc.Set(job.WorkedPath, today)
 }
-
-const tooMuch = "That is more than a job can hold. It was not taken."
 
 // size is how much a document takes once it is kept.
 func (s *State) size(doc job.Document) int { return job.SavedSize(doc, s.Slot().Revision+1) }

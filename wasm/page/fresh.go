@@ -1,12 +1,12 @@
 package page
 
 import (
-	"strconv"
 	"strings"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/surface"
+	"shedreckoner/wasm/words"
 )
 
 // fresh fills in what a new item starts with: what the builder would most
@@ -83,14 +83,10 @@ func isStepList(list string) bool {
 	return last == "step" && under != ""
 }
 
-func limitSentence(list *job.List) string {
-	return "A job holds at most " + strconv.Itoa(list.Max) + " of these. Remove one first, or start another job."
-}
-
 // freshPutty starts a putty with the parts that most have.
 func freshPutty(doc job.Document, item string) job.Document {
 	_, id := job.Split(item)
-	doc = doc.Set(item+".name", "Putty "+id)
+	doc = doc.Set(item+".name", words.PuttyNumber(id))
 	for _, what := range []string{"resin", "hardener", "balloons"} {
 		var part string
 		doc, part = doc.Add(item + ".part")

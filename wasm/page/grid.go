@@ -7,7 +7,7 @@ import (
 
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/job"
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
 
 // A grid of readings is kept as one line for each row. Its cells have paths of
@@ -94,12 +94,12 @@ func nextCell(s *State, m Message) []Effect {
 func flipSign(s *State, m Message) []Effect {
 	row, column, ok := cellAt(s.Cell)
 	if item, _ := job.Split(row); !ok || item != m.Path {
-		s.Notice = "Type the reading first, then say that it is proud."
+		s.Notice = words.ReadingBeforeProud
 		return nil
 	}
 	cells := job.Cells(s.Doc().Get(row))
 	if column >= len(cells) || cells[column] == "" {
-		s.Notice = "Type the reading first, then say that it is proud."
+		s.Notice = words.ReadingBeforeProud
 		return nil
 	}
 	text := strings.TrimLeft(cells[column], "-−")
@@ -138,7 +138,7 @@ func (s *State) pasted(list string, at, column int, text string) []Effect {
 		err = fits(rows, at, column)
 	}
 	if err != nil {
-		s.Notice = sentences.Sentence(err, nil, job.ReadUnits(s.Doc()))
+		s.Notice = words.Sentence(err, nil, job.ReadUnits(s.Doc()))
 		if len(text) > fairing.MaxPaste {
 			return nil
 		}
@@ -160,7 +160,7 @@ func (s *State) pasted(list string, at, column int, text string) []Effect {
 	if wide > Columns(s.Doc(), step) {
 		doc = doc.Set(step+".columns", strconv.Itoa(wide))
 	}
-	s.Notice = pasteNotice(rows)
+	s.Notice = words.Pasted(rows)
 	notice := s.Notice
 	effects := s.edit(doc, "")
 	s.Notice = notice
@@ -177,14 +177,4 @@ func fits(rows [][]string, at, column int) error {
 		return &fairing.SizeError{Rows: at + len(rows), Columns: column + wide}
 	}
 	return nil
-}
-
-func pasteNotice(rows [][]string) string {
-	text := strconv.Itoa(len(rows)) + " × " + strconv.Itoa(len(rows[0])) + " readings pasted."
-	for i, r := range rows {
-		if len(r) != len(rows[0]) {
-			return text + " Row " + strconv.Itoa(i+1) + " has " + strconv.Itoa(len(r)) + ": look at what is missing."
-		}
-	}
-	return text
 }

@@ -7,7 +7,7 @@ import (
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
 
 // There are several jobs and one shed. The shed and the job that is worked on
@@ -90,9 +90,9 @@ func (s *State) mayChangeJobs() bool {
 	case hasOpenCup(s.Own.Doc) || hasOpenCup(s.Demo.Doc) && s.InDemo:
 		s.cupFirst(1)
 	case s.Own.Elsewhere != "":
-		s.Notice = sentences.TabsFirst
+		s.Notice = words.TabsFirst
 	case s.IsKeptByNewer(), len(s.Own.Stuck) > 0:
-		s.Notice = sentences.NoOtherJob
+		s.Notice = words.NoOtherJob
 	default:
 		return true
 	}
@@ -104,7 +104,7 @@ func newJob(s *State, m Message) []Effect {
 	if !s.mayChangeJobs() {
 		return nil
 	}
-	return s.takeUp(s.shedNow(), sentences.NewJob)
+	return s.takeUp(s.shedNow(), words.NewJob)
 }
 
 // openJob takes up a job that was put away.
@@ -122,9 +122,9 @@ func openJob(s *State, m Message) []Effect {
 		}
 	}
 	if slot.Revision == 0 {
-		s.Notice = sentences.JobFails
+		s.Notice = words.JobFails
 		if slot.Ahead {
-			s.Notice = sentences.JobAhead
+			s.Notice = words.JobAhead
 		}
 		return spoilt
 	}
@@ -140,7 +140,7 @@ func copyJob(s *State, m Message) []Effect {
 	if m.Path != "" && m.Path != s.Own.Doc.Get(job.NumberPath) {
 		slot, _ := load(s.Away, awayCopies(m.Path), nil)
 		if slot.Revision == 0 {
-			s.Notice = sentences.JobFails
+			s.Notice = words.JobFails
 			return nil
 		}
 		from = slot.Doc
@@ -149,7 +149,7 @@ func copyJob(s *State, m Message) []Effect {
 	if name := doc.Get("name"); name != "" {
 		doc = doc.Set("name", name+" (copy)")
 	}
-	return s.takeUp(job.TakeUp(s.shedNow(), doc), sentences.CopiedJob)
+	return s.takeUp(job.TakeUp(s.shedNow(), doc), words.CopiedJob)
 }
 
 // removeJob takes a job away for good. In the place of the one that is worked
@@ -166,7 +166,7 @@ func removeJob(s *State, m Message) []Effect {
 	gone := s.awayNoMore(number)
 	if !isHere {
 		s.Sheets = []string{JobsSheet}
-		s.Notice = sentences.RemovedJob
+		s.Notice = words.RemovedJob
 		return append(gone, Effect{Kind: Focus, Key: SheetHeading})
 	}
 	next := s.shedNow()
@@ -176,7 +176,7 @@ func removeJob(s *State, m Message) []Effect {
 			break
 		}
 	}
-	return append(s.inPlace(next, sentences.RemovedJob), gone...)
+	return append(s.inPlace(next, words.RemovedJob), gone...)
 }
 
 // takeUp puts the job that is worked on away, and another with its shed in its place.
@@ -189,7 +189,7 @@ func (s *State) takeUp(doc job.Document, notice string) []Effect {
 		number = s.freeNumber()
 	}
 	if len(s.awayNumbers()) >= job.MaxJobs-1 && doc.Get(job.NumberPath) == "" {
-		s.Notice = sentences.TooManyJobs
+		s.Notice = words.TooManyJobs
 		return nil
 	}
 	before, kept := s.Own, s.Away
@@ -239,7 +239,7 @@ func (s *State) awayNoMore(number string) []Effect {
 func (s *State) inPlace(doc job.Document, notice string) []Effect {
 	doc = knowing(doc)
 	if job.SavedSize(doc, s.Own.Revision+1) > maxKept {
-		s.Notice = tooMuch
+		s.Notice = words.TooMuchTyped
 		return nil
 	}
 	s.InDemo, s.Open, s.Sheets, s.Why, s.Cell, s.Pending = false, nil, nil, "", "", nil

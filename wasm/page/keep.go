@@ -4,10 +4,10 @@ import (
 	"errors"
 	"maps"
 	"slices"
-	"strconv"
 	"strings"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/wasm/words"
 )
 
 // Prefix is before every key that the page keeps: pages opened from a phone's
@@ -173,7 +173,7 @@ func refused(s *State, m Message) []Effect {
 		return nil
 	}
 	s.Stored = false
-	return []Effect{{Kind: Say, Text: "Not kept. Export the job as a file before you close the page."}}
+	return []Effect{{Kind: Say, Text: words.NotKept}}
 }
 
 // kept hears that the browser took something. Only a job means that it takes
@@ -203,7 +203,7 @@ func export(s *State, m Message) []Effect {
 func importFile(s *State, m Message) []Effect {
 	doc, _, err := job.Load(asSaved(m.Text))
 	if err != nil {
-		s.Notice = importSentence(err)
+		s.Notice = words.ImportFails(err)
 		return nil
 	}
 	if refusal := refusedLog(doc); refusal != "" {
@@ -216,7 +216,7 @@ func importFile(s *State, m Message) []Effect {
 		s.cupFirst(1)
 		return nil
 	case s.isSame(doc):
-		s.Notice = sameJob
+		s.Notice = words.SameJob
 		return nil
 	case len(odd) > 0:
 		s.Pending = &Pending{doc, odd}
@@ -234,20 +234,4 @@ func asSaved(text string) string {
 		text += "\n" // a job of no lines
 	}
 	return text
-}
-
-func importSentence(err error) string {
-	var limit *job.LimitError
-	switch {
-	case errors.As(err, &limit):
-		return "That file holds more than this page can take: " + strconv.Itoa(limit.Items) + " under " + limit.List.Key +
-			", at most " + strconv.Itoa(limit.List.Max) + ". Nothing was changed."
-	case errors.Is(err, job.ErrNewer):
-		return "That file was saved by a newer version of this page. Nothing was changed. Reload the page to get the newer version, then import again."
-	case errors.Is(err, job.ErrDamaged):
-		return "That file is damaged: its checksum doesn't fit. Nothing was changed."
-	case errors.Is(err, job.ErrTooLarge):
-		return "That file is larger than 1 MB, more than any job. Nothing was changed."
-	}
-	return "That file isn't a job saved by this page. Nothing was changed."
 }

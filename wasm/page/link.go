@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/job"
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
 
 // LinkMark stands before a job in the fragment of a link. Its number is that of
@@ -122,7 +122,7 @@ type Pending struct {
 func shareLink(s *State, m Message) []Effect {
 	text, err := Link(job.Needed(s.Doc()), s.Slot().Revision)
 	if err != nil {
-		s.Notice = "This job is too large for a link. Export it as a file, and send that."
+		s.Notice = words.TooLargeForLink
 		return nil
 	}
 	return []Effect{{Kind: ShareLink, Key: s.Doc().Get("name"), Text: text}}
@@ -139,10 +139,10 @@ func openLink(s *State, m Message) []Effect {
 	case isAnchor(m.Text):
 		return nil
 	case errors.Is(err, ErrNoLink):
-		s.Notice = sentences.NotALink
+		s.Notice = words.NotALink
 		return nil
 	case err != nil:
-		s.Notice = linkSentence(err)
+		s.Notice = words.LinkFails(err, errors.Is(err, ErrLinkTooLong))
 		return nil
 	}
 	if s.InDemo && !hasOpenCup(s.Demo.Doc) {
@@ -154,10 +154,10 @@ func openLink(s *State, m Message) []Effect {
 	}
 	doc = stillCups(straight(doc))
 	if s.isSame(doc) {
-		s.Notice = sameJob
+		s.Notice = words.SameJob
 		return nil
 	}
-	s.Pending = &Pending{doc, append([]string{linkWords(doc)}, oddLog(doc, s.Now)...)}
+	s.Pending = &Pending{doc, append([]string{words.LinkHolds(doc.Get("name"), len(doc.Items("surface")), len(doc.Items("cup")))}, oddLog(doc, s.Now)...)}
 	return nil
 }
 
@@ -169,34 +169,6 @@ func isAnchor(fragment string) bool {
 	return len(word) <= longest && !strings.ContainsFunc(word, func(r rune) bool {
 		return (r < 'a' || r > 'z') && (r < '0' || r > '9') && r != '-'
 	})
-}
-
-func linkWords(doc job.Document) string {
-	name := doc.Get("name")
-	if name == "" {
-		name = "without a name"
-	}
-	return "This link holds a job: " + name + ", " + counts(doc, "surface") + ", " + counts(doc, "cup") + "."
-}
-
-// counts writes how many there are in a list: "1 surface", "3 surfaces".
-func counts(doc job.Document, list string) string {
-	if n := len(doc.Items(list)); n != 1 {
-		return strconv.Itoa(n) + " " + list + "s"
-	}
-	return "1 " + list
-}
-
-func linkSentence(err error) string {
-	switch {
-	case errors.Is(err, ErrLinkTooLong), errors.Is(err, job.ErrTooLarge):
-		return "That link is longer than any that this page makes. Nothing was changed. Ask for the job as a file."
-	case errors.Is(err, job.ErrDamaged), errors.Is(err, job.ErrNotAJob):
-		return "That link is cut short or changed: its checksum doesn't fit. Nothing was changed. Ask for it again, or for the job as a file."
-	case errors.Is(err, job.ErrNewer):
-		return "That link was made by a newer version of this page. Nothing was changed. Reload the page, then open the link again."
-	}
-	return importSentence(err)
 }
 
 // takePending replaces the shown job by the one that waits; undo brings the old
@@ -217,11 +189,9 @@ func takePending(s *State, m Message) []Effect {
 // dropPending leaves the shown job as it is.
 func dropPending(s *State, m Message) []Effect {
 	s.Pending = nil
-	s.Notice = "Nothing was changed."
+	s.Notice = words.NothingChanged
 	return nil
 }
-
-const sameJob = "That is the job as it stands here. Nothing was changed."
 
 // imported takes up a job that was read whole. The one before is put away; where
 // nothing was typed yet, it comes in its place, and undo takes it out again. The
@@ -230,20 +200,20 @@ func (s *State) imported(incoming job.Document) []Effect {
 	doc, brought, err := job.Into(s.shedNow(), incoming)
 	switch {
 	case err != nil:
-		s.Notice = importSentence(err)
+		s.Notice = words.ImportFails(err)
 		return nil
 	case s.size(doc) > job.MaxSaved:
-		s.Notice = tooMuch
+		s.Notice = words.TooMuchTyped
 		return nil
 	case s.InDemo || !job.IsBlank(s.Own.Doc):
 		if !s.mayChangeJobs() {
 			return nil
 		}
-		return s.takeUp(doc, sentences.Imported(brought, true))
+		return s.takeUp(doc, words.Imported(brought, true))
 	}
 	effects := s.change(doc.Set(job.NumberPath, s.Own.Doc.Get(job.NumberPath)), "")
 	if s.Notice == "" {
-		s.Notice = sentences.Imported(brought, false)
+		s.Notice = words.Imported(brought, false)
 	}
 	return effects
 }
@@ -254,7 +224,7 @@ func (s *State) isSame(incoming job.Document) bool { return job.IsSame(s.Own.Doc
 // refusedLog says why the log of a job that comes in can't be; "" where it can.
 func refusedLog(doc job.Document) string {
 	if list := job.LogProblems(doc); len(list) > 0 {
-		return "That job wasn't taken: its log holds what no log can (" + list[0].Path + " = " + doc.Get(list[0].Path) + "). Nothing was changed."
+		return words.LogFails(list[0].Path, doc.Get(list[0].Path))
 	}
 	return ""
 }
@@ -265,7 +235,7 @@ const slackAhead = 24 * 3600
 // oddLog asks about entries that lie in the future.
 func oddLog(doc job.Document, now Moment) []string {
 	if ahead := job.Latest(doc) - float64(now.Unix); ahead > slackAhead {
-		return []string{"Its log goes " + strconv.Itoa(int(ahead/86400)) + " days into the future, by this phone's clock. Is one of the two clocks wrong?"}
+		return []string{words.LogAhead(int(ahead / 86400))}
 	}
 	return nil
 }

@@ -1,16 +1,15 @@
 package page
 
 import (
-	"errors"
 	"slices"
 	"strconv"
 	"strings"
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/order"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/words"
 )
 
 // counted notes with a typed stock which cups it knows of: later ones lower it.
@@ -36,7 +35,7 @@ func finish(s *State, m Message) []Effect {
 		return nil
 	}
 	if list := job.ListAt("done"); len(s.Doc().Items("done")) >= list.Max {
-		s.Notice = limitSentence(list)
+		s.Notice = words.ListFull(list)
 		return nil
 	}
 	doc, item := s.Doc().Add("done")
@@ -68,7 +67,7 @@ func learn(s *State, m Message) []Effect {
 	for i := range s.Lessons().List {
 		if l := &s.Lessons().List[i]; l.Count > 0 && LessonPath(l) == m.Path {
 			effects := s.edit(s.Doc().Set(m.Path, l.Text()), "")
-			s.Notice = "Taken over: the order and what is left now reckon with it."
+			s.Notice = words.LessonTaken
 			return effects
 		}
 	}
@@ -80,38 +79,12 @@ func unlearn(s *State, m Message) []Effect {
 		return nil
 	}
 	effects := s.edit(s.Doc().Set(m.Path, ""), "")
-	s.Notice = "Forgotten: the plan reckons with its own figures again."
+	s.Notice = words.LessonForgotten
 	return effects
 }
 
 // LessonPath is where a lesson is kept once it is taken over.
 func LessonPath(l *chance.Lesson) string { return job.LearntPath(l.Method.Key, l.Card.Key) }
-
-// EntrySentence says why an entry of the log isn't learned from, and what to do.
-func EntrySentence(path string, err error) string {
-	var refused *order.LogError
-	switch {
-	case errors.As(err, &refused) && refused.Cause == order.ThinFilm:
-		return "Less was used than the film alone needs: that is a thin film, not a low loss. Read a wet-film comb, type it at the step, and this counts."
-	case errors.As(err, &refused) && refused.Cause == order.Unlikely:
-		return "Used and planned lie more than five times apart: that is a slip of unit, not a hand. Check what was used."
-	case errors.Is(err, chance.ErrNoUse) && isCupPath(path):
-		return "Not learned from: no catalyst went into it."
-	case errors.Is(err, chance.ErrLeftOpen) && isCupPath(path):
-		return "Not learned from yet: type what was left over."
-	case errors.Is(err, chance.ErrNoUse):
-		return "Not learned from: no cup was mixed for this step. Type what was put on."
-	case errors.Is(err, chance.ErrLeftOpen):
-		return "Not learned from yet: type what was left over of its cups that gelled or were left open."
-	case errors.Is(err, chance.ErrUnlikely):
-		return "Not learned from until you say that it is real."
-	case errors.Is(err, chance.ErrNoPlanned) && isCupPath(path):
-		return "Not learned from: it isn't known what this area was to take."
-	case errors.Is(err, chance.ErrNoPlanned):
-		return "Not learned from: nothing was planned when it was logged."
-	}
-	return "Not learned from: its figures can't be right."
-}
 
 // IsAhead says if a moment lies in the future by more than clocks differ.
 func (s *State) IsAhead(path string) bool {
@@ -125,20 +98,20 @@ func (s *State) HourOf(path string) string {
 	if err != nil || at <= 0 {
 		return ""
 	}
-	return ClockText(s.Now.timeOfDay(at))
+	return words.Clock(s.Now.timeOfDay(at))
 }
 
 // cupColumns is what is written of a cup, by column.
 var cupColumns = []struct{ name, key string }{
-	{"material", "card"}, {"tin", "tin"}, {"step", "step"}, {"method", "method"}, {"mixed", "mixed"}, {"catalyst", "dose"}, {"catalyst by mass", "share"},
-	{"product at", "product-temp"}, {"surface at", "surface-temp"}, {"air at", "air-temp"}, {"humidity", "humidity"}, {"usable", "usable"}, {"early gel", "early"},
-	{"gelled after", "gel"}, {"left over", "left"}, {"covered", "covered"}, {"planned per area", "per-area"}, {"how it ended", "end"}, {"what went wrong", "fault"}, {"note", "note"},
+	{"material", "card"}, {"tin", "tin"}, {"step", "step"}, {"method", "method"}, {"mixed", "mixed"}, {"catalyst", "dose"}, {words.ColumnShare, "share"},
+	{words.ColumnProductAt, "product-temp"}, {words.ColumnSurfaceAt, "surface-temp"}, {words.ColumnAirAt, "air-temp"}, {"humidity", "humidity"}, {"usable", "usable"}, {words.ColumnEarlyGel, "early"},
+	{words.ColumnGelledAfter, "gel"}, {words.ColumnLeftOver, "left"}, {"covered", "covered"}, {words.ColumnPerArea, "per-area"}, {words.ColumnEnd, "end"}, {words.ColumnFault, "fault"}, {"note", "note"},
 }
 
 // LogCSV is the log for a spreadsheet: each cup, then each finished piece of
 // work. Amounts stand with their units, as they were taken down.
 func LogCSV(s *State) string {
-	head := []string{"kind", "day", "hour", "surfaces", "planned", "put on"}
+	head := []string{"kind", "day", "hour", "surfaces", "planned", words.PutOn}
 	for _, c := range cupColumns {
 		head = append(head, c.name)
 	}
@@ -176,7 +149,7 @@ func (s *State) cells(item string, t *table) []string {
 			}
 			text = t.figures(text)
 		case "fault":
-			text = optionName(job.Faults, text)
+			text = job.OptionName(job.Faults, text)
 		case "tin", "note":
 		default:
 			text = t.figures(text)
@@ -197,16 +170,9 @@ func (s *State) usedText(item string) string {
 	return s.withUnit(item + ".used")
 }
 
-func optionName(list []job.Option, key string) string {
-	for _, o := range list {
-		if o.Key == key {
-			return o.Name
-		}
-	}
-	return ""
+func methodName(key string) string {
+	return job.OptionName(job.FieldAt("bench.now.method").Options, key)
 }
-
-func methodName(key string) string { return optionName(job.FieldAt("bench.now.method").Options, key) }
 
 // SurfaceNames names surfaces, one after the other.
 func (s *State) SurfaceNames(paths []string) string {
@@ -214,9 +180,9 @@ func (s *State) SurfaceNames(paths []string) string {
 	for _, path := range paths {
 		name := s.Doc().Get(path + ".name")
 		if name == "" {
-			name = "a surface that is gone"
+			name = words.SurfaceGone
 			if list, id := job.Split(path); slices.Contains(s.Doc().Items(list), id) {
-				name = "a surface without a name"
+				name = words.NamelessSurface
 			}
 		}
 		names = append(names, name)
@@ -250,7 +216,7 @@ func (s *State) StepName(path string) string {
 		}
 		return whole + ": " + strconv.Itoa(i+1) + ". " + s.WorkOf(path)
 	}
-	return "a step that is gone"
+	return words.StepGone
 }
 
 func logCSV(s *State, m Message) []Effect {

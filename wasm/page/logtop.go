@@ -3,6 +3,7 @@ package page
 import (
 	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/words"
 )
 
 // StepsDone counts the steps of the build-ups that surfaces get, and gives the
@@ -26,14 +27,6 @@ func (s *State) StepsDone() (done, all int, first string) {
 	return done, all, first
 }
 
-// Moment names a time from today's midnight: an hour today, else with its day.
-func (s *State) Moment(at unit.Time) string {
-	if at >= 0 && at < unit.Day {
-		return Hour(at)
-	}
-	return s.moment(at)
-}
-
 // Due is what must be done by a moment.
 type Due struct{ Name, When string }
 
@@ -54,7 +47,7 @@ func (s *State) MaskingDue() []Due {
 			}
 			if began := s.firstCup(step.Progress.Cups); began > 0 {
 				off := unit.Time(began-float64(s.Now.Unix)+float64(s.Now.Day)) + kept
-				list = append(list, Due{s.StepName(step.Path), s.Moment(off)})
+				list = append(list, Due{s.StepName(step.Path), words.Moment(off, s.Now.Date)})
 			}
 		}
 	}

@@ -1,8 +1,6 @@
 package page
 
-import (
-	"strconv"
-)
+import ()
 
 // Moment is a time by the shed's own clock. It comes with a message.
 type Moment struct {
@@ -31,13 +29,4 @@ func (m Moment) timeOfDay(unix int64) int {
 		at -= int64(m.Shift)
 	}
 	return int((at%day + day) % day)
-}
-
-// ClockText writes seconds after midnight as a time of day.
-func ClockText(seconds int) string {
-	minute := strconv.Itoa(seconds / 60 % 60)
-	if len(minute) < 2 {
-		minute = "0" + minute
-	}
-	return strconv.Itoa(seconds/3600%24) + ":" + minute
 }

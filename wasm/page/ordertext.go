@@ -2,56 +2,14 @@ package page
 
 import (
 	"math"
-	"strconv"
 	"strings"
 
 	"github.com/shopspring/decimal"
 
-	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
-
-// PackWords writes packs as a shop reads them, "2 × 5 kg, 1 × 1 kg": a line
-// breaks only between packs.
-func PackWords(line chance.Line) string {
-	var words []string
-	for _, p := range line.Packs {
-		scale := p.Size.Scale
-		if scale == unit.NoScale {
-			scale = line.Scale
-		}
-		size := unit.WithUnit(unit.Group(p.Size.Amount.String()), scale)
-		if scale == unit.InPure {
-			size = "pack of " + size
-			if p.Size.Amount.String() == "1" {
-				size = "piece"
-			}
-		}
-		words = append(words, strconv.Itoa(p.Count)+"\u00a0×\u00a0"+size)
-	}
-	return strings.Join(words, ", ")
-}
-
-// BuyWords says what to buy of a line, or why that can't be said.
-func BuyWords(l *chance.Line, units job.Units) string {
-	switch {
-	case l.Err != nil:
-		return sentences.Sentence(l.Err, nil, units)
-	case l.ToBuy.IsZero():
-		return sentences.NothingToBuy
-	}
-	return PackWords(*l)
-}
-
-// OrderTitle is the heading of a list that leaves the page.
-func OrderTitle(s *State) string {
-	if s.Plan.Job.Name == "" {
-		return "Order list"
-	}
-	return "Order list: " + s.Plan.Job.Name
-}
 
 // OrderMoney is what the list costs, as far as prices are known.
 func OrderMoney(s *State) string {
@@ -59,7 +17,7 @@ func OrderMoney(s *State) string {
 		return "–"
 	}
 	if s.Order().Cost.IsZero() && s.Order().Unpriced > 0 {
-		return sentences.OrderNoPrices
+		return words.OrderNoPrices
 	}
 	return Money(s.Order().Cost.StringFixed(2), s)
 }
@@ -70,7 +28,7 @@ func Unpriced(s *State) string {
 	if s.Order().Cost.IsZero() {
 		return ""
 	}
-	return sentences.UnpricedWhole(s.Order().Unpriced)
+	return words.UnpricedWhole(s.Order().Unpriced)
 }
 
 // Warnings is what a list must not leave the page without: what stops a build-up,
@@ -78,9 +36,9 @@ func Unpriced(s *State) string {
 func (s *State) Warnings() []string {
 	var list []string
 	for _, stop := range s.Stops() {
-		list = append(list, sentences.StopsTheOrder+" "+stop)
+		list = append(list, words.StopsTheOrder+" "+stop)
 	}
-	if left := sentences.LeftOut(s.Order().LeftOut); left != "" {
+	if left := words.LeftOut(s.Order().LeftOut); left != "" {
 		list = append(list, left)
 	}
 	return list
@@ -100,7 +58,7 @@ func oneLine(text string) string {
 // No line begins as a formula does.
 func OrderText(s *State) string {
 	var b strings.Builder
-	b.WriteString(oneLine(OrderTitle(s)) + "\n\n")
+	b.WriteString(oneLine(words.OrderTitle(s.Plan.Job.Name)) + "\n\n")
 	for _, text := range s.Warnings() {
 		b.WriteString("! " + oneLine(text) + "\n\n")
 	}
@@ -116,14 +74,14 @@ func OrderText(s *State) string {
 			if line.ToBuy.IsZero() && line.Err == nil {
 				continue
 			}
-			text := line.Name() + ": " + BuyWords(line, s.Plan.Job.Units)
+			text := line.Name() + ": " + words.Buy(line, s.Plan.Job.Units)
 			if line.Bought.IsPriced {
 				text += " (" + Money(line.Bought.Cost.StringFixed(2), s) + ")"
 			}
 			b.WriteString(mark + oneLine(text) + "\n")
 		}
 	}
-	b.WriteString("\n" + sentences.OrderTotal + ": " + strings.TrimSpace(oneLine(OrderMoney(s))+"\n"+Unpriced(s)) + "\n\n" + sentences.OrderFootnote + "\n")
+	b.WriteString("\n" + words.OrderTotal + ": " + strings.TrimSpace(oneLine(OrderMoney(s))+"\n"+Unpriced(s)) + "\n\n" + words.OrderFootnote + "\n")
 	return b.String()
 }
 
@@ -152,7 +110,7 @@ func ShownIn(scale unit.Scale, units job.Units) unit.Scale {
 
 // Months writes a time on the shelf.
 func Months(t unit.Time) string {
-	return sentences.Months(int(math.Round(float64(t / (30 * unit.Day)))))
+	return words.Months(int(math.Round(float64(t / (30 * unit.Day)))))
 }
 
 // Money writes an amount with the job's currency.
@@ -167,7 +125,7 @@ func orderText(s *State, m Message) []Effect {
 
 func shareOrder(s *State, m Message) []Effect {
 	s.finished()
-	return []Effect{{Kind: Share, Key: "Order list", Text: s.Local(OrderText(s))}}
+	return []Effect{{Kind: Share, Key: words.OrderList, Text: s.Local(OrderText(s))}}
 }
 
 func orderCSV(s *State, m Message) []Effect {

@@ -4,7 +4,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
 
 // PerCoat is what one coat takes of a card, beside the trade's figure.
@@ -29,9 +29,9 @@ func (s *State) Trade(card *job.Card) []PerCoat {
 			switch v := takes.Value; {
 			case v >= trade.Low && v <= trade.High:
 			case s.Doc().Get(job.Real(perCoatOf(step))) == perCoatText(takes.Value):
-				c.Text += " " + sentences.PerCoatIntended
+				c.Text += " " + words.PerCoatIntended
 			default:
-				c.Asks, c.Text = true, c.Text+" "+sentences.PerCoatOdd(v > trade.High)
+				c.Asks, c.Text = true, c.Text+" "+words.PerCoatOdd(v > trade.High)
 			}
 			list = append(list, c)
 		}
@@ -66,5 +66,5 @@ func (s *State) perCoat(step *plan.Step, takes, low, high float64) string {
 		scale = s.Plan.Job.Units.Scale(unit.AreaWeights)
 	}
 	write := func(v float64) string { return unit.Write(v, scale, 2) }
-	return s.StepName(step.Path) + ": " + sentences.PerCoat(write(takes), unit.Number(scale.From(low), 2), write(high), sentences.CommonPractice)
+	return s.StepName(step.Path) + ": " + words.PerCoat(write(takes), unit.Number(scale.From(low), 2), write(high), words.CommonPractice)
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/wasm/words"
 )
 
 // A weighed cup is given its dose after a reload only by a permit that is kept
@@ -43,16 +44,14 @@ func permitted(d job.Document, kept string) job.Document {
 
 // undosed ends a weighed cup whose catalyst may be in.
 func undosed(d job.Document, cup string) job.Document {
-	return d.Set(cup+".ended", "0").Set(cup+".end", mayBeIn)
+	return d.Set(cup+".ended", "0").Set(cup+".end", words.CatalystMayBeIn)
 }
-
-const mayBeIn = "catalyst may be in: add none"
 
 // LastMayHaveCatalyst says if nobody knows whether the catalyst of the cup that
 // was weighed last is in.
 func (s *State) LastMayHaveCatalyst() bool {
 	ids := s.Doc().Items("cup")
-	return len(ids) > 0 && s.Doc().Get("cup."+ids[len(ids)-1]+".end") == mayBeIn
+	return len(ids) > 0 && s.Doc().Get("cup."+ids[len(ids)-1]+".end") == words.CatalystMayBeIn
 }
 
 // NextWaits says if no dose of the next cup is shown until it is asked for:

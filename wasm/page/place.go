@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/wasm/words"
 )
 
 // Place is where something typed stands: the screen, the sheets that must lie
@@ -34,10 +35,10 @@ type itemKind struct {
 var itemKinds = []itemKind{
 	{"surface", "surface", true}, {"cutout", "cut-out", true}, {"stations", "station", false}, {"corners", "corner", false},
 	{"buildup", "build-up", true}, {"step", "step", true}, {"spot", "place", true}, {"grid", "row", true},
-	{"comb", "comb reading", false}, {"witness", "measured film", false},
-	{"removal", "own removal", true}, {"putty", "putty", true}, {"part", "part", false},
-	{"card", "card", true}, {"pack", "pack", false}, {"dose", "row of the table", false},
-	{"cup", "cup", true}, {"done", "finished work", true}, {"test", "cup test", true},
+	{"comb", words.CombReadingItem, false}, {"witness", words.MeasuredFilmItem, false},
+	{"removal", words.OwnRemovalItem, true}, {"putty", "putty", true}, {"part", "part", false},
+	{"card", "card", true}, {"pack", "pack", false}, {"dose", words.TableRowItem, false},
+	{"cup", "cup", true}, {"done", words.FinishedWorkItem, true}, {"test", words.CupTestItem, true},
 }
 
 func kindOf(list string) itemKind {

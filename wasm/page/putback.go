@@ -3,7 +3,7 @@ package page
 import (
 	"maps"
 
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
 
 // changed is what stood before another job was taken up.
@@ -17,7 +17,7 @@ func (s *State) putBack() []Effect {
 	now := s.Away
 	s.Own, s.Away, s.before = s.before.job, s.before.away, nil
 	s.planned()
-	s.Notice = sentences.NoRoomForJob
+	s.Notice = words.NoRoomForJob
 	var effects []Effect
 	for key := range now {
 		if _, was := s.Away[key]; !was {

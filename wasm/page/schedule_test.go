@@ -12,6 +12,7 @@ import (
 	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // Days are counted over the ends of months and years, leap years too.
@@ -19,17 +20,17 @@ import (
 func TestDaysAsPeopleWriteThem(t *testing.T) {
 	s := &page.State{Now: page.Moment{Date: "2028-02-27"}}
 	for ahead, want := range map[int]string{0: "Today, 27 February", 1: "Tomorrow, 28 February", 2: "In 2 days, 29 February", 3: "In 3 days, 1 March", 400: "In 400 days, 2 April"} {
-		assert.Equal(t, want, s.DayWords(ahead))
+		assert.Equal(t, want, words.DayAhead(ahead, s.Now.Date))
 	}
 	s.Now.Date = "2100-02-28"
-	assert.Equal(t, "Tomorrow, 1 March", s.DayWords(1), "2100 has no leap day")
+	assert.Equal(t, "Tomorrow, 1 March", words.DayAhead(1, s.Now.Date), "2100 has no leap day")
 	s.Now.Date = "2026-12-31"
-	assert.Equal(t, "Tomorrow, 1 January", s.DayWords(1))
+	assert.Equal(t, "Tomorrow, 1 January", words.DayAhead(1, s.Now.Date))
 	for date, want := range map[string]string{"2026-05-09": "9 May", "2024-05-10": "10 May 2024", "": "", "yesterday": "yesterday", "2026-13-01": "2026-13-01", "day 20000": "day 20000"} {
-		assert.Equal(t, want, s.DateWords(date))
+		assert.Equal(t, want, words.Date(date, s.Now.Date))
 	}
 	s.Now.Date = ""
-	assert.Equal(t, "Today", s.DayWords(0))
+	assert.Equal(t, "Today", words.DayAhead(0, s.Now.Date))
 }
 
 // What falls outside its window says that it is sanded first, and since when;
@@ -37,7 +38,7 @@ func TestDaysAsPeopleWriteThem(t *testing.T) {
 func TestWhatToHeedOfAWork(t *testing.T) {
 	s := &page.State{Now: page.Moment{Date: "2026-05-09"}}
 	const hour = unit.Hour
-	at := func(w schedule.Work) []string { return s.WorkNotes(&w) }
+	at := func(w schedule.Work) []string { return words.WorkNotes(&w, s.Now.Date) }
 	assert.Empty(t, at(schedule.Work{Kind: plan.SandIt, From: 9 * hour, To: 10 * hour}))
 	assert.Equal(t, []string{"Outside its window, which ended tomorrow, 10 May at 14:30: sand a key first."},
 		at(schedule.Work{NeedsKey: true, Closed: unit.Day + 14.5*hour}))
@@ -51,7 +52,7 @@ func TestWhatToHeedOfAWork(t *testing.T) {
 	assert.Len(t, at(schedule.Work{IsLong: true}), 1)
 	said := map[string]bool{}
 	for _, err := range []error{schedule.ErrNeverCures, schedule.ErrNoWindow, schedule.ErrTooLong} {
-		said[page.StopSentence(err)] = true
+		said[words.ScheduleStop(err)] = true
 	}
 	assert.Len(t, said, 3, "each stop has its own words")
 }

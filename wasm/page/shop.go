@@ -8,7 +8,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
 
 // Thing is one line of the shopping list: a material, or an abrasive with all its
@@ -72,14 +72,14 @@ func shortThing(card *job.Card) string {
 
 func (s *State) finishThing(t *Thing) {
 	if waits := t.Lines[0].Waits(); waits != nil {
-		t.Buys, t.WaitsFor, t.Packs, t.Small = true, waits.By, "–", BuyWords(t.Lines[0], s.Plan.Job.Units)
+		t.Buys, t.WaitsFor, t.Packs, t.Small = true, waits.By, "–", words.Buy(t.Lines[0], s.Plan.Job.Units)
 		return
 	}
 	var packs, small []string
 	for _, l := range t.Lines {
 		if !l.ToBuy.IsZero() || l.Err != nil {
 			t.Buys = true
-			packs = append(packs, gradePacks(l, BuyWords(l, s.Plan.Job.Units)))
+			packs = append(packs, gradePacks(l, words.Buy(l, s.Plan.Job.Units)))
 		}
 		small = append(small, gradeOf(l)+Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units))
 	}
@@ -88,7 +88,7 @@ func (s *State) finishThing(t *Thing) {
 	case l.Grade > 0:
 		t.Small = strings.Join(small, ", ")
 	case !t.Buys:
-		t.Small = sentences.ShelfHas(Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units), Said(l.Stock.InexactFloat64(), l.Scale, s.Plan.Job.Units))
+		t.Small = words.ShelfHas(Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units), Said(l.Stock.InexactFloat64(), l.Scale, s.Plan.Job.Units))
 	default:
 		t.Small = s.plannedLikely(l)
 	}
@@ -119,12 +119,12 @@ func (s *State) plannedLikely(l *chance.Line) string {
 	units := s.Plan.Job.Units
 	planned := Said(l.Planned(), l.Scale, units)
 	if l.Sure == nil {
-		return sentences.PlannedLikely(planned, "", "")
+		return words.PlannedLikely(planned, "", "")
 	}
 	low, high := Roughly(l.Scale.From(l.Sure.Low), l.Scale, units), Roughly(l.Scale.From(l.Sure.High), l.Scale, units)
 	number, _, _ := strings.Cut(low, "\u00a0")
 	planned, _, _ = strings.Cut(planned, "\u00a0")
-	return sentences.PlannedLikely(planned, number, high)
+	return words.PlannedLikely(planned, number, high)
 }
 
 // Said writes an amount of goods as people say it: 15.7 kg, 3.3 kg, 74 m, 14.
@@ -195,11 +195,11 @@ func (s *State) Stops() []string {
 			if !f.IsRed() {
 				continue
 			}
-			layer := "This layer"
+			layer := words.ThisLayer
 			if f.Step < len(b.Steps) && b.Steps[f.Step].Card != nil {
 				layer = b.Steps[f.Step].Card.Name
 			}
-			what, mend, _ := sentences.Finding(&f, layer, s.Plan.Job.Units)
+			what, mend, _ := words.Finding(&f, layer, s.Plan.Job.Units)
 			if text := s.StepName(f.Path) + ". " + capitalFirst(what) + " " + mend; !said[text] {
 				said[text] = true
 				list = append(list, strings.TrimSpace(text))

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/words"
 )
 
 // byteOrderMark tells a spreadsheet that the text is UTF-8.
@@ -65,7 +66,7 @@ func csvCell(s string) string {
 
 // OrderCSV is the order list for a spreadsheet.
 func OrderCSV(s *State) string {
-	t := newTable(s.Plan.Job.Units.Comma, "material", "need", "in stock", "to buy", "unit", "packs", "bought", "left over", "cost", "currency")
+	t := newTable(s.Plan.Job.Units.Comma, "material", "need", words.SheetStock, words.SheetHero, "unit", "packs", "bought", words.ColumnLeftOver, "cost", "currency")
 	for i := range s.Order().Lines {
 		l := &s.Order().Lines[i]
 		cost := ""
@@ -77,10 +78,10 @@ func OrderCSV(s *State) string {
 			symbol = "pieces"
 		}
 		if l.Waits() != nil {
-			t.row(l.Name(), "", "", "", symbol, BuyWords(l, s.Plan.Job.Units), "", "", "", "")
+			t.row(l.Name(), "", "", "", symbol, words.Buy(l, s.Plan.Job.Units), "", "", "", "")
 			continue
 		}
-		t.row(l.Name(), t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(BuyWords(l, s.Plan.Job.Units)),
+		t.row(l.Name(), t.figures(l.Need.String()), t.figures(l.Stock.String()), t.figures(l.ToBuy.String()), symbol, t.figures(words.Buy(l, s.Plan.Job.Units)),
 			t.figures(l.Bought.Bought.String()), t.figures(l.Bought.Left.String()), t.figures(cost), s.Plan.Job.Currency)
 	}
 	for _, text := range s.Warnings() {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/wasm/words"
 )
 
 // elsewhere hears that another tab has kept something of a job, the one that is
@@ -127,7 +128,7 @@ func newer(s *State, m Message) []Effect {
 // switchVersion goes to the newer version, but never under an open cup.
 func switchVersion(s *State, m Message) []Effect {
 	if hasOpenCup(s.Own.Doc) || hasOpenCup(s.Demo.Doc) {
-		s.Notice = "A cup is open. End it first: the page reloads for the newer version."
+		s.Notice = words.ReloadAfterCup
 		return nil
 	}
 	return []Effect{{Kind: Switch}}

@@ -6,7 +6,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
-	sentences "shedreckoner/wasm/words"
+	"shedreckoner/wasm/words"
 )
 
 // Update takes a message to the next state and to what is to be done. It works
@@ -96,13 +96,13 @@ var verbs = []struct {
 	{"mine", keepMine},
 	{"newer", newer},
 	{"offline", func(s *State, m Message) []Effect { s.Offline = m.Text; return nil }},
-	{"fell-back", func(s *State, m Message) []Effect { s.Notice = sentences.FellBack; return nil }},
+	{"fell-back", func(s *State, m Message) []Effect { s.Notice = words.FellBack; return nil }},
 	{"audible", func(s *State, m Message) []Effect { s.Audible = true; return nil }},
 	{"mute", func(s *State, m Message) []Effect { s.Audible = false; return nil }},
 	{"switch", switchVersion},
 	{"aside", offerAside},
 	{"copy-failed", func(s *State, m Message) []Effect {
-		s.Notice = "This browser didn't let the page copy. Save the CSV, or print."
+		s.Notice = words.NotCopied
 		return nil
 	}},
 	{"kept", kept},
@@ -124,7 +124,7 @@ var verbs = []struct {
 	{"sign", flipSign},
 	{"paste", pasteCells},
 	{"fill", fillGrid},
-	{"did-copy", func(s *State, m Message) []Effect { s.Notice = "Copied."; return nil }},
+	{"did-copy", func(s *State, m Message) []Effect { s.Notice = words.Copied; return nil }},
 }
 
 func set(s *State, m Message) []Effect {
@@ -133,7 +133,7 @@ func set(s *State, m Message) []Effect {
 		return setCell(s, row, column, m.Text)
 	}
 	f := job.FieldAt(m.Path)
-	if f == nil || f.Kind == job.Moment || isCupPath(m.Path) && CupPhase(s.Doc(), cupOf(m.Path)) != Ended {
+	if f == nil || f.Kind == job.Moment || IsCup(m.Path) && CupPhase(s.Doc(), cupOf(m.Path)) != Ended {
 		return nil
 	}
 	return s.edit(s.noted(follow(s.Doc(), m.Path, m.Text), m.Path), m.Path)
@@ -141,11 +141,11 @@ func set(s *State, m Message) []Effect {
 
 func add(s *State, m Message) []Effect {
 	list := job.ListAt(m.Path)
-	if list == nil || isCupPath(m.Path) {
+	if list == nil || IsCup(m.Path) {
 		return nil
 	}
 	if len(s.Doc().Items(m.Path)) >= list.Max {
-		s.Notice = limitSentence(list)
+		s.Notice = words.ListFull(list)
 		return nil
 	}
 	doc, item := s.Doc().Add(m.Path)
@@ -174,11 +174,11 @@ func (s *State) with(doc job.Document, item string) []Effect {
 func copyItem(s *State, m Message) []Effect {
 	under, _ := job.Split(m.Path)
 	list := job.ListAt(under)
-	if list == nil || isCupPath(m.Path) {
+	if list == nil || IsCup(m.Path) {
 		return nil
 	}
 	if len(s.Doc().Items(under)) >= list.Max {
-		s.Notice = limitSentence(list)
+		s.Notice = words.ListFull(list)
 		return nil
 	}
 	doc, item := s.Doc().Copy(m.Path)
@@ -190,7 +190,7 @@ func copyItem(s *State, m Message) []Effect {
 
 func remove(s *State, m Message) []Effect {
 	list, _ := job.Split(m.Path)
-	if job.ListAt(list) == nil || isCupPath(m.Path) && CupPhase(s.Doc(), m.Path) != Ended {
+	if job.ListAt(list) == nil || IsCup(m.Path) && CupPhase(s.Doc(), m.Path) != Ended {
 		return nil
 	}
 	doc := s.Doc().Remove(m.Path)
@@ -198,7 +198,7 @@ func remove(s *State, m Message) []Effect {
 		doc = job.StaysGone(doc, m.Path)
 	}
 	effects := s.edit(doc, "", Effect{Kind: Focus, Key: "list-" + list})
-	s.Notice = "Removed. Undo brings it back."
+	s.Notice = words.Removed
 	return effects
 }
 

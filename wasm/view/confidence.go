@@ -71,11 +71,11 @@ func moves(s *page.State, l *chance.Line) html {
 		if reachOf(e) < leastEffect*reach {
 			break
 		}
-		name := page.CauseWords(e.Cause, ofKind[e.Cause.Kind] == 1)
+		name := words.Cause(e.Cause, ofKind[e.Cause.Kind] == 1)
 		low, high := change("−", max(0, -e.Low), s, l), change("+", max(0, e.High), s, l)
 		list = append(list, el("li", nil, el("b", nil, txt(name)),
 			draw.Effect(draw.EffectBar{Title: words.Moves(name, low, high), Low: e.Low, High: e.High, Reach: reach, LowText: low, HighText: high}),
-			el("small", nil, txt(page.Advice(e.Cause)))))
+			el("small", nil, txt(words.Advice(e.Cause)))))
 	}
 	return join(el("h3", nil, txt(words.MovesMost)), el("ul", a("class", "moves"), list...))
 }
@@ -92,5 +92,5 @@ func choiceWords(l *chance.Line, c chance.Choice) string {
 	}
 	other := *l
 	other.Packs = c.Packs
-	return page.PackWords(other)
+	return words.Packs(other)
 }

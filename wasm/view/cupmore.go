@@ -55,7 +55,7 @@ func spaceSheet(s *page.State) shown {
 		options = append(options, job.Option{Key: e.Agency, Name: words.ExposureLimit(e.Agency, unit.Number(float64(e.EightHours)*1e6, 4), e.Dated)})
 	}
 	return shown{Title: words.StyreneInAir, Body: join(
-		fieldWith(s, at("locker"), fieldExtras{Default: "not in a closed space"}),
+		fieldWith(s, at("locker"), fieldExtras{Default: words.NotClosed}),
 		region("vapourfigures", "div", a("class", "figures"), vapourFigures(s)),
 		fieldWith(s, at("agency"), fieldExtras{Options: options, First: words.LowestListed(options[0].Name)}))}
 }

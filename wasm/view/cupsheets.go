@@ -78,7 +78,7 @@ func handSheet(s *page.State) shown {
 // setupSheet is what is assumed of a cup, and the way to all that is needed only sometimes.
 func setupSheet(s *page.State) shown {
 	return shown{Title: words.AllElse, Body: join(
-		dial(s, at("product-temp"), dialLine{Default: "as the surface"}),
+		dial(s, at("product-temp"), dialLine{Default: words.AsTheSurface}),
 		toolFields(s),
 		fieldWith(s, at("thinner"), fieldExtras{Default: "none", Hint: words.ThinnerHint}), field(s, at("thinner-by")),
 		fieldWith(s, at("pigment"), fieldExtras{Default: "none"}),
@@ -171,9 +171,9 @@ func firstCatalyst(s *page.State) string {
 // control's own markup must not change as it is typed in.
 func benchFilm(s *page.State) string {
 	if s.Bench().Coat != "" {
-		return "coat's own"
+		return words.CoatsOwn
 	}
-	return "card's largest"
+	return words.CardsLargest
 }
 
 // lastCups is what is wrong with figures that the page takes down itself, which

@@ -61,7 +61,7 @@ func dayMarks(s *page.State, now float64) []draw.Mark {
 	upright := func(class, text string, hour float64) draw.Mark {
 		return draw.Mark{Point: draw.Point{X: hour, Y: math.NaN()}, Class: class, Text: text}
 	}
-	marks := []draw.Mark{upright("today", words.NowAt(page.ClockText(s.Now.Day)), now)}
+	marks := []draw.Mark{upright("today", words.NowAt(words.Clock(s.Now.Day)), now)}
 	for _, w := range s.Bench().Air.Windows {
 		if hoursOf(w.To) <= now {
 			continue

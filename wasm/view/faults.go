@@ -34,17 +34,17 @@ func faultAnswer(s *page.State, cup string) html {
 	}
 	parts := []html{}
 	if len(borne) > 0 {
-		parts = append(parts, el("h3", nil, txt("What the log bears out")), el("ul", a("class", "causes borne"), borne...))
+		parts = append(parts, el("h3", nil, txt(words.BornOut)), el("ul", a("class", "causes borne"), borne...))
 	}
 	if len(others) > 0 {
-		title := "No sign in the log, in no order"
+		title := words.NoSignAmongOthers
 		if len(borne) == 0 {
-			title = "The log shows no sign. Possible, in no order"
+			title = words.NoSignAtAll
 		}
 		parts = append(parts, el("h3", nil, txt(title)), el("ul", a("class", "causes"), others...))
 	}
 	if len(against) > 0 {
-		parts = append(parts, el("h3", nil, txt("What the log speaks against")), el("ul", a("class", "causes"), against...))
+		parts = append(parts, el("h3", nil, txt(words.SpokenAgainst)), el("ul", a("class", "causes"), against...))
 	}
 	return join(append(parts, hint("By "+sourcesOf(found)+", not a finding of a laboratory. The maker's sheet stands above it."))...)
 }
@@ -69,9 +69,9 @@ func faultItem(s *page.State, f *fault.Found) html {
 	case f.Known:
 		parts = append(parts, hint(words.SignText(f, units)+" No comb was read."))
 	}
-	verdict := "Waiting won't mend it. "
+	verdict := words.WaitingIsNoCure
 	if f.Waits {
-		verdict = "Wait: it may yet cure. "
+		verdict = words.WaitForIt
 	}
 	return el("li", nil, append(parts, el("p", nil, el("strong", nil, txt(verdict)), txt(text.Remedy)), hint("Next time: "+words.NextText(f, units)))...)
 }

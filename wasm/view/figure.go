@@ -8,6 +8,7 @@ import (
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // figure is a number on the screen that opens to its working: a region of its
@@ -54,7 +55,7 @@ func question(ask *plan.Ask, units job.Units) html {
 	for _, o := range ask.Otherwise {
 		parts = append(parts, el("p", a("class", "slip"), txt("If that was "+o.Slip.Key+", it is "+unit.Write(o.Value, band.Scale, 3)+".")))
 	}
-	parts = append(parts, action("real", ask.Path, ask.Text, "It is real", "quiet"))
+	parts = append(parts, action("real", ask.Path, ask.Text, words.ItIsReal, "quiet"))
 	return el("div", a("class", "ask"), parts...)
 }
 
@@ -62,7 +63,7 @@ func question(ask *plan.Ask, units job.Units) html {
 func jump(ask *plan.Ask, scale unit.Scale) html {
 	return el("div", a("class", "ask"),
 		el("p", nil, txt("That is "+unit.Write(ask.Value, scale, 3)+"; at the last cup it was "+unit.Write(ask.Was, scale, 3)+". A slip, or real?")),
-		action("real", ask.Path, ask.Text, "It is real", "quiet"))
+		action("real", ask.Path, ask.Text, words.ItIsReal, "quiet"))
 }
 
 func yesNo(b bool) string {

@@ -58,7 +58,7 @@ func onlyOn(s *page.State, b *plan.Buildup, f *plan.Finding) string {
 	if len(f.Surfaces) == 0 || len(f.Surfaces) == all {
 		return ""
 	}
-	text := "Only on "
+	text := words.OnlyOn
 	for i, path := range f.Surfaces {
 		if i > 0 {
 			text += ", "

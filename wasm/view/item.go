@@ -1,5 +1,7 @@
 package view
 
+import "shedreckoner/wasm/words"
+
 // itemLine is the line that opens an item: its name, and in a region of its
 // own what it comes to.
 func itemLine(path string, open bool, name, sum string) html {
@@ -11,10 +13,10 @@ func itemLine(path string, open bool, name, sum string) html {
 func itemTools(path string, at, count int) html {
 	tools := []html{action("copy", path, "", "Copy", "quiet")}
 	if at > 0 {
-		tools = append(tools, action("move", path, "up", "Move up", "quiet"))
+		tools = append(tools, action("move", path, "up", words.MoveUp, "quiet"))
 	}
 	if at < count-1 {
-		tools = append(tools, action("move", path, "down", "Move down", "quiet"))
+		tools = append(tools, action("move", path, "down", words.MoveDown, "quiet"))
 	}
 	tools = append(tools, action("remove", path, "", "Remove", "quiet"))
 	return el("div", a("class", "itemtools"), tools...)

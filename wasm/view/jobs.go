@@ -26,7 +26,7 @@ func jobRow(s *page.State, row page.JobRow) html {
 	case row.Fails:
 		small = words.JobFailsShort
 	case row.Worked != "":
-		small = words.JobSmall(row.Surfaces, s.DateWords(row.Worked))
+		small = words.JobSmall(row.Surfaces, words.Date(row.Worked, s.Now.Date))
 	case row.Surfaces > 0:
 		small = words.JobSmall(row.Surfaces, "")
 	}

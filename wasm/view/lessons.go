@@ -49,12 +49,12 @@ func lesson(s *page.State, l *chance.Lesson) html {
 	parts := []html{el("h3", nil, txt(l.Card.Name+", "+l.Method.Name))}
 	if l.Count > 0 {
 		parts = append(parts,
-			figure(s, id+".before", "Used ÷ planned, before", unit.Number(float64(l.Before.Value), 3), l.Before.Step),
+			figure(s, id+".before", words.UsedOverPlanned, unit.Number(float64(l.Before.Value), 3), l.Before.Step),
 			figure(s, id+".after", "After "+words.Counted(l.Count, "entry", "entries"), unit.Number(float64(l.After.Value), 3), l.After.Step),
 			hint("The next work will likely take "+unit.Number(float64(l.Likely[0]), 2)+" to "+unit.Number(float64(l.Likely[1]), 2)+" times what is planned."))
 	}
 	if left := len(l.Log) - l.Count; left > 0 {
-		parts = append(parts, hint(words.Counted(left, "entry doesn't count yet: open it to see why.", "entries don't count yet: open them to see why.")))
+		parts = append(parts, hint(words.Counted(left, words.EntryDoesntCount, words.EntriesDontCount)))
 	}
 	if l.Taken != nil {
 		factor := unit.Number(float64(chance.FactorOf(l.Taken)), 3)
@@ -62,10 +62,10 @@ func lesson(s *page.State, l *chance.Lesson) html {
 	}
 	var buttons []html
 	if l.Count > 0 && !l.IsCurrent() {
-		buttons = append(buttons, action("learn", path, "", "Reckon with it", "main"))
+		buttons = append(buttons, action("learn", path, "", words.ReckonWithIt, "main"))
 	}
 	if l.Taken != nil {
-		buttons = append(buttons, action("unlearn", path, "", "Forget it", "quiet"))
+		buttons = append(buttons, action("unlearn", path, "", words.ForgetIt, "quiet"))
 	}
 	return el("div", a("class", "lesson"), append(parts, el("div", a("class", "itemtools"), buttons...))...)
 }

@@ -87,7 +87,7 @@ func cupRows(s *page.State, cups []string) (rows []html) {
 	for i := len(cups) - 1; i >= 0; i-- {
 		cup := cups[i]
 		hour := s.HourOf(cup + ".weighed")
-		small := words.CupSmall(d.Get(cup+".end"), s.DateWords(d.Get(cup+".day")), surfaceOfCup(s, cup))
+		small := words.CupSmall(d.Get(cup+".end"), words.Date(d.Get(cup+".day"), s.Now.Date), surfaceOfCup(s, cup))
 		far := ""
 		if c := s.Plan.Job.CupByPath(cup); c != nil && c.Covered.Step != nil {
 			far = of(s, c.Covered, unit.Areas)
@@ -121,7 +121,7 @@ func cupName(s *page.State, cup string) string {
 // what was taken down.
 func loggedCup(s *page.State, cup string) shown {
 	d := s.Doc()
-	return shown{Title: cupName(s, cup), Body: join(noCure(d, cup), el("p", nil, txt(d.Get(cup+".end")+", "+s.DateWords(d.Get(cup+".day")))), el("div", a("class", "form"),
+	return shown{Title: cupName(s, cup), Body: join(noCure(d, cup), el("p", nil, txt(d.Get(cup+".end")+", "+words.Date(d.Get(cup+".day"), s.Now.Date))), el("div", a("class", "form"),
 		fieldWith(s, cup+".left", fieldExtras{Default: "the usual", Hint: "Weighed back. Left empty, what usually clings to cup and tool is taken."}),
 		fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: "none of the plan", Label: "it went on for"}),
 		coveredField(s, cup), field(s, cup+".gel"), fieldWith(s, cup+".fault", fieldExtras{First: "nothing"}), field(s, cup+".note")),
@@ -208,7 +208,7 @@ func cupsThatWentOn(s *page.State, path string) html {
 		if c == nil {
 			continue
 		}
-		text := s.DateWords(c.Day) + ": " + of(s, c.Mixed, unit.CupWeights) + ", " + c.End
+		text := words.Date(c.Day, s.Now.Date) + ": " + of(s, c.Mixed, unit.CupWeights) + ", " + c.End
 		if c.Gel.Step != nil && c.Early.Step != nil {
 			if c.End != job.EndGelled {
 				text += ", gelled"

@@ -24,7 +24,7 @@ func nextWork(s *page.State) html {
 		if w.Kind == plan.LaunchIt {
 			continue
 		}
-		name, when = words.NextWork(s.WorkName(w)), words.FromHour(s.Moment(w.From))
+		name, when = words.NextWork(words.Work(w)), words.FromHour(words.Moment(w.From, s.Now.Date))
 		left = words.DaysLeft(len(calendar.Days()), strconv.Itoa(len(calendar.Days())))
 		break
 	}

@@ -168,11 +168,11 @@ func lineAmount(s *page.State, l *chance.Line, amount decimal.Decimal) string {
 // orderPaper is the list as it is printed: all of it, and nothing to press.
 func orderPaper(s *page.State) html {
 	cell := func(text string) html { return el("td", nil, txt(text)) }
-	rows := []html{el("tr", nil, el("th", nil, txt("")), el("th", nil, txt("Material")), el("th", nil, txt("Need")), el("th", nil, txt("In stock")), el("th", nil, txt("Buy")), el("th", nil, txt("Cost")))}
+	rows := []html{el("tr", nil, el("th", nil, txt("")), el("th", nil, txt("Material")), el("th", nil, txt("Need")), el("th", nil, txt(words.ColumnInStock)), el("th", nil, txt("Buy")), el("th", nil, txt("Cost")))}
 	for _, t := range s.Things() {
 		for _, l := range t.Lines {
 			if l.Waits() != nil {
-				rows = append(rows, el("tr", nil, cell(""), cell(l.Name()), cell("–"), cell("–"), cell(page.BuyWords(l, s.Plan.Job.Units)), cell("")))
+				rows = append(rows, el("tr", nil, cell(""), cell(l.Name()), cell("–"), cell("–"), cell(words.Buy(l, s.Plan.Job.Units)), cell("")))
 				continue
 			}
 			cost, box := "", ""
@@ -185,10 +185,10 @@ func orderPaper(s *page.State) html {
 			if t.Ticked {
 				box = "☑"
 			}
-			rows = append(rows, el("tr", nil, cell(box), cell(l.Name()), cell(lineAmount(s, l, l.Need)), cell(lineAmount(s, l, l.Stock)), cell(page.BuyWords(l, s.Plan.Job.Units)), cell(cost)))
+			rows = append(rows, el("tr", nil, cell(box), cell(l.Name()), cell(lineAmount(s, l, l.Need)), cell(lineAmount(s, l, l.Stock)), cell(words.Buy(l, s.Plan.Job.Units)), cell(cost)))
 		}
 	}
-	parts := []html{el("h2", nil, txt(page.OrderTitle(s)))}
+	parts := []html{el("h2", nil, txt(words.OrderTitle(s.Plan.Job.Name)))}
 	for _, text := range s.Warnings() {
 		parts = append(parts, el("p", a("class", "bad"), txt(text)))
 	}

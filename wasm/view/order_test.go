@@ -11,6 +11,7 @@ import (
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
+	"shedreckoner/wasm/words"
 )
 
 // sureOrder is the made-up job's order, finished, in one of the unit systems.
@@ -51,7 +52,7 @@ func TestThePrintedListHoldsEverythingAndNothingToPress(t *testing.T) {
 		for i := range s.Order().Lines {
 			l := &s.Order().Lines[i]
 			assert.Contains(t, list, markup.Text(l.Card.Name).String())
-			assert.Contains(t, list, page.BuyWords(l, s.Plan.Job.Units))
+			assert.Contains(t, list, words.Buy(l, s.Plan.Job.Units))
 			assert.Contains(t, list, page.Amount(l.Need, l.Scale, s.Plan.Job.Units))
 		}
 		assert.Contains(t, list, page.OrderMoney(s))

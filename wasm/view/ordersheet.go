@@ -166,7 +166,7 @@ func lineFigures(s *page.State, l *chance.Line) html {
 	parts = append(parts, needFigures(s, l, id)...)
 	if l.Sure != nil {
 		shown := func(si float64) string { return page.AmountOf(l.Scale.From(si), l.Scale, s.Plan.Job.Units) }
-		parts = append(parts, figure(s, id+".enough", "Enough in "+page.OfJobs(l.Sure.Chance), shown(float64(l.Sure.Enough.Value)), l.Sure.Enough.Step))
+		parts = append(parts, figure(s, id+".enough", "Enough in "+words.OfJobs(l.Sure.Chance), shown(float64(l.Sure.Enough.Value)), l.Sure.Enough.Step))
 		if l.Sure.Reserve.Step != nil {
 			parts = append(parts, figure(s, id+".reserve", words.SheetKeeps, shown(float64(l.Sure.Reserve.Value)), l.Sure.Reserve.Step))
 		}

@@ -27,7 +27,7 @@ func progress(s *page.State) html {
 	if len(items) == 0 {
 		return nothing
 	}
-	return join(el("h2", nil, txt("What is done")), join(items...), toBuyAgain(s))
+	return join(el("h2", nil, txt(words.WhatIsDone)), join(items...), toBuyAgain(s))
 }
 
 func progressStep(s *page.State, step *plan.Step, place int) html {
@@ -37,7 +37,7 @@ func progressStep(s *page.State, step *plan.Step, place int) html {
 	if open {
 		parts = append(parts, progressFigures(s, step), doneButtons(s, step))
 		if p.IsDone() {
-			parts = append(parts, hint("Remove it under Finished work, and it is open again."))
+			parts = append(parts, hint(words.RemoveToOpenAgain))
 		}
 	}
 	return region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
@@ -53,20 +53,20 @@ func progressWords(step *plan.Step) string {
 	case len(p.Cups) > 0:
 		return "begun: " + words.Counted(len(p.Cups), "cup", "cups")
 	}
-	return "to do"
+	return words.ToDo
 }
 
 func progressFigures(s *page.State, step *plan.Step) html {
 	id := "progress." + step.Path
 	parts := []html{}
 	if step.Leaves.Step != nil {
-		parts = append(parts, figure(s, id+".leaves", "To be put on, as planned", of(s, step.Leaves, unit.Weights), step.Leaves.Step))
+		parts = append(parts, figure(s, id+".leaves", words.ToPutOn, of(s, step.Leaves, unit.Weights), step.Leaves.Step))
 	}
 	if step.Progress.PutOn.Value > 0 {
-		parts = append(parts, figure(s, id+".on", "Put on by cups since", of(s, step.Progress.PutOn, unit.Weights), step.Progress.PutOn.Step))
+		parts = append(parts, figure(s, id+".on", words.PutOnByCups, of(s, step.Progress.PutOn, unit.Weights), step.Progress.PutOn.Step))
 	}
 	if left := step.Progress.Rest; left.Step != nil {
-		parts = append(parts, figure(s, id+".rest", "Left to do", unit.Write(float64(left.Value), unit.InPercent, 2), left.Step))
+		parts = append(parts, figure(s, id+".rest", words.LeftToDo, unit.Write(float64(left.Value), unit.InPercent, 2), left.Step))
 	}
 	return el("div", a("class", "figures"), parts...)
 }
@@ -79,7 +79,7 @@ func doneButtons(s *page.State, step *plan.Step) html {
 		buttons = append(buttons, action("done", step.Path, surface, "Done on "+s.SurfaceNames([]string{surface}), "quiet"))
 	}
 	if len(open) > 1 {
-		buttons = append(buttons, action("done", step.Path, strings.Join(open, " "), "Done on all of them", "main"))
+		buttons = append(buttons, action("done", step.Path, strings.Join(open, " "), words.DoneOnAll, "main"))
 	}
 	return el("div", a("class", "itemtools"), buttons...)
 }
@@ -89,18 +89,18 @@ func toBuyAgain(s *page.State) html {
 	var lines []html
 	for i := range s.Order().Lines {
 		if l := &s.Order().Lines[i]; (l.Scale == unit.InKilogram || l.Scale == unit.InLitre) && l.ToBuy.IsPositive() {
-			lines = append(lines, el("li", nil, el("span", nil, txt(l.Card.Name)), el("strong", nil, txt(lineAmount(s, l, l.ToBuy))), el("span", a("class", "hint"), txt(page.BuyWords(l, s.Plan.Job.Units)))))
+			lines = append(lines, el("li", nil, el("span", nil, txt(l.Card.Name)), el("strong", nil, txt(lineAmount(s, l, l.ToBuy))), el("span", a("class", "hint"), txt(words.Buy(l, s.Plan.Job.Units)))))
 		}
 	}
-	meant, more := "as planned", "Order says for what chance it is enough."
+	meant, more := words.AsPlanned, words.OrderSaysTheChance
 	if s.Sure.Done {
-		meant, more = "for the chance that each card wants", ""
+		meant, more = words.ForCardsChance, ""
 	}
 	if len(lines) == 0 {
 		return hint("What is in stock is enough for the rest, " + meant + ".")
 	}
-	return join(el("h3", nil, txt("To buy for the rest")), hint("Beyond what is in stock, "+meant+", with what you took over from the log."), el("ul", a("class", "tobuy"), lines...),
-		hintIf(more), action("go", "order", "", "Go to the order", "quiet"))
+	return join(el("h3", nil, txt(words.ToBuyForTheRest)), hint("Beyond what is in stock, "+meant+", with what you took over from the log."), el("ul", a("class", "tobuy"), lines...),
+		hintIf(more), action("go", "order", "", words.GoToTheOrder, "quiet"))
 }
 
 // finishedWork is the log of what is done.
@@ -109,7 +109,7 @@ func finishedWork(s *page.State) html {
 	if len(ids) == 0 {
 		return nothing
 	}
-	items := []html{el("h2", nil, txt("Finished work"))}
+	items := []html{el("h2", nil, txt(words.FinishedWork))}
 	for i := len(ids) - 1; i >= 0; i-- {
 		items = append(items, finishedItem(s, "done."+ids[i]))
 	}
@@ -120,10 +120,10 @@ func finishedItem(s *page.State, path string) html {
 	d := s.Doc()
 	open := s.IsOpen(path)
 	step := d.Get(path + ".step")
-	parts := []html{itemLine(path, open, s.SurfaceNames(strings.Fields(d.Get(path+".surface")))+": "+s.WorkOf(step), s.DateWords(d.Get(path+".day")))}
+	parts := []html{itemLine(path, open, s.SurfaceNames(strings.Fields(d.Get(path+".surface")))+": "+s.WorkOf(step), words.Date(d.Get(path+".day"), s.Now.Date))}
 	if open {
 		parts = append(parts, hint(s.StepName(step)), el("div", a("class", "form"),
-			fieldWith(s, path+".used", fieldExtras{Default: "by its cups"}), field(s, path+".temp"), field(s, path+".note")),
+			fieldWith(s, path+".used", fieldExtras{Default: words.ByItsCups}), field(s, path+".temp"), field(s, path+".note")),
 			region("figures-"+path, "div", a("class", "figures"), entryFigures(s, path)),
 			el("div", a("class", "itemtools"), action("remove", path, "", "Remove", "quiet")))
 	}
@@ -142,7 +142,7 @@ func entryFigures(s *page.State, path string) html {
 				continue
 			}
 			if e.Used.Step != nil {
-				parts = append(parts, figure(s, path+".on", "Put on", of(s, e.Used, weights), e.Used.Step))
+				parts = append(parts, figure(s, path+".on", words.ColumnPutOn, of(s, e.Used, weights), e.Used.Step))
 			}
 			if e.Planned.Step != nil {
 				parts = append(parts, figure(s, path+".planned", "Planned", of(s, e.Planned, weights), e.Planned.Step))
@@ -151,7 +151,7 @@ func entryFigures(s *page.State, path string) html {
 				parts = append(parts, hint("Used ÷ planned: "+unit.Number(float64(e.Ratio), 3)+"."))
 			}
 			if e.Err != nil {
-				parts = append(parts, el("p", a("class", "ask"), txt(page.EntrySentence(path, e.Err))))
+				parts = append(parts, el("p", a("class", "ask"), txt(words.EntryDoesntTeach(e.Err, page.IsCup(path)))))
 			}
 		}
 	}

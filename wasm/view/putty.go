@@ -8,6 +8,7 @@ import (
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // putties is the fillers mixed by hand.
@@ -17,9 +18,9 @@ func putties(s *page.State) html {
 	for i, id := range ids {
 		items = append(items, puttyItem(s, "putty."+id, i, len(ids)))
 	}
-	return join(el("p", a("class", "rowsname"), txt("Putty mixed by hand")),
+	return join(el("p", a("class", "rowsname"), txt(words.HandMixedTitle)),
 		region("list-putty", "div", a("class", "list", "tabindex", "-1"), items...),
-		action("add", "putty", "", "Add a putty", "quiet"))
+		action("add", "putty", "", words.AddAPutty, "quiet"))
 }
 
 func puttyOptions(s *page.State) []job.Option {
@@ -35,7 +36,7 @@ func puttyName(s *page.State, path string) string {
 	if name := s.Doc().Get(path + ".name"); name != "" {
 		return name
 	}
-	return "Putty without a name"
+	return words.PuttyWithoutAName
 }
 
 func plannedPutty(s *page.State, path string) plan.Putty {
@@ -55,8 +56,8 @@ func puttyItem(s *page.State, path string, at, count int) html {
 		parts = append(parts, el("div", a("class", "form"),
 			field(s, path+".name"), puttyParts(s, path),
 			fieldWith(s, path+".air", fieldExtras{Default: "0"}),
-			fieldWith(s, path+".wanted", fieldExtras{Default: "what the parts make"}),
-			fieldWith(s, path+".against", fieldExtras{Options: cardOptions(s, "fill"), First: "Epoxy fairing filler"}),
+			fieldWith(s, path+".wanted", fieldExtras{Default: words.WhatThePartsMake}),
+			fieldWith(s, path+".against", fieldExtras{Options: cardOptions(s, "fill"), First: words.EpoxyFairingFiller}),
 			region("figures-"+path, "div", a("class", "figures"), puttyFigures(s, path, p))),
 			itemTools(path, at, count))
 	}
@@ -78,8 +79,8 @@ func puttyParts(s *page.State, path string) html {
 		rows = append(rows, region("part-"+row, "div", a("class", "row", "tabindex", "-1"), cells...))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt("What goes in")),
-		el("p", a("class", "hint"), txt("True density: of the liquid, or of the particles. As it lies: weigh a full cup. What stands in an empty field is usual: check your tin.")), sayRegion(list, saidOf(s, list)), join(rows...), action("add", list, "", "Add a part", "quiet"))
+		el("p", a("class", "rowsname"), txt(words.WhatGoesIn)),
+		el("p", a("class", "hint"), txt(words.WhatDensities)), sayRegion(list, saidOf(s, list)), join(rows...), action("add", list, "", words.AddAPart, "quiet"))
 }
 
 func puttyField(s *page.State, row, key string, kind *material.PuttyPart) html {
@@ -90,7 +91,7 @@ func puttyField(s *page.State, row, key string, kind *material.PuttyPart) html {
 	case "bulk":
 		return fieldWith(s, row+".bulk", fieldExtras{Default: unit.Number(scale.From(float64(kind.Bulk.Value)), 3)})
 	case "price":
-		return fieldWith(s, row+".price", fieldExtras{Default: "no price"})
+		return fieldWith(s, row+".price", fieldExtras{Default: words.NoPrice})
 	}
 	return field(s, row+"."+key)
 }
@@ -100,13 +101,13 @@ func puttyFigures(s *page.State, path string, p plan.Putty) html {
 		return waits(s, path)
 	}
 	parts := []html{
-		figure(s, path+".volume", "The parts make", of(s, p.Made.Volume, unit.Volumes), p.Made.Volume.Step),
-		figure(s, path+".mass", "and weigh", of(s, p.Made.Mass, unit.Weights), p.Made.Mass.Step),
-		figure(s, path+".density", "Density of the putty", of(s, p.Made.Density, unit.Densities), p.Made.Density.Step),
-		figure(s, path+".balloons", "Balloons by volume", unit.Write(float64(p.Made.Balloons.Value), unit.InPercent, 3), p.Made.Balloons.Step),
+		figure(s, path+".volume", words.ThePartsMake, of(s, p.Made.Volume, unit.Volumes), p.Made.Volume.Step),
+		figure(s, path+".mass", words.AndWeigh, of(s, p.Made.Mass, unit.Weights), p.Made.Mass.Step),
+		figure(s, path+".density", words.DensityOfThePutty, of(s, p.Made.Density, unit.Densities), p.Made.Density.Step),
+		figure(s, path+".balloons", words.BalloonsByVolume, unit.Write(float64(p.Made.Balloons.Value), unit.InPercent, 3), p.Made.Balloons.Step),
 	}
 	if p.Made.IsDry() {
-		parts = append(parts, el("p", a("class", "ask"), txt("Over 55 % balloons the putty is dry: it tears under the knife and sands to a weak skin. Is that meant?")))
+		parts = append(parts, el("p", a("class", "ask"), txt(words.DryPutty)))
 	}
 	for i, part := range p.Parts {
 		id := path + ".part." + strconv.Itoa(i)

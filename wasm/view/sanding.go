@@ -18,8 +18,8 @@ func runFigures(s *page.State, path string, step plan.Step) html {
 	r := step.Sand
 	parts := []html{
 		el("p", a("class", "hint"), txt("Grades: "+gradeWords(r.Grades)+".")),
-		figure(s, path+".taken", "Film taken", of(s, step.Taken, unit.Films), step.Taken.Step),
-		figure(s, path+".flatten", "of it for the texture before it", of(s, r.Flatten, unit.Films), r.Flatten.Step),
+		figure(s, path+".taken", words.FilmTaken, of(s, step.Taken, unit.Films), step.Taken.Step),
+		figure(s, path+".flatten", words.ForTheTexture, of(s, r.Flatten, unit.Films), r.Flatten.Step),
 	}
 	for i, stage := range r.Stages {
 		parts = append(parts, stageFigures(s, path+".stage."+strconv.Itoa(i), stage))
@@ -43,7 +43,7 @@ func stageFigures(s *page.State, id string, stage plan.Stage) html {
 		label += ", wet"
 	}
 	if stage.IsOwn {
-		label += ", by your own figure"
+		label += words.ByOwnFigure
 	}
 	parts := []html{figure(s, id, label+" takes at least", of(s, stage.Takes, unit.Films), stage.Takes.Step)}
 	if stage.Pieces.Step != nil {
@@ -55,7 +55,7 @@ func stageFigures(s *page.State, id string, stage plan.Stage) html {
 func fewest(s *page.State, path string, r *plan.Sanding) html {
 	return join(
 		figure(s, path+".fewest", "The fewest grades, "+gradeWords(r.Fewest)+", take", of(s, r.FewTake, unit.Films), r.FewTake.Step),
-		action("set", path+".grades", strings.ReplaceAll(gradeWords(r.Fewest), ", ", " "), "Use these", "quiet"))
+		action("set", path+".grades", strings.ReplaceAll(gradeWords(r.Fewest), ", ", " "), words.UseThese, "quiet"))
 }
 
 func gradeWords(grades []sanding.Grade) string {
@@ -73,17 +73,17 @@ func removals(s *page.State) html {
 	for i, id := range ids {
 		items = append(items, removalItem(s, "removal."+id, i, len(ids)))
 	}
-	return join(el("p", a("class", "rowsname"), txt("What a grade takes: your own figures")),
-		el("p", a("class", "hint"), txt("Weigh an offcut, or read the film twice at one spot, before and after one grade. Your figure then stands in place of the assumption.")),
+	return join(el("p", a("class", "rowsname"), txt(words.WhatAGradeTakes)),
+		el("p", a("class", "hint"), txt(words.HowToFindRemoval)),
 		region("list-removal", "div", a("class", "list", "tabindex", "-1"), items...),
-		action("add", "removal", "", "Add a figure of my own", "quiet"))
+		action("add", "removal", "", words.AddOwnRemoval, "quiet"))
 }
 
 func removalItem(s *page.State, path string, at, count int) html {
 	open := s.IsOpen(path)
 	grade := s.Doc().Get(path + ".grade")
 	if grade == "" {
-		grade = "Grade not typed"
+		grade = words.GradeNotTyped
 	}
 	var takes plan.Removal
 	for _, r := range s.Plan.Removals() {
@@ -97,12 +97,12 @@ func removalItem(s *page.State, path string, at, count int) html {
 		for _, key := range job.RemovalFields(s.Doc().Get(path + ".way")) {
 			extra := fieldExtras{}
 			if key == "cured-density" {
-				extra = fieldExtras{Default: "as cured gel coat"}
+				extra = fieldExtras{Default: words.AsCuredGelCoat}
 			}
 			parts = append(parts, fieldWith(s, path+"."+key, extra))
 		}
 		parts = append(parts, region("figures-"+path, "div", a("class", "figures"), waits(s, path),
-			figure(s, path+".takes", "It takes", of(s, takes.Takes, unit.Films), takes.Takes.Step)), itemTools(path, at, count))
+			figure(s, path+".takes", words.ItTakes, of(s, takes.Takes, unit.Films), takes.Takes.Step)), itemTools(path, at, count))
 	}
 	return region("item-"+path, "div", a("class", "item", "data-open", yesNo(open)), parts...)
 }
@@ -112,10 +112,10 @@ func removalItem(s *page.State, path string, at, count int) html {
 func readings(s *page.State, path string, kind *job.StepKind) html {
 	var parts []html
 	if kind.IsCoat() {
-		parts = append(parts, readingList(s, path+".comb", "Comb readings, each of one coat", "Add a comb reading", "last-wet", "first-dry"))
+		parts = append(parts, readingList(s, path+".comb", words.CombReadings, words.AddACombReading, "last-wet", "first-dry"))
 	}
 	if kind.HasWitnesses() {
-		parts = append(parts, readingList(s, path+".witness", "Cured film of the layer after this step, as measured", "Add a measured film", "film"))
+		parts = append(parts, readingList(s, path+".witness", words.MeasuredFilmWords, words.AddAMeasuredFilm, "film"))
 	}
 	return join(parts...)
 }
@@ -131,7 +131,7 @@ func readingList(s *page.State, list, name, add string, keys ...string) html {
 		if len(keys) > 1 {
 			cells = append(cells, combAnswer(s, row, i))
 		}
-		cells = append(cells, fieldWith(s, row+".surface", fieldExtras{Options: surfaceOptions(s), First: "all of it"}),
+		cells = append(cells, fieldWith(s, row+".surface", fieldExtras{Options: surfaceOptions(s), First: words.WholeArea}),
 			action("remove", row, "", "Remove", "quiet"))
 		lines = append(lines, el("div", a("class", "reading", "id", row, "tabindex", "-1"), cells...))
 	}

@@ -6,18 +6,19 @@ import (
 	"shedreckoner/calc"
 	"shedreckoner/calc/source"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // sourcesScreen lists every rule with its formula, source, mark and checks, then
 // the documents, all as the sums declare them.
 func sourcesScreen(*page.State) html {
-	parts := []html{el("p", a("class", "lead"), txt("Every sum of this page. What is marked as an assumption, common practice or from memory: trust your own tests and the maker's sheet more."))}
+	parts := []html{el("p", a("class", "lead"), txt(words.SourcesLead))}
 	for i, topic := range calc.Topics {
 		var rules []html
 		for j, r := range topic.Rules {
 			checks := calc.Checked.Of(i, j)
 			if checks == "" {
-				checks = "nothing from outside"
+				checks = words.NothingFromOutside
 			}
 			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(capital(r.Result.Meaning))), el("p", a("class", "formula"), symbols(r.Formula)),
 				el("p", a("class", "source"), txt(capital(r.Source.String())+" – "+r.Mark.String()+". Checked by: "+strings.ReplaceAll(checks, " × ", "\u00a0×\u00a0")+"."))))
@@ -28,7 +29,7 @@ func sourcesScreen(*page.State) html {
 	for _, d := range source.Documents {
 		by := d.By
 		if !d.Seen {
-			by += " – from memory"
+			by += words.FromMemory
 		}
 		documents = append(documents, el("li", nil, el("p", a("class", "what"), txt(capital(d.Title))), el("p", a("class", "source"), txt(by))))
 	}
@@ -37,7 +38,7 @@ func sourcesScreen(*page.State) html {
 
 // about is which version this is, and where its sums come from.
 func about(s *page.State) html {
-	return join(el("h2", nil, txt("About this page")),
-		el("p", a("class", "hint"), txt("Version "), el("span", a("id", "version"), txt(s.Version))),
-		action("go", "sources", "", "Sources of the sums", "quiet"))
+	return join(el("h2", nil, txt(words.AboutThisPage)),
+		el("p", a("class", "hint"), txt(words.Version), el("span", a("id", "version"), txt(s.Version))),
+		action("go", "sources", "", words.SourcesOfTheSums, "quiet"))
 }

@@ -233,17 +233,17 @@ func stepFigures(s *page.State, path string, step plan.Step) html {
 	if c := step.Coat; c != nil {
 		parts = append(parts,
 			figure(s, path+".coats", "Coats", unit.Number(float64(c.Coats.Value), 3), c.Coats.Step),
-			figure(s, path+".weteach", "Wet film of each: what a comb should read", of(s, c.WetEach, unit.Films), c.WetEach.Step),
-			figure(s, path+".wet", "Wet film in all", of(s, c.Wet, unit.Films), c.Wet.Step),
-			figure(s, path+".cured", "Cured film in all", of(s, c.Cured, unit.Films), c.Cured.Step),
-			figure(s, path+".theory", "A litre as sold covers, nothing lost", of(s, c.Theory, unit.Rates), c.Theory.Step),
-			figure(s, path+".practice", "A litre as sold covers, in practice", of(s, c.Practice, unit.Rates), c.Practice.Step))
+			figure(s, path+".weteach", words.WetFilmOfEach, of(s, c.WetEach, unit.Films), c.WetEach.Step),
+			figure(s, path+".wet", words.WetFilmInAll, of(s, c.Wet, unit.Films), c.Wet.Step),
+			figure(s, path+".cured", words.CuredFilmInAll, of(s, c.Cured, unit.Films), c.Cured.Step),
+			figure(s, path+".theory", words.CoversInTheory, of(s, c.Theory, unit.Rates), c.Theory.Step),
+			figure(s, path+".practice", words.CoversInPractice, of(s, c.Practice, unit.Rates), c.Practice.Step))
 	}
 	if step.Sand != nil {
 		parts = append(parts, runFigures(s, path, step))
 	}
 	if step.Kind != nil && step.Kind.Drawing == plan.DrawnTaken && step.Kind.Fits != nil && step.Taken.Step != nil { // by a material, not by paper
-		parts = append(parts, figure(s, path+".taken", "Film taken", of(s, step.Taken, unit.Films), step.Taken.Step))
+		parts = append(parts, figure(s, path+".taken", words.FilmTaken, of(s, step.Taken, unit.Films), step.Taken.Step))
 	}
 	if step.Fill != nil {
 		parts = append(parts, fillFigures(s, path, step))

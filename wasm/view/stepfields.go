@@ -3,6 +3,7 @@ package view
 import (
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // stepField is a field of a step with what it has besides.
@@ -25,21 +26,21 @@ var stepFieldExtras = []struct {
 	key string
 	fieldExtras
 }{
-	{"wait", fieldExtras{Default: "not said", Hint: "Not said: what depends on it stays open."}},
-	{"patch", fieldExtras{Default: "none yet", Hint: "What needs a test patch stays red until its day is noted here or on the surface."}},
-	{"goes", fieldExtras{Default: "1", Hint: "Spray, sand, find pinholes, spray again: how often."}},
+	{"wait", fieldExtras{Default: words.NotSaid, Hint: words.NotSaidOpen}},
+	{"patch", fieldExtras{Default: words.NoneYet, Hint: words.PatchHint}},
+	{"goes", fieldExtras{Default: "1", Hint: words.RoundsHint}},
 	{"go-takes", fieldExtras{Default: "none"}},
-	{"swallowed", fieldExtras{Default: "0", Hint: "Goes into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."}},
-	{"first", fieldExtras{Default: "such as P220"}},
-	{"last", fieldExtras{Default: "such as P1200", Hint: "What the next layer and the polish find."}},
-	{"grades", fieldExtras{Default: "the usual ones", Hint: "Left empty: the usual grades from the first to the last."}},
-	{"wet-from", fieldExtras{Default: "all dry", Hint: "An electric sander and water don't go together."}},
-	{"scratch", fieldExtras{Default: "0.33", Hint: "0.15 to 0.5: an assumption. Your own figures of what a grade takes stand above it."}},
-	{"texture", fieldExtras{Default: "by the method", Hint: "What the coat before left: the first grade flattens it."}},
-	{"least", fieldExtras{Default: "as its card says"}},
-	{"cut-most", fieldExtras{Default: "as read"}},
-	{"raise", fieldExtras{Default: "0", Hint: "More filler, less to cut. Below zero: the other way."}},
-	{"cut-cost", fieldExtras{Default: "3", Hint: "For the best height of the datum: an assumption."}},
+	{"swallowed", fieldExtras{Default: "0", Hint: words.SwallowedHint}},
+	{"first", fieldExtras{Default: words.SuchAsP220}},
+	{"last", fieldExtras{Default: words.SuchAsP1200, Hint: words.LastGradeHint}},
+	{"grades", fieldExtras{Default: words.TheUsualOnes, Hint: words.GradesHint}},
+	{"wet-from", fieldExtras{Default: words.AllDry, Hint: words.WetHint}},
+	{"scratch", fieldExtras{Default: "0.33", Hint: words.ScratchHint}},
+	{"texture", fieldExtras{Default: words.ByTheMethod, Hint: words.TextureHint}},
+	{"least", fieldExtras{Default: words.AsItsCardSays}},
+	{"cut-most", fieldExtras{Default: words.AsRead}},
+	{"raise", fieldExtras{Default: "0", Hint: words.RaiseHint}},
+	{"cut-cost", fieldExtras{Default: "3", Hint: words.CutCostHint}},
 	{"alike", fieldExtras{Default: "1"}},
 }
 
@@ -55,8 +56,8 @@ func stepExtras(key string) fieldExtras {
 // budgetFields is what a build-up's film is reckoned with.
 func budgetFields(s *page.State, path string) html {
 	return join(
-		fieldWith(s, path+".thin-share", fieldExtras{Default: "5", Hint: "The thin side is the film that all but this share of the area has."}),
-		fieldWith(s, path+".removal-cv", fieldExtras{Default: "40", Hint: "An assumption: log your own."}),
-		fieldWith(s, path+".unfair", fieldExtras{Default: "0", Hint: "How far the ground lies off the plane that the board sands to."}),
-		fieldWith(s, path+".strip", fieldExtras{Default: "25 mm", Hint: "Along edges films run thin (× 0.7) and boards dwell (× 2): an assumption."}))
+		fieldWith(s, path+".thin-share", fieldExtras{Default: "5", Hint: words.ThinShareHint}),
+		fieldWith(s, path+".removal-cv", fieldExtras{Default: "40", Hint: words.OwnAssumption}),
+		fieldWith(s, path+".unfair", fieldExtras{Default: "0", Hint: words.UnfairHint}),
+		fieldWith(s, path+".strip", fieldExtras{Default: "25 mm", Hint: words.StripHint}))
 }

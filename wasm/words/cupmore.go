@@ -154,3 +154,11 @@ func Drops(n string) string { return n + " drops by your own count" }
 
 // MarkThen is the mark of a graduated cup with both parts in it.
 func MarkThen(mark string) string { return "fill to the mark of " + mark }
+
+// Setup of a cup.
+const (
+	NotClosed    = "not in a closed space"
+	AsTheSurface = "as the surface"
+	CoatsOwn     = "coat's own"
+	CardsLargest = "card's largest"
+)

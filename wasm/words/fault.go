@@ -114,3 +114,13 @@ func signFigure(si float64, scale unit.Scale, units job.Units) string {
 	}
 	return unit.Write(si, scale, 3)
 }
+
+// What a fault may come from.
+const (
+	BornOut           = "What the log bears out"
+	NoSignAmongOthers = "No sign in the log, in no order"
+	NoSignAtAll       = "The log shows no sign. Possible, in no order"
+	SpokenAgainst     = "What the log speaks against"
+	WaitingIsNoCure   = "Waiting won't mend it. "
+	WaitForIt         = "Wait: it may yet cure. "
+)

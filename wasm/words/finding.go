@@ -288,3 +288,9 @@ var mendWords = map[buildup.Mend]string{
 	buildup.MoreEvenFilm:  "Put on more, or a more even film; start with a finer grade.",
 	buildup.LessFilm:      "Put on less film.",
 }
+
+// Questions about unlikely figures.
+const (
+	ItIsReal = "It is real"
+	OnlyOn   = "Only on "
+)

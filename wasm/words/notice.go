@@ -1,5 +1,11 @@
 package words
 
+import (
+	"strconv"
+
+	"shedreckoner/calc/job"
+)
+
 // What the whole page has to say.
 const (
 	NotStored = "This browser doesn't keep what is typed: it is full, or it lets this page keep nothing. Export the job as a file before you close the page."
@@ -34,3 +40,36 @@ const (
 	CantRead = "Something typed can't be read. What follows from it shows a dash until it is put right."
 	PutRight = "To be put right:"
 )
+
+// Short answers to what was just done or can't be.
+const (
+	ChooseATabFirst    = "Choose first which tab's job goes on."
+	LogFull            = "The log is full. Export the job, then remove old cups."
+	EndTheCupFirst     = "A cup is open. End it first."
+	IsATestAlready     = "This cup is taken as a cup test already."
+	TakenAsTest        = "Taken as a cup test. The minutes of this card follow it from now on."
+	TooMuchTyped       = "That is more than a job can hold. It was not taken."
+	ReadingBeforeProud = "Type the reading first, then say that it is proud."
+	ReloadAfterCup     = "A cup is open. End it first: the page reloads for the newer version."
+	Removed            = "Removed. Undo brings it back."
+)
+
+// CatalystMayBeIn is how a weighed cup ended that another tab or a failure took over; the
+// log keeps it, so it stays as it is.
+const CatalystMayBeIn = "catalyst may be in: add none"
+
+// ListFull says that a list takes no more.
+func ListFull(list *job.List) string {
+	return "A job holds at most " + strconv.Itoa(list.Max) + " of these. Remove one first, or start another job."
+}
+
+// Pasted says how many readings came in, rows of cells, and which row is short.
+func Pasted(rows [][]string) string {
+	text := strconv.Itoa(len(rows)) + " × " + strconv.Itoa(len(rows[0])) + " readings pasted."
+	for i, r := range rows {
+		if len(r) != len(rows[0]) {
+			return text + " Row " + strconv.Itoa(i+1) + " has " + strconv.Itoa(len(r)) + ": look at what is missing."
+		}
+	}
+	return text
+}

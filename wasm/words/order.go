@@ -182,3 +182,9 @@ func OffBy(days, heat string) string {
 func ForPaper(bought, kept, surfaces, area string) string {
 	return "Mass bought: " + bought + ". Mass that stays on the boat: " + kept + ". Surfaces: " + surfaces + ", " + area + " in all."
 }
+
+// The order as a list and as a table.
+const (
+	OrderList     = "Order list"
+	ColumnInStock = "In stock"
+)

@@ -156,3 +156,6 @@ var noteWords = map[surface.Note]string{
 
 // SurfaceNote is something to be said beside a measured surface.
 func SurfaceNote(n surface.Note) string { return noteWords[n] }
+
+// SurfaceNumber names a surface that nobody has named yet.
+func SurfaceNumber(id string) string { return "Surface " + id }

@@ -1,0 +1,63 @@
+package words
+
+import (
+	"errors"
+
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/order"
+)
+
+// What is said of what the log teaches.
+const (
+	LessonTaken     = "Taken over: the order and what is left now reckon with it."
+	LessonForgotten = "Forgotten: the plan reckons with its own figures again."
+)
+
+// EntryDoesntTeach says why an entry of the log, a cup or a piece of finished work,
+// isn't learned from, and what to do.
+func EntryDoesntTeach(err error, isCup bool) string {
+	var refused *order.LogError
+	switch {
+	case errors.As(err, &refused) && refused.Cause == order.ThinFilm:
+		return "Less was used than the film alone needs: that is a thin film, not a low loss. Read a wet-film comb, type it at the step, and this counts."
+	case errors.As(err, &refused) && refused.Cause == order.Unlikely:
+		return "Used and planned lie more than five times apart: that is a slip of unit, not a hand. Check what was used."
+	case errors.Is(err, chance.ErrNoUse) && isCup:
+		return "Not learned from: no catalyst went into it."
+	case errors.Is(err, chance.ErrLeftOpen) && isCup:
+		return "Not learned from yet: type what was left over."
+	case errors.Is(err, chance.ErrNoUse):
+		return "Not learned from: no cup was mixed for this step. Type what was put on."
+	case errors.Is(err, chance.ErrLeftOpen):
+		return "Not learned from yet: type what was left over of its cups that gelled or were left open."
+	case errors.Is(err, chance.ErrUnlikely):
+		return "Not learned from until you say that it is real."
+	case errors.Is(err, chance.ErrNoPlanned) && isCup:
+		return "Not learned from: it isn't known what this area was to take."
+	case errors.Is(err, chance.ErrNoPlanned):
+		return "Not learned from: nothing was planned when it was logged."
+	}
+	return "Not learned from: its figures can't be right."
+}
+
+// What the log teaches.
+const (
+	ColumnShare       = "catalyst by mass"
+	ColumnProductAt   = "product at"
+	ColumnSurfaceAt   = "surface at"
+	ColumnAirAt       = "air at"
+	ColumnEarlyGel    = "early gel"
+	ColumnGelledAfter = "gelled after"
+	ColumnLeftOver    = "left over"
+	ColumnPerArea     = "planned per area"
+	ColumnEnd         = "how it ended"
+	ColumnFault       = "what went wrong"
+	SurfaceGone       = "a surface that is gone"
+	NamelessSurface   = "a surface without a name"
+	StepGone          = "a step that is gone"
+	UsedOverPlanned   = "Used ÷ planned, before"
+	EntryDoesntCount  = "entry doesn't count yet: open it to see why."
+	EntriesDontCount  = "entries don't count yet: open them to see why."
+	ReckonWithIt      = "Reckon with it"
+	ForgetIt          = "Forget it"
+)

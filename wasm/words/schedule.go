@@ -1,0 +1,118 @@
+package words
+
+import (
+	"math"
+	"strconv"
+
+	"shedreckoner/calc/air"
+	"shedreckoner/calc/plan"
+	"shedreckoner/calc/schedule"
+	"shedreckoner/calc/unit"
+)
+
+// Work names what is to be done.
+func Work(w *schedule.Work) string {
+	of := ""
+	if w.Of > 1 {
+		of = " " + strconv.Itoa(w.Which) + " of " + strconv.Itoa(w.Of)
+	}
+	card := ""
+	if w.Step.Card != nil {
+		card = ": " + w.Step.Card.Name
+	}
+	switch w.Kind {
+	case plan.LayCoat:
+		return "Coat" + of + card
+	case plan.LayFiller:
+		return "Filler, pass" + of + card
+	case plan.PolishIt:
+		return "Polish" + card
+	case plan.LaunchIt:
+		return "May be launched"
+	case plan.OtherWork:
+		return w.Step.Job.Kind.Name
+	}
+	if w.Step.Fill != nil {
+		return "Board the filler"
+	}
+	return "Sand"
+}
+
+// WorkNotes says what there is to heed of a work.
+func WorkNotes(w *schedule.Work, today string) []string {
+	var notes []string
+	if w.NeedsKey {
+		text := "Sand a key first: this ground is always sanded before the next layer."
+		if w.Closed != 0 {
+			text = "Outside its window, which ended " + dayAndHour(w.Closed, today) + ": sand a key first."
+		}
+		notes = append(notes, text)
+	}
+	if w.IsLong {
+		notes = append(notes, "More than the hours of one day take: split the surface where an edge hides it, or get a second pair of hands.")
+	}
+	switch off := w.Masking.Off; {
+	case w.Masking.IsLate:
+		notes = append(notes, MaskAfresh)
+	case off > 0 && w.Masking.IsLast:
+		notes = append(notes, MaskingOff(dayAndHour(off, today), w.Masking.IsHot))
+	}
+	if isClose := w.BeginBy-w.From < 2*unit.Hour; w.StopBy > 0 && (isClose || len(w.Closing) > 0) {
+		notes = append(notes, "Begin by "+clockOf(w.BeginBy)+", stop at "+clockOf(w.StopBy)+": "+closing(w.Closing)+".")
+	}
+	return notes
+}
+
+// closing says what ends the hours that are fit to coat.
+func closing(list []air.Finding) string {
+	for _, f := range list {
+		switch f.Condition {
+		case air.TooNearDew:
+			return "dew comes before it has cured"
+		case air.TooCold:
+			return "it gets too cold before it has cured"
+		case air.TooHot:
+			return "the surface gets too hot"
+		case air.TooDamp:
+			return "the air gets too damp"
+		case air.TooDry:
+			return "the air gets too dry"
+		}
+	}
+	return "dark, or the end of the working day"
+}
+
+// ScheduleStop says why a build-up doesn't come to its end.
+func ScheduleStop(err error) string {
+	switch err {
+	case schedule.ErrNeverCures:
+		return "At these temperatures the layer below never cures: warm the shed."
+	case schedule.ErrNoWindow:
+		return "No working hour of a day like this takes the material: see on Cup what speaks against it."
+	case schedule.ErrTooLong:
+		return "The calendar ends here: there is more work than it holds."
+	}
+	return "The day's figures don't go together."
+}
+
+// WorkHours writes from when to when a work goes on: "10:00–12:30", with the days
+// between where it ends on another; of the launch only from when.
+func WorkHours(w *schedule.Work) string {
+	if w.Kind == plan.LaunchIt {
+		return "From " + clockOf(w.From)
+	}
+	to := clockOf(w.To)
+	if from, end := math.Floor(float64(w.From/unit.Day)), math.Floor(float64(w.To/unit.Day)); end > from {
+		to += " (" + Counted(int(end-from), "day", "days") + " on)"
+	}
+	return clockOf(w.From) + "–" + to
+}
+
+// What the calendar of the rest says of itself.
+const (
+	WhenTheRest       = "When can the rest be done?"
+	ScheduleWaits     = "Shown once today's air is typed on Cup: low, high, a reading of temperature and humidity."
+	NothingToSchedule = "Nothing is left to do, or nothing is measured yet."
+	DaysLikeToday     = "Every day is taken to be like today, with one pair of hands. Waits are the card's at 20 °C, twice as long at 10 °C, 0.6 of it at 30 °C; under 10 °C nothing cures. " +
+		"Common practice: the maker's sheet and a thumbnail stand above it."
+)
