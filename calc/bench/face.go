@@ -16,8 +16,11 @@ type Measured struct {
 	Scale  unit.Scale // InGram or InMillilitre
 }
 
-// String writes it with its unit.
+// String writes it with its unit; one that wasn't measured, as a bare number.
 func (m Measured) String() string {
+	if m.Scale == unit.NoScale {
+		return m.Bare()
+	}
 	return unit.WithUnit(unit.Group(unit.Plain(m.Number.String())), m.Scale)
 }
 

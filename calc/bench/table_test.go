@@ -50,6 +50,58 @@ func TestOnlyAWeighedPourHasAThen(t *testing.T) {
 		b := benchOf(t, tenOClock, bare, tool)
 		require.NotNil(t, b.Pour, "%s: %v %v", tool, b.Reasons, b.Waiting)
 		assert.False(t, b.Pour.HasThen(), tool)
+		assert.Equal(t, "0", b.Pour.Then.String(), "%s: what has no unit is written without one", tool)
+	}
+}
+
+// Each line of a cup is weighed from its own tin, and its mass follows its share:
+// in 109 g of flow coat with 4 % of styrene, 2 % of wax solution and 3 % of pigment
+// are 100 g as sold, and the display shows the sum so far. Source: definition of a
+// share by mass of the product.
+func TestEachLineIsWeighedFromItsOwnTin(t *testing.T) {
+	b := benchOf(t, tenOClock, bare, "bench.now.card = flowcoat\nbench.now.thinner = 4 %\nbench.now.pigment = 3 %\nbench.now.amount = 109 g\nbench.now.scale-step = 0.01 g")
+	require.True(t, b.HasDose, "%v %v", b.Reasons, b.Waiting)
+	want := []struct {
+		part       bench.Part
+		card       string
+		own, shows string
+	}{
+		{bench.Product, "flowcoat", "100 g", "100 g"}, {bench.Thinner, "styrene", "4 g", "104 g"},
+		{bench.Wax, "wax-solution", "2 g", "106 g"}, {bench.Pigment, "", "3 g", "109 g"},
+	}
+	require.Len(t, b.Weigh, len(want))
+	for i, w := range want {
+		line, card := b.Weigh[i], ""
+		if line.Card != nil {
+			card = line.Card.Key
+		}
+		assert.Equal(t, w.part, line.Part)
+		assert.Equal(t, w.card, card, "line %d", i)
+		assert.Equal(t, spaced(w.own), line.Own.String(), "line %d", i)
+		assert.Equal(t, spaced(w.shows), line.Shows.String(), "line %d", i)
+	}
+}
+
+// Thinner goes between the parts of a fixed ratio, as it is measured: of base and
+// hardener at 1.2 kg/L, 10 % by mass of a thinner of 0.8 kg/L is 15 % of their
+// volume, 10 % by volume two thirds of that mass. Source: exact, by the densities.
+func TestThinnerGoesBetweenThePartsOfARatio(t *testing.T) {
+	for _, c := range []struct {
+		lines      string
+		own, shows [3]string
+	}{
+		{"card.topcoat.ratio-volume = 2:1\nbench.now.amount = 345 mL\nbench.now.thinner = 10 %", [3]string{"200 mL", "45 mL", "100 mL"}, [3]string{"200 mL", "245 mL", "345 mL"}},
+		{"card.topcoat.ratio-mass = 4:1\nbench.now.amount = 550 g\nbench.now.thinner = 10 %", [3]string{"400 g", "50 g", "100 g"}, [3]string{"400 g", "450 g", "550 g"}},
+		{"card.topcoat.ratio-mass = 4:1\nbench.now.amount = 480 g\nbench.now.thinner = 10 %\nbench.now.thinner-by = volume", [3]string{"360 g", "30 g", "90 g"}, [3]string{"360 g", "390 g", "480 g"}},
+	} {
+		b := benchOf(t, tenOClock, bare, "bench.now.card = topcoat\ncard.topcoat-thinner.density = 0.8", c.lines)
+		require.Len(t, b.Weigh, 3, "%s: %v %v", c.lines, b.Reasons, b.Waiting)
+		for i, part := range []bench.Part{bench.PartA, bench.Thinner, bench.PartB} {
+			assert.Equal(t, part, b.Weigh[i].Part)
+			assert.Equal(t, []string{"topcoat", "topcoat-thinner", "topcoat"}[i], b.Weigh[i].Card.Key)
+			assert.Equal(t, spaced(c.own[i]), b.Weigh[i].Own.String(), c.lines)
+			assert.Equal(t, spaced(c.shows[i]), b.Weigh[i].Shows.String(), c.lines)
+		}
 	}
 }
 

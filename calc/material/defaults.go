@@ -161,6 +161,7 @@ func vinylEster() *Card {
 	card.DoseTable = doses(18, 2.0, 20, 1.9, 25, 1.75, 30, 1.5)
 	card.Floor = exactly[unit.ByMass](0.0125, c)
 	card.GelTime = spec(20*unit.Minute, 12*unit.Minute, 30*unit.Minute, x)
+	card.GelAt = exactly(celsius(25), x)
 	card.GelWith = exactly[unit.ByMass](0.0175, x)
 	card.GelEnergy = spec[unit.MolarEnergy](60e3, 40e3, 90e3, x)
 	return card

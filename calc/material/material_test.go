@@ -37,6 +37,46 @@ func TestEveryFigureLiesInItsRange(t *testing.T) {
 	}
 }
 
+// What a putty is mixed of has densities inside their own ranges, lies no denser
+// than its particles are, and is bought by a card that ships. The figures are the
+// trade's: kg/L, true and as it lies; P published, C common practice, X assumption.
+func TestPartsOfAPuttyHoldTheTradesFigures(t *testing.T) {
+	const p, c, x = source.Published, source.CommonPractice, source.Assumption
+	rows := []struct {
+		key        string
+		true, bulk [3]float64
+		mark       source.Mark
+	}{
+		{"resin", [3]float64{1.15, 1.08, 1.20}, [3]float64{1.15, 1.08, 1.20}, c},
+		{"hardener", [3]float64{1.00, 0.94, 1.05}, [3]float64{1.00, 0.94, 1.05}, c},
+		{"balloons", [3]float64{0.25, 0.15, 0.60}, [3]float64{0.10, 0.07, 0.35}, p},
+		{"silica", [3]float64{2.2, 2.2, 2.3}, [3]float64{0.04, 0.03, 0.05}, p},
+		{"other", [3]float64{1.0, 0.8, 4}, [3]float64{1.0, 0.3, 4}, x},
+	}
+	require.Len(t, material.PuttyParts, len(rows))
+	for _, row := range rows {
+		part := material.FindPuttyPart(row.key)
+		require.Equal(t, row.key, part.Key)
+		for _, of := range []struct {
+			want [3]float64
+			got  material.Spec[unit.Density]
+		}{{row.true, part.True}, {row.bulk, part.Bulk}} {
+			for i, got := range []unit.Density{of.got.Value, of.got.Low, of.got.High} {
+				assert.InDelta(t, of.want[i], unit.InKilogramPerLitre.From(float64(got)), 1e-9, row.key)
+			}
+			assert.True(t, of.got.Low <= of.got.Value && of.got.Value <= of.got.High, row.key)
+			assert.Equal(t, row.mark, of.got.Mark, row.key)
+		}
+		assert.LessOrEqual(t, part.Bulk.Value, part.True.Value, "%s: a heap is never denser than its grains", row.key)
+		card, ships := material.Find(part.Card)
+		assert.Equal(t, part.Card != "", ships, row.key)
+		if card.Density.Known {
+			assert.Equal(t, part.True, card.Density, "%s: bought and mixed at one density", row.key)
+		}
+	}
+	assert.Equal(t, "resin", material.FindPuttyPart("no such part").Key)
+}
+
 func TestFieldsAreWritableAndUnique(t *testing.T) {
 	seen := map[string]bool{"name": true, "base": true, "stock": true, "note": true, "pack": true, "dose": true, "buy": true, "tick": true}
 	for _, f := range material.Fields {

@@ -93,6 +93,34 @@ func TestTheNextPlanIsTheSameAsOneFromNothing(t *testing.T) {
 	}
 }
 
+// What can't be read is told by the next plan wherever it stands, and told no more
+// once it can: also where nothing is worked out from it.
+func TestTheNextPlanTellsWhatCantBeReadAnywhere(t *testing.T) {
+	r := jobtest.New(3)
+	r.Junk = 0
+	d := r.Document()
+	p := plan.Make(d)
+	p.Refused()
+	told, seen := map[string]bool{}, map[string]int{}
+	for _, l := range d.Lines() {
+		if seen[job.PartOf(l.Path)]++; seen[job.PartOf(l.Path)] > 8 {
+			continue
+		}
+		junk := d.Set(l.Path, "junk")
+		for _, now := range []job.Document{junk, d} {
+			p = p.Next(now)
+			fresh := plan.Make(now)
+			require.Equal(t, fresh.Refused(), p.Refused(), l.Path)
+		}
+		if f := job.FieldAt(l.Path); f != nil && made(junk).RefusedAt(l.Path) != nil {
+			told[job.PartOf(l.Path)] = true
+		}
+	}
+	for _, list := range []string{"card", "bench", "day", "cup"} {
+		require.True(t, told[list], "%s: nothing there was refused", list)
+	}
+}
+
 // changed makes one change as the page can make it.
 func changed(r *jobtest.Random, d job.Document) job.Document {
 	lines := d.Lines()

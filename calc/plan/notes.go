@@ -23,7 +23,7 @@ func (p *Plan) Unreadable() []job.Problem {
 // Refused is all that is wrong as typed.
 func (p *Plan) Refused() []job.Problem {
 	return ask(p, "refused", func(m *maker) []job.Problem {
-		m.lookAtAll()
+		m.lookAtLists()
 		list := slices.Clone(m.plan.reading.Problems)
 		for _, n := range m.plan.said() {
 			list = append(list, n.refused...)
