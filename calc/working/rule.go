@@ -46,6 +46,10 @@ type Rule struct {
 // their range. It is for tests; sums use Of.
 func (r *Rule) Eval(si ...float64) float64 { return r.eval(si) }
 
+// Compute is Of for bare numbers in SI base units: it refuses what Of refuses. It is
+// for tests. Errors: *RangeError.
+func (r *Rule) Compute(si ...float64) (float64, error) { return r.compute(si) }
+
 // Spoil makes the rule give a wrong result until mended. It is for tests: a check
 // that doesn't notice is none.
 func (r *Rule) Spoil() (mend func()) {
