@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/shopspring/decimal"
 
@@ -26,16 +27,10 @@ type Now struct {
 // every reason why nothing is mixed now. The temperature of the surface alone
 // must be typed; all else has a default on the safe side.
 type Bench struct {
-	Card    *job.Card
-	IsRatio bool        // parts A and B instead of a catalyst
-	Putty   *plan.Putty // that is mixed by hand; nil: bought
-	Waiting []string    // paths of what is yet to be typed before there is a dose
-	Reasons []error     // why there is no dose
+	Chosen
+	Waiting []string // paths of what is yet to be typed before there is a dose
+	Reasons []error  // why there is no dose
 
-	Origin  Origin                           // where material, method and film come from
-	Coat    string                           // path of the step that the cup is for; empty: none
-	Method  *material.Method                 // how it is put on
-	Film    working.Figure[unit.WetFilm]     // of one coat
 	Surface working.Figure[unit.Temperature] // as typed
 	Product working.Figure[unit.Temperature] // as the surface until typed
 	IsSame  bool                             // the product's temperature wasn't typed
@@ -44,14 +39,11 @@ type Bench struct {
 	AsksAhead    bool // the surface is near the card's least temperature: the coldest hour ahead is asked for
 	AsksHumidity bool // fit to coat can't be checked without air and humidity
 
-	Size     Size
-	Weigh    []Line
-	Pour     *Pour // catalyst, or the hardener of a fixed ratio; nil: there is none to be poured
-	Minutes  *Minutes
-	Facts    Facts
-	Verdicts []Verdict
-	Back     []Way        // what brings a dose back, where there is none
-	Offers   []cure.Offer // what would help with this cup
+	Size    Size
+	Weigh   []Line
+	Pour    *Pour // catalyst, or the hardener of a fixed ratio; nil: there is none to be poured
+	Minutes *Minutes
+	Facts   Facts
 
 	Dose     cure.Dose // only where HasDose
 	HasDose  bool
@@ -74,7 +66,38 @@ type Bench struct {
 
 	Air    Air
 	Vapour Vapour
-	Flow   Flow
+
+	verdicts func() []Verdict
+	back     func() []Way
+	offers   func() []cure.Offer
+	cards    func() []CardToday
+	flow     func() Flow
+}
+
+// What no dose hangs on is worked out when it is first asked for.
+
+// Verdicts is all that bears on the answer.
+func (b *Bench) Verdicts() []Verdict { return asked(b.verdicts) }
+
+// Back is what brings a dose back, where there is none.
+func (b *Bench) Back() []Way { return asked(b.back) }
+
+// Offers is what would help with this cup.
+func (b *Bench) Offers() []cure.Offer { return asked(b.offers) }
+
+// CardsToday is what the day would do to each card that can be coated.
+func (b *Bench) CardsToday() []CardToday { return asked(b.cards) }
+
+// Flow is the thinner for a flow time.
+func (b *Bench) Flow() Flow { return asked(b.flow) }
+
+// asked answers a question; none is put to a bench without a material.
+func asked[T any](question func() T) T {
+	if question == nil {
+		var none T
+		return none
+	}
+	return question()
 }
 
 // Why a bench has no dose, besides what the sums say.
@@ -90,11 +113,17 @@ var (
 
 // Make plans the next cup of a planned job at a moment.
 func Make(p *plan.Plan, now Now) Bench {
-	b := &bencher{plan: p, now: now, typed: &p.Job.Bench}
+	b := newBencher(p, now)
 	b.make()
 	return b.out
 }
 
+func newBencher(p *plan.Plan, now Now) *bencher {
+	return &bencher{plan: p, now: now, typed: &p.Job.Bench}
+}
+
+// bencher is what is settled of a cup, one after another: each part of the work has
+// a type of its own, which takes over what was settled before it.
 type bencher struct {
 	plan  *plan.Plan
 	now   Now
@@ -129,33 +158,35 @@ func (b *bencher) refuse(err error) {
 }
 
 func (b *bencher) make() {
-	if !b.inputs() {
+	choose, sky, mix, gel := chooser{b}, weather{b}, mixer{b}, gelling{b}
+	size, dose, air, scale := sizer{b}, doser{b}, vapours{b}, weighing{b}
+	if !choose.inputs() {
 		b.wait("card")
 		return
 	}
 	b.temperatures()
-	b.out.Air = b.air()
-	b.ahead()
+	b.out.Air = sky.air()
+	sky.ahead()
 	b.unread()
-	b.recipe()
-	b.knowledge()
-	b.opened()
-	b.tool()
-	if b.settleSize() && len(b.out.Waiting) == 0 {
-		b.settleDose()
+	mix.recipe()
+	gel.knowledge()
+	gel.opened()
+	dose.tool()
+	if size.settleSize() && len(b.out.Waiting) == 0 {
+		dose.settleDose()
 	}
-	b.covers()
-	b.out.Vapour, b.out.Flow = b.vapour(), b.flow()
+	size.covers()
+	b.out.Vapour = air.vapour()
 	b.explosive()
 	b.unfit()
 	if len(b.out.Reasons) > 0 || len(b.out.Waiting) > 0 {
 		b.out.HasDose, b.out.Dose, b.out.HasParts, b.out.Parts = false, cure.Dose{}, false, cure.Parts{}
 	}
-	b.lines()
-	b.minutes()
-	b.out.Verdicts = b.verdicts()
-	b.out.Back = b.back()
-	b.out.Offers = b.offers()
+	scale.lines()
+	scale.minutes()
+	b.out.verdicts = sync.OnceValue(judge{b}.verdicts)
+	b.out.back, b.out.offers = sync.OnceValue(rescue{b}.back), sync.OnceValue(rescue{b}.offers)
+	b.out.cards, b.out.flow = sync.OnceValue(sky.cardsToday), sync.OnceValue(b.flow)
 }
 
 // temperatures takes the product to be as warm as the surface until it is typed.

@@ -81,7 +81,7 @@ func TestTheDoseOfAWarmMorning(t *testing.T) {
 	assert.Equal(t, cure.ByUntimed, b.Hand.Bound(), "nobody has timed this tin")
 	assert.InDelta(t, 250, unit.InGram.From(float64(b.Hand.Largest.Value)), 1e-9)
 	assert.Positive(t, b.Covers.Value)
-	assert.NotEmpty(t, b.Air.Windows)
+	assert.NotEmpty(t, b.Air.Hours().Windows)
 	assert.True(t, b.Vapour.Known)
 }
 
@@ -150,9 +150,9 @@ func TestACoolerHourKnowsTheTypedSunrise(t *testing.T) {
 	b := benchOf(t, bench.Now{Hour: 12 * unit.Hour, Date: "2026-06-01"}, morningWith(
 		"bench.now.product-temp = 31", "bench.now.surface-temp = 31", "day.today.low = 14", "day.today.high = 40",
 		"day.today.sunrise = 2:00", "day.today.read-temp = 31", "day.today.read-humidity = 40", "day.today.read-at = 12:00"))
-	at := slices.IndexFunc(b.Offers, func(o cure.Offer) bool { return o.Remedy == cure.OtherHour })
+	at := slices.IndexFunc(b.Offers(), func(o cure.Offer) bool { return o.Remedy == cure.OtherHour })
 	require.GreaterOrEqual(t, at, 0, "%v %v", b.Reasons, b.Waiting)
-	o := b.Offers[at]
+	o := b.Offers()[at]
 	assert.Greater(t, float64(o.Hour), float64(26*unit.Hour), "after tomorrow's sunrise, not in the night before it")
 	assert.GreaterOrEqual(t, float64(b.Air.Day.ColdestAhead(b.Air.Surface, o.Hour)), 288.15)
 }

@@ -19,9 +19,12 @@ var (
 	toolKeys  = map[string]string{job.ByScale: "scale-step", job.BySyringe: "syringe-step", job.ByDrops: "drops"}
 )
 
+// doser settles what is poured into the cup, with what.
+type doser struct{ *bencher }
+
 // tool is what the catalyst, or the parts, are measured with: asked once, then
 // remembered. Parts by volume alone are read on the marks of a graduated cup.
-func (b *bencher) tool() {
+func (b doser) tool() {
 	if b.isByVolume() {
 		mark := b.typed.Mark
 		if mark == "" {
@@ -42,7 +45,7 @@ func (b *bencher) tool() {
 // millilitres. Source: assumption.
 const defaultMark = "1"
 
-func (b *bencher) takeTool(kind cure.ToolKind, text string) {
+func (b doser) takeTool(kind cure.ToolKind, text string) {
 	step, err := decimal.NewFromString(text)
 	if err == nil {
 		b.cup.Tool, err = cure.NewTool(kind, step)
@@ -63,7 +66,7 @@ func (b *bencher) handWith(share working.Figure[unit.ByMass]) (cure.Hand, error)
 }
 
 // settleDose asks for the one dose of the cup, or for the parts of a fixed ratio.
-func (b *bencher) settleDose() {
+func (b doser) settleDose() {
 	if b.out.IsRatio {
 		b.parts()
 		return
@@ -93,14 +96,14 @@ func (b *bencher) dosed(whole working.Figure[unit.Mass]) (cure.Dose, error) {
 
 // parts is a mix of a fixed ratio: all of it is the cup's amount, but for the
 // thinner.
-func (b *bencher) parts() {
+func (b doser) parts() {
 	b.fill(b.out.Whole)
 	card := b.out.Card
 	none := working.Figure[unit.Density]{}
 	var parts cure.Parts
 	var err error
 	if b.out.Putty != nil {
-		parts, err = b.puttyParts()
+		parts, err = weighing{b.bencher}.puttyParts()
 	} else if b.isByVolume() {
 		var q chain.Run
 		volume := chain.Do2(&q, cure.VolumeOf, b.out.Mix.Product, chain.DensityOf(card))
@@ -120,7 +123,7 @@ func (b *bencher) parts() {
 		b.refuse(&cure.CupTooLargeError{Cup: b.out.Whole.Value, Largest: b.out.Hand.Largest.Value})
 	}
 	if err == nil {
-		err = b.roundParts(parts)
+		err = weighing{b.bencher}.roundParts(parts)
 		b.refuse(err)
 	}
 	if err == nil {
@@ -142,7 +145,7 @@ func isOffMark(err error, whole unit.Mass) bool {
 }
 
 // covers is how far the cup goes at its film, and what the coat takes.
-func (b *bencher) covers() {
+func (b sizer) covers() {
 	if b.out.Whole.Step == nil {
 		return
 	}

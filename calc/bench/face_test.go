@@ -30,7 +30,7 @@ func inCelsius(t unit.Temperature) float64 { return unit.InCelsius.From(float64(
 
 func verdict(t *testing.T, b bench.Bench, s bench.Subject) bench.Verdict {
 	t.Helper()
-	for _, v := range b.Verdicts {
+	for _, v := range b.Verdicts() {
 		if v.Subject == s {
 			return v
 		}
@@ -40,9 +40,9 @@ func verdict(t *testing.T, b bench.Bench, s bench.Subject) bench.Verdict {
 }
 
 func way(b bench.Bench, k bench.WayKind) *bench.Way {
-	for i := range b.Back {
-		if b.Back[i].Kind == k {
-			return &b.Back[i]
+	for i := range b.Back() {
+		if b.Back()[i].Kind == k {
+			return &b.Back()[i]
 		}
 	}
 	return nil

@@ -94,7 +94,7 @@ func TestUnfitLater(t *testing.T) {
 	big := benchOf(t, at(19), bare, day, warm, evening, strings.Replace(coat, "1.length = 2 m", "1.length = 30 m", 1))
 	require.True(t, big.HasDose, "%v", big.Reasons)
 	reds := func(b bench.Bench) (list []bench.Verdict) {
-		for _, v := range b.Verdicts {
+		for _, v := range b.Verdicts() {
 			if v.Kind == bench.Stops && v.Subject != bench.Film {
 				list = append(list, v)
 			}

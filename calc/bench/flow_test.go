@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/unit"
 )
@@ -16,21 +17,26 @@ var twoTimes = []string{"bench.now.flow-seconds-1 = 60", "bench.now.flow-thinner
 
 func percent(v unit.ByVolume) float64 { return unit.InPercent.From(float64(v)) }
 
+func flowOf(t *testing.T, lines ...string) bench.Flow {
+	b := benchOf(t, tenOClock, morningWith(lines...))
+	return b.Flow()
+}
+
 // Thinner at the bench by two timed readings: 40 s lie ln(60 ÷ 40) ÷ ln 2 of the
 // way from 60 to 30. The first reading is without thinner where none is typed, and
 // either may be the one with more.
 func TestThinnerByTwoFlowTimes(t *testing.T) {
 	between := math.Log(1.5) / math.Log(2)
-	flow := benchOf(t, tenOClock, morningWith(twoTimes...)).Flow
+	flow := flowOf(t, twoTimes...)
 	require.NoError(t, flow.Err)
 	assert.InDelta(t, 10*between, percent(flow.Thinner.Value), 1e-9)
-	from4 := benchOf(t, tenOClock, morningWith(append(twoTimes, "bench.now.flow-thinner-1 = 4 %")...)).Flow
+	from4 := flowOf(t, append(twoTimes, "bench.now.flow-thinner-1 = 4 %")...)
 	require.NoError(t, from4.Err)
 	assert.InDelta(t, 4+6*between, percent(from4.Thinner.Value), 1e-9, "a first reading that already holds some")
-	turned := benchOf(t, tenOClock, morningWith("bench.now.flow-thinner-1 = 10 %", "bench.now.flow-seconds-1 = 30", "bench.now.flow-seconds-2 = 60", "bench.now.flow-wanted = 40")).Flow
+	turned := flowOf(t, "bench.now.flow-thinner-1 = 10 %", "bench.now.flow-seconds-1 = 30", "bench.now.flow-seconds-2 = 60", "bench.now.flow-wanted = 40")
 	require.NoError(t, turned.Err)
 	assert.InDelta(t, 10*between, percent(turned.Thinner.Value), 1e-9, "the other way round")
-	far := benchOf(t, tenOClock, morningWith(append(twoTimes[:3:3], "bench.now.flow-wanted = 20")...)).Flow
+	far := flowOf(t, append(twoTimes[:3:3], "bench.now.flow-wanted = 20")...)
 	var outside *film.FlowError
 	require.ErrorAs(t, far.Err, &outside)
 	assert.Equal(t, film.OutsideReadings, outside.Cause)
@@ -41,9 +47,10 @@ func TestThinnerByTwoFlowTimes(t *testing.T) {
 func TestAFlowTimeThatIsMissing(t *testing.T) {
 	for _, missing := range []string{"bench.now.flow-seconds-1 = ", "bench.now.flow-seconds-2 = ", "bench.now.flow-wanted = "} {
 		b := benchOf(t, tenOClock, morningWith(twoTimes...), missing)
-		assert.NoError(t, b.Flow.Err, missing)
-		assert.Nil(t, b.Flow.Thinner.Step, missing)
-		assert.Nil(t, b.Flow.Viscosity.Step, missing)
+		flow := b.Flow()
+		assert.NoError(t, flow.Err, missing)
+		assert.Nil(t, flow.Thinner.Step, missing)
+		assert.Nil(t, flow.Viscosity.Step, missing)
 		assert.True(t, b.HasDose, "no dose hangs on it: %s", missing)
 	}
 }
@@ -53,11 +60,11 @@ func TestAFlowTimeThatIsMissing(t *testing.T) {
 // Source: ISO 2431 (from memory).
 func TestTheViscosityIsThatOfTheChosenCup(t *testing.T) {
 	for cup, want := range map[string]float64{"3": 0.443*40 - 200./40, "4": 1.37*40 - 200./40, "5": 3.28*40 - 220./40, "6": 6.90*40 - 570./40} {
-		flow := benchOf(t, tenOClock, morningWith(append(twoTimes, "bench.now.flow-cup = "+cup)...)).Flow
+		flow := flowOf(t, append(twoTimes, "bench.now.flow-cup = "+cup)...)
 		require.NotNil(t, flow.Viscosity.Step, cup)
 		assert.InDelta(t, want, unit.InSquareMillimetrePerSec.From(float64(flow.Viscosity.Value)), 1e-9, "%s mm", cup)
 	}
-	short := benchOf(t, tenOClock, morningWith("bench.now.flow-seconds-1 = 40", "bench.now.flow-thinner-2 = 10 %", "bench.now.flow-seconds-2 = 20", "bench.now.flow-wanted = 29")).Flow
+	short := flowOf(t, "bench.now.flow-seconds-1 = 40", "bench.now.flow-thinner-2 = 10 %", "bench.now.flow-seconds-2 = 20", "bench.now.flow-wanted = 29")
 	require.NoError(t, short.Err)
 	assert.Nil(t, short.Viscosity.Step)
 }

@@ -16,8 +16,11 @@ var families = map[string]cure.Family{
 	material.Acetylacetone: cure.Acetylacetone, material.Benzoyl: cure.BenzoylPaste,
 }
 
+// gelling settles what is known of how fast the cup gels.
+type gelling struct{ *bencher }
+
 // knowledge settles what is known of card, peroxide, gel time and tin.
-func (b *bencher) knowledge() {
+func (b gelling) knowledge() {
 	card := b.out.Card
 	b.cup.Shed = cure.Shed{Product: b.out.Product, Surface: b.out.Surface, ColdestAhead: b.out.Air.ColdestAhead}
 	b.cup.Card = cure.Card{
@@ -46,7 +49,7 @@ func (b *bencher) knowledge() {
 // batchAt is the temperature up to which a card's largest batch is stated.
 var batchAt = working.Given(unit.Of[unit.Temperature](25, unit.InCelsius), "temperature of the largest batch", unit.InCelsius, "", source.CommonPractice)
 
-func (b *bencher) largestBatch() (cure.Batch, error) {
+func (b gelling) largestBatch() (cure.Batch, error) {
 	card := b.out.Card
 	var share working.Figure[unit.ByMass]
 	if !b.out.IsRatio {
@@ -61,7 +64,7 @@ func (b *bencher) largestBatch() (cure.Batch, error) {
 
 // gel is the card's gel time, moved by the own cup tests of this tin. A time
 // typed on the card is the sheet's: it times no tin.
-func (b *bencher) gel() {
+func (b gelling) gel() {
 	gel := chain.GelOf(b.out.Card)
 	var tests []cure.CupTest
 	for i := range b.plan.Job.Tests {
@@ -83,7 +86,7 @@ func (b *bencher) gel() {
 
 // isOfTin says if a cup test is whole, and of the tin on the bench; while no tin
 // is named, of this card.
-func (b *bencher) isOfTin(t *job.Test) bool {
+func (b gelling) isOfTin(t *job.Test) bool {
 	tin := b.typed.Tin
 	if b.tin != nil {
 		tin = *b.tin
@@ -91,7 +94,7 @@ func (b *bencher) isOfTin(t *job.Test) bool {
 	return b.out.Putty == nil && t.Card == b.out.Card.Key && (tin == "" || t.Tin == tin) && t.Gel.Step != nil && t.Temperature.Step != nil
 }
 
-func (b *bencher) cupTest(t *job.Test) cure.CupTest {
+func (b gelling) cupTest(t *job.Test) cure.CupTest {
 	test := cure.CupTest{Gel: t.Gel, Temperature: t.Temperature, Mass: t.Mass}
 	if !b.out.IsRatio {
 		test.Catalyst = t.Catalyst
@@ -101,9 +104,9 @@ func (b *bencher) cupTest(t *job.Test) cure.CupTest {
 
 // opened looks for a timed test of today and of this tin that opens cups over
 // the table's end; then the minutes go by that test alone.
-func (b *bencher) opened() {
+func (b gelling) opened() {
 	_, end := b.cup.Card.Table.Ends()
-	if b.out.IsRatio || b.out.Surface.Step == nil || b.out.Surface.Value <= end || !b.mayTestHot() {
+	if b.out.IsRatio || b.out.Surface.Step == nil || b.out.Surface.Value <= end || !mayTestHot(b.out.Card) {
 		return
 	}
 	for i := range b.plan.Job.Tests {
@@ -115,7 +118,7 @@ func (b *bencher) opened() {
 		if err != nil || b.out.Opened != nil && opened.UpTo <= b.out.Opened.UpTo {
 			continue
 		}
-		opened.UpTo = min(opened.UpTo, b.testMost())
+		opened.UpTo = min(opened.UpTo, testMost(b.out.Card))
 		b.out.Opened = &opened
 		if max(b.out.Surface.Value, b.out.Product.Value) > opened.UpTo+1e-9 {
 			continue
@@ -128,14 +131,14 @@ func (b *bencher) opened() {
 
 // mayTestHot says if the card's material may be timed over its table's end: gel
 // coat and flow coat on polyester.
-func (b *bencher) mayTestHot() bool {
-	k := b.out.Card.Kind
-	return b.out.Card.Chemistry == material.Polyester && (k == material.GelCoat || k == material.FlowCoat)
+func mayTestHot(c *job.Card) bool {
+	k := c.Kind
+	return c.Chemistry == material.Polyester && (k == material.GelCoat || k == material.FlowCoat)
 }
 
-// testMost is the warmest at which a timed test may be made.
-func (b *bencher) testMost() unit.Temperature {
-	if b.out.Card.Kind == material.FlowCoat {
+// testMost is the warmest at which a card's material may be timed.
+func testMost(c *job.Card) unit.Temperature {
+	if c.Kind == material.FlowCoat {
 		return flowCoatMost
 	}
 	return cure.HotMost

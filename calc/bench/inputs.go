@@ -11,10 +11,31 @@ import (
 	"shedreckoner/calc/working"
 )
 
+// Chosen is what a cup is mixed of, and for what.
+type Chosen struct {
+	Card    *job.Card                    // nil: none that can be mixed
+	IsRatio bool                         // parts A and B instead of a catalyst
+	Putty   *plan.Putty                  // that is mixed by hand; nil: bought
+	Origin  Origin                       // where material, method and film come from
+	Coat    string                       // path of the step that the cup is for; empty: none
+	Method  *material.Method             // how it is put on
+	Film    working.Figure[unit.WetFilm] // of one coat
+}
+
+// Choose says what the next cup is mixed of, which hangs on no temperature.
+func Choose(p *plan.Plan) Chosen {
+	b := newBencher(p, Now{})
+	chooser{b}.inputs()
+	return b.out.Chosen
+}
+
+// chooser settles what a cup is mixed of, and for what.
+type chooser struct{ *bencher }
+
 // inputs settles material, method and film: as typed, or those of the next step
 // that the job has to do, or of the last cup, or the card that ships. It is false
 // where the material can't be mixed.
-func (b *bencher) inputs() bool {
+func (b chooser) inputs() bool {
 	j := &b.plan.Job
 	next := b.nextStep()
 	last := lastCup(j)
@@ -49,7 +70,7 @@ func canMix(c *job.Card) bool { return plan.Fits("coat", c) || plan.Fits("fill",
 
 // nextStep is the step that the cup is for: the chosen one, or the first that
 // isn't done; nil: none, or the cup is for no coat.
-func (b *bencher) nextStep() *plan.Step {
+func (b chooser) nextStep() *plan.Step {
 	if b.typed.HasAmount && b.typed.Step == "" {
 		return nil
 	}
@@ -87,7 +108,7 @@ func lastCup(j *job.Job) *job.Cup {
 
 // method is how the cup is put on: chosen, the step's, the last cup's of this
 // card, or the card's usual one.
-func (b *bencher) method(last *job.Cup) *material.Method {
+func (b chooser) method(last *job.Cup) *material.Method {
 	card := b.out.Card
 	switch {
 	case b.typed.HasMethod:
@@ -113,7 +134,7 @@ func (b *bencher) method(last *job.Cup) *material.Method {
 
 // film is the wet film of one coat: typed, or the step's, or the card's usual
 // film in its usual coats.
-func (b *bencher) film() working.Figure[unit.WetFilm] {
+func (b chooser) film() working.Figure[unit.WetFilm] {
 	card := b.out.Card
 	switch {
 	case b.typed.Film.Step != nil:

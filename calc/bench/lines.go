@@ -12,9 +12,12 @@ import (
 	"shedreckoner/calc/working"
 )
 
+// weighing writes down what the tool in the hand shows.
+type weighing struct{ *bencher }
+
 // lines lists what is weighed out in the order in which it goes in, and then the
 // catalyst, or the hardener that starts the clock.
-func (b *bencher) lines() {
+func (b weighing) lines() {
 	w := weigher{step: b.displayStep(), scale: unit.InGram}
 	if b.isByVolume() {
 		w.scale = unit.InMillilitre
@@ -40,7 +43,7 @@ var gramStep = decimal.NewFromInt(1)
 
 // displayStep is the step of the scale that stands under the cup, or the marks of
 // the graduated cup.
-func (b *bencher) displayStep() decimal.Decimal {
+func (b weighing) displayStep() decimal.Decimal {
 	if b.isByVolume() || b.typed.Tool == job.ByScale && b.cup.Tool.Kind() == cure.Scale {
 		return b.cup.Tool.Step()
 	}
@@ -75,7 +78,7 @@ func onStep(n float64, step decimal.Decimal) decimal.Decimal {
 
 // additions adds product and what goes into it. Of a fixed ratio the first is
 // part A, and shares are of both parts.
-func (b *bencher) additions(w *weigher, first Part, amount working.Figure[unit.Mass]) {
+func (b weighing) additions(w *weigher, first Part, amount working.Figure[unit.Mass]) {
 	card, m := b.out.Card, b.out.Mix
 	w.add(first, card, float64(amount.Value), working.Figure[unit.ByMass]{})
 	for _, more := range []struct {
@@ -104,7 +107,7 @@ func (b *bencher) additions(w *weigher, first Part, amount working.Figure[unit.M
 }
 
 // waxSolution is the card of the wax solution that goes into flow coat.
-func (b *bencher) waxSolution() *job.Card {
+func (b weighing) waxSolution() *job.Card {
 	for i := range b.plan.Job.Cards {
 		if c := &b.plan.Job.Cards[i]; c.Kind == material.WaxSolution {
 			return c
@@ -114,7 +117,7 @@ func (b *bencher) waxSolution() *job.Card {
 }
 
 // pour is the catalyst, in the unit of the tool in the hand.
-func (b *bencher) pour(inCup decimal.Decimal) {
+func (b weighing) pour(inCup decimal.Decimal) {
 	d := b.out.Dose
 	p := Pour{
 		Hero: Measured{d.Grams.Number(), unit.InGram}, Twin: Measured{d.Millilitres.Number(), unit.InMillilitre},
@@ -130,7 +133,7 @@ func (b *bencher) pour(inCup decimal.Decimal) {
 
 // partLines lists the parts of a fixed ratio, rounded to the tool: what the
 // display shows in the end is their sum.
-func (b *bencher) partLines(w *weigher) {
+func (b weighing) partLines(w *weigher) {
 	card := b.out.Card
 	a, of := b.rounded[0], b.rounded[1]
 	w.lines = []Line{{Part: PartA, Card: card, Own: Measured{a, w.scale}, Shows: Measured{a, w.scale}}}
@@ -149,7 +152,7 @@ func (b *bencher) partLines(w *weigher) {
 }
 
 // roundParts puts both parts on the tool's steps; a part of few steps is refused.
-func (b *bencher) roundParts(p cure.Parts) error {
+func (b weighing) roundParts(p cure.Parts) error {
 	if b.isByVolume() {
 		for i, v := range []working.Figure[unit.Volume]{p.A.Volume, p.B.Volume} {
 			ml, err := b.cup.Tool.Draw(v)
@@ -173,7 +176,7 @@ func (b *bencher) roundParts(p cure.Parts) error {
 var usableSum = working.SumRule("usable minutes, from catalyst in", unit.InMinute)
 
 // minutes is the bar of time of the cup as it is.
-func (b *bencher) minutes() {
+func (b weighing) minutes() {
 	if !b.out.HasHand {
 		return
 	}

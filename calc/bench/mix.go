@@ -47,8 +47,11 @@ func (e *PigmentError) Error() string {
 	return "bench: pigment paste over the card's limit"
 }
 
+// mixer settles what goes into the cup, and how it is put on.
+type mixer struct{ *bencher }
+
 // shares gives the additions, refusing what goes past the card's limits.
-func (b *bencher) shares() shares {
+func (b mixer) shares() shares {
 	card, s := b.out.Card, shares{noShare, noShare, noShare}
 	if card.Wax.Known {
 		s.wax = chain.OnCard(card, card.Wax, "wax solution", unit.InPercent)
@@ -67,7 +70,7 @@ func (b *bencher) shares() shares {
 
 // thinner is what was typed at the bench, nought too, or else stands in the
 // step that the cup is for.
-func (b *bencher) thinner() *job.Step {
+func (b mixer) thinner() *job.Step {
 	if b.typed.Thinner.Step == nil && b.step != nil && b.step.Coat != nil {
 		return b.step.Job
 	}
@@ -75,7 +78,7 @@ func (b *bencher) thinner() *job.Step {
 }
 
 // byMass is thinner per mass of product, refused past the card's limit.
-func (b *bencher) byMass(added *job.Step) working.Figure[unit.ByMass] {
+func (b mixer) byMass(added *job.Step) working.Figure[unit.ByMass] {
 	card := b.out.Card
 	if err := plan.CheckThinner(added, card, b.plan.Job.CardByKey(card.Thinner)); err != nil {
 		b.refuse(err)
@@ -92,7 +95,7 @@ func (b *bencher) byMass(added *job.Step) working.Figure[unit.ByMass] {
 
 // density of the mix: product and thinner; wax solution counts as thinner, and
 // pigment paste, near the product's own, as product.
-func (b *bencher) density(s shares) working.Figure[unit.Density] {
+func (b mixer) density(s shares) working.Figure[unit.Density] {
 	card := b.out.Card
 	if p := b.out.Putty; p != nil && p.Known {
 		return p.Made.Density
@@ -111,7 +114,7 @@ func (b *bencher) density(s shares) working.Figure[unit.Density] {
 }
 
 // recipe settles what goes in, and how it is put on.
-func (b *bencher) recipe() {
+func (b mixer) recipe() {
 	b.share = b.shares()
 	density := b.density(b.share)
 	method := b.out.Method
@@ -133,7 +136,7 @@ func (b *bencher) recipe() {
 
 // mixing is how long the cup is stirred, from catalyst in: as typed, or as usual.
 // Kneading a filler is in the speed of the knife.
-func (b *bencher) mixing() working.Figure[unit.Time] {
+func (b mixer) mixing() working.Figure[unit.Time] {
 	switch {
 	case b.typed.Mixing.Step != nil:
 		return b.typed.Mixing
@@ -144,7 +147,7 @@ func (b *bencher) mixing() working.Figure[unit.Time] {
 }
 
 // leftover is what stays on the cup's wall, and in a tool that isn't wet yet.
-func (b *bencher) leftover(density working.Figure[unit.Density]) working.Figure[unit.Mass] {
+func (b mixer) leftover(density working.Figure[unit.Density]) working.Figure[unit.Mass] {
 	amount := b.typed.Amount.Value
 	if amount == 0 {
 		amount = b.out.Card.BatchMost.Value
@@ -162,7 +165,7 @@ func (b *bencher) leftover(density working.Figure[unit.Density]) working.Figure[
 }
 
 // isWet says if the tool is wet from a cup of the same spell.
-func (b *bencher) isWet() bool {
+func (b mixer) isWet() bool {
 	spell := float64(b.out.Card.Chemistry.Spell().Value)
 	for i := range b.plan.Job.Cups {
 		c := &b.plan.Job.Cups[i]

@@ -25,7 +25,7 @@ var (
 )
 
 // handMixed takes the recipe where the step is mixed by hand.
-func (b *bencher) handMixed() {
+func (b chooser) handMixed() {
 	if b.step == nil || !isHandMixed(b.step) {
 		return
 	}
@@ -57,7 +57,7 @@ func (b *bencher) handMixed() {
 }
 
 // inPutty is what goes into the cup of each kind of part, in the recipe's order.
-func (b *bencher) inPutty(q *chain.Run, is func(fairing.Kind) bool) (parts []plan.PuttyPart) {
+func (b weighing) inPutty(q *chain.Run, is func(fairing.Kind) bool) (parts []plan.PuttyPart) {
 	p := b.out.Putty
 	volume := chain.Do2(q, plan.VolumeOf, b.out.Whole, p.Made.Density)
 	for _, part := range p.Parts {
@@ -79,7 +79,7 @@ var (
 )
 
 // puttyParts is the resin and the hardener of the cup.
-func (b *bencher) puttyParts() (parts cure.Parts, err error) {
+func (b weighing) puttyParts() (parts cure.Parts, err error) {
 	if len(b.out.Reasons) > 0 || b.out.Whole.Step == nil {
 		return parts, nil
 	}
@@ -96,7 +96,7 @@ func (b *bencher) puttyParts() (parts cure.Parts, err error) {
 }
 
 // puttyLines lists resin and fillers as the scale shows them, and the hardener.
-func (b *bencher) puttyLines(w *weigher) {
+func (b weighing) puttyLines(w *weigher) {
 	var q chain.Run
 	for i, is := range []func(fairing.Kind) bool{isResin, isFiller} {
 		for _, part := range b.inPutty(&q, is) {

@@ -24,13 +24,14 @@ type ShedRow struct {
 // the same door as a cup's dose; what that refuses stands as a dash, a cup too
 // large for its minutes too.
 func ShedCard(p *plan.Plan, now Now, table cure.Table) []ShedRow {
-	b := &bencher{plan: p, now: now, typed: &p.Job.Bench}
-	if !b.inputs() || b.out.IsRatio {
+	b := newBencher(p, now)
+	choose, mix, gel, dose := chooser{b}, mixer{b}, gelling{b}, doser{b}
+	if !choose.inputs() || b.out.IsRatio {
 		return nil
 	}
-	b.recipe()
-	b.knowledge()
-	b.tool()
+	mix.recipe()
+	gel.knowledge()
+	dose.tool()
 	if b.cup.Tool.Kind() == 0 {
 		return nil
 	}
@@ -41,14 +42,14 @@ func ShedCard(p *plan.Plan, now Now, table cure.Table) []ShedRow {
 		at := working.Given(r.Surface, "surface", unit.InCelsius, "", source.Exact)
 		b.cup.Shed = cure.Shed{Product: at, Surface: at, ColdestAhead: r.Surface}
 		for _, m := range ShedCups {
-			row.Doses = append(row.Doses, b.shedDose(m))
+			row.Doses = append(row.Doses, dose.shedDose(m))
 		}
 		rows = append(rows, row)
 	}
 	return rows
 }
 
-func (b *bencher) shedDose(m unit.Mass) string {
+func (b doser) shedDose(m unit.Mass) string {
 	d, err := b.dosed(working.Given(m, "all that cures", unit.InGram, "", source.Exact))
 	if err != nil {
 		return "–"

@@ -22,10 +22,13 @@ const (
 
 var kilogram = working.Given(mostUnasked, "most in one cup, unasked", unit.InGram, "", source.Assumption)
 
+// sizer settles how large the cup is, and how far it goes.
+type sizer struct{ *bencher }
+
 // settleSize finds how large the cup is: as typed, or the largest now, what is
 // left of the coat, or a kilogram, whichever is least, down to a step of the dial
 // that the tool can dose. It is false where there is none.
-func (b *bencher) settleSize() bool {
+func (b sizer) settleSize() bool {
 	b.out.Size.Step = dialStep
 	if b.typed.Volume.Step != nil {
 		var q chain.Run
@@ -57,7 +60,7 @@ func (b *bencher) settleSize() bool {
 
 // hand settles the time in hand with the dose by the table, and refuses where
 // there is none.
-func (b *bencher) hand() bool {
+func (b sizer) hand() bool {
 	var share working.Figure[unit.ByMass]
 	if !b.out.IsRatio {
 		var err error
@@ -95,7 +98,7 @@ var bounds = map[cure.Bound]Limit{
 }
 
 // limits lists what holds the cup's size, the least first.
-func (b *bencher) limits() {
+func (b sizer) limits() {
 	list := []Limit{{Bound: ByKilogram, Mass: kilogram}}
 	for _, l := range b.out.Hand.Limits {
 		as := bounds[l.Bound]
@@ -132,7 +135,7 @@ var (
 
 // coatNeed is the mix that the coat on its surfaces still takes: one coat, less
 // what unfinished cups have put on.
-func (b *bencher) coatNeed() (working.Figure[unit.Mass], bool) {
+func (b sizer) coatNeed() (working.Figure[unit.Mass], bool) {
 	none := working.Figure[unit.Mass]{}
 	if b.step == nil || b.step.Coat == nil || b.step.Coat.Mix.Step == nil {
 		return none, false
@@ -154,7 +157,7 @@ func (b *bencher) coatNeed() (working.Figure[unit.Mass], bool) {
 var nothingOn = working.Given(unit.Mass(0), "put on", unit.InGram, "nothing logged", source.Exact)
 
 // openShare is the share of the coat's area that isn't finished.
-func (b *bencher) openShare() working.Figure[unit.Share] {
+func (b sizer) openShare() working.Figure[unit.Share] {
 	var open, done unit.Area
 	for i := range b.plan.Surfaces() {
 		s := &b.plan.Surfaces()[i]
@@ -178,7 +181,7 @@ var proposedSize = working.Method("the least of what holds the cup, down to a st
 
 // propose goes down from the least limit, a step at a time, to a cup that the tool
 // can dose.
-func (b *bencher) propose() bool {
+func (b sizer) propose() bool {
 	most := b.out.Size.Limits[0].Mass
 	var last error
 	for _, m := range sizes(most.Value) {

@@ -27,7 +27,7 @@ var coatOnArea = working.Of2("m = w × A", source.House.At("what goes on there")
 // surface of the coat that lies inside is one, with what one coat puts on there
 // and the volume of its box; a volume typed at the bench stands for those that
 // have none, and without a coat for the cup's.
-func (b *bencher) spaces(v *Vapour, cup working.Figure[unit.Mass]) {
+func (b vapours) spaces(v *Vapour, cup working.Figure[unit.Mass]) {
 	if !v.Known {
 		return
 	}
@@ -56,7 +56,7 @@ func (b *bencher) spaces(v *Vapour, cup working.Figure[unit.Mass]) {
 }
 
 // nearer takes a space over that comes nearer to the limit.
-func (b *bencher) nearer(v *Vapour, m working.Figure[unit.Mass], volume working.Figure[unit.Volume]) {
+func (b vapours) nearer(v *Vapour, m working.Figure[unit.Mass], volume working.Figure[unit.Volume]) {
 	warmest := b.out.Surface
 	if b.out.Product.Value > warmest.Value {
 		warmest = b.out.Product

@@ -24,7 +24,8 @@ func Stuck(p *plan.Plan, cup string, now Now) (cure.Stuck, error) {
 		if c.Path != cup {
 			continue
 		}
-		b := &bencher{plan: p, now: now, typed: &p.Job.Bench, tin: &c.Tin}
+		b := newBencher(p, now)
+		b.tin = &c.Tin
 		if b.out.Card = p.Job.CardByKey(c.Card); b.out.Card == nil {
 			return cure.Stuck{}, plan.ErrNoCard
 		}
@@ -36,7 +37,7 @@ func Stuck(p *plan.Plan, cup string, now Now) (cure.Stuck, error) {
 		if surface.Step == nil {
 			return cure.Stuck{}, ErrNoSurface
 		}
-		b.gel()
+		gelling{b}.gel()
 		share := c.Share
 		if b.out.IsRatio {
 			share = working.Figure[unit.ByMass]{}

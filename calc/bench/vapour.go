@@ -51,9 +51,12 @@ var (
 	limitIsOver = working.Given(8*unit.Hour, "hours that the limit is a mean of", unit.InHour, "the limit's own", source.Exact)
 )
 
+// vapours works out what the settled cup gives off.
+type vapours struct{ *bencher }
+
 // vapour works out what the cup and its coat give off within the hour, and what
 // the day gives off by method.
-func (b *bencher) vapour() Vapour {
+func (b vapours) vapour() Vapour {
 	if !givesStyrene(b.out.Card) || b.out.Mix.Product.Step == nil || b.out.Surface.Step == nil {
 		return Vapour{}
 	}
@@ -77,7 +80,7 @@ func (b *bencher) vapour() Vapour {
 
 func givesStyrene(c *job.Card) bool { return c.Styrene.Known && c.Styrene.Value > 0 }
 
-func (b *bencher) limit() air.Exposure {
+func (b vapours) limit() air.Exposure {
 	for _, limit := range air.Exposures {
 		if limit.Agency == b.typed.Agency {
 			return limit
@@ -102,7 +105,7 @@ func givenOff(q *chain.Run, card *job.Card, m cure.Mix, whole working.Figure[uni
 	return chain.Do2(q, air.GivenOff, chain.Keep(q, e, err), whole)
 }
 
-func (b *bencher) airFor(q *chain.Run, mass working.Figure[unit.Mass], within working.Figure[unit.Time], limit air.Exposure) working.Figure[unit.AirFlow] {
+func (b vapours) airFor(q *chain.Run, mass working.Figure[unit.Mass], within working.Figure[unit.Time], limit air.Exposure) working.Figure[unit.AirFlow] {
 	rate := chain.Do2(q, air.Rate, mass, within)
 	if q.Err != nil {
 		return working.Figure[unit.AirFlow]{}
@@ -112,7 +115,7 @@ func (b *bencher) airFor(q *chain.Run, mass working.Figure[unit.Mass], within wo
 }
 
 // today are the logged cups whose catalyst went in today, of what gives styrene.
-func (b *bencher) today() []*job.Cup {
+func (b vapours) today() []*job.Cup {
 	var list []*job.Cup
 	for i := range b.plan.Job.Cups {
 		c := &b.plan.Job.Cups[i]
@@ -126,7 +129,7 @@ func (b *bencher) today() []*job.Cup {
 
 // cupsToCome is the coat's cups without those that went in today, this one at
 // least.
-func (b *bencher) cupsToCome() int {
+func (b vapours) cupsToCome() int {
 	n := int(b.out.Cups.Count.Value)
 	for _, c := range b.today() {
 		if c.Step == b.typed.Step {
@@ -137,7 +140,7 @@ func (b *bencher) cupsToCome() int {
 }
 
 // byMethod sums up what today's cups give off with those to come, these first.
-func (b *bencher) byMethod(q *chain.Run, coming GivenOff) []GivenOff {
+func (b vapours) byMethod(q *chain.Run, coming GivenOff) []GivenOff {
 	list := []GivenOff{coming}
 	parts := map[*material.Method][]working.Figure[unit.Mass]{coming.Method: {coming.Mass}}
 	for _, c := range b.today() {

@@ -52,8 +52,11 @@ func (b *bencher) explosive() {
 	}
 }
 
+// judge looks at a cup that was settled.
+type judge struct{ *bencher }
+
 // verdicts lists all that bears on the answer.
-func (b *bencher) verdicts() []Verdict {
+func (b judge) verdicts() []Verdict {
 	list := []Verdict{b.dewVerdict(), b.coldVerdict(), b.humidityVerdict()}
 	if givesStyrene(b.out.Card) {
 		list = append(list, b.explosiveVerdict(), b.fireVerdict())
@@ -69,7 +72,7 @@ func (b *bencher) verdicts() []Verdict {
 }
 
 // dewVerdict is that of the surface over the dew point, now and through the cure.
-func (b *bencher) dewVerdict() Verdict {
+func (b judge) dewVerdict() Verdict {
 	v := Verdict{Subject: Dew, Kind: NotChecked, Scale: unit.InCelsiusDifference, Limit: float64(air.DewMargin.Value), Opens: AirSheet}
 	a := &b.out.Air
 	if !a.Known || b.out.Surface.Step == nil {
@@ -81,7 +84,7 @@ func (b *bencher) dewVerdict() Verdict {
 
 // withFindings turns a verdict by what was found now, else by when the hours that
 // fit end, or by what is missed through the cure.
-func (b *bencher) withFindings(v Verdict, kinds ...air.Condition) Verdict {
+func (b judge) withFindings(v Verdict, kinds ...air.Condition) Verdict {
 	a := &b.out.Air
 	if f, found := findingOf(a.Now, kinds); found {
 		v = v.found(f, false)
@@ -95,8 +98,8 @@ func (b *bencher) withFindings(v Verdict, kinds ...air.Condition) Verdict {
 
 // later says until when a verdict holds. It is red where the cups of the coat
 // don't all fit before, and where a film laid now meets what it can't bear.
-func (b *bencher) later(v Verdict, kinds ...air.Condition) Verdict {
-	if f, found := findingOf(b.out.Air.Through, kinds); found {
+func (b judge) later(v Verdict, kinds ...air.Condition) Verdict {
+	if f, found := findingOf(b.out.Air.Hours().Through, kinds); found {
 		v = v.found(f, true)
 		v.CupsBefore = b.cupsBefore(f.At)
 		return v
@@ -130,7 +133,7 @@ func findingOf(list []air.Finding, kinds []air.Condition) (air.Finding, bool) {
 }
 
 // cupsBefore is how many such cups can be mixed and spread from now until an hour.
-func (b *bencher) cupsBefore(until unit.Time) int {
+func (b judge) cupsBefore(until unit.Time) int {
 	each := b.spreads()
 	if !(each > 0) || until <= b.now.Hour {
 		return 0
@@ -140,8 +143,8 @@ func (b *bencher) cupsBefore(until unit.Time) int {
 
 // windowNow is the stretch of today in which material may go on and in which this
 // hour lies; false: none.
-func (b *bencher) windowNow() (air.Window, bool) {
-	for _, w := range b.out.Air.Windows {
+func (b judge) windowNow() (air.Window, bool) {
+	for _, w := range b.out.Air.Hours().Windows {
 		if w.From <= b.now.Hour+1 && b.now.Hour < w.To {
 			return w, true
 		}
@@ -151,7 +154,7 @@ func (b *bencher) windowNow() (air.Window, bool) {
 
 // coldVerdict is that of the evening: the coldest hour ahead for the dose, the
 // card's least temperature through the cure.
-func (b *bencher) coldVerdict() Verdict {
+func (b judge) coldVerdict() Verdict {
 	least, ahead := b.out.Card.SurfaceLeast.Value, b.out.Air.ColdestAhead
 	v := Verdict{Subject: ColdEvening, Kind: NotChecked, Value: float64(ahead), Limit: float64(least), Scale: unit.InCelsius, Opens: AirSheet}
 	switch {
@@ -168,7 +171,12 @@ func (b *bencher) coldVerdict() Verdict {
 	return b.later(v, air.TooCold)
 }
 
-func (b *bencher) humidityVerdict() Verdict {
+// isAssumedAhead says if the coldest hour ahead is only taken for granted.
+func (b judge) isAssumedAhead() bool {
+	return !b.out.Air.HasCurve && b.typed.Ahead.Step == nil
+}
+
+func (b judge) humidityVerdict() Verdict {
 	card := b.out.Card
 	v := Verdict{Subject: Humidity, Kind: NotChecked, Scale: unit.InPercent, Limit: float64(card.HumidityMost.Value), Opens: AirSheet}
 	if !b.out.Air.Known {
@@ -178,7 +186,7 @@ func (b *bencher) humidityVerdict() Verdict {
 	return b.withFindings(v, air.TooDamp, air.TooDry)
 }
 
-func (b *bencher) apartVerdict() Verdict {
+func (b judge) apartVerdict() Verdict {
 	v := Verdict{Subject: Apart, Kind: NotChecked, Scale: unit.InCelsiusDifference, Limit: float64(cure.MostApart), Opens: "bench.now.product-temp"}
 	if b.out.Surface.Step == nil {
 		return v
@@ -196,7 +204,7 @@ func (b *bencher) apartVerdict() Verdict {
 }
 
 // heatVerdict holds surface and product against the card's own limits.
-func (b *bencher) heatVerdict() Verdict {
+func (b judge) heatVerdict() Verdict {
 	card := b.out.Card
 	v := Verdict{Subject: Heat, Kind: NotChecked, Scale: unit.InCelsius, Limit: float64(card.SurfaceMost.Value), Opens: AirSheet}
 	if b.out.Surface.Step == nil {
@@ -222,7 +230,7 @@ func (b *bencher) heatVerdict() Verdict {
 	return v
 }
 
-func (b *bencher) explosiveVerdict() Verdict {
+func (b judge) explosiveVerdict() Verdict {
 	v := Verdict{Subject: Explosive, Kind: Holds, Limit: 1, Scale: unit.InPure, Opens: SpaceSheet}
 	switch vapour := &b.out.Vapour; {
 	case vapour.IsInside && vapour.Space.Step == nil:
@@ -243,7 +251,7 @@ func (b *bencher) explosiveVerdict() Verdict {
 // Source: flash point of 31 °C, and a degree to spare.
 const burnable = unit.ZeroCelsius + 30
 
-func (b *bencher) fireVerdict() Verdict {
+func (b judge) fireVerdict() Verdict {
 	warmest := max(b.out.Surface.Value, b.out.Product.Value)
 	v := Verdict{Subject: Fire, Kind: Holds, Value: float64(warmest), Limit: float64(burnable), Scale: unit.InCelsius, Opens: SpaceSheet}
 	if b.out.Surface.Step == nil {
@@ -256,7 +264,7 @@ func (b *bencher) fireVerdict() Verdict {
 
 // filmVerdicts is what the build-up says of this coat: a red finding is one
 // verdict, however many there are.
-func (b *bencher) filmVerdicts() []Verdict {
+func (b judge) filmVerdicts() []Verdict {
 	if b.step == nil {
 		return nil
 	}

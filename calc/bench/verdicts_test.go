@@ -25,7 +25,7 @@ func TestVerdictsAgreeWithTheirFiguresAndSheets(t *testing.T) {
 		p := plan.Make(r.likely())
 		now := bench.Now{Hour: unit.Time(8+r.IntN(10)) * unit.Hour, Date: tenOClock.Date}
 		b := bench.Make(&p, now)
-		for _, v := range b.Verdicts {
+		for _, v := range b.Verdicts() {
 			counts[v.Kind]++
 			if strings.Contains(v.Opens, ".") {
 				require.NotNil(t, job.FieldAt(v.Opens), "seed %d: %s is no field", seed, v.Opens)

@@ -12,10 +12,14 @@ import (
 	"shedreckoner/calc/working"
 )
 
+// rescue looks for what helps a cup that was settled: with it, or to one where there
+// is no dose.
+type rescue struct{ *bencher }
+
 // back lists what brings a dose back where air or temperatures took it away: an
 // hour of the day, temperatures that do, and over the table's end a timed test.
 // Each is worked out, and nothing is extrapolated.
-func (b *bencher) back() []Way {
+func (b rescue) back() []Way {
 	if len(b.out.Reasons) == 0 || b.out.Surface.Step == nil || !b.isForTemperature() {
 		return nil
 	}
@@ -31,7 +35,7 @@ func (b *bencher) back() []Way {
 
 // isForTemperature says if what speaks against a dose is weather: what another
 // hour or other temperatures could change.
-func (b *bencher) isForTemperature() bool {
+func (b rescue) isForTemperature() bool {
 	for _, err := range b.out.Reasons {
 		var (
 			beyond *cure.BeyondTableError
@@ -55,7 +59,7 @@ const waysOfHours = 2
 
 // hours lists the next hours, until this time tomorrow, at which air and surface
 // fit and the table has a dose.
-func (b *bencher) hours() []Way {
+func (b rescue) hours() []Way {
 	a := &b.out.Air
 	if !a.HasCurve {
 		return nil
@@ -84,7 +88,7 @@ func (b *bencher) hours() []Way {
 // openHours is when a dose may go in: fit to coat where the air is known, the
 // surface inside table and card, and no cold evening ahead. Stretches shorter than
 // a quarter of an hour are left out.
-func (b *bencher) openHours(asked air.Interval) []air.Interval {
+func (b rescue) openHours(asked air.Interval) []air.Interval {
 	a := &b.out.Air
 	asked.To = min(asked.To, 2*unit.Day)
 	card := b.out.Card
@@ -130,7 +134,7 @@ func (b *bencher) openHours(asked air.Interval) []air.Interval {
 
 // surfaceIn is the coldest and the warmest of the surface in a stretch of hours,
 // every ten minutes.
-func (b *bencher) surfaceIn(i air.Interval) (coldest, warmest unit.Temperature) {
+func (b rescue) surfaceIn(i air.Interval) (coldest, warmest unit.Temperature) {
 	a := &b.out.Air
 	for at := i.From; ; at = min(at+10*unit.Minute, i.To) {
 		o := a.Surface.By(a.Day, at)
@@ -148,7 +152,7 @@ func (b *bencher) surfaceIn(i air.Interval) (coldest, warmest unit.Temperature) 
 // betterTemperatures finds a surface and a product that have a dose now: the part
 // as it is or brought to the nearest end of what does, the product cooled over
 // the dew point or warmed.
-func (b *bencher) betterTemperatures() (Way, bool) {
+func (b rescue) betterTemperatures() (Way, bool) {
 	card, shed := b.cup.Card, b.cup.Shed
 	least, most := card.Limits.Coldest, card.Limits.Warmest
 	if !b.out.IsRatio {
@@ -197,7 +201,7 @@ func (b *bencher) betterTemperatures() (Way, bool) {
 }
 
 // isShort says if it is the time that is missing.
-func (b *bencher) isShort() bool {
+func (b rescue) isShort() bool {
 	return slices.ContainsFunc(b.out.Reasons, func(err error) bool { return errors.Is(err, ErrNoTime) })
 }
 
@@ -205,24 +209,24 @@ func isSameTemperature(a, b unit.Temperature) bool { return a-b < 0.05 && b-a < 
 
 // timedTest is the test that opens cups over the table's end for the rest of the
 // day, with its dose by the tool in the hand.
-func (b *bencher) timedTest() (Way, bool) {
+func (b rescue) timedTest() (Way, bool) {
 	_, end := b.cup.Card.Table.Ends()
 	hottest := max(b.out.Surface.Value, b.out.Product.Value)
-	if b.out.IsRatio || b.cup.Tool.Kind() == 0 || !b.mayTestHot() || b.out.Surface.Value <= end+1e-9 || hottest > b.testMost()+1e-9 || b.cup.Opened != nil {
+	if b.out.IsRatio || b.cup.Tool.Kind() == 0 || !mayTestHot(b.out.Card) || b.out.Surface.Value <= end+1e-9 || hottest > testMost(b.out.Card)+1e-9 || b.cup.Opened != nil {
 		return Way{}, false
 	}
 	if b.flowCoatRefused() {
 		return Way{}, false
 	}
-	w := Way{Kind: ByTimedTest, Share: b.cup.Card.Floor, Mass: testMass, UpTo: min(hottest+unit.Temperature(cure.OpensOver), b.testMost())}
+	w := Way{Kind: ByTimedTest, Share: b.cup.Card.Floor, Mass: testMass, UpTo: min(hottest+unit.Temperature(cure.OpensOver), testMost(b.out.Card))}
 	if b.out.Product.Value < b.out.Surface.Value-unit.Temperature(cure.OpensOver)-1e-9 {
 		w.Err = ErrTestCooler
 		return w, true
 	}
-	w.UpTo = min(b.out.Product.Value+unit.Temperature(cure.OpensOver), b.testMost())
+	w.UpTo = min(b.out.Product.Value+unit.Temperature(cure.OpensOver), testMost(b.out.Card))
 	cup := b.cup
 	cup.Mix = cure.Mix{Product: testMass}
-	d, err := cup.FloorTest(b.testMost())
+	d, err := cup.FloorTest(testMost(b.out.Card))
 	if err != nil {
 		w.Err = err
 		return w, true
@@ -237,7 +241,7 @@ func (b *bencher) timedTest() (Way, bool) {
 
 // flowCoatRefused says if a flow coat may not be tested: too hot, or never
 // patched.
-func (b *bencher) flowCoatRefused() bool {
+func (b rescue) flowCoatRefused() bool {
 	for _, err := range b.out.Reasons {
 		if errors.Is(err, ErrHotFlowCoat) || errors.Is(err, ErrNoPatch) {
 			return true
@@ -249,7 +253,7 @@ func (b *bencher) flowCoatRefused() bool {
 var testMass = working.Given(cure.TestCup, "cup for timing the gel", unit.InGram, "", source.CommonPractice)
 
 // offers lists what would help with this cup, or bring one back.
-func (b *bencher) offers() []cure.Offer {
+func (b rescue) offers() []cure.Offer {
 	if b.out.IsRatio || b.out.Surface.Step == nil || b.cup.Tool.Kind() == 0 {
 		return nil
 	}
@@ -271,7 +275,7 @@ func (b *bencher) offers() []cure.Offer {
 
 // coolerHour is the coolest hour until this time tomorrow that still takes a
 // dose, with product and part at what they are then.
-func (b *bencher) coolerHour() (unit.Time, cure.Shed, bool) {
+func (b rescue) coolerHour() (unit.Time, cure.Shed, bool) {
 	a := &b.out.Air
 	best, coolest := unit.Time(0), b.out.Surface.Value
 	for _, open := range b.openHours(air.Interval{From: b.now.Hour, To: b.now.Hour + unit.Day}) {

@@ -27,7 +27,7 @@ func TestWhatBringsItBackDoes(t *testing.T) {
 		weather := fmt.Sprintf("day.today.low = %.1f\nday.today.high = %.1f\nday.today.read-temp = %.1f\nday.today.read-humidity = %.0f\nday.today.read-at = %d:00\nbench.now.read-at = %d:00\nbench.now.surface-temp = %.1f",
 			low, high, low+(high-low)*random.Float64(), 35+40*random.Float64(), int(now), int(now), surface)
 		b := benchOf(t, at(float64(int(now))), bare, day, weather)
-		for _, w := range b.Back {
+		for _, w := range b.Back() {
 			switch w.Kind {
 			case bench.AtHours:
 				if w.From >= unit.Day-unit.Hour { // tomorrow has readings of its own
@@ -47,7 +47,7 @@ func TestWhatBringsItBackDoes(t *testing.T) {
 				temperatures++
 			}
 		}
-		for _, o := range b.Offers {
+		for _, o := range b.Offers() {
 			if o.Remedy != cure.CoolProduct || !b.HasDose {
 				continue
 			}
@@ -68,7 +68,7 @@ func TestTheNextTwoStretchesOfHoursAreNamed(t *testing.T) {
 	b := benchOf(t, at(10), bare, day, "day.today.low = 9\nday.today.high = 40\nday.today.read-temp = \nday.today.read-humidity = \nday.today.sunrise = 6:00\nbench.now.read-at = 10:00\nbench.now.surface-temp = 14")
 	require.False(t, b.HasDose)
 	var hours []bench.Way
-	for _, w := range b.Back {
+	for _, w := range b.Back() {
 		if w.Kind == bench.AtHours {
 			hours = append(hours, w)
 		}

@@ -1,11 +1,12 @@
 package bench
 
 import (
+	"sync"
+
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -25,10 +26,27 @@ type Air struct {
 	OverDew      working.Figure[unit.TemperatureDifference]
 	ColdestAhead unit.Temperature // coldest that air or part gets in the next four hours; zero: not known
 	Now          []air.Finding    // what speaks against coating now
-	Through      []air.Finding    // what speaks against it through the cure
-	Windows      []air.Window     // hours of today in which a coat can be laid
-	DoseHours    []air.Interval   // hours at which the surface lies inside the catalyst table
-	Cards        []CardToday
+
+	hours func() Hours
+}
+
+// Hours is when today a coat can be laid. What isn't known of the day is empty.
+type Hours struct {
+	Through []air.Finding  // what speaks through the cure against a coat laid now
+	Windows []air.Window   // in which a coat can be laid
+	Dose    []air.Interval // at which the surface lies inside the catalyst table
+	Err     error          // why none can be told
+}
+
+// Hours gives the hours of today, which are worked out when they are first asked for.
+func (a *Air) Hours() Hours { return asked(a.hours) }
+
+// Problem says why the figures don't make a day, or its hours can't be told; nil: there is none.
+func (a *Air) Problem() error {
+	if a.Err != nil {
+		return a.Err
+	}
+	return a.Hours().Err
 }
 
 // CardToday is what the day would do to one card.
@@ -45,9 +63,12 @@ const fresh = 2 * unit.Hour
 // defaultSunrise is taken where none was typed.
 var defaultSunrise = working.Given(6*unit.Hour, "sunrise", unit.InHour, "not typed", source.Assumption)
 
+// weather settles what is known of today's air and of how the part stands in it.
+type weather struct{ *bencher }
+
 // air reads the day, its curve and its working hours for the card. Figures of
 // another day are as good as none.
-func (b *bencher) air() Air {
+func (b weather) air() Air {
 	d := &b.plan.Job.Day
 	out := Air{IsFresh: b.sinceRead() < fresh && b.now.Hour-b.readAt(d.ReadAt) < fresh}
 	isToday := d.Date == b.now.Date
@@ -79,7 +100,9 @@ func (b *bencher) air() Air {
 		out.Known = out.Err == nil
 		b.refuse(out.Err)
 	}
-	b.fit(&out, reading)
+	b.fit(&out)
+	day := out
+	out.hours = sync.OnceValue(func() Hours { return b.hours(&day) })
 	return out
 }
 
@@ -96,7 +119,7 @@ func (b *bencher) sinceRead() unit.Time { return b.now.Hour - b.readAt(b.typed.R
 
 // surface is how the part stands against the air: by the infrared reading, held
 // against the air of the same hour, and by the allowance where there is none.
-func (b *bencher) surface(day air.Day) air.Surface {
+func (b weather) surface(day air.Day) air.Surface {
 	d := &b.plan.Job.Day
 	colour := map[string]air.Colour{"white": air.White, "mid": air.Mid, "dark": air.Dark}[d.Colour]
 	allowed := air.Under(colour, d.InSun)
@@ -119,11 +142,8 @@ func (b *bencher) surface(day air.Day) air.Surface {
 // picture, to the next midnight.
 var today = air.Interval{From: 0, To: unit.Day}
 
-func (b *bencher) fit(out *Air, reading air.Reading) {
-	if table, err := chain.DoseTable(b.out.Card); err == nil {
-		least, most := table.Ends()
-		out.DoseHours, _ = air.SurfaceWithin(out.Day, out.Surface, least, most, today)
-	}
+// fit holds this hour against what the card takes.
+func (b weather) fit(out *Air) {
 	if !out.Known {
 		return
 	}
@@ -139,13 +159,27 @@ func (b *bencher) fit(out *Air, reading air.Reading) {
 	} else {
 		out.Now = fit.Now(b.now.Hour)
 	}
-	out.Through = fit.Through(b.now.Hour)
-	out.Windows, out.Err = fit.Windows(today)
-	out.Cards = cardsToday(b.plan, out.Day, out.Surface)
+}
+
+// hours looks through the day for the hours that do.
+func (b weather) hours(a *Air) (h Hours) {
+	if table, err := chain.DoseTable(b.out.Card); err == nil {
+		least, most := table.Ends()
+		h.Dose, _ = air.SurfaceWithin(a.Day, a.Surface, least, most, today)
+	}
+	if !a.Known || a.Err != nil {
+		return h
+	}
+	fit, err := air.NewFit(a.Day, a.Surface, chain.AirLimits(b.out.Card))
+	if h.Err = err; err == nil {
+		h.Through = fit.Through(b.now.Hour)
+		h.Windows, h.Err = fit.Windows(today)
+	}
+	return h
 }
 
 // findingsNow holds the surface as it was measured against the air of this hour.
-func (b *bencher) findingsNow(out *Air) []air.Finding {
+func (b weather) findingsNow(out *Air) []air.Finding {
 	at := b.now.Hour
 	return chain.AirLimits(b.out.Card).Findings(air.Conditions{
 		At: at, Coldest: b.typed.Surface.Value, Hottest: b.typed.Surface.Value, Dew: out.Day.Dew(at), Humidity: out.Day.Humidity(at),
@@ -154,14 +188,18 @@ func (b *bencher) findingsNow(out *Air) []air.Finding {
 
 // cardsToday says for every material that is used in the job when today would
 // take it; without a job, for all that can be coated.
-func cardsToday(p *plan.Plan, day air.Day, surface air.Surface) []CardToday {
+func (b weather) cardsToday() []CardToday {
+	a := &b.out.Air
+	if !a.Known || a.Err != nil {
+		return nil
+	}
 	var list []CardToday
-	for i := range p.Job.Cards {
-		c := &p.Job.Cards[i]
+	for i := range b.plan.Job.Cards {
+		c := &b.plan.Job.Cards[i]
 		if c.Kind > material.Filler {
 			continue
 		}
-		fit, err := air.NewFit(day, surface, chain.AirLimits(c))
+		fit, err := air.NewFit(a.Day, a.Surface, chain.AirLimits(c))
 		entry := CardToday{Card: c, Err: err}
 		if err == nil {
 			entry.Windows, entry.Err = fit.Windows(today)
@@ -179,7 +217,7 @@ const nearCold unit.Temperature = 8
 // ahead settles the coldest hour ahead: by the day's curve, as typed, or for a
 // warm surface by what it falls at most; near the card's least temperature it is
 // asked for.
-func (b *bencher) ahead() {
+func (b weather) ahead() {
 	surface, least := b.typed.Surface, b.out.Card.SurfaceLeast.Value
 	switch {
 	case b.out.Air.HasCurve:
@@ -193,11 +231,6 @@ func (b *bencher) ahead() {
 		b.wait("ahead")
 	}
 	b.out.AsksHumidity = !b.out.Air.Known
-}
-
-// isAssumedAhead says if the coldest hour ahead is only taken for granted.
-func (b *bencher) isAssumedAhead() bool {
-	return !b.out.Air.HasCurve && b.typed.Ahead.Step == nil
 }
 
 // IsNearCold says if the coldest hour ahead has to be typed: the surface is near

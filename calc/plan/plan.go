@@ -21,6 +21,26 @@ type Plan struct {
 type whole struct {
 	plan     *Plan
 	buildups []Buildup
+	follows  map[string]followed
+}
+
+// followed is something that was worked out of a plan, and for what.
+type followed struct{ of, value any }
+
+// Once gives what follows from a plan under a name, for whatever else it hangs on:
+// it is worked out when it is first asked for, and again only for another plan or
+// where that differs.
+func Once[T any, K comparable](p *Plan, name string, of K, work func(*Plan) T) T {
+	w := p.whole
+	if f, known := w.follows[name]; known && f.of == any(of) {
+		return f.value.(T)
+	}
+	value := work(w.plan)
+	if w.follows == nil {
+		w.follows = map[string]followed{}
+	}
+	w.follows[name] = followed{of, value}
+	return value
 }
 
 // IsEmpty says if nothing was ever planned.

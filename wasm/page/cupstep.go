@@ -28,6 +28,9 @@ const (
 	WeighTestSheet = "weigh.test" // what goes into a timed test
 )
 
+// cupStepSheets are those on which a cup goes on.
+var cupStepSheets = []string{WeighSheet, WeighTestSheet, CatalystSheet, NextCup}
+
 // resumed lays the steps of a weighed cup open, where its builder left it.
 func (s *State) resumed() {
 	if s.Screen == "cup" && len(s.Sheets) == 0 && len(OpenCups(s.Doc(), Weighed)) > 0 {
@@ -49,7 +52,7 @@ func hasStep(d job.Document, key string) bool {
 // stepsDone takes the cup's steps away once the clock runs.
 func (s *State) stepsDone() {
 	s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool {
-		return slices.Contains([]string{WeighSheet, WeighTestSheet, CatalystSheet, NextCup}, key)
+		return slices.Contains(cupStepSheets, key)
 	})
 }
 

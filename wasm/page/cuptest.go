@@ -19,8 +19,9 @@ const testGrams = "100 g"
 // TestWay is the timed test over the table's end; nil: none can be made now.
 func (s *State) TestWay() *bench.Way {
 	b := s.Bench()
-	for i := range b.Back {
-		if w := &b.Back[i]; w.Kind == bench.ByTimedTest && w.Err == nil {
+	ways := b.Back()
+	for i := range ways {
+		if w := &ways[i]; w.Kind == bench.ByTimedTest && w.Err == nil {
 			return w
 		}
 	}

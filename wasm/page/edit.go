@@ -2,10 +2,8 @@ package page
 
 import (
 	"slices"
-	"sync"
 
 	"shedreckoner/calc/bench"
-	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/words"
@@ -86,28 +84,7 @@ func (s *State) put(doc job.Document, more ...Effect) []Effect {
 func (s *State) planned() {
 	s.Plan = s.Plan.Next(s.Doc())
 	s.swept()
-	s.benched()
-	typed := s.Plan
-	s.order = sync.OnceValue(func() *chance.Order {
-		o := chance.OrderOf(&typed)
-		return &o
-	})
-	s.lessons = sync.OnceValue(func() *chance.Lessons {
-		l := chance.Learn(&typed)
-		return &l
-	})
 	s.Sure = Sureness{}
-}
-
-// benched has the next cup planned anew. It takes what is typed now, never an
-// older plan: a dose must not rest on what was replaced.
-func (s *State) benched() {
-	s.Minute = s.Now.minute()
-	typed, now := s.Plan, s.BenchNow()
-	s.bench = sync.OnceValue(func() *bench.Bench {
-		b := bench.Make(&typed, now)
-		return &b
-	})
 }
 
 // BenchNow is the moment that the bench is planned for.

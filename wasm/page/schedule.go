@@ -11,6 +11,6 @@ func (s *State) Schedule() schedule.Schedule { return schedule.Make(&s.Plan, s.t
 // today is the day as it was read.
 func (s *State) today() schedule.Today {
 	a := &s.Bench().Air
-	return schedule.Today{Waiting: a.Waiting, Known: a.Known && a.Err == nil, Day: a.Day, Surface: a.Surface,
+	return schedule.Today{Waiting: a.Waiting, Known: a.Known && a.Problem() == nil, Day: a.Day, Surface: a.Surface,
 		Hour: unit.Time(s.Now.Day), Unix: float64(s.Now.Unix)}
 }

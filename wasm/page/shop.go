@@ -229,9 +229,9 @@ func bought(s *State, m Message) []Effect {
 		if t.Ticked || text == "" {
 			text = ""
 		}
-		order, sure := s.order, s.Sure // what there is to buy doesn't hang on what was bought
+		sure := s.Sure // what there is to buy doesn't hang on what was bought
 		effects := s.edit(s.Doc().Set(tickPath(t.Key), text), "")
-		s.order, s.Sure = order, sure
+		s.Sure = sure
 		return effects
 	}
 	return nil

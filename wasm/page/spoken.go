@@ -15,20 +15,35 @@ const Settled = "settled"
 // What happened to a cup says more than that its dose is gone.
 func (s *State) spoken(effects []Effect) []Effect {
 	text := ""
-	if s.Screen == "cup" {
+	switch {
+	case s.showsStep():
 		text = s.stepText()
+	case s.Screen == "cup" && s.Spoken != "":
+		text = behind
 	}
 	if text == s.Spoken {
 		return effects
 	}
 	s.Spoken = text
+	if text == behind {
+		text = ""
+	}
 	if slices.ContainsFunc(effects, func(e Effect) bool { return e.Kind == Say }) {
 		return effects
 	}
-	if text == "" && s.Screen == "cup" {
+	if text == "" && s.showsStep() {
 		text = words.NoDose + "."
 	}
 	return append(effects, Effect{Kind: Say, Key: Settled, Text: s.Local(text)})
+}
+
+// behind stands for a dose that a sheet has covered: what has become of it is said
+// once it is in sight again.
+const behind = "behind a sheet"
+
+// showsStep says if a step of a cup is in sight: no sheet of anything else covers it.
+func (s *State) showsStep() bool {
+	return s.Screen == "cup" && (!s.IsCovered() || slices.Contains(cupStepSheets, s.Sheet()))
 }
 
 // stepText is what the step that is shown acts on, in one line; empty where there is nothing to act on.

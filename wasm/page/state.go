@@ -47,13 +47,9 @@ type State struct {
 	Sure    Sureness // of the plan's order
 	Working bool     // a slice of work was asked for and hasn't come yet
 
-	bench   func() *bench.Bench // the next cup, by what is typed and the clock
-	order   func() *chance.Order
-	lessons func() *chance.Lessons
-	Now     Moment           // of the latest message
-	Minute  int64            // since 1970, for which the bench is planned
-	Warned  map[string]int   // by running cup and its start: how far it has warned
-	moved   map[string]moved // by the same: by how much the phone's clock was set while it ran
+	Now    Moment           // of the latest message
+	Warned map[string]int   // by running cup and its start: how far it has warned
+	moved  map[string]moved // by the same: by how much the phone's clock was set while it ran
 
 	Spoken string            // the dose that was read out last, or is to be
 	Away   map[string]string // the jobs that are put away, as they are kept, by key
@@ -96,16 +92,42 @@ func (s *State) slot(demo bool) *Slot {
 // bytes, and the views ask hundreds of times.)
 func (s *State) Doc() job.Document { return s.Slot().Doc }
 
-// Bench gives the next cup. It is planned when it is first looked at, which most
-// screens never do.
-func (s *State) Bench() *bench.Bench { return s.bench() }
+// Bench gives the next cup, by what is typed and by the minute: readings grow old,
+// an evening comes. No dose rests on what was replaced.
+func (s *State) Bench() *bench.Bench {
+	return plan.Once(&s.Plan, "bench", s.Now.minute(), func(p *plan.Plan) *bench.Bench {
+		b := bench.Make(p, s.BenchNow())
+		return &b
+	})
+}
+
+// Chosen gives what the next cup is mixed of, and for what.
+func (s *State) Chosen() *bench.Chosen {
+	return plan.Once(&s.Plan, "chosen", 0, func(p *plan.Plan) *bench.Chosen {
+		c := bench.Choose(p)
+		return &c
+	})
+}
 
 // Order gives what to buy: as planned, or once that is known for the chance that
 // each card wants.
-func (s *State) Order() *chance.Order { return s.order() }
+func (s *State) Order() *chance.Order {
+	if s.Sure.order != nil {
+		return s.Sure.order
+	}
+	return plan.Once(&s.Plan, "order", 0, func(p *plan.Plan) *chance.Order {
+		o := chance.OrderOf(p)
+		return &o
+	})
+}
 
 // Lessons gives what the log teaches.
-func (s *State) Lessons() *chance.Lessons { return s.lessons() }
+func (s *State) Lessons() *chance.Lessons {
+	return plan.Once(&s.Plan, "lessons", 0, func(p *plan.Plan) *chance.Lessons {
+		l := chance.Learn(p)
+		return &l
+	})
+}
 
 // Refused is what the notice tells of. Where surfaces are measured it is what can't
 // be read: what follows from them further on isn't worked out for it.

@@ -114,3 +114,30 @@ func TestTheDoseIsReadOutOnceItHasSettled(t *testing.T) {
 	assert.Equal(t, page.Effect{Kind: page.Say, Text: "Catalyst in. The clock runs. Stop spreading at 10:07."}, *said(effects), "not that its dose is gone")
 	assert.Empty(t, s.Spoken)
 }
+
+// A sheet of something else hides the dose: nothing is read out of it, nor is it worked
+// out, until it is in sight again; then what has become of it is.
+func TestADoseBehindASheetIsReadOutOnceItIsSeenAgain(t *testing.T) {
+	s, _ := page.Start(nil, moment(tenOClock))
+	s = warm(t, s, tenOClock)
+	s, _ = sent(s, tenOClock, "go", "cup", "")
+	s.Covers = true
+	for _, c := range []struct{ text, says string }{{"60 g", "Catalyst 0.9 g, 0.78 mL."}, {"nonsense", "No dose."}} {
+		before := s
+		opened, effects := sent(s, tenOClock, "sheet", "setup", "")
+		require.NotNil(t, said(effects))
+		assert.Empty(t, said(effects).Text, "what waits to be read out is taken back")
+		typed, effects := sent(opened, tenOClock, "set", "bench.now.amount", c.text)
+		assert.Nil(t, said(effects), c.text)
+		_, effects = sent(typed, tenOClock, "back", "", "")
+		require.NotNil(t, said(effects), c.text)
+		assert.Equal(t, c.says, plain(said(effects).Text))
+
+		beside := *before
+		beside.Covers = false
+		opened, _ = sent(&beside, tenOClock, "sheet", "setup", "")
+		_, effects = sent(opened, tenOClock, "set", "bench.now.amount", c.text)
+		require.NotNil(t, said(effects), "on a wide screen the dose stands beside the sheet")
+		assert.Equal(t, c.says, plain(said(effects).Text))
+	}
+}

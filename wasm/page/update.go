@@ -25,9 +25,6 @@ func (s *State) update(m Message) []Effect {
 		s.lookAtClock(m.At)
 		s.Now = m.At
 	}
-	if s.Now.minute() != s.Minute { // readings grow old, an evening comes: no step is taken on an older bench
-		s.benched()
-	}
 	for _, verb := range verbs {
 		if verb.name == m.Verb {
 			return s.untouched(s.confident(s.spoken(verb.act(s, m))))

@@ -74,12 +74,12 @@ func told(reasons []error) []error {
 
 // ways is what brings a dose back, each worked out.
 func ways(s *page.State, b *bench.Bench) html {
-	if len(b.Back) == 0 {
+	if len(b.Back()) == 0 {
 		return nothing
 	}
 	units := s.Plan.Job.Units
 	var rows []html
-	for _, w := range b.Back {
+	for _, w := range b.Back() {
 		name, small := words.Way(w, units)
 		if w.Err != nil {
 			small = words.Dose(w.Err, units)

@@ -113,7 +113,7 @@ func flowSheet(s *page.State) shown {
 }
 
 func flowFigures(s *page.State) html {
-	f := &s.Bench().Flow
+	f := s.Bench().Flow()
 	parts := []html{}
 	if f.Err != nil {
 		parts = append(parts, el("p", a("class", "bad"), txt(words.Dose(f.Err, s.Plan.Job.Units))))
@@ -132,11 +132,11 @@ func remediesSheet(s *page.State) shown {
 }
 
 func remedies(s *page.State) html {
-	if len(s.Bench().Offers) == 0 {
+	if len(s.Bench().Offers()) == 0 {
 		return el("p", a("class", "hint"), txt(words.NoRemedies))
 	}
 	var rows []html
-	for _, o := range s.Bench().Offers {
+	for _, o := range s.Bench().Offers() {
 		var gain []string
 		switch {
 		case o.Target.Step != nil:

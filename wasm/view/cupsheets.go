@@ -32,14 +32,14 @@ func next(s *page.State) shown {
 func what(s *page.State) shown {
 	var rows []html
 	for _, o := range stepOptions(s) {
-		rows = append(rows, choiceRow("for", "coat "+o.Key, o.Name, o.Key == s.Bench().Coat))
+		rows = append(rows, choiceRow("for", "coat "+o.Key, o.Name, o.Key == s.Chosen().Coat))
 	}
 	if len(rows) > 0 {
 		rows = append([]html{el("h3", nil, txt(words.CoatsToDo))}, rows...)
 	}
 	rows = append(rows, el("h3", nil, txt(words.AnyAmount)))
 	for _, o := range benchCards(s) {
-		rows = append(rows, choiceRow("for", "card "+o.Key, o.Name, s.Bench().Coat == "" && s.Bench().Card != nil && s.Bench().Card.Key == o.Key))
+		rows = append(rows, choiceRow("for", "card "+o.Key, o.Name, s.Chosen().Coat == "" && s.Chosen().Card != nil && s.Chosen().Card.Key == o.Key))
 	}
 	for _, key := range []string{"for", "step", "card"} {
 		rows = append(rows, region("say-"+at(key), "div", a("class", "say"), said(s, at(key), job.FieldAt(at(key)))))
@@ -96,10 +96,10 @@ func toolFields(s *page.State) html {
 	}
 	hint := map[string]string{"drops": words.DropsHint, "scale-step": words.ScaleHint}[key]
 	parts := []html{el("h3", nil, txt(words.WhichTool)), chips(s, at("tool"), words.WhichTool), fieldWith(s, at(key), fieldExtras{Hint: hint})}
-	if s.Bench().IsRatio || s.Doc().Get(at("mark")) != "" {
+	if s.Chosen().IsRatio || s.Doc().Get(at("mark")) != "" {
 		parts = append(parts, fieldWith(s, at("mark"), fieldExtras{Default: "1 mL"}))
 	}
-	if !s.Bench().IsRatio || s.Doc().Get(at("catalyst")) != "" {
+	if !s.Chosen().IsRatio || s.Doc().Get(at("catalyst")) != "" {
 		parts = append(parts, fieldWith(s, at("catalyst"), fieldExtras{Options: catalystOptions(s), First: firstCatalyst(s)}))
 	}
 	return region("toolfields", "section", nil, parts...)
@@ -158,10 +158,10 @@ func catalystOptions(s *page.State) []job.Option {
 }
 
 func firstCatalyst(s *page.State) string {
-	if s.Bench().Card == nil {
+	if s.Chosen().Card == nil {
 		return ""
 	}
-	if c := s.Plan.Job.CardByKey(s.Bench().Card.Hardener); c != nil {
+	if c := s.Plan.Job.CardByKey(s.Chosen().Card.Hardener); c != nil {
 		return c.Name
 	}
 	return ""
@@ -170,7 +170,7 @@ func firstCatalyst(s *page.State) string {
 // benchFilm says whose film holds while none is typed. It is no figure: a
 // control's own markup must not change as it is typed in.
 func benchFilm(s *page.State) string {
-	if s.Bench().Coat != "" {
+	if s.Chosen().Coat != "" {
 		return words.CoatsOwn
 	}
 	return words.CardsLargest

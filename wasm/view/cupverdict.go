@@ -17,7 +17,7 @@ import (
 // wasn't checked, what holds.
 func verdicts(s *page.State) html {
 	b := s.Bench()
-	list := slices.Clone(b.Verdicts)
+	list := slices.Clone(b.Verdicts())
 	rank := []int{bench.Stops: 0, bench.Asks: 1, bench.NotChecked: 2, bench.Holds: 3}
 	slices.SortStableFunc(list, func(x, y bench.Verdict) int { return rank[x.Kind] - rank[y.Kind] })
 	var strips []html

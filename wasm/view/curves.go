@@ -38,12 +38,12 @@ func dayCurve(s *page.State) html {
 		surface = nil
 	}
 	var fit []draw.Interval
-	for _, w := range out.Windows {
+	for _, w := range out.Hours().Windows {
 		fit = append(fit, draw.Interval{From: hoursOf(w.From), To: hoursOf(w.To)})
 	}
 	now := hoursOf(unit.Time(s.Now.Day))
 	return draw.Plot{
-		Title:  words.DayPicture(words.Hours(out.Windows)),
+		Title:  words.DayPicture(words.Hours(out.Hours().Windows)),
 		X:      draw.Axis{Label: words.HourAxis, Ticks: []draw.Tick{{At: 0, Text: "0"}, {At: 6, Text: "6"}, {At: 12, Text: "12"}, {At: 18, Text: "18"}, {At: 24, Text: "24"}}},
 		Y:      draw.Axis{Label: scale.Symbol(), Ticks: draw.NiceTicks(scale.From(float64(low)), scale.From(float64(high)), 5, tickText)},
 		Lines:  []draw.Line{{Name: words.AirLine, Class: "curve", Points: airLine}, {Name: words.DewLine, Class: "curve dashed", Points: dewLine}},
@@ -62,7 +62,7 @@ func dayMarks(s *page.State, now float64) []draw.Mark {
 		return draw.Mark{Point: draw.Point{X: hour, Y: math.NaN()}, Class: class, Text: text}
 	}
 	marks := []draw.Mark{upright("today", words.NowAt(words.Clock(s.Now.Day)), now)}
-	for _, w := range s.Bench().Air.Windows {
+	for _, w := range s.Bench().Air.Hours().Windows {
 		if hoursOf(w.To) <= now {
 			continue
 		}

@@ -39,7 +39,7 @@ func airMoreSheet(s *page.State) shown {
 // todaySheet is the hours in which each material could be put on today.
 func todaySheet(s *page.State) shown {
 	var lines []html
-	for _, c := range s.Bench().Air.Cards {
+	for _, c := range s.Bench().CardsToday() {
 		text := words.Hours(c.Windows)
 		if c.Err != nil {
 			text = words.Dose(c.Err, s.Plan.Job.Units)
@@ -86,14 +86,14 @@ func readingOff(s *page.State) html {
 func fitVerdict(s *page.State) html {
 	out := &s.Bench().Air
 	units := s.Plan.Job.Units
-	if len(out.Now)+len(out.Through) == 0 {
+	if len(out.Now)+len(out.Hours().Through) == 0 {
 		return el("p", a("class", "good"), txt(words.FitAllDay))
 	}
 	var lines []html
 	for _, f := range out.Now {
 		lines = append(lines, el("li", nil, txt(words.UnfitNow(words.FindingSentence(f, units)))))
 	}
-	for _, f := range out.Through {
+	for _, f := range out.Hours().Through {
 		lines = append(lines, el("li", nil, txt(words.UnfitLater(f.At, words.FindingSentence(f, units)))))
 	}
 	return join(el("p", a("class", "bad"), txt(words.NotFitNow)), el("ul", a("class", "reasons"), lines...))
@@ -101,15 +101,15 @@ func fitVerdict(s *page.State) html {
 
 func hoursOfToday(s *page.State) html {
 	out := &s.Bench().Air
-	lines := []html{el("p", nil, txt(words.HoursFor(s.Bench().Card.Name, out.Windows)))}
-	for _, w := range out.Windows {
+	lines := []html{el("p", nil, txt(words.HoursFor(s.Bench().Card.Name, out.Hours().Windows)))}
+	for _, w := range out.Hours().Windows {
 		latest, ok := w.LatestStart(s.Bench().Usable.Value)
 		if ok && latest > w.From && s.Bench().HasHand {
 			lines = append(lines, el("p", a("class", "hint"), txt(words.StartAndStop(latest, w.To))))
 		}
 	}
 	if !s.Bench().IsRatio {
-		lines = append(lines, el("p", a("class", "hint"), txt(words.DoseHours(out.DoseHours))))
+		lines = append(lines, el("p", a("class", "hint"), txt(words.DoseHours(out.Hours().Dose))))
 	}
 	return join(lines...)
 }

@@ -28,8 +28,8 @@ func calendar(s *page.State) html {
 	if len(plan.Waiting) > 0 {
 		return hint(words.ScheduleWaits)
 	}
-	if s.Bench().Air.Err != nil {
-		return el("p", a("class", "bad"), txt(words.ScheduleStop(s.Bench().Air.Err)))
+	if err := s.Bench().Air.Problem(); err != nil {
+		return el("p", a("class", "bad"), txt(words.ScheduleStop(err)))
 	}
 	var parts []html
 	for _, day := range plan.Days() {
