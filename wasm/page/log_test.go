@@ -162,7 +162,7 @@ func TestAFaultSaysIfWaitingHelps(t *testing.T) {
 	_, borne, found = strings.Cut(borne, "What the log bears out")
 	require.True(t, found)
 	assert.Contains(t, borne, "Wait: it may yet cure.")
-	assert.Contains(t, borne, "Waiting won't mend it.")
+	assert.Contains(t, borne, "Waiting won't fix it.")
 	assert.Contains(t, borne, "Next time: Keep the surface, through the cure too, at no less than 15\u00a0°C.")
 	assert.Contains(t, rest, "common practice")
 	s, _ = sent(s, tenOClock, "set", "cup.1.fault", "fish-eyes")

@@ -79,7 +79,7 @@ func (s *State) finishThing(t *Thing) {
 	for _, l := range t.Lines {
 		if !l.ToBuy.IsZero() || l.Err != nil {
 			t.Buys = true
-			packs = append(packs, gradePacks(l, words.Buy(l, s.Plan.Job.Units)))
+			packs = append(packs, words.GradePacks(l, words.Buy(l, s.Plan.Job.Units)))
 		}
 		small = append(small, gradeOf(l)+Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units))
 	}
@@ -98,14 +98,6 @@ func (s *State) finishThing(t *Thing) {
 			t.WasFor = was
 		}
 	}
-}
-
-// gradePacks names the grade of an abrasive before its packs.
-func gradePacks(l *chance.Line, packs string) string {
-	if l.Grade == 0 {
-		return packs
-	}
-	return l.Grade.String() + ":\u00a0" + strings.ReplaceAll(packs, "pack of ", "")
 }
 
 func gradeOf(l *chance.Line) string {
@@ -200,20 +192,13 @@ func (s *State) Stops() []string {
 				layer = b.Steps[f.Step].Card.Name
 			}
 			what, mend, _ := words.Finding(&f, layer, s.Plan.Job.Units)
-			if text := s.StepName(f.Path) + ". " + capitalFirst(what) + " " + mend; !said[text] {
+			if text := s.StepName(f.Path) + ". " + words.Capital(what) + " " + mend; !said[text] {
 				said[text] = true
 				list = append(list, strings.TrimSpace(text))
 			}
 		}
 	}
 	return list
-}
-
-func capitalFirst(text string) string {
-	if text == "" {
-		return text
-	}
-	return strings.ToUpper(text[:1]) + text[1:]
 }
 
 // tickPath is where a tick is kept: with the packs that it was given for.

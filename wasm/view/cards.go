@@ -95,7 +95,7 @@ func markWords(m source.Mark) string {
 	case source.FromMemory:
 		return "Published, from memory: check your tin."
 	}
-	return capital(m.String()) + "."
+	return words.Capital(m.String()) + "."
 }
 
 // packForm is the sizes that are sold, with their prices: those that ship, those that were typed, and one to type.

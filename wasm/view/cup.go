@@ -74,7 +74,7 @@ func forChips(s *page.State) html {
 	}
 	chips := []html{leads("what", mixName(s))}
 	if m := b.Method; m != nil {
-		chips = append(chips, leads("how", capital(m.Name)))
+		chips = append(chips, leads("how", words.Capital(m.Name)))
 	}
 	return join(chips...)
 }

@@ -94,7 +94,7 @@ func stillWaiting(s *page.State, b *bench.Bench) html {
 	var lines []html
 	for _, path := range b.Waiting {
 		if f := job.FieldAt(path); f != nil && !isAskedOnNow(b, path) {
-			lines = append(lines, el("li", nil, action("find", path, "", capital(f.Name), "quiet")))
+			lines = append(lines, el("li", nil, action("find", path, "", words.Capital(f.Name), "quiet")))
 		}
 	}
 	parts := []html{el("h2", nil, txt(words.NoDoseYet))}

@@ -77,7 +77,7 @@ func weighLines(b *bench.Bench) []html {
 			card = l.Card.Name
 		}
 		if l.Share.Step != nil {
-			share = unit.Write(float64(l.Share.Value), unit.InPercent, 2) + " by mass"
+			share = words.ByMass(unit.Write(float64(l.Share.Value), unit.InPercent, 2))
 		}
 		lines = append(lines, weighLine(words.PartName(l.Part, card), words.LineSmall(l.Own.String(), share), l.Shows.Bare(), l.Shows.Scale.Symbol()))
 	}

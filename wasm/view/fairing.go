@@ -126,7 +126,7 @@ func spotItem(s *page.State, path string, at, count int) html {
 	name := strconv.Itoa(at + 1)
 	for _, o := range job.FieldAt(path + ".is").Options {
 		if o.Key == kind {
-			name += " " + capital(o.Name)
+			name += " " + words.Capital(o.Name)
 		}
 	}
 	parts := []html{itemLine(path, open, name, "")}

@@ -46,7 +46,7 @@ func faultAnswer(s *page.State, cup string) html {
 	if len(against) > 0 {
 		parts = append(parts, el("h3", nil, txt(words.SpokenAgainst)), el("ul", a("class", "causes"), against...))
 	}
-	return join(append(parts, hint("By "+sourcesOf(found)+", not a finding of a laboratory. The maker's sheet stands above it."))...)
+	return join(append(parts, hint(words.FaultSources(sourcesOf(found))))...)
 }
 
 // sourcesOf names the sources of causes, each once.
@@ -67,11 +67,11 @@ func faultItem(s *page.State, f *fault.Found) html {
 	case f.IsBorne():
 		parts = append(parts, el("p", a("class", "sign"), txt(words.SignText(f, units))))
 	case f.Known:
-		parts = append(parts, hint(words.SignText(f, units)+" No comb was read."))
+		parts = append(parts, hint(words.SignText(f, units)+" "+words.NoCombRead))
 	}
 	verdict := words.WaitingIsNoCure
 	if f.Waits {
 		verdict = words.WaitForIt
 	}
-	return el("li", nil, append(parts, el("p", nil, el("strong", nil, txt(verdict)), txt(text.Remedy)), hint("Next time: "+words.NextText(f, units)))...)
+	return el("li", nil, append(parts, el("p", nil, el("strong", nil, txt(verdict+" ")), txt(text.Remedy)), hint(words.NextText(f, units)))...)
 }

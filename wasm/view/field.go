@@ -69,7 +69,7 @@ func lineOf(s *page.State, path string, f *job.Field) line {
 
 func fieldLine(id string, key line, options []job.Option) html {
 	f, path := job.FieldAt(key.path), key.path
-	name := []html{txt(strings.ReplaceAll(capital(key.Name), " °", "\u00a0°"))}
+	name := []html{txt(strings.ReplaceAll(words.Capital(key.Name), " °", "\u00a0°"))}
 	if key.Letter != "" {
 		name = append(name, el("b", a("class", "letter"), txt(key.Letter)))
 	}
@@ -201,14 +201,4 @@ func saidOfHidden(s *page.State, item string, shown []string, here func(key stri
 		}
 	}
 	return join(parts...)
-}
-
-func capital(text string) string {
-	for i, r := range text {
-		if 'a' <= r && r <= 'z' {
-			return string(r-'a'+'A') + text[i+1:]
-		}
-		break
-	}
-	return text
 }

@@ -50,10 +50,9 @@ func question(ask *plan.Ask, units job.Units) html {
 		return jump(ask, units.Scale(unit.Temperatures))
 	}
 	band := ask.Band
-	parts := []html{el("p", nil, txt(capital(band.Key)+" comes to "+unit.Write(ask.Value, band.Scale, 3)+", outside the usual "+
-		unit.Write(band.Low, band.Scale, 3)+" to "+unit.Write(band.High, band.Scale, 3)+". A slip, or real?"))}
+	parts := []html{el("p", nil, txt(words.Unlikely(ask)))}
 	for _, o := range ask.Otherwise {
-		parts = append(parts, el("p", a("class", "slip"), txt("If that was "+o.Slip.Key+", it is "+unit.Write(o.Value, band.Scale, 3)+".")))
+		parts = append(parts, el("p", a("class", "slip"), txt(words.IfThatWas(o.Slip.Key, unit.Write(o.Value, band.Scale, 3)))))
 	}
 	parts = append(parts, action("real", ask.Path, ask.Text, words.ItIsReal, "quiet"))
 	return el("div", a("class", "ask"), parts...)
@@ -62,7 +61,7 @@ func question(ask *plan.Ask, units job.Units) html {
 // jump asks about a temperature far from the last cup's.
 func jump(ask *plan.Ask, scale unit.Scale) html {
 	return el("div", a("class", "ask"),
-		el("p", nil, txt("That is "+unit.Write(ask.Value, scale, 3)+"; at the last cup it was "+unit.Write(ask.Was, scale, 3)+". A slip, or real?")),
+		el("p", nil, txt(words.Jumped(unit.Write(ask.Value, scale, 3), unit.Write(ask.Was, scale, 3)))),
 		action("real", ask.Path, ask.Text, words.ItIsReal, "quiet"))
 }
 

@@ -34,14 +34,14 @@ func findingLine(s *page.State, b *plan.Buildup, f *plan.Finding, inShort, away 
 	mark := severities[f.Severity]
 	step := ""
 	if away {
-		step = "step " + stepName(b, f.Step) + ". "
+		step = words.OfStep(stepName(b, f.Step))
 	}
-	parts := []html{el("p", a("class", mark.class), txt(mark.word+" "+step+capital(what)+" "+mend))}
+	parts := []html{el("p", a("class", mark.class), txt(mark.word+" "+step+words.Capital(what)+" "+mend))}
 	if where := onlyOn(s, b, f); where != "" && !away {
 		parts = append(parts, el("p", a("class", "source"), txt(where)))
 	}
 	if !inShort {
-		parts = append(parts, el("p", a("class", "source"), txt("Rests on: "+rests)))
+		parts = append(parts, el("p", a("class", "source"), txt(words.RestsOn(rests))))
 	}
 	return el("div", a("class", "finding"), parts...)
 }

@@ -50,15 +50,15 @@ func lesson(s *page.State, l *chance.Lesson) html {
 	if l.Count > 0 {
 		parts = append(parts,
 			figure(s, id+".before", words.UsedOverPlanned, unit.Number(float64(l.Before.Value), 3), l.Before.Step),
-			figure(s, id+".after", "After "+words.Counted(l.Count, "entry", "entries"), unit.Number(float64(l.After.Value), 3), l.After.Step),
-			hint("The next work will likely take "+unit.Number(float64(l.Likely[0]), 2)+" to "+unit.Number(float64(l.Likely[1]), 2)+" times what is planned."))
+			figure(s, id+".after", words.AfterEntries(l.Count), unit.Number(float64(l.After.Value), 3), l.After.Step),
+			hint(words.LikelyNext(l.Likely)))
 	}
 	if left := len(l.Log) - l.Count; left > 0 {
 		parts = append(parts, hint(words.Counted(left, words.EntryDoesntCount, words.EntriesDontCount)))
 	}
 	if l.Taken != nil {
 		factor := unit.Number(float64(chance.FactorOf(l.Taken)), 3)
-		parts = append(parts, el("p", nil, txt("Taken over: "+factor+", from "+words.Counted(l.Taken.Entries, "entry", "entries")+". Order and progress reckon with it.")))
+		parts = append(parts, el("p", nil, txt(words.TakenOver(factor, l.Taken.Entries))))
 	}
 	var buttons []html
 	if l.Count > 0 && !l.IsCurrent() {

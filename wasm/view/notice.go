@@ -50,7 +50,7 @@ func outOfSight(s *page.State) html {
 	var ways []html
 	for _, r := range s.Refused() {
 		if p := s.PlaceOf(r.Path); !s.IsShown(p) && len(ways) < most {
-			ways = append(ways, action("find", r.Path, "", capital(p.Name), "quiet"))
+			ways = append(ways, action("find", r.Path, "", words.Capital(p.Name), "quiet"))
 		}
 	}
 	if len(ways) == 0 {

@@ -166,7 +166,7 @@ func lineFigures(s *page.State, l *chance.Line) html {
 	parts = append(parts, needFigures(s, l, id)...)
 	if l.Sure != nil {
 		shown := func(si float64) string { return page.AmountOf(l.Scale.From(si), l.Scale, s.Plan.Job.Units) }
-		parts = append(parts, figure(s, id+".enough", "Enough in "+words.OfJobs(l.Sure.Chance), shown(float64(l.Sure.Enough.Value)), l.Sure.Enough.Step))
+		parts = append(parts, figure(s, id+".enough", words.EnoughIn(l.Sure.Chance), shown(float64(l.Sure.Enough.Value)), l.Sure.Enough.Step))
 		if l.Sure.Reserve.Step != nil {
 			parts = append(parts, figure(s, id+".reserve", words.SheetKeeps, shown(float64(l.Sure.Reserve.Value)), l.Sure.Reserve.Step))
 		}
@@ -188,7 +188,7 @@ func takenWords(s *page.State, l *chance.Line) string {
 	if l.Taken.IsZero() {
 		return ""
 	}
-	return "Logged cups have taken " + lineAmount(s, l, l.Taken) + " of what was counted."
+	return words.CupsHaveTaken(lineAmount(s, l, l.Taken))
 }
 
 func needFigures(s *page.State, l *chance.Line, id string) []html {
@@ -218,7 +218,7 @@ func stockFields(s *page.State, t *page.Thing) html {
 }
 
 func gradeStock(s *page.State, c *job.Card, grade string) html {
-	return fieldWith(s, job.GradeStock(c.Path, grade), fieldExtras{Default: "none", Label: "In stock, " + grade})
+	return fieldWith(s, job.GradeStock(c.Path, grade), fieldExtras{Default: "none", Label: words.InStock(grade)})
 }
 
 // typedGrades is the grades of an abrasive whose stock was typed.

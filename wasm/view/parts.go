@@ -38,7 +38,7 @@ func dialOf(id string, key line) html {
 	if key.Letter != "" {
 		label = append(label, el("b", a("class", "letter"), txt(key.Letter)))
 	}
-	label = append(label, txt(capital(key.Name)), region("small-"+path, "small", nil, txt(key.Small)))
+	label = append(label, txt(words.Capital(key.Name)), region("small-"+path, "small", nil, txt(key.Small)))
 	less, more := nothing, nothing
 	if page.HasSteps(path, f, key.units.scale) {
 		less, more = nudge("nudge", key, "down", "−", words.Less+": "+key.Name), nudge("nudge", key, "up", "+", words.More+": "+key.Name)
@@ -62,9 +62,9 @@ func chips(s *page.State, path, name string) html {
 		var list []html
 		for _, o := range f.Options {
 			list = append(list, el("button", a("class", "chip", "type", "button", "id", "chip-"+path+"-"+o.Key, "data-do", "set", "data-path", path,
-				"data-text", o.Key, "aria-pressed", yesNo(o.Key == chosen)), txt(capital(o.Name))))
+				"data-text", o.Key, "aria-pressed", yesNo(o.Key == chosen)), txt(words.Capital(o.Name))))
 		}
-		return region(id, "div", a("class", "chips", "role", "group", "tabindex", "-1", "aria-label", capital(name)),
+		return region(id, "div", a("class", "chips", "role", "group", "tabindex", "-1", "aria-label", words.Capital(name)),
 			append(list, sayRegion(path, key.say))...)
 	})
 }
@@ -90,7 +90,7 @@ func plainLine(s *page.State, path, name string) html {
 	f := job.FieldAt(path)
 	key := lineOf(s, path, f)
 	return el("div", a("class", "dial"),
-		el("label", a("for", "f-"+path), txt(capital(name))),
+		el("label", a("for", "f-"+path), txt(words.Capital(name))),
 		el("span", a("class", "entry"), control(f, key, nil)),
 		region("say-"+path, "div", a("class", "say"), key.say))
 }
@@ -101,7 +101,7 @@ func picker(s *page.State, path, name string, options []job.Option, first string
 	key := lineOf(s, path, f)
 	key.First = first
 	return el("span", a("class", "picker"),
-		el("label", a("for", "f-"+path, "class", "unseen"), txt(capital(name))),
+		el("label", a("for", "f-"+path, "class", "unseen"), txt(words.Capital(name))),
 		control(f, key, options),
 		region("say-"+path, "div", a("class", "say"), key.say))
 }
@@ -166,7 +166,7 @@ func look(id, text, sheet string) html { return setupLine(id, text, sheet, words
 
 func setupLine(id, text, sheet, does string) html {
 	return region("setup-"+id, "p", a("class", "setup"), el("span", nil, txt(text)),
-		el("button", a("type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", capital(does)+": "+text), txt(does)))
+		el("button", a("type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", words.Capital(does)+": "+text), txt(does)))
 }
 
 // act is the button of an act bar.

@@ -49,9 +49,9 @@ func progressWords(step *plan.Step) string {
 	case p.IsDone():
 		return "done"
 	case len(p.Done) > 0:
-		return strconv.Itoa(len(p.Done)) + " of " + strconv.Itoa(len(p.Done)+len(p.Open)) + " done"
+		return words.DoneOf(len(p.Done), len(p.Done)+len(p.Open))
 	case len(p.Cups) > 0:
-		return "begun: " + words.Counted(len(p.Cups), "cup", "cups")
+		return words.Begun(len(p.Cups))
 	}
 	return words.ToDo
 }
@@ -76,7 +76,7 @@ func doneButtons(s *page.State, step *plan.Step) html {
 	open := step.Progress.Open
 	var buttons []html
 	for _, surface := range open[:min(len(open), 12)] {
-		buttons = append(buttons, action("done", step.Path, surface, "Done on "+s.SurfaceNames([]string{surface}), "quiet"))
+		buttons = append(buttons, action("done", step.Path, surface, words.DoneOn(s.SurfaceNames([]string{surface})), "quiet"))
 	}
 	if len(open) > 1 {
 		buttons = append(buttons, action("done", step.Path, strings.Join(open, " "), words.DoneOnAll, "main"))
@@ -97,9 +97,9 @@ func toBuyAgain(s *page.State) html {
 		meant, more = words.ForCardsChance, ""
 	}
 	if len(lines) == 0 {
-		return hint("What is in stock is enough for the rest, " + meant + ".")
+		return hint(words.StockIsEnough(meant))
 	}
-	return join(el("h3", nil, txt(words.ToBuyForTheRest)), hint("Beyond what is in stock, "+meant+", with what you took over from the log."), el("ul", a("class", "tobuy"), lines...),
+	return join(el("h3", nil, txt(words.ToBuyForTheRest)), hint(words.BeyondStock(meant)), el("ul", a("class", "tobuy"), lines...),
 		hintIf(more), action("go", "order", "", words.GoToTheOrder, "quiet"))
 }
 
@@ -148,7 +148,7 @@ func entryFigures(s *page.State, path string) html {
 				parts = append(parts, figure(s, path+".planned", "Planned", of(s, e.Planned, weights), e.Planned.Step))
 			}
 			if e.Ratio > 0 {
-				parts = append(parts, hint("Used ÷ planned: "+unit.Number(float64(e.Ratio), 3)+"."))
+				parts = append(parts, hint(words.UsedOver(unit.Number(float64(e.Ratio), 3))))
 			}
 			if e.Err != nil {
 				parts = append(parts, el("p", a("class", "ask"), txt(words.EntryDoesntTeach(e.Err, page.IsCup(path)))))

@@ -71,7 +71,7 @@ func puttyParts(s *page.State, path string) html {
 	for i, id := range s.Doc().Items(list) {
 		row := list + "." + id
 		kind := material.FindPuttyPart(s.Doc().Get(row + ".what"))
-		cells := []html{el("p", a("class", "rowname"), txt("Part "+strconv.Itoa(i+1))), field(s, row+".what"), field(s, row+".by")}
+		cells := []html{el("p", a("class", "rowname"), txt(words.PartNumber(i+1))), field(s, row+".what"), field(s, row+".by")}
 		for _, key := range job.PuttyPartFields(s.Doc().Get(row + ".by")) {
 			cells = append(cells, puttyField(s, row, key, kind))
 		}
@@ -112,9 +112,9 @@ func puttyFigures(s *page.State, path string, p plan.Putty) html {
 	for i, part := range p.Parts {
 		id := path + ".part." + strconv.Itoa(i)
 		if part.Weigh.Step != nil {
-			parts = append(parts, figure(s, id+".weigh", "Weigh "+part.Name, of(s, part.Weigh, unit.CupWeights), part.Weigh.Step))
+			parts = append(parts, figure(s, id+".weigh", words.WeighPart(part.Name), of(s, part.Weigh, unit.CupWeights), part.Weigh.Step))
 		} else {
-			parts = append(parts, figure(s, id+".mass", capital(part.Name)+" weighs", of(s, part.Mass, unit.CupWeights), part.Mass.Step))
+			parts = append(parts, figure(s, id+".mass", words.PartWeighs(part.Name), of(s, part.Mass, unit.CupWeights), part.Mass.Step))
 		}
 	}
 	return join(join(parts...), puttyAgainst(s, p))
@@ -124,13 +124,13 @@ func puttyFigures(s *page.State, path string, p plan.Putty) html {
 func puttyAgainst(s *page.State, p plan.Putty) html {
 	scale := s.Plan.Job.Units.Scale(unit.Densities)
 	bought := float64(p.Against.Density.Value)
-	weight := "Density " + unit.Write(float64(p.Made.Density.Value), scale, 3) + "; " + p.Against.Name + ": " + unit.Write(bought, scale, 3) + "."
-	cost := "Type a price for each part, and one on the card of " + p.Against.Name + ", to compare the cost."
+	weight := words.PuttyAgainst(unit.Write(float64(p.Made.Density.Value), scale, 3), p.Against.Name, unit.Write(bought, scale, 3))
+	cost := words.PriceThem(p.Against.Name)
 	switch {
 	case p.Cost.Valid && p.Bought.Valid:
-		cost = "A litre costs " + page.Money(p.Cost.Decimal.StringFixed(2), s) + "; of " + p.Against.Name + " " + page.Money(p.Bought.Decimal.StringFixed(2), s) + "."
+		cost = words.LitreAgainst(page.Money(p.Cost.Decimal.StringFixed(2), s), p.Against.Name, page.Money(p.Bought.Decimal.StringFixed(2), s))
 	case p.Cost.Valid:
-		cost = "A litre costs " + page.Money(p.Cost.Decimal.StringFixed(2), s) + ". The card of " + p.Against.Name + " has no price yet."
+		cost = words.LitreAlone(page.Money(p.Cost.Decimal.StringFixed(2), s), p.Against.Name)
 	}
 	return join(el("p", a("class", "hint"), txt(weight)), el("p", a("class", "hint"), txt(cost)))
 }

@@ -17,7 +17,7 @@ import (
 func runFigures(s *page.State, path string, step plan.Step) html {
 	r := step.Sand
 	parts := []html{
-		el("p", a("class", "hint"), txt("Grades: "+gradeWords(r.Grades)+".")),
+		el("p", a("class", "hint"), txt(words.Grades(gradeWords(r.Grades)))),
 		figure(s, path+".taken", words.FilmTaken, of(s, step.Taken, unit.Films), step.Taken.Step),
 		figure(s, path+".flatten", words.ForTheTexture, of(s, r.Flatten, unit.Films), r.Flatten.Step),
 	}
@@ -28,8 +28,7 @@ func runFigures(s *page.State, path string, step plan.Step) html {
 		figure(s, path+".hours", "Hours", of(s, r.Hours, unit.Hours), r.Hours.Step),
 		figure(s, path+".dust", "Dust", of(s, r.Dust, unit.Weights), r.Dust.Step))
 	for _, j := range r.Jumps {
-		parts = append(parts, el("p", a("class", "hint"), txt("From "+j.From.String()+" to "+j.To.String()+" is a step of "+
-			unit.Number(float64(j.Ratio), 3)+": "+j.To.String()+" may leave scratches of "+j.From.String()+". Put a grade in between.")))
+		parts = append(parts, el("p", a("class", "hint"), txt(words.GradeJump(j))))
 	}
 	if len(r.Fewest) > 0 {
 		parts = append(parts, fewest(s, path, r))
@@ -40,12 +39,12 @@ func runFigures(s *page.State, path string, step plan.Step) html {
 func stageFigures(s *page.State, id string, stage plan.Stage) html {
 	label := stage.Grade.String()
 	if stage.IsWet {
-		label += ", wet"
+		label += words.SandedWet
 	}
 	if stage.IsOwn {
 		label += words.ByOwnFigure
 	}
-	parts := []html{figure(s, id, label+" takes at least", of(s, stage.Takes, unit.Films), stage.Takes.Step)}
+	parts := []html{figure(s, id, words.TakesAtLeast(label), of(s, stage.Takes, unit.Films), stage.Takes.Step)}
 	if stage.Pieces.Step != nil {
 		parts = append(parts, figure(s, id+".pieces", stage.Abrasive.Name+", "+stage.Grade.String(), unit.Number(float64(stage.Pieces.Value), 3), stage.Pieces.Step))
 	}
@@ -54,7 +53,7 @@ func stageFigures(s *page.State, id string, stage plan.Stage) html {
 
 func fewest(s *page.State, path string, r *plan.Sanding) html {
 	return join(
-		figure(s, path+".fewest", "The fewest grades, "+gradeWords(r.Fewest)+", take", of(s, r.FewTake, unit.Films), r.FewTake.Step),
+		figure(s, path+".fewest", words.FewestGrades(gradeWords(r.Fewest)), of(s, r.FewTake, unit.Films), r.FewTake.Step),
 		action("set", path+".grades", strings.ReplaceAll(gradeWords(r.Fewest), ", ", " "), words.UseThese, "quiet"))
 }
 

@@ -65,7 +65,7 @@ func unitChoices(s *page.State) html {
 			buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "unit-"+m.Key()+scale.Symbol(), "data-do", "unit",
 				"data-path", m.Key(), "data-text", scale.Symbol(), "aria-pressed", yesNo(units.Scale(m) == scale)), txt(scale.Symbol())))
 		}
-		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(capital(m.Name())))}, buttons...)...))
+		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(words.Capital(m.Name())))}, buttons...)...))
 	}
 	return join(rows...)
 }

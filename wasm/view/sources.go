@@ -1,8 +1,6 @@
 package view
 
 import (
-	"strings"
-
 	"shedreckoner/calc"
 	"shedreckoner/calc/source"
 	"shedreckoner/wasm/page"
@@ -20,10 +18,10 @@ func sourcesScreen(*page.State) html {
 			if checks == "" {
 				checks = words.NothingFromOutside
 			}
-			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(capital(r.Result.Meaning))), el("p", a("class", "formula"), symbols(r.Formula)),
-				el("p", a("class", "source"), txt(capital(r.Source.String())+" – "+r.Mark.String()+". Checked by: "+strings.ReplaceAll(checks, " × ", "\u00a0×\u00a0")+"."))))
+			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(words.Capital(r.Result.Meaning))), el("p", a("class", "formula"), symbols(r.Formula)),
+				el("p", a("class", "source"), txt(words.RuleSource(r.Source.String(), r.Mark.String(), checks)))))
 		}
-		parts = append(parts, el("h2", nil, txt(capital(topic.Name))), el("ul", a("class", "working"), rules...))
+		parts = append(parts, el("h2", nil, txt(words.Capital(topic.Name))), el("ul", a("class", "working"), rules...))
 	}
 	var documents []html
 	for _, d := range source.Documents {
@@ -31,7 +29,7 @@ func sourcesScreen(*page.State) html {
 		if !d.Seen {
 			by += words.FromMemory
 		}
-		documents = append(documents, el("li", nil, el("p", a("class", "what"), txt(capital(d.Title))), el("p", a("class", "source"), txt(by))))
+		documents = append(documents, el("li", nil, el("p", a("class", "what"), txt(words.Capital(d.Title))), el("p", a("class", "source"), txt(by))))
 	}
 	return join(append(parts, el("h2", nil, txt("Documents")), el("ul", a("class", "working"), documents...))...)
 }

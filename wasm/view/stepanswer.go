@@ -208,7 +208,7 @@ func findingVerdict(s *page.State, b *plan.Buildup, f *plan.Finding, id string, 
 		is, strong = stops, words.Stop
 	}
 	what, mend, _ := words.Finding(f, layerName(b, f), s.Plan.Job.Units)
-	text := capital(what) + " " + mend
+	text := words.Capital(what) + " " + mend
 	if where := onlyOn(s, b, f); where != "" {
 		text += " " + where
 	}
@@ -254,7 +254,7 @@ func stepFigures(s *page.State, path string, step plan.Step) html {
 			parts = append(parts, figure(s, id+".mass", u.Card.Name, of(s, u.Mass, unit.Weights), u.Mass.Step))
 		}
 		if u.Volume.Step != nil {
-			parts = append(parts, figure(s, id+".volume", u.Card.Name+", by volume", of(s, u.Volume, unit.Volumes), u.Volume.Step))
+			parts = append(parts, figure(s, id+".volume", words.ByVolumeOf(u.Card.Name), of(s, u.Volume, unit.Volumes), u.Volume.Step))
 		}
 	}
 	return region("figures-"+path, "div", a("class", "figures"), append([]html{waits(s, path)}, parts...)...)

@@ -147,10 +147,10 @@ func rows(s *page.State, path string, r *surface.Rows) html {
 		}
 		cells = append(cells, action("remove", row, "", "Remove", "quiet"))
 		lines = append(lines, el("div", a("class", "row", "id", row, "tabindex", "-1"),
-			el("p", a("class", "rowname"), txt(capital(r.Row)+" "+strconv.Itoa(i+1))), join(cells...)))
+			el("p", a("class", "rowname"), txt(words.Capital(r.Row)+" "+strconv.Itoa(i+1))), join(cells...)))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt(capital(r.Name))), sayRegion(list, saidOf(s, list)), join(lines...), action("add", list, "", "Add a "+r.Row, "quiet"))
+		el("p", a("class", "rowsname"), txt(words.Capital(r.Name))), sayRegion(list, saidOf(s, list)), join(lines...), action("add", list, "", "Add a "+r.Row, "quiet"))
 }
 
 // groundSheet is what a surface is made of, how it lies, how it was measured.

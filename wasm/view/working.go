@@ -43,7 +43,7 @@ func workings(s *page.State, step *working.Step) html {
 }
 
 func workingStep(t working.Text) html {
-	parts := []html{el("p", a("class", "what"), txt(capital(t.Name))), el("p", a("class", "numbers"), txt(t.Numbers))}
+	parts := []html{el("p", a("class", "what"), txt(words.Capital(t.Name))), el("p", a("class", "numbers"), txt(t.Numbers))}
 	if t.Formula != "" {
 		parts = append(parts, el("p", a("class", "formula"), symbols(t.Formula)))
 	}

@@ -217,3 +217,8 @@ func LeftAtThinSide(left, least string) string {
 	}
 	return left + " left at the thin side, least " + least
 }
+
+// CoatsWet is a coat's line in the stack: how, how many, and how thick each is wet.
+func CoatsWet(method, coats, film string) string {
+	return method + " · " + coats + " × " + film + " wet"
+}

@@ -92,14 +92,14 @@ func SignText(f *fault.Found, units job.Units) string {
 
 // NextText says what avoids it next time, with its figure.
 func NextText(f *fault.Found, units job.Units) string {
-	words := FaultText(f).Next
-	if words[len(words)-1] == '.' {
-		return words
+	text := "Next time: " + FaultText(f).Next
+	if text[len(text)-1] == '.' {
+		return text
 	}
 	if !f.Known {
-		return words + " what the card says."
+		return text + " what the card says."
 	}
-	return words + " " + signFigure(f.Sign.Limit, f.Sign.Scale, units) + "."
+	return text + " " + signFigure(f.Sign.Limit, f.Sign.Scale, units) + "."
 }
 
 // signFigure writes a figure in the job's unit of its kind.
@@ -121,6 +121,12 @@ const (
 	NoSignAmongOthers = "No sign in the log, in no order"
 	NoSignAtAll       = "The log shows no sign. Possible, in no order"
 	SpokenAgainst     = "What the log speaks against"
-	WaitingIsNoCure   = "Waiting won't mend it. "
-	WaitForIt         = "Wait: it may yet cure. "
+	WaitingIsNoCure   = "Waiting won't fix it."
+	NoCombRead        = "No comb was read."
+	WaitForIt         = "Wait: it may yet cure."
 )
+
+// FaultSources says what a list of causes rests on.
+func FaultSources(sources string) string {
+	return "By " + sources + ", not a finding of a laboratory. The maker's sheet stands above it."
+}

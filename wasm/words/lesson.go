@@ -5,6 +5,7 @@ import (
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/unit"
 )
 
 // What is said of what the log teaches.
@@ -61,3 +62,19 @@ const (
 	ReckonWithIt      = "Reckon with it"
 	ForgetIt          = "Forget it"
 )
+
+// AfterEntries labels what the log says after so many entries.
+func AfterEntries(n int) string { return "After " + Counted(n, "entry", "entries") }
+
+// LikelyNext says what the next work will take, low and high, as a multiple of the plan.
+func LikelyNext(likely [2]unit.Factor) string {
+	return "The next work will likely take " + unit.Number(float64(likely[0]), 2) + " to " + unit.Number(float64(likely[1]), 2) + " times what is planned."
+}
+
+// TakenOver says which lesson the order reckons with.
+func TakenOver(factor string, entries int) string {
+	return "Taken over: " + factor + ", from " + Counted(entries, "entry", "entries") + ". Order and progress reckon with it."
+}
+
+// UsedOver is an entry's use against its plan.
+func UsedOver(ratio string) string { return "Used ÷ planned: " + ratio + "." }

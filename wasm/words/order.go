@@ -1,6 +1,7 @@
 package words
 
 import (
+	"shedreckoner/calc/unit"
 	"strconv"
 	"strings"
 )
@@ -188,3 +189,14 @@ const (
 	OrderList     = "Order list"
 	ColumnInStock = "In stock"
 )
+
+// EnoughIn labels the amount that is enough in so many of a hundred jobs.
+func EnoughIn(chance unit.Share) string { return "Enough in " + OfJobs(chance) }
+
+// CupsHaveTaken says what went out of the stock with logged cups.
+func CupsHaveTaken(amount string) string {
+	return "Logged cups have taken " + amount + " of what was counted."
+}
+
+// InStock labels the stock of a grade, or of what is counted in a basis.
+func InStock(of string) string { return "In stock, " + of }

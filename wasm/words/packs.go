@@ -20,7 +20,7 @@ func Packs(line chance.Line) string {
 		}
 		size := unit.WithUnit(unit.Group(p.Size.Amount.String()), scale)
 		if scale == unit.InPure {
-			size = "pack of " + size
+			size = packOf + size
 			if p.Size.Amount.String() == "1" {
 				size = "piece"
 			}
@@ -48,3 +48,13 @@ func OrderTitle(job string) string {
 	}
 	return OrderList + ": " + job
 }
+
+// GradePacks names the grade of an abrasive before its packs.
+func GradePacks(l *chance.Line, packs string) string {
+	if l.Grade == 0 {
+		return packs
+	}
+	return l.Grade.String() + ":\u00a0" + strings.ReplaceAll(packs, packOf, "")
+}
+
+const packOf = "pack of "

@@ -1,5 +1,9 @@
 package words
 
+import (
+	"strconv"
+)
+
 // What is done and what is left.
 const (
 	WhatIsDone         = "What is done"
@@ -17,3 +21,22 @@ const (
 	ByItsCups          = "by its cups"
 	ColumnPutOn        = "Put on"
 )
+
+// DoneOf counts the surfaces that a step is done on.
+func DoneOf(done, all int) string { return strconv.Itoa(done) + " of " + strconv.Itoa(all) + " done" }
+
+// Begun counts the cups of a step that isn't done.
+func Begun(cups int) string { return "begun: " + Counted(cups, "cup", "cups") }
+
+// DoneOn logs a step as done on a surface.
+func DoneOn(surface string) string { return "Done on " + surface }
+
+// StockIsEnough says that nothing must be bought for the rest; meant is for which need.
+func StockIsEnough(meant string) string {
+	return "What is in stock is enough for the rest, " + meant + "."
+}
+
+// BeyondStock heads what must be bought for the rest.
+func BeyondStock(meant string) string {
+	return "Beyond what is in stock, " + meant + ", with what you took over from the log."
+}

@@ -1,9 +1,18 @@
 package words
 
+import (
+	"shedreckoner/calc/sanding"
+)
+
+import (
+	"shedreckoner/calc/unit"
+)
+
 // Sanding, and readings of the film.
 const (
 	FilmTaken        = "Film taken"
 	ForTheTexture    = "of it for the texture before it"
+	SandedWet        = ", wet"
 	ByOwnFigure      = ", by your own figure"
 	UseThese         = "Use these"
 	WhatAGradeTakes  = "What a grade takes: your own figures"
@@ -17,3 +26,18 @@ const (
 	AddAMeasuredFilm = "Add a measured film"
 	WholeArea        = "all of it"
 )
+
+// Grades lists the grades that a sanding goes through.
+func Grades(list string) string { return "Grades: " + list + "." }
+
+// GradeJump warns of two grades that are too far apart.
+func GradeJump(j sanding.Jump) string {
+	return "From " + j.From.String() + " to " + j.To.String() + " is a step of " + unit.Number(float64(j.Ratio), 3) + ": " +
+		j.To.String() + " may leave scratches of " + j.From.String() + ". Put a grade in between."
+}
+
+// TakesAtLeast labels what a grade takes.
+func TakesAtLeast(grade string) string { return grade + " takes at least" }
+
+// FewestGrades labels what the fewest grades take.
+func FewestGrades(list string) string { return "The fewest grades, " + list + ", take" }

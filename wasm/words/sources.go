@@ -1,5 +1,9 @@
 package words
 
+import (
+	"strings"
+)
+
 // Where the sums come from.
 const (
 	SourcesLead        = "Every sum of this page. What is marked as an assumption, common practice or from memory: trust your own tests and the maker's sheet more."
@@ -9,3 +13,8 @@ const (
 	Version            = "Version "
 	SourcesOfTheSums   = "Sources of the sums"
 )
+
+// RuleSource says what a rule rests on, and by how many rows of what it is checked.
+func RuleSource(source, mark, checks string) string {
+	return Capital(source) + " – " + mark + ". Checked by: " + strings.ReplaceAll(checks, " × ", "\u00a0×\u00a0") + "."
+}

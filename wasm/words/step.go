@@ -32,3 +32,9 @@ const (
 	UnfairHint       = "How far the ground lies off the plane that the board sands to."
 	StripHint        = "Along edges films run thin (× 0.7) and boards dwell (× 2): an assumption."
 )
+
+// ByVolumeOf labels a material's volume.
+func ByVolumeOf(card string) string { return card + ", by volume" }
+
+// ByMass writes a share with its base.
+func ByMass(share string) string { return share + " by mass" }

@@ -18,3 +18,11 @@ func Counted(n int, one, many string) string {
 	}
 	return strconv.Itoa(n) + " " + many
 }
+
+// Capital begins a text with a capital letter, where it begins with a plain small one.
+func Capital(text string) string {
+	if text == "" || text[0] < 'a' || 'z' < text[0] {
+		return text
+	}
+	return string(text[0]-'a'+'A') + text[1:]
+}
