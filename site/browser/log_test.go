@@ -125,7 +125,7 @@ func TestAFaultIsHeldAgainstTheLog(t *testing.T) {
 		assert.Less(t, strings.Index(text, "No wax in an open coat"), strings.Index(text, "No sign in the log, in no order"))
 		assert.Less(t, strings.Index(text, "No sign in the log, in no order"), strings.Index(text, "What the log speaks against"))
 		assert.Contains(t, text, "Surface: 24 °C, should be at least 15 °C.")
-		assert.Contains(t, text, "Waiting won't mend it.")
+		assert.Contains(t, text, "Waiting won't fix it.")
 		assert.Contains(t, text, "common practice of the trade")
 		choose(s, "cup.1.fault", "fish-eyes")
 		assert.Contains(t, shown(s, `[id="fault-cup.1"]`), "The log shows no sign. Possible, in no order")

@@ -288,30 +288,3 @@ var mendWords = map[buildup.Mend]string{
 	buildup.MoreEvenFilm:  "Put on more, or a more even film; start with a finer grade.",
 	buildup.LessFilm:      "Put on less film.",
 }
-
-// Questions about unlikely figures.
-const (
-	ItIsReal = "It is real"
-	OnlyOn   = "Only on "
-)
-
-// Unlikely asks about a figure outside its usual band.
-func Unlikely(ask *plan.Ask) string {
-	band := ask.Band
-	return Capital(band.Key) + " comes to " + unit.Write(ask.Value, band.Scale, 3) + ", outside the usual " +
-		unit.Write(band.Low, band.Scale, 3) + " to " + unit.Write(band.High, band.Scale, 3) + ". A slip, or real?"
-}
-
-// IfThatWas names the slip that would make a figure usual, and the figure then.
-func IfThatWas(slip, then string) string { return "If that was " + slip + ", it is " + then + "." }
-
-// Jumped asks about a temperature far from the last cup's.
-func Jumped(is, was string) string {
-	return "That is " + is + "; at the last cup it was " + was + ". A slip, or real?"
-}
-
-// RestsOn names the source of a finding.
-func RestsOn(source string) string { return "Rests on: " + source }
-
-// OfStep begins a finding that is told away from its step.
-func OfStep(step string) string { return "step " + step + ". " }
