@@ -7,6 +7,7 @@ import (
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 // budgets is the film as planned and as it was measured, point by point.
@@ -19,9 +20,9 @@ func budgets(s *page.State, b *plan.Buildup) html {
 		}
 		id := b.Path + ".budget." + strconv.Itoa(i)
 		if len(b.Budgets()) > 1 {
-			name := "As planned"
+			name := words.BudgetAsPlanned
 			if w.Surface != "" {
-				name = surfaceName(s, w.Surface) + ", as measured"
+				name = words.AsMeasured(surfaceName(s, w.Surface))
 			}
 			parts = append(parts, el("h3", nil, txt(name)))
 		}
@@ -31,7 +32,7 @@ func budgets(s *page.State, b *plan.Buildup) html {
 		parts = append(parts, budgetEnd(s, b, w, id), affordableLines(s, b, w), needLines(s, b, w))
 	}
 	if len(parts) == 0 {
-		return el("p", a("class", "hint"), txt("No film yet: add a coat, and type what every step still lacks."))
+		return el("p", a("class", "hint"), txt(words.NoFilmYet))
 	}
 	return join(parts...)
 }
@@ -40,25 +41,25 @@ func budgets(s *page.State, b *plan.Buildup) html {
 func budgetEnd(s *page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 	last, _ := w.Last()
 	parts := []html{
-		figure(s, id+".mean", "Left in the end, mean", of(s, last.Mean, unit.Films), last.Mean.Step),
-		figure(s, id+".thin", "Left in the end, thin side", of(s, last.Thin, unit.Films), last.Thin.Step),
+		figure(s, id+".mean", words.EndMean, of(s, last.Mean, unit.Films), last.Mean.Step),
+		figure(s, id+".thin", words.EndThin, of(s, last.Thin, unit.Films), last.Thin.Step),
 	}
 	if w.Share.Step != nil {
-		parts = append(parts, figure(s, id+".share", "Expected to go through", shareText(w.Share.Value), w.Share.Step))
+		parts = append(parts, figure(s, id+".share", words.ExpectedToGoThrough, shareText(w.Share.Value), w.Share.Step))
 	}
 	if w.Through.Step != nil {
-		parts = append(parts, figure(s, id+".gone", "That is", of(s, w.Through, unit.Areas), w.Through.Step))
+		parts = append(parts, figure(s, id+".gone", words.ThatIs, of(s, w.Through, unit.Areas), w.Through.Step))
 	}
 	if n := len(w.Edge); n > 0 && w.EdgeOff.Step != nil {
 		edge := w.Edge[n-1]
 		parts = append(parts,
-			figure(s, id+".edge", "Edge strips: left, mean", of(s, edge.Mean, unit.Films), edge.Mean.Step),
-			figure(s, id+".edgeshare", "Edge strips: expected to go through", shareText(w.EdgeOff.Value), w.EdgeOff.Step))
+			figure(s, id+".edge", words.EdgeMean, of(s, edge.Mean, unit.Films), edge.Mean.Step),
+			figure(s, id+".edgeshare", words.EdgeThrough, shareText(w.EdgeOff.Value), w.EdgeOff.Step))
 		if w.EdgeGone.Step != nil {
-			parts = append(parts, figure(s, id+".edgegone", "That is", of(s, w.EdgeGone, unit.Areas), w.EdgeGone.Step))
+			parts = append(parts, figure(s, id+".edgegone", words.ThatIs, of(s, w.EdgeGone, unit.Areas), w.EdgeGone.Step))
 		}
 		if w.EdgeOff.Value > 0.05 {
-			parts = append(parts, el("p", a("class", "hint"), txt("Keep coarse paper off these strips, or tape the edges while the boards are out.")))
+			parts = append(parts, el("p", a("class", "hint"), txt(words.KeepOffEdges)))
 		}
 	}
 	return join(parts...)
@@ -84,17 +85,14 @@ func stepName(b *plan.Buildup, step int) string {
 func affordableLines(s *page.State, b *plan.Buildup, w *plan.Budget) html {
 	var lines []html
 	for _, g := range w.Grades() {
-		text := "Step " + stepName(b, g.Step) + ": with " + of(s, g.Left, unit.Films) + " on the thin side none of its grades is still affordable. Put on more first."
-		if g.OK {
-			first := b.Steps[g.Step].Sand.Grades[0]
-			text = "Step " + stepName(b, g.Step) + ": begin with " + g.Grade.String() + ", no coarser. It takes " + of(s, g.Takes, unit.Films) + " with what follows."
-			if g.Grade == first {
-				text = "Step " + stepName(b, g.Step) + ": " + first.String() + " is affordable, " + of(s, g.Takes, unit.Films) + " with what follows."
-			}
-		}
-		class := "hint"
-		if !g.OK {
-			class = "bad"
+		name, text, class := stepName(b, g.Step), "", "hint"
+		switch {
+		case !g.OK:
+			text, class = words.NoGradeLeft(name, of(s, g.Left, unit.Films)), "bad"
+		case g.Grade == b.Steps[g.Step].Sand.Grades[0]:
+			text = words.GradeIsAffordable(name, g.Grade.String(), of(s, g.Takes, unit.Films))
+		default:
+			text = words.BeginNoCoarser(name, g.Grade.String(), of(s, g.Takes, unit.Films))
 		}
 		lines = append(lines, el("p", a("class", class), txt(text)))
 	}
@@ -111,20 +109,18 @@ func needLines(s *page.State, b *plan.Buildup, w *plan.Budget) html {
 		id := b.Path + ".need." + strconv.Itoa(n.Step)
 		name := stepName(b, n.Step)
 		if n.Uneven != nil {
-			lines = append(lines, el("p", a("class", "bad"), txt(name+": not by more film, by a more even one. Its unevenness, "+
-				unit.Write(float64(n.Uneven.CV), unit.InPercent, 2)+", must come under "+unit.Write(float64(n.Uneven.Below), unit.InPercent, 2)+
-				", or choose a larger share that may go thinner.")))
+			lines = append(lines, el("p", a("class", "bad"), txt(words.MoreEven(name, unit.Write(float64(n.Uneven.CV), unit.InPercent, 2), unit.Write(float64(n.Uneven.Below), unit.InPercent, 2)))))
 			continue
 		}
-		lines = append(lines, figure(s, id, name+": put on at least", of(s, n.Cured, unit.Films)+" cured", n.Cured.Step))
+		lines = append(lines, figure(s, id, words.PutOnAtLeast(name), words.Cured(of(s, n.Cured, unit.Films)), n.Cured.Step))
 		if n.Wet.Step != nil {
-			lines = append(lines, figure(s, id+".wet", "Wet, that is", of(s, n.Wet, unit.Films), n.Wet.Step))
+			lines = append(lines, figure(s, id+".wet", words.WetThatIs, of(s, n.Wet, unit.Films), n.Wet.Step))
 		}
 		if n.Coats.Step != nil {
-			lines = append(lines, figure(s, id+".coats", "In so many coats", unit.Number(float64(n.Coats.Value), 3), n.Coats.Step))
+			lines = append(lines, figure(s, id+".coats", words.InSoManyCoats, unit.Number(float64(n.Coats.Value), 3), n.Coats.Step))
 		}
 		if n.Over.Step != nil {
-			lines = append(lines, el("p", a("class", "bad"), txt("With so much put on, more than "+of(s, n.Over, unit.Films)+" is left in the mean: it may crack. Take less, or put it on more evenly.")))
+			lines = append(lines, el("p", a("class", "bad"), txt(words.MayCrack(of(s, n.Over, unit.Films)))))
 		}
 	}
 	return join(lines...)
@@ -137,19 +133,19 @@ func budgetPoints(s *page.State, b *plan.Buildup, w *plan.Budget, id string) htm
 		at := id + ".point." + strconv.Itoa(i)
 		name := pointName(b, p)
 		parts = append(parts,
-			figure(s, at+".mean", name+", mean", of(s, p.Mean, unit.Films), p.Mean.Step),
-			figure(s, at+".thin", "thin side", of(s, p.Thin, unit.Films), p.Thin.Step))
+			figure(s, at+".mean", words.MeanOf(name), of(s, p.Mean, unit.Films), p.Mean.Step),
+			figure(s, at+".thin", words.LeftThin, of(s, p.Thin, unit.Films), p.Thin.Step))
 	}
-	return join(el("p", a("class", "rowsname"), txt("Step by step")), join(parts...))
+	return join(el("p", a("class", "rowsname"), txt(words.PointByPoint)), join(parts...))
 }
 
 func pointName(b *plan.Buildup, p buildup.Point) string {
 	name := stepName(b, p.Step)
 	if b.Steps[p.Step].Job.Goes.Value > 1 {
-		name += ", go " + strconv.Itoa(p.Go)
+		name += words.Round(p.Go)
 	}
 	if p.IsTaking && b.Steps[p.Step].Job.Kind.IsCoat() {
-		name += ", sanded back"
+		name += words.SandedBack
 	}
 	return name
 }

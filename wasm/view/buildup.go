@@ -97,7 +97,7 @@ func onWords(s *page.State, b *plan.Buildup) string {
 func aboutWords(s *page.State, path string) string {
 	text := buildupName(s, path)
 	if g, known := job.GroundByKey(s.Doc().Get(path + ".ground")); known {
-		text += ", on " + g.String()
+		text += words.OnGround(g)
 	}
 	return text
 }
@@ -119,7 +119,7 @@ func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 		}
 		is, strong, text = holds, words.Holds, words.LeftAtThinSide(of(s, last.Thin, unit.Films), least)
 		if w.Surface != "" {
-			text += " on " + surfaceName(s, w.Surface) + ", as measured"
+			text += words.OnMeasured(surfaceName(s, w.Surface))
 		}
 		if slices.ContainsFunc(w.Findings, func(f plan.Finding) bool { return f.IsRed() }) {
 			is, strong = stops, words.DoesNotHold

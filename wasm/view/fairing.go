@@ -36,27 +36,27 @@ func gridForm(s *page.State, path string) html {
 		rows = append(rows, gridRow(s, list+"."+id, i, columns))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt("Readings, from the straight-edge to the surface")),
-		el("p", a("class", "hint"), txt("A hollow is above zero, a proud spot below. Enter goes on to the next reading, and adds a row. Rows can be pasted into any reading.")),
+		el("p", a("class", "rowsname"), txt(words.ReadingsTitle)),
+		el("p", a("class", "hint"), txt(words.ReadingsHint)),
 		el("div", a("class", "list"), rows...),
-		action("add", list, "", "Add a row", "quiet"),
-		action("fill", path, "", "Fill the grid with the rows from elsewhere", "quiet"))
+		action("add", list, "", words.AddARow, "quiet"),
+		action("fill", path, "", words.FillGrid, "quiet"))
 }
 
 func gridRow(s *page.State, item string, at, columns int) html {
 	open := s.IsOpen(item)
 	row := item + ".z"
-	parts := []html{itemLine(item, open, "Row "+strconv.Itoa(at+1)+": "+strings.ReplaceAll(s.Doc().Get(row), ";", " "), "")}
+	parts := []html{itemLine(item, open, words.ReadingRow(at+1, strings.ReplaceAll(s.Doc().Get(row), ";", " ")), "")}
 	if open {
 		if columns == 0 {
-			parts = append(parts, el("p", a("class", "hint"), txt("Type above how many readings a row has.")))
+			parts = append(parts, el("p", a("class", "hint"), txt(words.RowLengthFirst)))
 		}
 		parts = append(parts, el("div", a("class", "row cells"), gridCells(s, row, at, columns)...))
 	}
 	parts = append(parts, sayRegion(row, saidOfRow(s, row)))
 	if open {
 		parts = append(parts, el("div", a("class", "itemtools"),
-			action("sign", item, "", "− Proud: the last reading", "quiet"), action("remove", item, "", "Remove the row", "quiet")))
+			action("sign", item, "", words.ProudButton, "quiet"), action("remove", item, "", words.RemoveTheRow, "quiet")))
 	}
 	return region("item-"+item, "div", a("class", "item inner", "data-open", yesNo(open)), parts...)
 }
@@ -108,13 +108,13 @@ func spotList(s *page.State, path string) html {
 		items = append(items, spotItem(s, list+"."+id, i, len(ids)))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt("Places to fill")), el("div", a("class", "list"), items...), action("add", list, "", "Add a place", "quiet"))
+		el("p", a("class", "rowsname"), txt(words.PlacesToFill)), el("div", a("class", "list"), items...), action("add", list, "", words.AddAPlace, "quiet"))
 }
 
 var spotHints = map[string]string{
-	job.BattenHollow: "Length and width over all, the depth under the batten at its deepest.",
-	job.Trough:       "Width across, the depth in the middle, and how long it runs.",
-	job.Fillet:       "The radius of the rounded corner, and the angle inside it: 90 degrees for a square corner.",
+	job.BattenHollow: words.BattenHollowHint,
+	job.Trough:       words.TroughHint,
+	job.Fillet:       words.FilletHint,
 }
 
 func spotItem(s *page.State, path string, at, count int) html {
@@ -149,42 +149,26 @@ func fillFigures(s *page.State, path string, step plan.Step) html {
 	}
 	parts = append(parts,
 		figure(s, path+".passes", "Passes", unit.Number(float64(f.Passes.Value), 3), f.Passes.Step),
-		figure(s, path+".depth", "Put on at the deepest place", of(s, f.Depth, unit.Fills), f.Depth.Step),
-		figure(s, path+".left", "Filler that stays on", of(s, f.Left, unit.Volumes), f.Left.Step),
-		figure(s, path+".applied", "Put on, what is sanded off again counted", of(s, f.Applied, unit.Volumes), f.Applied.Step),
+		figure(s, path+".depth", words.DeepestPutOn, of(s, f.Depth, unit.Fills), f.Depth.Step),
+		figure(s, path+".left", words.FillerThatStaysOn, of(s, f.Left, unit.Volumes), f.Left.Step),
+		figure(s, path+".applied", words.PutOnInAll, of(s, f.Applied, unit.Volumes), f.Applied.Step),
 		figure(s, path+".dust", "Dust", of(s, f.Dust, unit.Weights), f.Dust.Step),
-		figure(s, path+".kept", "Mass that stays on the boat", of(s, step.Kept, unit.Weights), step.Kept.Step))
+		figure(s, path+".kept", words.MassThatStays, of(s, step.Kept, unit.Weights), step.Kept.Step))
 	return join(parts...)
 }
 
 func gridFigures(s *page.State, path string, g *plan.Grid) html {
 	parts := []html{hollowMap(s, g),
-		el("p", a("class", "hint"), txt(cellWords(s, g))),
-		figure(s, path+".cut", "Cut off proud spots", of(s, g.Cut, unit.Volumes), g.Cut.Step)}
+		el("p", a("class", "hint"), txt(words.Extremes(g, s.Plan.Job.Units.Scale(unit.Fills)))),
+		figure(s, path+".cut", words.CutOffProudSpots, of(s, g.Cut, unit.Volumes), g.Cut.Step)}
 	if len(g.Curve) > 0 {
 		parts = append(parts, tradePlot(s, g),
-			figure(s, path+".best", "Best height: raise the datum by", of(s, g.Best, unit.Fills), g.Best.Step),
-			figure(s, path+".bestfill", "There it takes filler", of(s, g.BestFill, unit.Volumes), g.BestFill.Step),
-			figure(s, path+".bestcut", "and cutting", of(s, g.BestCut, unit.Volumes), g.BestCut.Step),
-			action("set", path+".raise", unit.Typed(float64(g.Best.Value), s.Plan.Job.Units.Scale(unit.Fills))+" "+s.Plan.Job.Units.Scale(unit.Fills).Symbol(), "Use this height", "quiet"))
+			figure(s, path+".best", words.RaiseDatumBy, of(s, g.Best, unit.Fills), g.Best.Step),
+			figure(s, path+".bestfill", words.BestFills, of(s, g.BestFill, unit.Volumes), g.BestFill.Step),
+			figure(s, path+".bestcut", words.BestCuts, of(s, g.BestCut, unit.Volumes), g.BestCut.Step),
+			action("set", path+".raise", unit.Typed(float64(g.Best.Value), s.Plan.Job.Units.Scale(unit.Fills))+" "+s.Plan.Job.Units.Scale(unit.Fills).Symbol(), words.UseThisHeight, "quiet"))
 	}
 	return join(parts...)
-}
-
-// cellWords says the deepest and the proudest place in words.
-func cellWords(s *page.State, g *plan.Grid) string {
-	scale := s.Plan.Job.Units.Scale(unit.Fills)
-	place := func(c fairing.Cell) string {
-		return "row " + strconv.Itoa(c.Row+1) + ", reading " + strconv.Itoa(c.Column+1)
-	}
-	text := "Nothing to fill."
-	if g.Deepest.Depth > 0 {
-		text = "Deepest: " + place(g.Deepest) + ", " + unit.Write(float64(g.Deepest.Depth), scale, 2) + " to fill."
-	}
-	if g.Proudest.Depth < 0 {
-		return text + " Proudest: " + place(g.Proudest) + ", " + unit.Write(-float64(g.Proudest.Depth), scale, 2) + " to cut."
-	}
-	return text + " Nothing is proud."
 }
 
 func hollowMap(s *page.State, g *plan.Grid) html {
@@ -196,12 +180,10 @@ func hollowMap(s *page.State, g *plan.Grid) html {
 		}
 	}
 	return draw.Map(draw.HollowMap{
-		Title:  "Map of depths in " + scale.Symbol() + ". " + cellWords(s, g),
+		Title:  words.MapOfDepths(g, scale),
 		Depths: depths,
 		Text:   func(d float64) string { return unit.Number(scale.From(d), 2) },
-		Coarse: func(n int) string {
-			return "Each square shows the deepest of " + strconv.Itoa(n) + " × " + strconv.Itoa(n) + " readings."
-		},
+		Coarse: words.CoarseMap,
 	})
 }
 

@@ -24,7 +24,7 @@ func logScreen(s *page.State) html {
 		region("hand", "section", a("class", "list"), handTakes(s)),
 		look("rest", words.RestLine(len(s.Doc().Items("done"))), page.RestSheet),
 		look("tests", words.TestsLine(len(s.Doc().Items("test"))), page.TestsSheet),
-		el("div", a("class", "itemtools"), action("log-csv", "", "", "Save the log as CSV", "quiet")))
+		el("div", a("class", "itemtools"), action("log-csv", "", "", words.SaveTheLogAsCSV, "quiet")))
 }
 
 // cupsSheet is the cups of the log that don't stand on it.
@@ -56,23 +56,23 @@ func justEnded(s *page.State) html {
 	if c == nil || c.Mixed.Step == nil {
 		return nothing
 	}
-	buttons := []html{action("open", cup, "", "Only what clings", "main")}
+	buttons := []html{action("open", cup, "", words.OnlyClings, "main")}
 	for _, part := range []struct {
 		name  string
 		share unit.Mass
-	}{{"A quarter", 0.25}, {"Half", 0.5}, {"All of it", 1}} {
+	}{{words.AQuarter, 0.25}, {"Half", 0.5}, {words.AllOfIt, 1}} {
 		buttons = append(buttons, action("set", cup+".left", unit.Typed(float64(c.Mixed.Value*part.share), unit.InGram)+" g", part.name, "quiet"))
 	}
 	return el("article", a("class", "logged ask"),
-		el("h2", a("id", "left-"+cup, "tabindex", "-1"), txt("Logged: "+cupName(s, cup))),
-		el("p", nil, txt("What was left over, in cup and tool?")),
-		el("div", a("class", "itemtools"), join(buttons...), action("go", "log", "", "Weigh it, note more", "quiet")))
+		el("h2", a("id", "left-"+cup, "tabindex", "-1"), txt(words.Logged(cupName(s, cup)))),
+		el("p", nil, txt(words.WhatWasLeft)),
+		el("div", a("class", "itemtools"), join(buttons...), action("go", "log", "", words.WeighLater, "quiet")))
 }
 
 func loggedCups(s *page.State, cups []string) html {
 	if len(cups) == 0 {
-		return el("div", a("class", "empty"), el("p", nil, txt("Nothing logged yet. A cup lands here when it ends, with what was left over.")),
-			action("go", "cup", "", "Go to the cup", "main"))
+		return el("div", a("class", "empty"), el("p", nil, txt(words.NothingLogged)),
+			action("go", "cup", "", words.GoToTheCup, "main"))
 	}
 	rows := cupRows(s, cups[max(0, len(cups)-cupsInSight):])
 	if len(cups) > cupsInSight {
@@ -122,8 +122,8 @@ func cupName(s *page.State, cup string) string {
 func loggedCup(s *page.State, cup string) shown {
 	d := s.Doc()
 	return shown{Title: cupName(s, cup), Body: join(noCure(d, cup), el("p", nil, txt(d.Get(cup+".end")+", "+words.Date(d.Get(cup+".day"), s.Now.Date))), el("div", a("class", "form"),
-		fieldWith(s, cup+".left", fieldExtras{Default: "the usual", Hint: "Weighed back. Left empty, what usually clings to cup and tool is taken."}),
-		fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: "none of the plan", Label: "it went on for"}),
+		fieldWith(s, cup+".left", fieldExtras{Default: words.TheUsual, Hint: words.LeftHint}),
+		fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: words.NoneOfThePlan, Label: words.WentOnFor}),
 		coveredField(s, cup), field(s, cup+".gel"), fieldWith(s, cup+".fault", fieldExtras{First: "nothing"}), field(s, cup+".note")),
 		region("figures-"+cup, "div", a("class", "figures"), entryFigures(s, cup)),
 		region("fault-"+cup, "div", a("class", "fault"), faultAnswer(s, cup)),
@@ -134,9 +134,9 @@ func loggedCup(s *page.State, cup string) shown {
 // coveredField asks how far a cup went: measured, it teaches by itself, until a
 // finished surface counts for it.
 func coveredField(s *page.State, cup string) html {
-	hint := "Measured, this cup counts by itself until its surface is done."
+	hint := words.MeasuredCounts
 	if c := s.Plan.Job.CupByPath(cup); c != nil && c.PerArea.Step != nil {
-		hint = "By plan it takes " + of(s, c.PerArea, unit.AreaWeights) + ". " + hint
+		hint = words.ByPlanTakes(of(s, c.PerArea, unit.AreaWeights)) + " " + hint
 	}
 	return fieldWith(s, cup+".covered", fieldExtras{Hint: hint})
 }
@@ -160,9 +160,9 @@ func noCure(d job.Document, cup string) html {
 		return nothing
 	}
 	return el("ul", a("class", "reasons"),
-		el("li", nil, txt("Warm the part, and wait: on a cold part it may take hours.")),
-		el("li", nil, txt("Add nothing: a second dose can run away, and doesn't mix in.")),
-		el("li", nil, txt("Still wet the next day: scrape it off, wash, and coat again.")))
+		el("li", nil, txt(words.NoCureWarm)),
+		el("li", nil, txt(words.NoCureAddNothing)),
+		el("li", nil, txt(words.NoCureScrape)))
 }
 
 // takenDown is what the page noted of a cup by itself.
@@ -174,29 +174,29 @@ func takenDown(s *page.State, cup string) html {
 			lines = append(lines, el("li", nil, txt(name+": "+text)))
 		}
 	}
-	add("Weighed at", s.HourOf(cup+".weighed"))
-	add("Catalyst that went in", d.Get(cup+".dose"))
+	add(words.WeighedAt, s.HourOf(cup+".weighed"))
+	add(words.CatalystThatWentIn, d.Get(cup+".dose"))
 	c := s.Plan.Job.CupByPath(cup)
 	if c == nil {
 		return join(aheadOf(s, cup+".weighed"), el("ul", a("class", "taken"), lines...))
 	}
 	units := s.Plan.Job.Units
-	add("Catalyst, by mass", written(c.Share, unit.InPercent))
+	add(words.CatalystByMass, written(c.Share, unit.InPercent))
 	add("Product", written(c.ProductTemp, units.Scale(unit.Temperatures)))
 	add("Surface", written(c.SurfaceTemp, units.Scale(unit.Temperatures)))
 	add("Air", written(c.AirTemp, units.Scale(unit.Temperatures)))
 	add("Humidity", written(c.Humidity, unit.InPercent))
-	add("Usable, as reckoned", written(c.Usable, unit.InMinute))
-	add("Gels at the soonest, as reckoned", written(c.Early, unit.InMinute))
+	add(words.UsableAsReckoned, written(c.Usable, unit.InMinute))
+	add(words.GelsSoonest, written(c.Early, unit.InMinute))
 	add("Tin", c.Tin)
 	if c.Gel.Step != nil && c.Early.Step != nil {
-		verdict := "as expected or later"
+		verdict := words.GelledAsExpected
 		if c.Gel.Value < c.Early.Value {
-			verdict = "sooner than the early end that was expected"
+			verdict = words.GelledSooner
 		}
-		add("It gelled", verdict)
+		add(words.ItGelled, verdict)
 	}
-	return join(aheadOf(s, cup+".weighed"), el("h3", nil, txt("Taken down when it was weighed")), el("ul", a("class", "taken"), lines...))
+	return join(aheadOf(s, cup+".weighed"), el("h3", nil, txt(words.TakenDown)), el("ul", a("class", "taken"), lines...))
 }
 
 // cupsThatWentOn names the cups of a finished piece of work, and when those
@@ -211,16 +211,16 @@ func cupsThatWentOn(s *page.State, path string) html {
 		text := words.Date(c.Day, s.Now.Date) + ": " + of(s, c.Mixed, unit.CupWeights) + ", " + c.End
 		if c.Gel.Step != nil && c.Early.Step != nil {
 			if c.End != job.EndGelled {
-				text += ", gelled"
+				text += ", " + words.GelledShort
 			}
-			text += " after " + written(c.Gel, unit.InMinute) + " (at the soonest " + written(c.Early, unit.InMinute) + " was reckoned)"
+			text += words.GelledAfter(written(c.Gel, unit.InMinute), written(c.Early, unit.InMinute))
 		}
 		lines = append(lines, el("li", nil, txt(text)))
 	}
 	if len(lines) == 0 {
 		return nothing
 	}
-	return join(hint("Its cups:"), el("ul", a("class", "taken"), lines...))
+	return join(hint(words.ItsCups), el("ul", a("class", "taken"), lines...))
 }
 
 // written is a figure as it was taken down; "" where none was.
@@ -236,14 +236,14 @@ func aheadOf(s *page.State, path string) html {
 	if !s.IsAhead(path) {
 		return nothing
 	}
-	return el("p", a("class", "bad"), txt("This lies in the future, by this phone's clock. Is one of the two clocks wrong?"))
+	return el("p", a("class", "bad"), txt(words.LiesAhead))
 }
 
 func testOf(d job.Document, cup string) html {
 	if d.Get(cup+".gel") == "" {
 		return nothing
 	}
-	return action("take", cup, "", "Take as a cup test", "quiet")
+	return action("take", cup, "", words.TakeAsACupTest, "quiet")
 }
 
 // cupTests is the builder's own timed cups: they move the minutes of a card.
@@ -252,7 +252,7 @@ func cupTests(s *page.State) html {
 	for i, id := range s.Doc().Items("test") {
 		path := "test." + id
 		open := s.IsOpen(path)
-		parts := []html{itemLine(path, open, "Cup test "+unit.Number(float64(i+1), 3), s.Doc().Get(path+".minutes"))}
+		parts := []html{itemLine(path, open, words.CupTestNumber(i+1), s.Doc().Get(path+".minutes"))}
 		if open {
 			parts = append(parts, el("div", a("class", "form"), fieldWith(s, path+".card", fieldExtras{Options: benchCards(s)}),
 				field(s, path+".mass"), field(s, path+".temp"), field(s, path+".share"), field(s, path+".minutes"), field(s, path+".tin")),
@@ -260,8 +260,8 @@ func cupTests(s *page.State) html {
 		}
 		items = append(items, region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...))
 	}
-	return region("list-test", "section", a("class", "list", "tabindex", "-1"), el("p", a("class", "hint"), txt("100 g, stirred 60 s, the clock from catalyst in, gelled when a lifted string snaps.")),
-		join(items...), action("add", "test", "", "Add a cup test", "quiet"))
+	return region("list-test", "section", a("class", "list", "tabindex", "-1"), el("p", a("class", "hint"), txt(words.CupTestHint)),
+		join(items...), action("add", "test", "", words.AddACupTest, "quiet"))
 }
 
 // pending asks about a job that came in by a link or a file.
@@ -270,7 +270,7 @@ func pending(s *page.State) html {
 	for _, text := range s.Pending.Asks {
 		parts = append(parts, el("p", nil, txt(text)))
 	}
-	parts = append(parts, el("p", nil, txt("Taken, it is a job of its own: the one that is open here stays in Jobs, and the shed stays as it is.")),
-		el("div", a("class", "itemtools"), action("take-job", "", "", "Take it", "quiet"), action("drop-job", "", "", "Leave it", "quiet")))
+	parts = append(parts, el("p", nil, txt(words.TakenJobLong)),
+		el("div", a("class", "itemtools"), action("take-job", "", "", words.TakeIt, "quiet"), action("drop-job", "", "", words.LeaveIt, "quiet")))
 	return el("div", a("class", "ask"), parts...)
 }

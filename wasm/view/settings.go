@@ -14,17 +14,17 @@ func settings(s *page.State) html {
 		jobsLine(s),
 		region("units", "section", a("class", "units"),
 			el("h2", nil, txt("Units")),
-			el("div", a("class", "itemtools"), action("system", "", "metric", "All metric", "quiet"), action("system", "", "us", "All US customary", "quiet")),
+			el("div", a("class", "itemtools"), action("system", "", "metric", words.AllMetric, "quiet"), action("system", "", "us", words.AllUSCustomary, "quiet")),
 			decimalMark(s.Plan.Job.Units.Comma),
 			setup("units", words.UnitsLine, page.UnitsSheet)),
 		region("looks", "section", nil, el("h2", nil, txt("Look")), looks(s)),
-		region("file", "section", nil, el("h2", nil, txt("The job as a file")),
-			el("div", a("class", "itemtools"), action("export", "", "", "Export the job", "quiet"), action("pick", "", "", "Import a job", "quiet"),
-				action("link", "", "", "Share as a link", "quiet")),
+		region("file", "section", nil, el("h2", nil, txt(words.TheJobAsAFile)),
+			el("div", a("class", "itemtools"), action("export", "", "", words.ExportJob, "quiet"), action("pick", "", "", words.ImportAJob, "quiet"),
+				action("link", "", "", words.ShareAsALink, "quiet")),
 			el("p", a("class", "hint"), txt(words.ExportNowAndThen)),
 			offline(s),
 			look("kept", words.KeptLine, page.KeptSheet)),
-		region("madeup", "section", nil, action("demo", "", "", "Look at the made-up job", "quiet")),
+		region("madeup", "section", nil, action("demo", "", "", words.LookAtTheMadeUpJob, "quiet")),
 		region("about", "section", nil, about(s)),
 	)
 }
@@ -32,7 +32,7 @@ func settings(s *page.State) html {
 // unitsSheet is what a bare number means, measure by measure.
 func unitsSheet(s *page.State) shown {
 	return shown{Title: words.UnitsTitle, Body: region("measures", "section", a("class", "units"),
-		el("p", a("class", "hint"), txt("Any field takes any unit: 450\u00a0mm, 18\u00a0mil, 2\u00a0ft\u00a06\u00a0in. This is what a bare number means, and what figures are shown in.")),
+		el("p", a("class", "hint"), txt(words.AnyUnit)),
 		unitChoices(s))}
 }
 
@@ -76,12 +76,12 @@ func decimalMark(isComma bool) html {
 	}
 	return el("fieldset", a("class", "switches"), el("legend", nil, txt("Decimals")),
 		choice("point", "Point", !isComma), choice("comma", "Comma", isComma),
-		hint("Either is read. What could be taken for thousands is asked about."))
+		hint(words.EitherMark))
 }
 
 func looks(s *page.State) html {
 	var buttons []html
-	for _, l := range []struct{ key, name string }{{"", "As the phone"}, {"light", "Sun"}, {"dark", "Dark"}} {
+	for _, l := range []struct{ key, name string }{{"", words.AsThePhone}, {"light", "Sun"}, {"dark", "Dark"}} {
 		buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "look-"+l.key, "data-do", "look", "data-text", l.key,
 			"aria-pressed", yesNo(s.Look == l.key)), txt(l.name)))
 	}

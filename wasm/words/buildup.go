@@ -3,6 +3,7 @@ package words
 import (
 	"strconv"
 
+	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/ready"
 )
 
@@ -222,3 +223,9 @@ func LeftAtThinSide(left, least string) string {
 func CoatsWet(method, coats, film string) string {
 	return method + " · " + coats + " × " + film + " wet"
 }
+
+// OnGround says what a build-up lies on.
+func OnGround(g buildup.Ground) string { return ", on " + g.String() }
+
+// OnMeasured says on which surface a film was measured.
+func OnMeasured(surface string) string { return " on " + AsMeasured(surface) }

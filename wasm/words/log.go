@@ -1,5 +1,9 @@
 package words
 
+import (
+	"strconv"
+)
+
 // MaskingOff says by when masking comes off, after a session's last coat.
 func MaskingOff(by string, isHot bool) string {
 	text := "Masking off by " + by
@@ -80,3 +84,47 @@ func CupSmall(end, day, surface string) string {
 
 // TimesPlan writes what was used as a multiple of what was planned.
 func TimesPlan(factor string) string { return factor + " × the plan" }
+
+// The log and its entries.
+const (
+	SaveTheLogAsCSV    = "Save the log as CSV"
+	NothingLogged      = "Nothing logged yet. A cup lands here when it ends, with what was left over."
+	GoToTheCup         = "Go to the cup"
+	TheUsual           = "the usual"
+	LeftHint           = "Weighed back. Left empty, what usually clings to cup and tool is taken."
+	NoneOfThePlan      = "none of the plan"
+	WentOnFor          = "it went on for"
+	MeasuredCounts     = "Measured, this cup counts by itself until its surface is done."
+	NoCureWarm         = "Warm the part, and wait: on a cold part it may take hours."
+	NoCureAddNothing   = "Add nothing: a second dose can run away, and doesn't mix in."
+	NoCureScrape       = "Still wet the next day: scrape it off, wash, and coat again."
+	WeighedAt          = "Weighed at"
+	CatalystThatWentIn = "Catalyst that went in"
+	CatalystByMass     = "Catalyst, by mass"
+	UsableAsReckoned   = "Usable, as reckoned"
+	GelsSoonest        = "Gels at the soonest, as reckoned"
+	GelledAsExpected   = "as expected or later"
+	GelledSooner       = "sooner than the early end that was expected"
+	TakenDown          = "Taken down when it was weighed"
+	ItsCups            = "Its cups:"
+	GelledShort        = "gelled"
+	LiesAhead          = "This lies in the future, by this phone's clock. Is one of the two clocks wrong?"
+	TakeAsACupTest     = "Take as a cup test"
+	CupTestHint        = "100 g, stirred 60 s, the clock from catalyst in, gelled when a lifted string snaps."
+	AddACupTest        = "Add a cup test"
+	TakenJobLong       = "Taken, it is a job of its own: the one that is open here stays in Jobs, and the shed stays as it is."
+	TakeIt             = "Take it"
+	LeaveIt            = "Leave it"
+	ToTheOrder         = "To the order"
+)
+
+// ByPlanTakes says what a cup's area was to take.
+func ByPlanTakes(perArea string) string { return "By plan it takes " + perArea + "." }
+
+// GelledAfter says after how long a cup gelled, and when it could have at the soonest.
+func GelledAfter(after, soonest string) string {
+	return " after " + after + " (at the soonest " + soonest + " was reckoned)"
+}
+
+// CupTestNumber names a cup test by its place.
+func CupTestNumber(n int) string { return "Cup test " + strconv.Itoa(n) }

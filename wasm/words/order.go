@@ -1,9 +1,10 @@
 package words
 
 import (
-	"shedreckoner/calc/unit"
 	"strconv"
 	"strings"
+
+	"shedreckoner/calc/unit"
 )
 
 // The order: a shopping list, and the sheet of one thing on it.

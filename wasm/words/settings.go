@@ -16,3 +16,16 @@ var WhereKept = []string{
 	"A link carries the job, log and all, and what the sheets of its cards say, behind its #: no server gets to see it. Whoever has the link can read it.",
 	"Pages opened from the phone's own storage share one store with each other.",
 }
+
+// Settings.
+const (
+	AllMetric          = "All metric"
+	AllUSCustomary     = "All US customary"
+	TheJobAsAFile      = "The job as a file"
+	ImportAJob         = "Import a job"
+	ShareAsALink       = "Share as a link"
+	LookAtTheMadeUpJob = "Look at the made-up job"
+	AnyUnit            = "Any field takes any unit: 450\u00a0mm, 18\u00a0mil, 2\u00a0ft\u00a06\u00a0in. This is what a bare number means, and what figures are shown in."
+	EitherMark         = "Either is read. What could be taken for thousands is asked about."
+	AsThePhone         = "As the phone"
+)
