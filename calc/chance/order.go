@@ -49,12 +49,13 @@ type Line struct {
 	Sure       *Sure // nil: as planned, with nothing for what may go otherwise
 }
 
-// IsPartial says if a line's need isn't known: then nor is any total.
+// IsPartial says if what a line needs or buys isn't known: then nor is any total.
 func (o *Order) IsPartial() bool {
-	return slices.ContainsFunc(o.LeftOut, func(out plan.LeftOut) bool { return out.IsRefused })
+	return slices.ContainsFunc(o.LeftOut, func(out plan.LeftOut) bool { return out.IsRefused }) ||
+		slices.ContainsFunc(o.Lines, func(l Line) bool { return l.Waits() != nil })
 }
 
-// Waits gives what the line's need waits for; nil: it is known.
+// Waits gives what the line's need or its packs wait for; nil: they are known.
 func (l *Line) Waits() *plan.WaitsError {
 	waits, _ := l.Err.(*plan.WaitsError)
 	return waits
@@ -226,6 +227,10 @@ func (l *Line) Why() *working.Step {
 func (l *Line) buy() {
 	l.Packs, l.Bought, l.SomePriced, l.Err = nil, order.Purchase{}, false, nil
 	if l.ToBuy.IsZero() {
+		return
+	}
+	if by := l.Card.UnreadShop; by != "" {
+		l.Err = &plan.WaitsError{LeftOut: plan.LeftOut{Path: l.Card.Path, Name: l.Card.Name, By: by, IsRefused: true}}
 		return
 	}
 	sold := priced(l.Card.Packs)

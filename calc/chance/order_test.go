@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -223,4 +224,24 @@ func TestALargeCoatIsMixedOverDays(t *testing.T) {
 	// spells of 80 g: 485.60 kg, over 6 days of 167 cups
 	assert.EqualValues(t, 298, p.Buildups()[0].Steps[0].Cups.Spells.Value)
 	assert.EqualValues(t, 2004, p.Buildups()[0].Steps[0].Cups.Count.Value)
+}
+
+// What is half typed of a stock or of a pack is no figure to buy by: the need stands, the packs and the total wait. Where
+// nothing need be bought nothing waits.
+func TestAHalfTypedStockBuysNothing(t *testing.T) {
+	for _, half := range []string{"card.gelcoat.stock = two", "card.gelcoat.pack.1.size = 0", "card.gelcoat.pack.2.price = cheap"} {
+		path, _, _ := strings.Cut(half, " ")
+		p := plan.Make(jobtest.Doc(t, append(append(append([]string{}, sixSquareMetres...), rolledTwice...), half)...))
+		require.Error(t, p.RefusedAt(path))
+		o := chance.OrderOf(&p)
+		l := lineOf(&o, "gelcoat")
+		require.NotNil(t, l.Waits(), half)
+		assert.Equal(t, path, l.Waits().By)
+		assert.Empty(t, l.Packs, half)
+		assert.Positive(t, l.Mass.Value, half)
+		assert.True(t, o.IsPartial(), half)
+		assert.Nil(t, lineOf(&o, "ketone-peroxide").Waits(), half)
+	}
+	p := plan.Make(jobtest.Doc(t, append(append(append([]string{}, sixSquareMetres...), rolledTwice...), "card.gelcoat.stock = 20 kg", "card.gelcoat.pack.2.price = cheap")...))
+	assert.Nil(t, line(p, "gelcoat").Waits())
 }

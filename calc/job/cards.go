@@ -35,6 +35,7 @@ func (r *reader) card(key string, base *material.Card, own bool) Card {
 	if name := r.words(path+".name", cards.field("name")); strings.TrimSpace(name) != "" {
 		card.Name = name
 	}
+	before := len(r.problems)
 	for _, f := range material.Fields {
 		if !f.Shown(base) { // only what is shown may be wrong, or count
 			continue
@@ -43,19 +44,31 @@ func (r *reader) card(key string, base *material.Card, own bool) Card {
 			f.Put(&card.Card, si)
 		}
 	}
+	card.Unread = r.refusedSince(before)
+	before = len(r.problems)
 	card.Stock, _ = r.size(path+".stock", cards.field("stock"), &card.Card)
 	card.Counted = r.words(path+".counted", cards.field("counted"))
 	card.Packs = r.packs(path, &card.Card)
+	if base.IsAbrasive() {
+		card.ByGrade = r.byGrade(path, &card.Card)
+	}
+	card.UnreadShop = r.refusedSince(before)
 	if len(base.Families) > 0 {
 		card.OwnDoses, card.DoseIDs = r.doses(path)
 		card.DoseRows = len(r.doc.Items(path + ".dose"))
 	}
-	if base.IsAbrasive() {
-		card.ByGrade = r.byGrade(path, &card.Card)
-	}
 	card.BuysAtOnce = r.choice(path+".buy", cards.field("buy")) == BuyAtOnce
 	card.Patch = r.words(path+".patch", cards.field("patch"))
 	return card
+}
+
+// refusedSince gives the path of the first text that was refused after so many;
+// "" where none was.
+func (r *reader) refusedSince(before int) string {
+	if before < len(r.problems) {
+		return r.problems[before].Path
+	}
+	return ""
 }
 
 // byGrade reads what is in stock of an abrasive; nil where nothing was typed.

@@ -104,6 +104,8 @@ type Card struct {
 	DoseRows   int                 // typed, whole or not
 	OwnDoses   []material.DoseRow  // a table from the maker's sheet; empty: the card's own holds
 	DoseIDs    []string            // of the rows, in order
+	Unread     string              // path of a figure that is refused: nothing is reckoned with what ships instead; empty: none
+	UnreadShop string              // the same of what is in stock or of a pack: no packs can be chosen
 }
 
 // Pack is a size that the material can be bought in.

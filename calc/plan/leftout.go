@@ -46,7 +46,7 @@ func (p *Plan) LeftOut() []LeftOut {
 			if b.Steps[n].Known {
 				continue
 			}
-			if out, found := p.holds(b.Steps[n].Path); found {
+			if out, found := p.stepWaits(&b.Steps[n]); found {
 				out.Name = "step " + strconv.Itoa(n+1)
 				if n := p.Job.Buildups[i].Name; n != "" {
 					out.Name += " of " + n
@@ -90,9 +90,20 @@ func (p *Plan) holds(item string) (LeftOut, bool) {
 	return LeftOut{}, false
 }
 
+// stepWaits finds what a step waits for, on its card too.
+func (p *Plan) stepWaits(s *Step) (LeftOut, bool) {
+	if s.Card != nil && s.Card.Unread != "" {
+		return LeftOut{Path: s.Path, By: s.Card.Unread, IsRefused: true}, true
+	}
+	return p.holds(s.Path)
+}
+
 // Withheld gives what the need of a material can't be told for: a refused text
-// on a surface or step that takes some of it; nil: nothing.
+// on its card, or on a surface or step that takes some of it; nil: nothing.
 func (p *Plan) Withheld(card string, out []LeftOut) *WaitsError {
+	if c := p.Job.CardByKey(card); c != nil && c.Unread != "" {
+		return &WaitsError{LeftOut{Path: c.Path, Name: c.Name, By: c.Unread, IsRefused: true}}
+	}
 	for _, o := range out {
 		if o.IsRefused && p.takes(o.Path, card) {
 			return &WaitsError{o}

@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -41,6 +42,30 @@ func TestWhatIsRefusedWithholdsWhatHangsOnIt(t *testing.T) {
 
 	p = plan.Make(d.Set("surface.2.width", "1,500").Set("surface.2.buildup", ""))
 	assert.Empty(t, p.LeftOut(), "it gets nothing")
+}
+
+// A figure of a card that is refused withholds what hangs on the card: what ships is no answer to what was typed. What is
+// half typed of a stock or of a pack withholds only what is bought (package chance).
+func TestARefusedFigureOfACardWithholdsItsMaterial(t *testing.T) {
+	for path, withheld := range map[string][]string{
+		"card.gelcoat.density":         {"gelcoat", "ketone-peroxide"},
+		"card.gelcoat.cured":           {"gelcoat", "ketone-peroxide"},
+		"card.ketone-peroxide.density": {"ketone-peroxide"},
+		"card.gloves.each-spell":       {"gloves"},
+		"card.gelcoat.stock":           {},
+	} {
+		p := plan.Make(deck().Set(path, "0,"))
+		require.Error(t, p.RefusedAt(path), path)
+		out := p.LeftOut()
+		for _, card := range []string{"gelcoat", "ketone-peroxide", "gloves"} {
+			waits := p.Withheld(card, out)
+			if !slices.Contains(withheld, card) {
+				assert.Nil(t, waits, "%s: %s", path, card)
+			} else if assert.NotNil(t, waits, "%s: %s", path, card) {
+				assert.Equal(t, path, waits.By)
+			}
+		}
+	}
 }
 
 // What stands first and needs nothing hides nothing of what comes after it: a

@@ -143,7 +143,7 @@ func TestAWrongTableOfOnesOwn(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		atBench(s)
 		goTo(s, "cards")
-		unfold(s, "card.gelcoat")
+		behind(s, "card.gelcoat", "dose")
 		at := "card.gelcoat.dose"
 		table := func() string { return shown(s, `[id="list-`+at+`"]`) }
 		check := func(why, says string) {
@@ -152,6 +152,7 @@ func TestAWrongTableOfOnesOwn(t *testing.T) {
 			goTo(s, "cup")
 			checkNoDose(t, s, why)
 			goTo(s, "cards")
+			behind(s, "card.gelcoat", "dose")
 		}
 		do(s, "add", at, "")
 		check("unfinished", "A row of your catalyst table isn't finished")

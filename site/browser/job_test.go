@@ -43,13 +43,21 @@ func built(s *webdriver.Session) {
 	step("5", "polish", [2]string{"card", "compound"}, [2]string{"taken", "5"})
 }
 
+// packsOf opens the packs of a card.
+func packsOf(s *webdriver.Session, card string) {
+	unfold(s, "card."+card)
+	do(s, "sheet", "packs."+card, "")
+	s.Wait(onSheet("packs." + card))
+}
+
 // priced types the prices of three packs.
 func priced(s *webdriver.Session) {
 	goTo(s, "cards")
-	unfold(s, "card.gelcoat")
+	packsOf(s, "gelcoat")
 	fill(s, "card.gelcoat.pack.2.price", "84")
 	fill(s, "card.gelcoat.pack.3.price", "299")
-	unfold(s, "card.epoxy-filler")
+	closeSheets(s)
+	packsOf(s, "epoxy-filler")
 	fill(s, "card.epoxy-filler.pack.3.price", "120")
 }
 

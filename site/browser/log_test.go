@@ -63,11 +63,18 @@ func csvSaved(t *testing.T, s *webdriver.Session) [][]string {
 	return rows
 }
 
-// toRest opens what is done and when the rest can be.
+// toRest opens what is done of what is planned.
 func toRest(s *webdriver.Session) {
 	goTo(s, "log")
 	do(s, "sheet", "rest", "")
 	s.Wait(onSheet("rest"))
+}
+
+// toCalendar opens when the rest can be done.
+func toCalendar(s *webdriver.Session) {
+	goTo(s, "log")
+	do(s, "sheet", "calendar", "")
+	s.Wait(onSheet("calendar"))
 }
 
 // toHand opens what the log teaches.
@@ -101,6 +108,7 @@ func TestACupIsLoggedInTwoTaps(t *testing.T) {
 		assert.Contains(t, shown(s, "#list-cup"), "1 June")
 		unfold(s, "cup.1")
 		assert.Equal(t, "25 g", s.Value(control("cup.1.left")))
+		behind(s, "cup.1", "taken")
 		assert.Contains(t, shown(s, `[id="taken-cup.1"]`), "Surface: 24 °C")
 		assert.Contains(t, shown(s, `[id="taken-cup.1"]`), "Catalyst that went in: 1.6 g (1.39 mL)")
 		line := stockOfGelCoat(s)
@@ -120,13 +128,21 @@ func TestAFaultIsHeldAgainstTheLog(t *testing.T) {
 		goTo(s, "log")
 		unfold(s, "cup.1")
 		choose(s, "cup.1.fault", "tacky")
-		text := shown(s, `[id="fault-cup.1"]`)
-		assert.Less(t, strings.Index(text, "What the log bears out"), strings.Index(text, "No wax in an open coat"))
-		assert.Less(t, strings.Index(text, "No wax in an open coat"), strings.Index(text, "No sign in the log, in no order"))
+		first := shown(s, `[id="fault-cup.1"]`)
+		assert.Less(t, strings.Index(first, "What the log bears out"), strings.Index(first, "No wax in an open coat"))
+		assert.Contains(t, first, "No wax in an open coat")
+		assert.Contains(t, first, "Waiting won't fix it.")
+		assert.Contains(t, first, "common practice of the trade")
+		assert.NotContains(t, first, "No sign in the log")
+		behind(s, "cup.1", "causes")
+		text := shown(s, ".sheet")
+		assert.NotContains(t, text, "No wax in an open coat")
+		assert.Contains(t, text, "No sign in the log, in no order")
 		assert.Less(t, strings.Index(text, "No sign in the log, in no order"), strings.Index(text, "What the log speaks against"))
 		assert.Contains(t, text, "Surface: 24 °C, should be at least 15 °C.")
-		assert.Contains(t, text, "Waiting won't fix it.")
 		assert.Contains(t, text, "common practice of the trade")
+		s.Click("#sheet-close")
+		s.Wait(onSheet("cup.1"))
 		choose(s, "cup.1.fault", "fish-eyes")
 		assert.Contains(t, shown(s, `[id="fault-cup.1"]`), "The log shows no sign. Possible, in no order")
 	})
@@ -143,7 +159,15 @@ func TestTheLogTeaches(t *testing.T) {
 		withJob(s, twoDecks)
 		toRest(s)
 		progress := "progress." + strings.ReplaceAll(deckStep, ".", "-")
-		assert.Contains(t, strings.Join(strings.Fields(shown(s, ".tobuy")), " "), "Polyester gel coat 3.05 kg", "6.05 less the 3 in stock, as planned")
+		toBuy := func() string {
+			do(s, "sheet", "rebuy", "")
+			s.Wait(onSheet("rebuy"))
+			text := strings.Join(strings.Fields(shown(s, "#tobuy")), " ")
+			s.Click("#sheet-close")
+			s.Wait(onSheet("rest"))
+			return text
+		}
+		assert.Contains(t, toBuy(), "Polyester gel coat 3.05 kg", "6.05 less the 3 in stock, as planned")
 		unfold(s, progress)
 		do(s, "done", deckStep, "surface.1")
 		assert.Contains(t, shown(s, `[id="item-`+progress+`"]`), "1 of 2 done")
@@ -153,8 +177,9 @@ func TestTheLogTeaches(t *testing.T) {
 		assert.Equal(t, "2.24 kg", need(), "for the rest")
 		toRest(s)
 		fill(s, "done.1.note", "fair weather") // what was worked out for the order is old now
-		assert.Contains(t, shown(s, "#progress"), "Beyond what is in stock, as planned")
-		assert.NotContains(t, shown(s, ".tobuy"), "Polyester gel coat", "3 kg are in stock")
+		left := toBuy()
+		assert.Contains(t, left, "Beyond what is in stock, as planned")
+		assert.NotContains(t, left, "Polyester gel coat", "3 kg are in stock")
 
 		toRest(s)
 		fill(s, "done.1.used", "42 kg")
@@ -197,19 +222,20 @@ func TestTheLogTeaches(t *testing.T) {
 func TestWhenTheRestCanBeDone(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		withJob(s, twoDecks)
-		toRest(s)
-		do(s, "open", "schedule.all", "")
+		toCalendar(s)
 		assert.Contains(t, shown(s, "#calendar"), "Shown once today's air is typed on Cup")
 		atBench(s)
-		toRest(s)
+		toCalendar(s)
 		text := shown(s, "#calendar")
 		assert.Contains(t, text, "Today, 1 June")
 		assert.Contains(t, text, "Coat 1 of 2: Polyester gel coat")
 		assert.Contains(t, text, "May be launched")
 		assert.NotContains(t, text, "In 30 days")
 		progress := "progress." + strings.ReplaceAll(deckStep, ".", "-")
+		toRest(s)
 		unfold(s, progress)
 		do(s, "done", deckStep, "surface.1 surface.2")
+		toCalendar(s)
 		assert.NotContains(t, shown(s, "#calendar"), "Coat 1 of 2")
 		assert.Contains(t, shown(s, "#calendar"), "May be launched")
 	})

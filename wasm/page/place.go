@@ -50,10 +50,6 @@ func kindOf(list string) itemKind {
 	return itemKind{}
 }
 
-// ScheduleList is opened to see when the rest can be done: only then is it
-// worked out.
-const ScheduleList = "schedule.all"
-
 // PlaceOf finds where the text at a path is typed.
 func (s *State) PlaceOf(path string) Place {
 	parts := strings.Split(path, ".")
@@ -72,10 +68,13 @@ func (s *State) PlaceOf(path string) Place {
 		}
 	}
 	if strings.HasPrefix(path, job.DayPath+".work-") {
-		p.Screen, p.Sheets, p.Items = "log", []string{RestSheet}, []string{ScheduleList}
+		p.Screen, p.Sheets, p.Items = "log", []string{CalendarSheet, HoursSheet}, nil
 	}
-	if p.Screen == "cup" {
+	switch {
+	case p.Screen == "cup":
 		p.Sheets = s.benchSheets(path)
+	case p.Screen == "cards" && len(parts) > 1:
+		p.Sheets = s.cardSheets(parts)
 	}
 	if f := job.FieldAt(path); f != nil {
 		names = append(names, f.Name)

@@ -72,12 +72,12 @@ func TestWhatIsBoughtAgain(t *testing.T) {
 	s, _ = sent(s, tenOClock, "done", "buildup.2.step.1", "surface.3")
 	rest := toBuy()
 	assert.Less(t, rest, whole)
-	assert.Contains(t, shownText(underSheet(s, page.RestSheet), "log"), "Beyond what is in stock, as planned")
+	assert.Contains(t, shownText(underSheet(s, page.BuyRestSheet), "log"), "Beyond what is in stock, as planned")
 	sure, _ := sent(s, tenOClock, "go", "order", "")
 	for sure.Working {
 		sure, _ = sent(sure, tenOClock, "work", "", "")
 	}
-	assert.Contains(t, shownText(underSheet(sure, page.RestSheet), "log"), "Beyond what is in stock, for the chance that each card wants", "said, once the order is worked out for it")
+	assert.Contains(t, shownText(underSheet(sure, page.BuyRestSheet), "log"), "Beyond what is in stock, for the chance that each card wants", "said, once the order is worked out for it")
 	planned, err := unit.Read(s.Doc().Get("done.1.planned"), unit.InKilogram)
 	require.NoError(t, err)
 	s, _ = sent(s, tenOClock, "set", "done.1.used", unit.Typed(planned*1.3, unit.InKilogram)+" kg")

@@ -99,7 +99,10 @@ func stands(doc job.Document, key string) bool {
 	parts := strings.Split(key, ".")
 	for n := 2; n <= len(parts); n += 2 {
 		list := strings.Join(parts[:n-1], ".")
-		if l := job.ListAt(list); l == nil || l.Max == 1 || list == "card" {
+		if list == "card" {
+			return standsCard(doc, "card."+parts[1])
+		}
+		if l := job.ListAt(list); l == nil || l.Max == 1 {
 			return true
 		}
 		if !doc.Holds(list + "." + parts[n-1]) {

@@ -7,7 +7,7 @@ import (
 	"shedreckoner/calc/job"
 )
 
-// The parts of a surface's, a build-up's and a step's sheet that lie on a sheet
+// The parts of a surface's, a build-up's, a step's and a cup's sheet that lie on a sheet
 // of their own, behind a setup line: their keys end so.
 const (
 	GetsPart     = "gets"     // which build-up a surface gets
@@ -22,6 +22,8 @@ const (
 	MorePart     = "more"     // what a step says besides
 	ReadingsPart = "readings" // combs and measured films of a step
 	WhyPart      = "why"      // the working of a step's figures
+	CausesPart   = "causes"   // what else a cup's fault may come from
+	TakenPart    = "taken"    // what was taken down of a cup
 )
 
 // Sheets that are nobody's part.
@@ -31,7 +33,11 @@ const (
 	RemovalsSheet = "removals" // what a grade takes
 	PuttiesSheet  = "putties"  // putties mixed by hand
 	CupsSheet     = "cups"     // every cup of the log
-	RestSheet     = "rest"     // what is done, and when the rest can be
+	RestSheet     = "rest"     // what is done of what is planned
+	BuyRestSheet  = "rebuy"    // what the rest takes beyond what is in stock
+	CalendarSheet = "calendar" // when the rest can be done
+	LaterSheet    = "later"    // the days of it that its sheet has no room for
+	HoursSheet    = "hours"    // the hours of work that it is reckoned with
 	HandSheet     = "takes"    // what the hand takes of what is planned
 	TestsSheet    = "tests"    // the builder's own cup tests
 	UnitsSheet    = "units"    // the unit of each measure
@@ -123,7 +129,7 @@ func stepSheets(step string, rest []string) []string {
 func hasSheet(item string) bool {
 	list, _ := job.Split(item)
 	_, key := job.Split(list)
-	return list == "surface" || list == "cup" || key == "cutout" || isStepList(list)
+	return list == "surface" || list == "cup" || list == "card" || key == "cutout" || isStepList(list)
 }
 
 // shown opens an item, in its list or as a sheet.

@@ -1,180 +1,91 @@
 package view
 
 import (
-	"strconv"
+	"strings"
 
-	"shedreckoner/calc/chain"
-	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
-	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
 
-// cards is every material that is known, a maker's sheet in figures each.
+// cards is what is coated and filled with, a line each, and a line to each shelf
+// of what goes with it.
 func cards(s *page.State) html {
-	var items []html
+	parts := []html{el("p", a("class", "lead"), txt(words.General)), shelfList(s, "list-card", "")}
+	for _, shelf := range page.CardShelves {
+		n := 0
+		for i := range s.Plan.Job.Cards {
+			if page.ShelfOf(&s.Plan.Job.Cards[i].Card) == shelf {
+				n++
+			}
+		}
+		parts = append(parts, look(shelf, words.ShelfLine(shelf, n), page.Part(page.CardsSheet, shelf)))
+	}
+	return join(parts...)
+}
+
+// shelfSheet is one shelf of cards.
+func shelfSheet(s *page.State, shelf string) shown {
+	return shown{Title: words.CardShelf(shelf), Body: shelfList(s, "list-shelf", shelf)}
+}
+
+func shelfList(s *page.State, id, shelf string) html {
+	var rows []html
 	for i := range s.Plan.Job.Cards {
-		items = append(items, cardItem(s, &s.Plan.Job.Cards[i]))
+		if c := &s.Plan.Job.Cards[i]; page.ShelfOf(&c.Card) == shelf {
+			rows = append(rows, cardRow(s, c))
+		}
 	}
-	return join(
-		el("p", a("class", "lead"), txt("What ships here is general: none of it was tried in a cup. Check your tin, and type what its sheet says: your figure takes over.")),
-		region("list-card", "div", a("class", "list", "tabindex", "-1"), items...))
+	return region(id, "div", a("class", "layers", "tabindex", "-1"), rows...)
 }
 
-func cardItem(s *page.State, c *job.Card) html {
-	open := s.IsOpen(c.Path)
-	sum := ""
+// cardRow is a card's line: what it is, its main figures, what is in stock of it.
+func cardRow(s *page.State, c *job.Card) html {
+	seen := nothing
+	if page.ShelfOf(&c.Card) == "" {
+		seen = draw.Swatch{Stuff: stuffOfCard(c.Kind), Height: rowHeight}.Layer()
+	}
+	return region("item-"+c.Path, "div", a("class", "layer card"), listRow(c.Path, seen, c.Name, cardSmall(s, c), stockText(c)))
+}
+
+// stockText is what is in stock, as it was counted; "" for nothing.
+func stockText(c *job.Card) string {
+	switch {
+	case !c.Stock.Amount.IsPositive():
+		return ""
+	case c.Stock.Scale == unit.NoScale:
+		return c.Stock.Amount.String() + "\u00a0" + basisWords[c.SoldBy]
+	}
+	return c.Stock.Amount.String() + "\u00a0" + c.Stock.Scale.Symbol()
+}
+
+// cardSmall is a card's main figures in a line.
+func cardSmall(s *page.State, c *job.Card) string {
+	var figures []string
 	if c.Own {
-		sum = "your copy"
+		figures = append(figures, words.OwnCard)
 	}
-	parts := []html{itemLine(c.Path, open, c.Name, sum)}
-	if open {
-		parts = append(parts, cardForm(s, c), cardTools(c))
-	}
-	return region("item-"+c.Path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
-}
-
-func cardTools(c *job.Card) html {
-	tools := []html{action("add", "card", c.Key, "Make a copy of my own", "quiet")}
-	if c.Own {
-		tools = append(tools, action("remove", c.Path, "", "Remove", "quiet"))
-	}
-	return el("div", a("class", "itemtools"), tools...)
-}
-
-func cardForm(s *page.State, c *job.Card) html {
-	base := c.Base
-	if !c.Own {
-		base = c.Key
-	}
-	shipped, _ := material.Find(base)
-	parts := []html{fieldWith(s, c.Path+".name", fieldExtras{Default: shipped.Name})}
-	for _, f := range material.Fields {
-		if f.Shown(&shipped) {
-			parts = append(parts, cardField(s, c, f, &shipped))
+	add := func(text string) {
+		if text != "" {
+			figures = append(figures, text)
 		}
 	}
-	if shipped.Kind == material.FlowCoat {
-		parts = append(parts, field(s, c.Path+".patch"))
+	if c.Kind != material.Sundry {
+		add(cardFigure(s, c, "density"))
 	}
-	if shipped.IsAbrasive() {
-		parts = append(parts, typedGrades(s, c)...)
+	switch {
+	case c.CoatLeast.Known:
+		add(words.ACoat(words.Span(cardFigure(s, c, "coat-least"), cardFigure(s, c, "coat-most"))))
+	case c.PassMost.Known:
+		add(words.APass(cardFigure(s, c, "pass-most")))
+	case c.UsedPerArea.Known:
+		add(cardFigure(s, c, "used"))
 	}
-	parts = append(parts, doseTable(s, c), packForm(s, c, &shipped), stockField(s, c), field(s, c.Path+".buy"), field(s, c.Path+".note"))
-	return el("div", a("class", "form"), parts...)
-}
-
-// cardField shows what ships as a hint in the empty field, with its usual
-// range and mark below.
-func cardField(s *page.State, c *job.Card, f *material.Field, shipped *material.Card) html {
-	v, scale := f.Of(shipped), s.Plan.Job.Units.Scale(f.Measure)
-	extra := fieldExtras{}
-	if v.Known {
-		extra.Default = unit.Number(scale.From(v.Value), 4)
-		extra.Hint = markWords(v.Mark)
-	} else {
-		extra.Default, extra.Hint = "from the tin", "Nothing ships here. Type what the tin says."
+	if len(figures) == 0 {
+		add(packsText(c))
 	}
-	if v.Low != v.High {
-		extra.Hint += " Usual: " + unit.Number(scale.From(v.Low), 4) + " to " + unit.WithUnit(unit.Number(scale.From(v.High), 4), scale) + "."
-	}
-	return fieldWith(s, c.Path+"."+f.Key, extra)
-}
-
-func markWords(m source.Mark) string {
-	switch m {
-	case source.CommonPractice:
-		return "Common practice: check your tin."
-	case source.Assumption:
-		return "An assumption: log your own."
-	case source.Published:
-		return "Published."
-	case source.FromMemory:
-		return "Published, from memory: check your tin."
-	}
-	return words.Capital(m.String()) + "."
-}
-
-// packForm is the sizes that are sold, with their prices: those that ship, those that were typed, and one to type.
-func packForm(s *page.State, c *job.Card, shipped *material.Card) html {
-	isTyped := func(i int) bool { return len(s.Doc().Under(packPath(c, i))) > 0 }
-	var rows []html
-	for i := range material.MaxPacks {
-		size := ""
-		switch {
-		case i < len(shipped.Packs):
-			size = shipped.Packs[i].Size
-		case i > len(shipped.Packs) && !isTyped(i) && !isTyped(i-1):
-			rows = append(rows, region("row-"+packPath(c, i), "div", a("hidden", "")))
-			continue
-		}
-		rows = append(rows, region("row-"+packPath(c, i), "div", a("class", "row pack"),
-			fieldWith(s, packPath(c, i)+".size", fieldExtras{Default: size, Label: "Pack " + strconv.Itoa(i+1) + ", " + basisWords[c.SoldBy]}),
-			fieldWith(s, packPath(c, i)+".price", fieldExtras{Default: "no price", Label: "price"}),
-			fieldWith(s, packPath(c, i)+".sold", fieldExtras{Label: "in the shop"})))
-	}
-	return el("div", a("class", "rows"), el("p", a("class", "rowsname"), txt("Packs sold")),
-		el("p", a("class", "hint"), txt("Once a price is typed, only the priced sizes are bought.")), join(rows...))
-}
-
-func packPath(c *job.Card, i int) string { return c.Path + ".pack." + strconv.Itoa(i+1) }
-
-// stockField is what is in stock.
-func stockField(s *page.State, c *job.Card) html {
-	return fieldWith(s, c.Path+".stock", fieldExtras{Default: "none", Label: "In stock, " + basisWords[c.SoldBy]})
-}
-
-// basisWords is what a bare pack size is read in.
-var basisWords = map[material.Basis]string{
-	material.ByMass: "kg", material.ByVolume: "L", material.BySet: "L of mixed parts",
-	material.ByLength: "m", material.ByPiece: "pieces",
-}
-
-// doseTable is the catalyst table: the one that ships, and the builder's own
-// from the maker's sheet, which takes over whole.
-func doseTable(s *page.State, c *job.Card) html {
-	if len(c.Families) == 0 {
-		return nothing
-	}
-	list := c.Path + ".dose"
-	scale := s.Plan.Job.Units.Scale(unit.Temperatures)
-	var shipped []html
-	for _, r := range c.DoseTable {
-		shipped = append(shipped, el("li", nil, txt(unit.Write(float64(r.Surface), scale, 3)+": "+unit.Write(float64(r.Catalyst), unit.InPercent, 3)+" by mass")))
-	}
-	var rows []html
-	for i, id := range s.Doc().Items(list) {
-		row := list + "." + id
-		rows = append(rows, el("div", a("class", "row", "id", row, "tabindex", "-1"), el("p", a("class", "rowname"), txt("Row "+strconv.Itoa(i+1))),
-			field(s, row+".temp"), field(s, row+".share"), action("remove", row, "", "Remove", "quiet")))
-	}
-	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt("Catalyst by the temperature of the surface")),
-		el("p", a("class", "hint"), txt("Ships with (common practice, no maker's sheet):")), el("ul", a("class", "hint"), shipped...),
-		el("p", a("class", "hint"), txt("The maker's own table, from cold to warm, takes over whole:")),
-		join(rows...), region("tablesays-"+list, "div", nil, tableSays(s, c)), action("add", list, "", "Add a row", "quiet"))
-}
-
-// tableSays tells what is wrong or odd about the builder's own table.
-func tableSays(s *page.State, c *job.Card) html {
-	fresh := s.Plan.Job.CardByKey(c.Key)
-	if fresh == nil || fresh.DoseRows == 0 {
-		return nothing
-	}
-	table, err := chain.DoseTable(fresh)
-	if err != nil {
-		return el("p", a("class", "bad"), txt(words.Dose(err, s.Plan.Job.Units)))
-	}
-	var lines []html
-	for _, ask := range table.Asks() {
-		text := "asks for more catalyst than the colder row before it. A slip?"
-		if ask.Why == cure.Unusual {
-			text = "lies outside the 0.5 to 4 % of the trade. A slip?"
-		}
-		lines = append(lines, el("p", a("class", "ask"), txt("Row "+strconv.Itoa(ask.Row+1)+" "+text)))
-	}
-	return join(lines...)
+	return strings.Join(figures, " · ")
 }

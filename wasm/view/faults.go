@@ -9,19 +9,42 @@ import (
 	"shedreckoner/wasm/words"
 )
 
-// faultAnswer is what a fault of a cup may come from: what the log bears out
-// first, with the sign that was found, then the rest, in no order, and what the
-// log speaks against in short.
+// faultAnswer is what the log bears out of what a cup's fault may come from, with
+// the sign that was found, and the way to the rest. Where it bears nothing out, the
+// rest stands here.
 func faultAnswer(s *page.State, cup string) html {
-	c := s.Plan.Job.CupByPath(cup)
-	if c == nil || c.Fault == "" {
+	found := foundOf(s, cup)
+	borne, others, against := sortedCauses(s, found)
+	switch {
+	case len(found) == 0:
 		return nothing
+	case len(borne) == 0:
+		return join(append(otherCauses(words.NoSignAtAll, others, against), sourceHint(found))...)
 	}
-	var borne, others, against []html
-	found := fault.Of(&s.Plan, c)
-	if len(found) == 0 {
-		return nothing // of a material that is gone
+	return join(el("h3", nil, txt(words.BornOut)), el("ul", a("class", "causes borne"), borne...), sourceHint(found),
+		look("causes", words.CausesLine(len(others), len(against)), page.Part(cup, page.CausesPart)))
+}
+
+// causesSheet is what else a fault may come from: first what the log shows no sign
+// of, in no order, then what it speaks against, in short.
+func causesSheet(s *page.State, cup string) shown {
+	found := foundOf(s, cup)
+	_, others, against := sortedCauses(s, found)
+	return shown{Title: words.CausesMore, Body: el("div", a("class", "fault"), append(otherCauses(words.NoSignAmongOthers, others, against), sourceHint(found))...)}
+}
+
+// foundOf is the causes of a cup's fault; none without one, or of a material that is
+// gone.
+func foundOf(s *page.State, cup string) []fault.Found {
+	if c := s.Plan.Job.CupByPath(cup); c != nil && c.Fault != "" {
+		return fault.Of(&s.Plan, c)
 	}
+	return nil
+}
+
+// sortedCauses are those that the log bears out, those that it is silent on, and
+// those that it speaks against.
+func sortedCauses(s *page.State, found []fault.Found) (borne, others, against []html) {
 	for i := range found {
 		switch f := &found[i]; {
 		case f.IsBorne():
@@ -32,22 +55,20 @@ func faultAnswer(s *page.State, cup string) html {
 			others = append(others, faultItem(s, f))
 		}
 	}
-	parts := []html{}
-	if len(borne) > 0 {
-		parts = append(parts, el("h3", nil, txt(words.BornOut)), el("ul", a("class", "causes borne"), borne...))
-	}
+	return borne, others, against
+}
+
+func otherCauses(title string, others, against []html) (parts []html) {
 	if len(others) > 0 {
-		title := words.NoSignAmongOthers
-		if len(borne) == 0 {
-			title = words.NoSignAtAll
-		}
 		parts = append(parts, el("h3", nil, txt(title)), el("ul", a("class", "causes"), others...))
 	}
 	if len(against) > 0 {
 		parts = append(parts, el("h3", nil, txt(words.SpokenAgainst)), el("ul", a("class", "causes"), against...))
 	}
-	return join(append(parts, hint(words.FaultSources(sourcesOf(found))))...)
+	return parts
 }
+
+func sourceHint(found []fault.Found) html { return hint(words.FaultSources(sourcesOf(found))) }
 
 // sourcesOf names the sources of causes, each once.
 func sourcesOf(found []fault.Found) string {

@@ -147,7 +147,14 @@ func stuffOf(step *plan.Step, kind *job.StepKind) draw.Stuff {
 	case step.Card == nil:
 		return draw.Washed
 	}
-	switch step.Card.Kind {
+	return stuffOfCard(step.Card.Kind)
+}
+
+// stuffOfCard is how a material is hatched that is put on.
+func stuffOfCard(kind material.Kind) draw.Stuff {
+	switch kind {
+	case material.Filler:
+		return draw.Filling
 	case material.FlowCoat:
 		return draw.FlowCoatFilm
 	case material.Primer:

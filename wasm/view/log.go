@@ -22,6 +22,7 @@ func logScreen(s *page.State) html {
 		region("wanted", "div", nil, wanted(s)),
 		region("list-cup", "section", a("class", "list", "tabindex", "-1"), loggedCups(s, cups)),
 		region("hand", "section", a("class", "list"), handTakes(s)),
+		look("calendar", words.WhenTheRest, page.CalendarSheet),
 		look("rest", words.RestLine(len(s.Doc().Items("done"))), page.RestSheet),
 		look("tests", words.TestsLine(len(s.Doc().Items("test"))), page.TestsSheet),
 		el("div", a("class", "itemtools"), action("log-csv", "", "", words.SaveTheLogAsCSV, "quiet")))
@@ -33,12 +34,17 @@ func cupsSheet(s *page.State) shown {
 	return shown{Title: words.LoggedCups, Body: region("list-cups", "section", a("class", "list", "tabindex", "-1"), cupRows(s, cups[:max(0, len(cups)-cupsInSight)])...)}
 }
 
-// restSheet is what is done, and when the rest can be done.
+// restSheet is what is done of what is planned.
 func restSheet(s *page.State) shown {
-	return shown{Title: words.DoneAndRest, Body: join(
+	return shown{Title: words.WhatIsDone, Body: join(
 		region("progress", "section", a("class", "list", "tabindex", "-1"), progress(s)),
 		region("list-done", "section", a("class", "list", "tabindex", "-1"), finishedWork(s)),
-		scheduleSection(s))}
+		look("rebuy", words.BuyRestLine, page.BuyRestSheet))}
+}
+
+// buyRestSheet is what the rest takes beyond what is in stock.
+func buyRestSheet(s *page.State) shown {
+	return shown{Title: words.ToBuyForTheRest, Body: region("tobuy", "section", a("class", "list"), toBuyAgain(s))}
 }
 
 // testsSheet is the builder's own cup tests.
@@ -121,24 +127,31 @@ func cupName(s *page.State, cup string) string {
 // what was taken down.
 func loggedCup(s *page.State, cup string) shown {
 	d := s.Doc()
-	return shown{Title: cupName(s, cup), Body: join(noCure(d, cup), el("p", nil, txt(d.Get(cup+".end")+", "+words.Date(d.Get(cup+".day"), s.Now.Date))), el("div", a("class", "form"),
-		fieldWith(s, cup+".left", fieldExtras{Default: words.TheUsual, Hint: words.LeftHint}),
-		fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: words.NoneOfThePlan, Label: words.WentOnFor}),
-		coveredField(s, cup), field(s, cup+".gel"), fieldWith(s, cup+".fault", fieldExtras{First: "nothing"}), field(s, cup+".note")),
-		region("figures-"+cup, "div", a("class", "figures"), entryFigures(s, cup)),
+	return shown{Title: cupName(s, cup), Body: join(noCure(d, cup), aheadOf(s, cup+".weighed"), el("p", nil, txt(d.Get(cup+".end")+", "+words.Date(d.Get(cup+".day"), s.Now.Date))),
+		dial(s, cup+".left", dialLine{Name: words.LeftName, Default: words.TheUsual, Small: words.LeftSmall}),
+		coveredField(s, cup), dial(s, cup+".gel", dialLine{Name: words.GelName}), el("div", a("class", "form"),
+			fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: words.NoneOfThePlan, Label: words.WentOnFor}),
+			fieldWith(s, cup+".fault", fieldExtras{First: "nothing"})),
 		region("fault-"+cup, "div", a("class", "fault"), faultAnswer(s, cup)),
-		region("taken-"+cup, "div", a("class", "figures"), takenDown(s, cup)),
+		region("figures-"+cup, "div", a("class", "figures"), entryFigures(s, cup)),
+		plainLine(s, cup+".note", words.NoteLine),
+		look("taken", words.TakenLine(s.HourOf(cup+".weighed")), page.Part(cup, page.TakenPart)),
 		region("tools-"+cup, "div", a("class", "itemtools"), testOf(d, cup), action("remove", cup, "", "Remove", "quiet")))}
+}
+
+// takenSheet is what was taken down of a cup when it was weighed.
+func takenSheet(s *page.State, cup string) shown {
+	return shown{Title: words.TakenDown, Body: region("taken-"+cup, "div", a("class", "figures"), takenDown(s, cup))}
 }
 
 // coveredField asks how far a cup went: measured, it teaches by itself, until a
 // finished surface counts for it.
 func coveredField(s *page.State, cup string) html {
-	hint := words.MeasuredCounts
+	planned := ""
 	if c := s.Plan.Job.CupByPath(cup); c != nil && c.PerArea.Step != nil {
-		hint = words.ByPlanTakes(of(s, c.PerArea, unit.AreaWeights)) + " " + hint
+		planned = of(s, c.PerArea, unit.AreaWeights)
 	}
-	return fieldWith(s, cup+".covered", fieldExtras{Hint: hint})
+	return join(dial(s, cup+".covered", dialLine{Name: words.CoveredName, Small: words.CoveredSmall(planned)}), hint(words.MeasuredCounts))
 }
 
 // stepsOf is every step that puts a material on.
@@ -178,7 +191,7 @@ func takenDown(s *page.State, cup string) html {
 	add(words.CatalystThatWentIn, d.Get(cup+".dose"))
 	c := s.Plan.Job.CupByPath(cup)
 	if c == nil {
-		return join(aheadOf(s, cup+".weighed"), el("ul", a("class", "taken"), lines...))
+		return el("ul", a("class", "taken"), lines...)
 	}
 	units := s.Plan.Job.Units
 	add(words.CatalystByMass, written(c.Share, unit.InPercent))
@@ -196,7 +209,7 @@ func takenDown(s *page.State, cup string) html {
 		}
 		add(words.ItGelled, verdict)
 	}
-	return join(aheadOf(s, cup+".weighed"), el("h3", nil, txt(words.TakenDown)), el("ul", a("class", "taken"), lines...))
+	return el("ul", a("class", "taken"), lines...)
 }
 
 // cupsThatWentOn names the cups of a finished piece of work, and when those

@@ -24,7 +24,11 @@ func orderSheet(s *page.State, key string) shown {
 func thingSheet(s *page.State, t *page.Thing) html {
 	first := t.Lines[0]
 	if t.WaitsFor != "" {
-		return join(figure(s, "order."+t.Key, words.SheetPieces, "–", nil), hint(t.Small), action("find", t.WaitsFor, t.Key, words.PutItRight, "quiet"))
+		need := nothing
+		if first.Why() != nil { // only its packs wait
+			need = needLine(s, t)
+		}
+		return join(figure(s, "order."+t.Key, words.SheetPieces, "–", nil), hint(t.Small), action("find", t.WaitsFor, t.Key, words.PutItRight, "quiet"), need)
 	}
 	parts := []html{thingAnswer(s, t)}
 	if first.Sure != nil {
@@ -35,9 +39,15 @@ func thingSheet(s *page.State, t *page.Thing) html {
 	if on, heat := first.Card.KeptOn, first.Card.KeptOnHeat; on.Known {
 		parts = append(parts, tape("off-"+t.Key, words.OffBy(days(on.Value), days(heat.Value))))
 	}
-	parts = append(parts, look("need", words.NeedFrom(page.Said(first.Planned(), first.Scale, s.Plan.Job.Units)), page.NeedSheet+"."+t.Key),
+	parts = append(parts, needLine(s, t),
 		setup("packs", packsText(first.Card), page.PacksSheet+"."+t.Key), stockFields(s, t))
 	return join(parts...)
+}
+
+// needLine leads to what the need comes from.
+func needLine(s *page.State, t *page.Thing) html {
+	l := t.Lines[0]
+	return look("need", words.NeedFrom(page.Said(l.Planned(), l.Scale, s.Plan.Job.Units)), page.NeedSheet+"."+t.Key)
 }
 
 // thingOf is the thing on the order with the key; nil where there is none any more.

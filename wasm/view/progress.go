@@ -27,7 +27,7 @@ func progress(s *page.State) html {
 	if len(items) == 0 {
 		return nothing
 	}
-	return join(el("h2", nil, txt(words.WhatIsDone)), join(items...), toBuyAgain(s))
+	return join(items...)
 }
 
 func progressStep(s *page.State, step *plan.Step, place int) html {
@@ -99,7 +99,7 @@ func toBuyAgain(s *page.State) html {
 	if len(lines) == 0 {
 		return hint(words.StockIsEnough(meant))
 	}
-	return join(el("h3", nil, txt(words.ToBuyForTheRest)), hint(words.BeyondStock(meant)), el("ul", a("class", "tobuy"), lines...),
+	return join(hint(words.BeyondStock(meant)), el("ul", a("class", "tobuy"), lines...),
 		hintIf(more), action("go", "order", "", words.GoToTheOrder, "quiet"))
 }
 

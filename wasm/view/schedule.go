@@ -1,6 +1,7 @@
 package view
 
 import (
+	"cmp"
 	"math"
 
 	"shedreckoner/calc/job"
@@ -10,17 +11,23 @@ import (
 	"shedreckoner/wasm/words"
 )
 
-// scheduleSection is a calendar of what is left to do.
-func scheduleSection(s *page.State) html {
-	open := s.IsOpen(page.ScheduleList)
-	button := el("button", a("class", "quiet", "type", "button", "id", "do-open-"+page.ScheduleList, "data-do", "open", "data-path", page.ScheduleList, "aria-expanded", yesNo(open)), txt(words.WhenTheRest))
-	if !open {
-		return region("schedule", "section", a("class", "schedule"), button)
-	}
-	at := job.DayPath
-	return region("schedule", "section", a("class", "schedule"), button,
-		el("div", a("class", "form"), fieldWith(s, at+".work-from", fieldExtras{Default: "8:00"}), fieldWith(s, at+".work-to", fieldExtras{Default: "18:00"})),
-		region("calendar", "div", a("class", "calendar"), calendar(s)))
+// calendarSheet is when what is left to do can be done.
+func calendarSheet(s *page.State) shown {
+	from, to := s.Doc().Get(workFrom), s.Doc().Get(workTo)
+	return shown{Title: words.WhenTheRest, Body: join(
+		setup("hours", words.HoursLine(cmp.Or(from, usualFrom), cmp.Or(to, usualTo)), page.HoursSheet),
+		region("calendar", "div", a("class", "calendar"), calendar(s)))}
+}
+
+// The hours of work, and those that hold while none are typed.
+const (
+	workFrom, workTo   = job.DayPath + ".work-from", job.DayPath + ".work-to"
+	usualFrom, usualTo = "8:00", "18:00"
+)
+
+// hoursSheet is when work begins and ends.
+func hoursSheet(s *page.State) shown {
+	return shown{Title: words.HoursOfWork, Body: join(dial(s, workFrom, dialLine{Default: usualFrom}), dial(s, workTo, dialLine{Default: usualTo}))}
 }
 
 func calendar(s *page.State) html {
@@ -31,9 +38,10 @@ func calendar(s *page.State) html {
 	if err := s.Bench().Air.Problem(); err != nil {
 		return el("p", a("class", "bad"), txt(words.ScheduleStop(err)))
 	}
-	var parts []html
-	for _, day := range plan.Days() {
-		parts = append(parts, el("h3", nil, txt(words.DayAhead(day, s.Now.Date))), el("ol", a("class", "works"), worksOf(s, plan.Works, day)...))
+	first, later := daysInSight(&plan)
+	parts := daysOf(s, &plan, first)
+	if len(later) > 0 {
+		parts = append(parts, look("later", words.LaterLine(words.Counted(len(later), "day", "days")), page.LaterSheet))
 	}
 	if len(plan.Works) == 0 && len(plan.Stopped) == 0 {
 		parts = append(parts, hint(words.NothingToSchedule))
@@ -48,14 +56,52 @@ func calendar(s *page.State) html {
 	return join(append(parts, hint(words.DaysLikeToday))...)
 }
 
+// worksInSight is how many works of the calendar stand before the line to the rest.
+const worksInSight = 8
+
+// daysInSight parts the days of the calendar: those that stand on its sheet, and
+// those behind their line.
+func daysInSight(plan *schedule.Schedule) (first, later []int) {
+	days := plan.Days()
+	works := 0
+	for i, day := range days {
+		for w := range plan.Works {
+			if dayOf(&plan.Works[w]) == day {
+				works++
+			}
+		}
+		if works >= worksInSight {
+			return days[:i+1], days[i+1:]
+		}
+	}
+	return days, nil
+}
+
+// laterSheet is the rest of the calendar.
+func laterSheet(s *page.State) shown {
+	plan := s.Schedule()
+	_, later := daysInSight(&plan)
+	return shown{Title: words.Later, Body: el("div", a("class", "calendar"), daysOf(s, &plan, later)...)}
+}
+
+func daysOf(s *page.State, plan *schedule.Schedule, days []int) (parts []html) {
+	for _, day := range days {
+		parts = append(parts, el("h3", nil, txt(words.DayAhead(day, s.Now.Date))), el("ol", a("class", "works"), worksOf(s, plan.Works, day)...))
+	}
+	return parts
+}
+
+// dayOf is the day that a work begins on, counted from today.
+func dayOf(w *schedule.Work) int { return int(math.Floor(float64(w.From / unit.Day))) }
+
 func worksOf(s *page.State, works []schedule.Work, day int) []html {
 	var list []html
 	for i := range works {
 		w := &works[i]
-		if int(math.Floor(float64(w.From/unit.Day))) != day {
+		if dayOf(w) != day {
 			continue
 		}
-		parts := []html{el("p", a("class", "when"), txt(words.WorkHours(w))), el("p", nil, txt(words.Work(w))), hint(buildupOf(s, w.Step.Path))}
+		parts := []html{el("p", a("class", "when"), txt(words.WorkHours(w))), el("p", nil, txt(words.Work(w)), el("small", nil, txt(buildupOf(s, w.Step.Path))))}
 		for _, note := range words.WorkNotes(w, s.Now.Date) {
 			class := "hint"
 			if w.NeedsKey || w.IsLong {

@@ -31,7 +31,7 @@ func settings(s *page.State) html {
 
 // unitsSheet is what a bare number means, measure by measure.
 func unitsSheet(s *page.State) shown {
-	return shown{Title: words.UnitsTitle, Body: region("measures", "section", a("class", "units"),
+	return shown{Title: words.UnitsTitle, Body: region("measures", "section", a("class", "measures"),
 		el("p", a("class", "hint"), txt(words.AnyUnit)),
 		unitChoices(s))}
 }
@@ -65,7 +65,8 @@ func unitChoices(s *page.State) html {
 			buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "unit-"+m.Key()+scale.Symbol(), "data-do", "unit",
 				"data-path", m.Key(), "data-text", scale.Symbol(), "aria-pressed", yesNo(units.Scale(m) == scale)), txt(scale.Symbol())))
 		}
-		rows = append(rows, el("fieldset", a("class", "switches"), append([]html{el("legend", nil, txt(words.Capital(m.Name())))}, buttons...)...))
+		name := words.Capital(m.Name())
+		rows = append(rows, el("div", a("class", "measure", "role", "group", "aria-label", name), el("span", nil, txt(name)), el("div", a("class", "switches"), buttons...)))
 	}
 	return join(rows...)
 }

@@ -18,6 +18,11 @@ func sheetOf(s *page.State) shown {
 		return make(s, key)
 	}
 	item, part := job.Split(s.Sheet())
+	for _, p := range page.CardParts {
+		if kind == "card" && p.Key == part {
+			return cardPart(s, item, p)
+		}
+	}
 	for _, p := range itemSheets {
 		if p.of == kind && p.part == part {
 			return p.sheet(s, item)
@@ -36,7 +41,7 @@ func sheetOf(s *page.State) shown {
 
 // sheets are those that there is one of, by their kind.
 var sheets = map[string]func(*page.State) shown{
-	"menu": menu, page.CupsSheet: cupsSheet, page.RestSheet: restSheet, page.TestsSheet: testsSheet, page.HandSheet: handTakesSheet,
+	"menu": menu, page.CupsSheet: cupsSheet, page.RestSheet: restSheet, page.BuyRestSheet: buyRestSheet, page.CalendarSheet: calendarSheet, page.HoursSheet: hoursSheet, page.LaterSheet: laterSheet, page.TestsSheet: testsSheet, page.HandSheet: handTakesSheet,
 	page.UnitsSheet: unitsSheet, page.KeptSheet: keptSheet, page.JobsSheet: jobsSheet, page.ShapesSheet: shapesSheet,
 	page.ReadySheet: readySheet, page.RemovalsSheet: removalsSheet, page.PuttiesSheet: puttiesSheet, page.PartsSheet: partsSheet,
 }
@@ -44,6 +49,7 @@ var sheets = map[string]func(*page.State) shown{
 // sheetsOf are those of a thing on the order or of a job, by their kind; the key says of which.
 var sheetsOf = map[string]func(s *page.State, key string) shown{
 	"order": orderSheet, page.NeedSheet: needSheet, page.PacksSheet: packsSheet, page.JobSheet: jobSheet,
+	page.CardsSheet: shelfSheet,
 }
 
 // itemSheets are the sheets of items and of their parts: of what, the part, and
@@ -58,6 +64,9 @@ var itemSheets = []struct {
 	{"surface", page.GroundPart, groundSheet},
 	{"cutout", "", cutoutSheet},
 	{"cup", "", loggedCup},
+	{"cup", page.CausesPart, causesSheet},
+	{"cup", page.TakenPart, takenSheet},
+	{"card", "", cardSheet},
 	{"buildup", page.AddPart, addStepSheet},
 	{"buildup", page.AboutPart, aboutSheet},
 	{"buildup", page.OnPart, onSheet},

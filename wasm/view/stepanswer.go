@@ -52,6 +52,9 @@ func waitsFor(s *page.State, path string) string {
 			return words.StillWaits + fieldName(r.Path)
 		}
 	}
+	if step := plannedStep(s, path); step.Card != nil && step.Card.Unread != "" {
+		return words.StillWaits + fieldName(step.Card.Unread)
+	}
 	for _, w := range s.Plan.Waiting() {
 		if hasPrefix(w.Path, path+".") {
 			return words.StillWaits + fieldName(w.Path)

@@ -134,8 +134,14 @@ func TestFiguresAreTypedOnANumberPad(t *testing.T) {
 	seen := 0
 	empty, _ := page.Start(nil, noon)
 	demo := do(empty, "demo", "", "")
+	looks := []*page.State{demo}
 	for _, screen := range page.Screens {
-		s := opened(do(demo, "go", screen.Key, ""), "surface.1", "buildup.1", "buildup.1.step.1", "card.gelcoat", "cup.1")
+		looks = append(looks, do(demo, "go", screen.Key, ""))
+	}
+	for _, sheet := range []string{"surface.1", "buildup.1.step.1", "buildup.1.step.1.more", "card.gelcoat", "card.gelcoat.film", "card.gelcoat.minutes", "packs.gelcoat", "cup.1"} {
+		looks = append(looks, do(demo, "sheet", sheet, ""))
+	}
+	for _, s := range looks {
 		for _, m := range inputTag.FindAllStringSubmatch(view.Page(s).String(), -1) {
 			f := job.FieldAt(m[1])
 			if f == nil || !slices.Contains([]job.Kind{job.Quantity, job.Whole, job.Money}, f.Kind) {

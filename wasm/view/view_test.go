@@ -144,9 +144,9 @@ func openable(s *page.State, screen string) []string {
 			}
 		}
 	case "log":
-		list = append(list, "sheet "+page.CupsSheet, "sheet "+page.RestSheet, "rest schedule.all", "sheet "+page.TestsSheet)
+		list = append(list, "sheet "+page.CupsSheet, "sheet "+page.RestSheet, "sheet "+page.BuyRestSheet, "sheet "+page.CalendarSheet, "sheet "+page.HoursSheet, "sheet "+page.LaterSheet, "sheet "+page.TestsSheet)
 		for _, id := range d.Items("cup") {
-			list = append(list, "sheet cup."+id)
+			list = append(list, "sheet cup."+id, "sheet "+page.Part("cup."+id, page.CausesPart), "sheet "+page.Part("cup."+id, page.TakenPart))
 		}
 		for _, id := range d.Items("done") {
 			list = append(list, "rest done."+id)
@@ -162,7 +162,10 @@ func openable(s *page.State, screen string) []string {
 	case "cards":
 		for _, c := range s.Plan.Job.Cards {
 			if c.Own || c.Kind == material.GelCoat || c.Kind == material.Filler || c.Kind == material.Sundry { // one of each kind of form
-				list = append(list, c.Path)
+				list = append(list, "sheet "+c.Path)
+				for _, part := range page.CardParts {
+					list = append(list, "sheet "+page.Part(c.Path, part.Key))
+				}
 			}
 		}
 	}

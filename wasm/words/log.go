@@ -6,7 +6,7 @@ import (
 
 // MaskingOff says by when masking comes off, after a session's last coat.
 func MaskingOff(by string, isHot bool) string {
-	text := "Masking off by " + by
+	text := "Masking off at the latest " + by
 	if isHot {
 		return text + ": in this heat paper tape and film bake on."
 	}
@@ -45,7 +45,7 @@ func MoreWanted(amount string) string { return amount + " more is likely wanted,
 // What stands on the log and on its sheets.
 const (
 	LoggedCups  = "Cups"
-	DoneAndRest = "Done, and the rest"
+	BuyRestLine = "What the rest takes beyond what is in stock."
 	CupTests    = "Cup tests"
 	HandTakes   = "What your hand takes"
 	HandLine    = "What the log teaches, to be reckoned with or not."
@@ -55,12 +55,12 @@ const (
 // CupsLogged leads to the cups before the latest.
 func CupsLogged(n int) string { return Counted(n, "cup", "cups") + " before these." }
 
-// RestLine leads to what is done and when the rest can be.
+// RestLine leads to what is done, and to where it is marked.
 func RestLine(done int) string {
 	if done == 0 {
-		return "Nothing is marked as done yet. Here it is, and when the rest can be done."
+		return "Nothing is marked as done yet: mark it here."
 	}
-	return Counted(done, "piece", "pieces") + " of work done; when the rest can be done."
+	return Counted(done, "piece", "pieces") + " of work done."
 }
 
 // TestsLine leads to the builder's own cup tests.
@@ -91,7 +91,6 @@ const (
 	NothingLogged      = "Nothing logged yet. A cup lands here when it ends, with what was left over."
 	GoToTheCup         = "Go to the cup"
 	TheUsual           = "the usual"
-	LeftHint           = "Weighed back. Left empty, what usually clings to cup and tool is taken."
 	NoneOfThePlan      = "none of the plan"
 	WentOnFor          = "it went on for"
 	MeasuredCounts     = "Measured, this cup counts by itself until its surface is done."
@@ -118,9 +117,6 @@ const (
 	ToTheOrder         = "To the order"
 )
 
-// ByPlanTakes says what a cup's area was to take.
-func ByPlanTakes(perArea string) string { return "By plan it takes " + perArea + "." }
-
 // GelledAfter says after how long a cup gelled, and when it could have at the soonest.
 func GelledAfter(after, soonest string) string {
 	return " after " + after + " (at the soonest " + soonest + " was reckoned)"
@@ -128,3 +124,50 @@ func GelledAfter(after, soonest string) string {
 
 // CupTestNumber names a cup test by its place.
 func CupTestNumber(n int) string { return "Cup test " + strconv.Itoa(n) }
+
+// What stands on a cup of the log.
+const (
+	LeftName    = "left over"
+	LeftSmall   = "weighed back"
+	GelName     = "gelled after"
+	CoveredName = "covered"
+	NoteLine    = "note"
+	CausesMore  = "What else it may come from"
+)
+
+// CoveredSmall says what a cup should take by plan.
+func CoveredSmall(planned string) string {
+	if planned == "" {
+		return "measured"
+	}
+	return "plan " + planned
+}
+
+// TakenLine leads to what was taken down of a cup.
+func TakenLine(hour string) string {
+	if hour == "" {
+		return TakenDown + "."
+	}
+	return TakenDown + ", at " + hour + "."
+}
+
+// CausesLine leads to the causes of a fault that the log doesn't bear out.
+func CausesLine(others, against int) string {
+	text := Counted(others, "other cause", "other causes") + " without a sign in the log"
+	if against > 0 {
+		text += ", " + Counted(against, "that it speaks against", "that it speaks against")
+	}
+	return text + "."
+}
+
+// HoursOfWork heads the sheet of the hours of work.
+const HoursOfWork = "Hours of work"
+
+// HoursLine says which hours of work the calendar is reckoned with.
+func HoursLine(from, to string) string { return "Work from " + from + " to " + to + "." }
+
+// Later heads the days of the calendar that come after those in sight.
+const Later = "The days after"
+
+// LaterLine leads to the days after those in sight.
+func LaterLine(days string) string { return days + " more." }

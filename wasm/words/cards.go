@@ -1,0 +1,104 @@
+package words
+
+import "strings"
+
+// General stands over the cards.
+const General = "What ships here is general: none of it was tried in a cup. Check your tin, and type what its sheet says: your figure takes over."
+
+// OwnCard marks a copy that the builder made.
+const OwnCard = "your copy"
+
+// named is what a key is called.
+type named struct{ key, name string }
+
+func nameIn(list []named, key string) string {
+	for _, n := range list {
+		if n.key == key {
+			return n.name
+		}
+	}
+	return ""
+}
+
+var cardShelves = []named{
+	{"additions", "Catalyst, thinner, wax, solvent"}, {"sanding", "Sanding and polishing"},
+	{"tools", "Tools, masking, protection"}, {"putty", "For putty mixed by hand"},
+}
+
+// CardShelf is what a shelf of cards is called.
+func CardShelf(shelf string) string { return nameIn(cardShelves, shelf) }
+
+// ShelfLine leads to a shelf of cards.
+func ShelfLine(shelf string, n int) string {
+	return CardShelf(shelf) + ": " + Counted(n, "card", "cards")
+}
+
+var cardParts = []named{
+	{"film", "film of a coat or pass"}, {"left", "what must be left"}, {"mix", "what may go in"}, {"dose", "catalyst by temperature"},
+	{"minutes", "minutes in the cup"}, {"fit", "when it may go on"}, {"waits", "what waits for it"}, {"buying", "how much is bought"},
+}
+
+// CardPart heads the sheet of one part of a card.
+func CardPart(card, part string) string { return card + ": " + nameIn(cardParts, part) }
+
+// CardPartLine leads to a part of a card, with its main figures.
+func CardPartLine(part, figures string) string {
+	name := nameIn(cardParts, part)
+	if figures != "" {
+		name += ", " + figures
+	}
+	return name
+}
+
+// Span writes what lies between two figures, of which either may be missing; the
+// unit that they share once.
+func Span(least, most string) string {
+	number, unit, _ := strings.Cut(least, "\u00a0")
+	switch {
+	case unit != "" && strings.HasSuffix(most, "\u00a0"+unit):
+		return number + " to " + most
+	case least == "":
+		return most
+	case most == "":
+		return least
+	}
+	return least + " to " + most
+}
+
+// UpTo is the most of something; "" where nothing is known.
+func UpTo(most, of string) string {
+	if most == "" {
+		return ""
+	}
+	return "up to " + most + of
+}
+
+// TimedAt is a gel time with the temperature that it was timed at.
+func TimedAt(time, at string) string {
+	if time == "" || at == "" {
+		return time
+	}
+	return time + " at " + at
+}
+
+// ACoat is the film that one coat may have.
+func ACoat(film string) string { return film + " a coat" }
+
+// APass is the largest pass of a filler.
+func APass(film string) string { return "up to " + film + " a pass" }
+
+// What stands on a card and on its parts.
+const (
+	CopyOfMyOwn    = "Make a copy of my own"
+	FromTheTin     = "from the tin"
+	NothingShips   = "Nothing ships here. Type what the tin says."
+	MarkPractice   = "Common practice: check your tin."
+	MarkAssumption = "An assumption: log your own."
+	MarkFromMemory = "Published, from memory: check your tin."
+	PacksSold      = "Packs sold"
+	OncePriced     = "Once a price is typed, only the priced sizes are bought."
+	InTheShop      = "in the shop"
+	DoseBySurface  = "Catalyst by the temperature of the surface"
+	DoseShips      = "Ships with (common practice, no maker's sheet):"
+	DoseOwn        = "The maker's own table, from cold to warm, takes over whole:"
+)
