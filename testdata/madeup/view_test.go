@@ -36,7 +36,7 @@ func TestMadeUpEntriesAreFoundEverywhere(t *testing.T) {
 	steps := show(s, "buildup", "sheet buildup.1.step.1")
 	assert.Contains(t, steps, "Oil it in", "form: its name")
 	assert.Contains(t, steps, `<option value="compound"`, "form: the materials that fit it")
-	cards := show(s, "cards", "card.compound")
+	cards := show(s, "cards", "sheet card.compound")
 	assert.Contains(t, cards, `data-path="card.compound.thirst"`, "form: the figure of a card")
 
 	for path, text := range map[string]string{"surface.1.sprit": "2 km", "card.compound.thirst": "5 kg/m²"} {
