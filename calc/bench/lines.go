@@ -76,8 +76,7 @@ func onStep(n float64, step decimal.Decimal) decimal.Decimal {
 	return whole.Mul(step)
 }
 
-// additions adds product and what goes into it. Of a fixed ratio the first is
-// part A, and shares are of both parts.
+// additions adds product, by mass, and what goes into it.
 func (b weighing) additions(w *weigher, first Part, amount working.Figure[unit.Mass]) {
 	card, m := b.out.Card, b.out.Mix
 	w.add(first, card, float64(amount.Value), working.Figure[unit.ByMass]{})
@@ -94,15 +93,7 @@ func (b weighing) additions(w *weigher, first Part, amount working.Figure[unit.M
 		if more.mass.Step == nil {
 			continue
 		}
-		amount := float64(more.mass.Value)
-		if w.scale == unit.InMillilitre {
-			of := card
-			if more.card != nil {
-				of = more.card
-			}
-			amount /= float64(of.Density.Value)
-		}
-		w.add(more.part, more.card, amount, more.share)
+		w.add(more.part, more.card, float64(more.mass.Value), more.share)
 	}
 }
 

@@ -146,15 +146,9 @@ func (b sizer) coatNeed() (working.Figure[unit.Mass], bool) {
 	if q.Err != nil || coat.Value < 100*unit.Gram {
 		return none, false
 	}
-	on := b.step.Progress.PutOn
-	if on.Step == nil {
-		on = nothingOn
-	}
-	need := chain.Do3(&q, restOfOneCoat, coat, on, b.openShare())
+	need := chain.Do3(&q, restOfOneCoat, coat, b.step.Progress.PutOn, b.openShare())
 	return need, q.Err == nil && need.Value >= unit.Gram
 }
-
-var nothingOn = working.Given(unit.Mass(0), "put on", unit.InGram, "nothing logged", source.Exact)
 
 // openShare is the share of the coat's area that isn't finished.
 func (b sizer) openShare() working.Figure[unit.Share] {

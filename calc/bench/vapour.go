@@ -66,7 +66,7 @@ func (b vapours) vapour() Vapour {
 	soon, cups := v.GivenOff, 1
 	if b.out.HasCups {
 		cups = b.cupsToCome()
-		n := working.Given(unit.Factor(cups), "cups of the coat still to come", unit.InPure, "the coat's cups without today's", source.Calculated)
+		n := working.Given(unit.Factor(cups), "cups of the coat still to come", unit.InPure, "the coat's cups without those that run", source.Calculated)
 		v.Coat = chain.Do2(&q, coatGivenOff, n, v.GivenOff)
 		soon = v.Coat
 	}
@@ -127,12 +127,12 @@ func (b vapours) today() []*job.Cup {
 	return list
 }
 
-// cupsToCome is the coat's cups without those that went in today, this one at
-// least.
+// cupsToCome is the coat's cups without those that run already, this one at least.
+// What has been put on is taken off the coat's need before its cups are counted.
 func (b vapours) cupsToCome() int {
 	n := int(b.out.Cups.Count.Value)
 	for _, c := range b.today() {
-		if c.Step == b.typed.Step {
+		if c.Step == b.out.Coat && c.Ended == 0 {
 			n--
 		}
 	}
