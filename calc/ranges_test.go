@@ -164,5 +164,5 @@ func TestEveryStepOfEveryWorkingLiesInItsRange(t *testing.T) {
 	}
 	t.Logf("%d steps, %d methods told in words", held, len(methods))
 	assert.Greater(t, held, 4000)
-	assert.Greater(t, len(methods), 10)
+	assert.GreaterOrEqual(t, len(methods), 10)
 }

@@ -74,6 +74,10 @@ func TestTheNextTwoStretchesOfHoursAreNamed(t *testing.T) {
 		}
 	}
 	require.Len(t, hours, 2)
+	for _, w := range hours {
+		assert.LessOrEqual(t, w.To, (10+24)*unit.Hour, "until this time tomorrow: what comes then will be read then")
+		assert.GreaterOrEqual(t, w.From, 10*unit.Hour)
+	}
 	assert.Less(t, hours[0].From, hours[1].From)
 	assert.Less(t, hours[1].From, 24*unit.Hour)
 }

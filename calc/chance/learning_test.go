@@ -213,6 +213,7 @@ func TestEntriesThatDontCount(t *testing.T) {
 	thin := entry(base, "done.1", "2 kg", "1.9 kg", "1.7 kg")
 	require.ErrorAs(t, err(thin), &refused)
 	assert.Equal(t, order.ThinFilm, refused.Cause)
+	assert.InDelta(t, 1.7/1.9, refused.Ratio, 1e-9, "the share of its film that was put on")
 	combed := thin.Set(flowStep+".comb", "1").Set(flowStep+".comb.1.last-wet", "325 µm").Set(flowStep+".comb.1.first-dry", "350 µm")
 	require.NoError(t, err(combed), "a comb was read: 338 of 400 µm")
 	assert.InDelta(t, 1.7/(2*337.5/400), float64(lessons(combed)[0].Log[0].Ratio), 1e-9)

@@ -58,6 +58,7 @@ func TestShadeAndAnotherHour(t *testing.T) {
 	list = s.Remedies(cure.Means{Shaded: celsius(27), AtHour: shed(34)})
 	shade := offered(list, cure.Shade)
 	require.NotNil(t, shade, "no dose now, and one in the shade")
+	assert.InDelta(t, 27, unit.InCelsius.From(float64(shade.Target.Value)), 1e-9, "what the part comes to")
 	assert.True(t, shade.Opens)
 	assert.Nil(t, shade.Minutes.Step)
 	assert.Nil(t, offered(list, cure.OtherHour), "34 °C is beyond the table too")
@@ -94,6 +95,26 @@ func TestWhatColdAsksFor(t *testing.T) {
 	}
 	o := offered(s.Remedies(cure.Means{DewPoint: celsius(14)}), cure.WarmPart)
 	assert.InDelta(t, 17, unit.InCelsius.From(float64(o.Target.Value)), 1e-9, "3 °C over the dew point")
+}
+
+// Each remedy is told with its own risk: a warmed tin stands near what burns, a
+// cooled one sweats. Source: common practice.
+func TestEachRemedyIsToldWithItsRisk(t *testing.T) {
+	risks := map[cure.Remedy]cure.Risk{
+		cure.CoolProduct: cure.Sweats, cure.Shade: cure.SunComesRound, cure.OtherHour: cure.DewIsNear, cure.SmallerCup: cure.MoreJoins,
+		cure.Tray: cure.MoreVapour, cure.SlowerPeroxide: cure.WrongFamily,
+		cure.WarmProduct: cure.Ignites, cure.WarmPart: cure.Ignites, cure.WarmShed: cure.Ignites,
+	}
+	seen := map[cure.Remedy]bool{}
+	for at := -5.; at <= 45; at += 2.5 {
+		s := hot(t)
+		s.Cup.Shed = shed(at)
+		for _, o := range s.Remedies(cure.Means{DewPoint: celsius(5), Shaded: celsius(24), Hour: 7 * unit.Hour, AtHour: shed(20)}) {
+			assert.Equal(t, risks[o.Remedy], o.Risk, "remedy %d at %v °C", o.Remedy, at)
+			seen[o.Remedy] = true
+		}
+	}
+	assert.GreaterOrEqual(t, len(seen), 7, "%v", seen)
 }
 
 // What is offered can be done, gains something and points the right way.

@@ -191,6 +191,8 @@ func TestGridLimits(t *testing.T) {
 		var reading *fairing.ReadingError
 		require.True(t, errors.As(err, &reading))
 		assert.Equal(t, []int{1, 0}, []int{reading.Row, reading.Column})
+		assert.EqualValues(t, 0.5, reading.Most, "half a metre: what is over it was slipped by a unit")
+		assert.True(t, reading.Value == unit.Length(z) || math.IsNaN(z))
 	}
 	for _, gap := range []float64{0, -1, 21, math.NaN()} {
 		_, err := fairing.NewGrid(rows(2, 2), metres(0.2), metres(gap))

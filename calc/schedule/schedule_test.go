@@ -195,6 +195,34 @@ func TestSchedulesAreSane(t *testing.T) {
 	}
 }
 
+// Two hulls' worth of work and one pair of hands: while one coat is laid nothing is
+// done to the other surface, and the wait of one is used for the other.
+func TestTwoSurfacesShareOnePairOfHands(t *testing.T) {
+	d := jobtest.Doc(t, topside)
+	d, other := d.Copy("surface.1")
+	d, build := d.Copy("buildup.1")
+	d = d.Set(other+".buildup", build)
+	for _, l := range jobtest.Doc(t, still("21 °C")).Lines() {
+		d = d.Set(l.Path, l.Text)
+	}
+	_, alone := scheduled(t, d.Remove(other), 8*h)
+	p, s := scheduled(t, d, 8*h)
+	require.Len(t, p.Buildups(), 2)
+	require.Equal(t, 2*len(alone.Works), len(s.Works), "the same work on each")
+	turns, last := 0, ""
+	for i, w := range s.Works {
+		for _, other := range s.Works[:i] {
+			if w.Kind != plan.LaunchIt && other.Kind != plan.LaunchIt {
+				require.True(t, w.From >= other.To-1e-3 || other.From >= w.To-1e-3, "%v to %v h and %v to %v h", w.From/h, w.To/h, other.From/h, other.To/h)
+			}
+		}
+		if _, b := p.StepAt(w.Step.Path); b.Path != last {
+			turns, last = turns+1, b.Path
+		}
+	}
+	assert.Greater(t, turns, 2, "one is gone on with while the other cures")
+}
+
 // Work goes on from the hour of work or from sunrise, whichever is later, to the
 // end of work or to dark, whichever is earlier: nobody coats by a torch. Sunrise at
 // six has sunset at eighteen.
