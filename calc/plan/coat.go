@@ -219,7 +219,7 @@ var perCoat = working.Of3("w = m ÷ (A × n)", source.Practice.At("mass for a sq
 // CrossCheck is what a coat takes of its product, beside what the trade reckons
 // for it; false where the trade has no figure, or nothing is planned yet.
 func (s *Step) CrossCheck() (takes working.Figure[unit.MassPerArea], trade material.Spec[unit.MassPerArea], known bool) {
-	if s.Coat == nil || s.Coat.PerCoat.Step == nil || s.Kind.opensPores {
+	if s.Coat == nil || s.Coat.PerCoat.Step == nil || s.Kind.IntoPores {
 		return takes, trade, false
 	}
 	trade = s.Card.PerCoat(s.Job.Method)

@@ -25,7 +25,7 @@ type Kind struct {
 	// tasks takes the step apart into works that stand for themselves.
 	tasks func(*Step, unit.Area) []Task
 
-	opensPores bool // it fills pinholes or pores: less than the card's least film will do
+	IntoPores bool // it fills pinholes or pores: less than the card's least film will do
 }
 
 // Drawing is how a step is drawn among the layers of its build-up.
@@ -33,19 +33,20 @@ type Drawing int
 
 // The drawings of a step.
 const (
-	NotDrawn    Drawing = iota // it leaves the film as it is
-	DrawnFilm                  // a film put on
-	DrawnFiller                // filler, which isn't to the films' scale
-	DrawnTaken                 // film taken
+	NotDrawn      Drawing = iota // it leaves the film as it is
+	DrawnFilm                    // a film put on
+	DrawnFiller                  // filler, which isn't to the films' scale
+	DrawnSanded                  // film taken, and scratches left
+	DrawnPolished                // film taken, and the surface closed
 )
 
 // Kinds is every kind of step.
 var Kinds = []*Kind{
 	coatKind("coat"),
 	{Key: "fill", Drawing: DrawnFiller, Fits: canFill, films: (*maker).fill, amounts: (*maker).fillAmounts, extras: (*user).fill, walk: (*maker).walkFill, tasks: fillTasks},
-	{Key: "sand", Drawing: DrawnTaken, Fresh: []job.Line{{Path: "by", Text: job.ByGrades}},
+	{Key: "sand", Drawing: DrawnSanded, Fresh: []job.Line{{Path: "by", Text: job.ByGrades}},
 		films: (*maker).sand, amounts: (*maker).work, extras: (*user).sandStep, walk: (*maker).walkSand, tasks: sandTasks},
-	{Key: "polish", Drawing: DrawnTaken, Fits: canPolish, films: (*maker).polish, amounts: (*maker).polishAmounts, extras: (*user).polish, walk: (*maker).walkPolish, tasks: polishTasks},
+	{Key: "polish", Drawing: DrawnPolished, Fits: canPolish, films: (*maker).polish, amounts: (*maker).polishAmounts, extras: (*user).polish, walk: (*maker).walkPolish, tasks: polishTasks},
 	{Key: "wash", films: (*maker).wash, walk: (*maker).walkWash, tasks: washTasks},
 	intoPores(coatKind("squeegee"), "knife"),
 	intoPores(coatKind("porous"), "brush"),
@@ -56,7 +57,7 @@ func coatKind(key string) *Kind {
 }
 
 func intoPores(k *Kind, method string) *Kind {
-	k.opensPores, k.Fresh = true, []job.Line{{Path: "method", Text: method}}
+	k.IntoPores, k.Fresh = true, []job.Line{{Path: "method", Text: method}}
 	return k
 }
 

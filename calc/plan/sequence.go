@@ -232,7 +232,7 @@ func (m *maker) layer(s *Step) buildup.Layer {
 	if share, err := thinnerShare(s.Job, c, m.card(c.Thinner)); err == nil {
 		l.Thinner = share
 	}
-	if !s.Kind.opensPores {
+	if !s.Kind.IntoPores {
 		l.WetLeast, l.WetAsk = limits.least.Value, limits.ask.Value
 	}
 	if s.Coat != nil {

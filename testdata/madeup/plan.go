@@ -17,7 +17,7 @@ var oiled = working.Of2("m = A × o", source.House.At("made up for a test"), sou
 
 // oil is a kind of step that there isn't: a row is all that it takes. It takes
 // 3 µm of the film, and is neither sanding nor washing.
-var oil = &Kind{Key: "oil", Drawing: DrawnTaken, Fits: canPolish, Fresh: []job.Line{{Path: "wait", Text: "2 h"}},
+var oil = &Kind{Key: "oil", Drawing: DrawnPolished, Fits: canPolish, Fresh: []job.Line{{Path: "wait", Text: "2 h"}},
 	films: (*maker).oil, amounts: (*maker).oilUsed, walk: (*maker).walkOil, tasks: oilTasks}
 
 func (m *maker) oil(s *Step) {

@@ -58,7 +58,7 @@ func groundRow(s *page.State, path string) html {
 
 // layerTitle is what a step is, by its material where it has one.
 func layerTitle(step *plan.Step, kind *job.StepKind) string {
-	if step.Card != nil && kind.Key != "squeegee" && kind.Key != "porous" {
+	if step.Card != nil && !plan.KindOf(kind).IntoPores {
 		return step.Card.Name
 	}
 	if step.Card != nil {
@@ -70,7 +70,7 @@ func layerTitle(step *plan.Step, kind *job.StepKind) string {
 // stepSmall is the small line under a step's name.
 func stepSmall(s *page.State, step *plan.Step, kind *job.StepKind) string {
 	switch {
-	case kind.Key == "wash":
+	case plan.KindOf(kind).Drawing == plan.NotDrawn:
 		return ""
 	case !step.Known:
 		return words.NotPlannedYet
@@ -88,7 +88,7 @@ func stepSmall(s *page.State, step *plan.Step, kind *job.StepKind) string {
 // stepFilm is what a step adds or takes.
 func stepFilm(s *page.State, step *plan.Step, kind *job.StepKind) string {
 	switch {
-	case kind.Key == "wash":
+	case plan.KindOf(kind).Drawing == plan.NotDrawn:
 		return ""
 	case !step.Known:
 		return "–"
@@ -135,16 +135,17 @@ func isTopCoat(b *plan.Buildup, at int) bool {
 }
 
 func stuffOf(step *plan.Step, kind *job.StepKind) draw.Stuff {
-	switch {
-	case kind.Key == "sand":
+	switch plan.KindOf(kind).Drawing {
+	case plan.DrawnSanded:
 		return draw.Sanded
-	case kind.Key == "polish":
+	case plan.DrawnPolished:
 		return draw.Polished
-	case kind.Key == "wash":
-		return draw.Washed
-	case kind.Key == "fill":
+	case plan.DrawnFiller:
 		return draw.Filling
-	case step.Card == nil:
+	case plan.NotDrawn:
+		return draw.Washed
+	}
+	if step.Card == nil {
 		return draw.Washed
 	}
 	return stuffOfCard(step.Card.Kind)

@@ -77,7 +77,7 @@ func stepFigure(s *page.State, path, key string) html {
 		return chips(s, at, f.Name)
 	case f.Kind == job.Pasted, f.Kind == job.Checked:
 		return fieldWith(s, at, stepExtras(key))
-	case key == "taken" && s.Doc().Get(path+".kind") == "polish":
+	case key == "taken" && plan.KindOf(job.FindStepKind(s.Doc().Get(path+".kind"))).Drawing == plan.DrawnPolished:
 		return dial(s, at, dialLine{Default: words.AsNeeded})
 	}
 	return dial(s, at, dialLine{Default: stepExtras(key).Default})
@@ -185,8 +185,8 @@ func moreWords(s *page.State, step *plan.Step, kind *job.StepKind) string {
 	if j.Wait.Step != nil {
 		wait = words.After(of(s, j.Wait, unit.Hours))
 	}
-	switch {
-	case kind.IsCoat():
+	switch plan.KindOf(kind).Drawing {
+	case plan.DrawnFilm:
 		thinner := words.NoThinner
 		if j.Thinner.Value > 0 {
 			thinner = words.ThinnerOf(unit.Write(float64(j.Thinner.Value), unit.InPercent, 3), j.ThinnerByMass)
@@ -196,13 +196,13 @@ func moreWords(s *page.State, step *plan.Step, kind *job.StepKind) string {
 			air = words.UnderReleaseFilm
 		}
 		return words.Listed(thinner, words.Goes(int(j.Goes.Value)), air, wait)
-	case kind.Key == "fill":
+	case plan.DrawnFiller:
 		off := ""
 		if step.Fill != nil {
 			off = words.SandedOff(unit.Write(float64(step.Fill.SandedOff.Value), unit.InPercent, 2))
 		}
 		return words.Listed(off, wait)
-	case kind.Key == "sand":
+	case plan.DrawnSanded:
 		least := ""
 		if j.Least.Step != nil {
 			least = words.MustLeave(of(s, j.Least, unit.Films))

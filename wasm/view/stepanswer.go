@@ -14,7 +14,7 @@ import (
 // stepAnswer is what comes of a step: for a coat what a comb should read, for
 // filler what to mix, for sanding the film it takes.
 func stepAnswer(s *page.State, path string, step *plan.Step, kind *job.StepKind) html {
-	if kind.Key == "wash" {
+	if plan.KindOf(kind).Drawing == plan.NotDrawn {
 		return nothing
 	}
 	box := answerBox{Label: words.AnswerOf(kind.Name), Hero: txt("–"), Stops: !step.Known, Twin: txt(waitsFor(s, path))}
@@ -245,7 +245,7 @@ func stepFigures(s *page.State, path string, step plan.Step) html {
 	if step.Sand != nil {
 		parts = append(parts, runFigures(s, path, step))
 	}
-	if step.Kind != nil && step.Kind.Drawing == plan.DrawnTaken && step.Kind.Fits != nil && step.Taken.Step != nil { // by a material, not by paper
+	if step.Kind != nil && step.Kind.Drawing == plan.DrawnPolished && step.Taken.Step != nil { // by a material, not by paper
 		parts = append(parts, figure(s, path+".taken", words.FilmTaken, of(s, step.Taken, unit.Films), step.Taken.Step))
 	}
 	if step.Fill != nil {
