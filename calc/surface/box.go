@@ -13,18 +13,42 @@ var box = &Shape{
 	Dims:    []Dim{length("length", "length", "l"), length("width", "width", "w"), length("height", "height", "h"), boxSide},
 	Faces:   boxFaces,
 	measure: measureBox,
-	sketch: func() Sketch {
-		return Sketch{
-			Strokes: []Stroke{
-				outline(4, 6, 18, 6, 18, 15, 4, 15), path(4, 6, 9, 2, 23, 2, 18, 6), path(23, 2, 23, 11, 18, 15),
-				hidden(path(9, 2, 9, 11, 4, 15)), hidden(path(9, 11, 23, 11)),
-			},
-			Marks: []Mark{
-				beside("length", 4, 15, 18, 15), beside("width", 18, 15, 23, 11), beside("height", 4, 6, 4, 15),
-				label("top", 13.5, 4), label("front", 13.5, 8.5), label("right", 20.5, 7.8),
-			},
+	usual:   []float64{14, 14, 9},
+	sketch:  sketchBox,
+}
+
+// sketchBox draws a box from above its right front corner: what goes away from
+// the eye is drawn half as long. A face too small for its name has none.
+func sketchBox(z sizes) Sketch {
+	l, w, h := z.lengths[0], z.lengths[1], z.lengths[2]
+	isOff := thicken(&l, &w, &h)
+	const awayX, awayY = 0.5 * 0.8, 0.5 * 0.6
+	spanX, spanY := l+awayX*w, h+awayY*w
+	x, y, k, _ := room{4.2, 1, 23.8, 13.8}.place(&spanX, &spanY)
+	l, h = k*l, k*h
+	dx, dy := k*awayX*w, k*awayY*w
+	right, top, foot := x+l, y+dy, y+dy+h
+	sketch := Sketch{
+		Strokes: []Stroke{
+			outline(x, top, right, top, right, foot, x, foot), path(x, top, x+dx, y, right+dx, y, right, top), path(right+dx, y, right+dx, foot-dy, right, foot),
+			hidden(path(x+dx, y, x+dx, foot-dy, x, foot)), hidden(path(x+dx, foot-dy, right+dx, foot-dy)),
+		},
+		Marks:    []Mark{dimension("length", lineOff, x, foot, right, foot), dimension("width", lineOff, right, foot, right+dx, foot-dy), dimension("height", lineOff, x, top, x, foot)},
+		OffScale: isOff,
+	}
+	name := func(face string, x, y, wide, high float64) {
+		const letter, line = 1., 1.9
+		if wide > letter*float64(len(face)) && high > line {
+			sketch.Marks = append(sketch.Marks, label(face, x, y))
 		}
-	},
+	}
+	clear := (top + foot - dy) / 2                                     // between the upper edge and the hidden one
+	name("top", x+(l+dx)/2, y+dy/2, min(l-dx, l-2.4), min(dy, 2*h-dy)) // its ends lean, and the edge behind goes through it
+	name("front", x+(l+dx)/2, clear, l-dx, h-dy)
+	if dx < l {
+		name("right", right+dx/2, clear, dx, h-dy)
+	}
+	return sketch
 }
 
 var boxFaces = []Option{{"top", "top"}, {"bottom", "bottom"}, {"front", "front"}, {"back", "back"}, {"left", "left"}, {"right", "right"}}

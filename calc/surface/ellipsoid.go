@@ -24,14 +24,30 @@ var ellipsoid = &Shape{
 		}
 		return join(halfArea.Figure(whole))(rim.Edge, nil)
 	},
-	sketch: func() Sketch {
-		return Sketch{
-			Strokes: []Stroke{
-				oval(13, 8, 10, 6), arc(13, 8, 10, 3, 0, 180), hidden(arc(13, 8, 10, 3, 180, 360)),
-			},
-			Marks: []Mark{beside("length", 3, 14, 23, 14), beside("height", 23, 14, 23, 2), across("width", 8, 10.6, 18, 5.4)},
-		}
-	},
+	usual:  []float64{20, 12, 12},
+	sketch: sketchEllipsoid,
+}
+
+// sketchEllipsoid draws an ellipsoid from 30° above its length: a height is seen
+// at cos 30° of it, a width at half.
+func sketchEllipsoid(z sizes) Sketch {
+	l, w, h := z.lengths[0], z.lengths[1], z.lengths[2]
+	isOff := thicken(&l, &w, &h)
+	tall, away := h*math.Cos(math.Pi/6), w/2
+	spanX, spanY := l, math.Hypot(tall, away)
+	x, y, k, _ := allAround.place(&spanX, &spanY)
+	rx, ry, rw, rh := k*l/2, k*math.Hypot(tall, away)/2, k*away/2, k*tall/2
+	middle, level := x+rx, y+ry
+	height, guides := upright("height", middle+rx, middle, level+rh, middle, level-rh)
+	width, more := dimension("width", lineOff, middle-rx, level-rw, middle-rx, level+rw), []Stroke{
+		hidden(path(middle-rx-lineOff, level-rw, middle, level-rw)), hidden(path(middle-rx-lineOff, level+rw, middle, level+rw))}
+	return Sketch{
+		Strokes: append(append([]Stroke{
+			oval(middle, level, rx, ry), arc(middle, level, rx, rw, 0, 180), hidden(arc(middle, level, rx, rw, 180, 360)),
+		}, guides...), more...),
+		Marks:    []Mark{dimension("length", lineOff, middle-rx, level+ry, middle+rx, level+ry), height, width},
+		OffScale: isOff,
+	}
 }
 
 var ellipsoidPart = choice("part", "how much of it", Option{"whole", "whole"}, Option{"half", "half, cut along length and width"})

@@ -12,10 +12,15 @@ var rectangle = &Shape{
 	Key: "rectangle", Name: "rectangle",
 	Dims:    []Dim{length("length", "length", "l"), length("width", "width", "w")},
 	measure: of2(rectangleArea, rectangleEdge, "length", "width"),
-	sketch: func() Sketch {
+	usual:   []float64{20, 11},
+	sketch: func(z sizes) Sketch {
+		l, w := z.lengths[0], z.lengths[1]
+		x, y, k, isOff := belowRight.place(&l, &w)
+		l, w = x+k*l, y+k*w
 		return Sketch{
-			Strokes: []Stroke{outline(4, 2, 24, 2, 24, 13, 4, 13)},
-			Marks:   []Mark{beside("length", 4, 13, 24, 13), beside("width", 24, 13, 24, 2)},
+			Strokes:  []Stroke{outline(x, y, l, y, l, w, x, w)},
+			Marks:    []Mark{dimension("length", lineOff, x, w, l, w), dimension("width", lineOff, l, w, l, y)},
+			OffScale: isOff,
 		}
 	},
 }
@@ -24,10 +29,17 @@ var triangle = &Shape{
 	Key: "triangle", Name: "triangle, base × height",
 	Dims:    []Dim{length("base", "base", "b"), length("height", "height", "h")},
 	measure: noting(EdgeAtLeast, of2(triangleArea, triangleEdge, "base", "height")),
-	sketch: func() Sketch {
+	usual:   []float64{20, 12},
+	sketch: func(z sizes) Sketch {
+		b, h := z.lengths[0], z.lengths[1]
+		x, y, k, isOff := belowRight.place(&b, &h)
+		b, h = k*b, k*h
+		top, foot := x+0.6*b, y+h
+		mark, guides := within("height", top, foot, y, 0.4*b, 0, x+b)
 		return Sketch{
-			Strokes: []Stroke{outline(4, 14, 24, 14, 16, 2)},
-			Marks:   []Mark{beside("base", 4, 14, 24, 14), across("height", 16, 14, 16, 2)},
+			Strokes:  append([]Stroke{outline(x, foot, x+b, foot, top, y)}, guides...),
+			Marks:    []Mark{dimension("base", lineOff, x, foot, x+b, foot), mark},
+			OffScale: isOff,
 		}
 	},
 }
@@ -37,11 +49,19 @@ var trapezium = &Shape{
 	Dims: []Dim{length("long-side", "long side", "a"), length("short-side", "side across from it", "b"),
 		length("height", "height between them", "h")},
 	measure: noting(EdgeAtLeast, of3(trapeziumArea, trapeziumEdge, "long-side", "short-side", "height")),
-	sketch: func() Sketch {
+	usual:   []float64{20, 9, 9.5},
+	sketch: func(z sizes) Sketch {
+		a, b, h := z.lengths[0], z.lengths[1], z.lengths[2]
+		wide := max(a, b)
+		x, y, k, isOff := aboveBelowRight.place(&wide, &h)
+		middle, foot := x+k*wide/2, y+k*h
+		a, b = k*a/2, k*b/2
+		mark, guides := within("height", middle, foot, y, a, b, middle+k*wide/2)
 		return Sketch{
-			Strokes: []Stroke{outline(3, 14, 25, 14, 20, 4, 9, 4)},
-			Marks: []Mark{beside("long-side", 3, 14, 25, 14), beside("short-side", 20, 4, 9, 4),
-				across("height", 13, 14, 13, 4)},
+			Strokes: append([]Stroke{outline(middle-a, foot, middle+a, foot, middle+b, y, middle-b, y)}, guides...),
+			Marks: []Mark{dimension("long-side", lineOff, middle-max(a, least), foot, middle+max(a, least), foot),
+				dimension("short-side", lineOff, middle+max(b, least), y, middle-max(b, least), y), mark},
+			OffScale: isOff,
 		}
 	},
 }
@@ -50,10 +70,11 @@ var circle = &Shape{
 	Key: "circle", Name: "circle",
 	Dims:    []Dim{length("diameter", "diameter", "d")},
 	measure: of1(circleArea, circleEdge, "diameter"),
-	sketch: func() Sketch {
+	usual:   []float64{1},
+	sketch: func(sizes) Sketch {
 		return Sketch{
-			Strokes: []Stroke{oval(14, 9, 7.5, 7.5)},
-			Marks:   []Mark{across("diameter", 6.5, 9, 21.5, 9)},
+			Strokes: []Stroke{oval(14, 9, 8, 8)},
+			Marks:   []Mark{dimension("diameter", 0, 6, 9, 22, 9)},
 		}
 	},
 }
@@ -69,10 +90,15 @@ var ellipse = &Shape{
 		}
 		return join(ellipseArea.Figure(l, w))(ellipseEdge.Figure(l, w, flat))
 	},
-	sketch: func() Sketch {
+	usual: []float64{20, 12},
+	sketch: func(z sizes) Sketch {
+		l, w := z.lengths[0], z.lengths[1]
+		x, y, k, isOff := belowRight.place(&l, &w)
+		l, w = k*l, k*w
 		return Sketch{
-			Strokes: []Stroke{oval(13, 8, 10, 6)},
-			Marks:   []Mark{beside("length", 3, 14, 23, 14), beside("width", 23, 14, 23, 2)},
+			Strokes:  []Stroke{oval(x+l/2, y+w/2, l/2, w/2)},
+			Marks:    []Mark{dimension("length", lineOff, x, y+w, x+l, y+w), dimension("width", lineOff, x+l, y+w, x+l, y)},
+			OffScale: isOff,
 		}
 	},
 }
@@ -87,10 +113,20 @@ var ring = &Shape{
 		}
 		return join(ringArea.Figure(outer, inner))(ringEdge.Figure(outer, inner))
 	},
-	sketch: func() Sketch {
+	usual: []float64{13, 7},
+	sketch: func(z sizes) Sketch {
+		const x, y, r = 14, 7.4, 6.4
+		share := z.lengths[1] / z.lengths[0]
+		drawn := max(0.08, min(share, 0.92))
+		inner := r * drawn
+		mark := dimension("inner", 0, x-inner, y, x+inner, y)
+		if inner < 2.6 { // the letter stands in the ring, not in the hole
+			mark.At = Point{x, y + inner + letterOff}
+		}
 		return Sketch{
-			Strokes: []Stroke{oval(14, 8, 6.5, 6.5), oval(14, 8, 3.5, 3.5)},
-			Marks:   []Mark{beside("outer", 7.5, 14.5, 20.5, 14.5), across("inner", 10.5, 8, 17.5, 8)},
+			Strokes:  []Stroke{oval(x, y, r, r), oval(x, y, inner, inner)},
+			Marks:    []Mark{dimension("outer", lineOff, x-r, y+r, x+r, y+r), mark},
+			OffScale: drawn != share,
 		}
 	},
 }

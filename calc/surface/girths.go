@@ -1,6 +1,8 @@
 package surface
 
 import (
+	"slices"
+
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -22,26 +24,46 @@ var girths = &Shape{
 		Min: 2, Max: maxRows,
 	},
 	measure: measureGirths,
-	sketch: func() Sketch {
-		return stationsAlong([]Stroke{arc(21, 4.5, 6, 7.5, 0, 90), path(21, 4.5, 27, 4.5), hidden(path(21, 3, 21, 14))},
-			along("girth", arc(21, 4.5, 5, 6.5, 0, 90), 22.6, 7))
+	sketch: func(z sizes) Sketch {
+		return z.stationsAlong([]Stroke{arc(21, 4.5, 6, 7.5, 0, 90), path(21, 4.5, 27, 4.5), hidden(path(21, 3, 21, 14))},
+			along("girth", arc(21, 4.5, 5, 6.5, 0, 90), 22.8, 7.2))
 	},
-	round: func() Sketch {
-		return stationsAlong([]Stroke{arc(23.5, 4.5, 4, 7, 0, 180), path(19.5, 4.5, 27.5, 4.5)},
-			along("girth", arc(23.5, 4.5, 3, 6, 0, 180), 23.5, 7))
+	round: func(z sizes) Sketch {
+		return z.stationsAlong([]Stroke{arc(23.3, 4.5, 4, 7, 0, 180), path(19.3, 4.5, 27.3, 4.5)},
+			along("girth", arc(23.3, 4.5, 3, 6, 0, 180), 23.3, 7))
 	},
 }
 
-// stationsAlong is a hull from the side with its stations, and beside it a
-// section with the girth.
-func stationsAlong(section []Stroke, girth Mark) Sketch {
-	return Sketch{
-		Strokes: append([]Stroke{
-			path(2, 4.5, 18, 4.5), path(2, 4.5, 3, 7, 4.5, 8.8, 6, 9.8, 8, 10.4, 10, 10.6, 14, 10.5, 18, 10),
-			path(6, 4.5, 6, 9.8), path(10, 4.5, 10, 10.6), path(14, 4.5, 14, 10.5), path(18, 4.5, 18, 10),
-		}, section...),
-		Marks: []Mark{beside("spacing", 6, 4.5, 2, 4.5), across("position", 2, 12, 10, 12), across("length", 2, 15, 18, 15), girth},
+// stationsAlong is a hull from the side with its stations, each as long as its
+// girth, as if the skin hung flat; beside it a section with the girth.
+func (z sizes) stationsAlong(section []Stroke, girth Mark) Sketch {
+	at, girths := []float64{0, 2, 4, 8, 12, 16}, []float64{0, 4.1, 5.3, 6.1, 6, 5.5}
+	if z.in != nil {
+		stand, _ := placed(*z.in) // which is known to go
+		at, girths = stand.at, nil
+		for _, row := range z.in.Rows {
+			girths = append(girths, float64(row["girth"].Value))
+		}
 	}
+	last := len(at) - 1
+	long, deep := at[last]-at[0], slices.Max(girths)
+	alongX, down := long, deep
+	x, _, k, isOff := room{2, 4.5, 17.4, 10.6}.place(&long, &deep)
+	alongX, down = k*long/alongX, k*deep/down
+	const sheer, first, second = 4.5, 12.2, 14.8
+	skin := Stroke{}
+	sketch := Sketch{OffScale: isOff, Strokes: section}
+	place := func(i int) float64 { return x + alongX*(at[i]-at[0]) }
+	for i, g := range girths {
+		foot := sheer + down*g
+		skin.Points = append(skin.Points, Point{place(i), foot})
+		sketch.Strokes = append(sketch.Strokes, path(place(i), sheer, place(i), foot))
+	}
+	middle := place(max((last+1)/2, 1))
+	sketch.Strokes = append(sketch.Strokes, skin, path(x, sheer, place(last), sheer))
+	sketch.Marks = []Mark{dimension("spacing", lineOff, place(1), sheer, x, sheer), dimension("position", 0, x, first, middle, first),
+		dimension("length", 0, x, second, place(last), second), girth}
+	return sketch
 }
 
 // girthIs says how far a girth goes. It doubles nothing: a girth of one side is

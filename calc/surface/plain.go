@@ -1,6 +1,8 @@
 package surface
 
 import (
+	"math"
+
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -10,20 +12,41 @@ var strip = &Shape{
 	Key: "strip", Name: "strip, length × girth",
 	Dims:    []Dim{length("length", "length", "l"), length("girth", "girth, along the skin", "g"), girthIs},
 	measure: of2(stripArea, stripEdge, "length", "girth"),
-	sketch: func() Sketch {
+	usual:   []float64{14, 11},
+	sketch: func(z sizes) Sketch {
+		l, g := z.lengths[0], z.lengths[1]
+		isOff := thicken(&l, &g)
+		bent := g / quarter(1, 1.7) // how far the girth goes in, as a quarter of an ellipse
+		spanX, spanY := l+bent, 1.7*bent
+		x, y, k, _ := room{4, 4, 25.5, 14.5}.place(&spanX, &spanY)
+		l, rx, ry := k*l, k*bent, 1.7*k*bent
+		off := math.Sqrt(0.5) * (lineOff + letterOff)
 		return Sketch{
 			Strokes: []Stroke{
-				arc(10, 4.5, 5, 8.5, 90, 180), arc(24, 4.5, 5, 8.5, 90, 180), path(5, 4.5, 19, 4.5), path(10, 13, 24, 13),
+				arc(x+rx, y, rx, ry, 90, 180), arc(x+rx+l, y, rx, ry, 90, 180), path(x, y, x+l, y), path(x+rx, y+ry, x+rx+l, y+ry),
 			},
-			Marks: []Mark{beside("length", 19, 4.5, 5, 4.5), along("girth", arc(10, 4.5, 6.2, 9.7, 90, 180), 3.9, 12.8)},
+			Marks: []Mark{dimension("length", lineOff, x+l, y, x, y),
+				along("girth", arc(x+rx, y, rx+lineOff, ry+lineOff, 90, 180), x+rx-rx*math.Sqrt(0.5)-off, y+ry*math.Sqrt(0.5)+off)},
+			OffScale: isOff,
 		}
 	},
-	round: func() Sketch {
+	round: func(z sizes) Sketch {
+		l, g := z.lengths[0], z.lengths[1]
+		isOff := thicken(&l, &g)
+		deep := g / (2 * quarter(0.55, 1))   // the girth as half an ellipse
+		const alongX, alongY = 0.9837, -0.18 // of the length, as it goes away from the eye
+		spanX, spanY := alongX*l+1.1*deep, deep-alongY*l
+		x, y, k, _ := room{4, 3.5, 25.5, 14}.place(&spanX, &spanY)
+		rx, ry, dx, dy := 0.55*k*deep, k*deep, alongX*k*l, alongY*k*l
+		y -= dy
 		return Sketch{
 			Strokes: []Stroke{
-				arc(8, 6, 4, 7.5, 0, 180), arc(20, 4, 4, 7.5, 0, 180), path(4, 6, 16, 4), path(12, 6, 24, 4), path(8, 13.5, 20, 11.5),
+				arc(x+rx, y, rx, ry, 0, 180), arc(x+rx+dx, y+dy, rx, ry, 0, 180), path(x, y, x+dx, y+dy), path(x+2*rx, y, x+2*rx+dx, y+dy),
+				path(x+rx, y+ry, x+rx+dx, y+ry+dy),
 			},
-			Marks: []Mark{beside("length", 16, 4, 4, 6), along("girth", arc(8, 6, 5.2, 8.7, 0, 180), 8, 16.3)},
+			Marks: []Mark{dimension("length", lineOff, x+dx, y+dy, x, y),
+				along("girth", arc(x+rx, y, rx+lineOff, ry+lineOff, 0, 180), x+rx, y+ry+lineOff+letterOff)},
+			OffScale: isOff,
 		}
 	},
 }
@@ -36,15 +59,31 @@ var pieces = &Shape{
 		many, l, w := in.Counts["pieces"], in.length("length"), in.length("width")
 		return join(piecesArea.Figure(many, in.Counts["faces-each"], l, w))(piecesEdge.Figure(many, l, w))
 	},
-	sketch: func() Sketch {
-		return Sketch{
-			Strokes: []Stroke{
-				outline(3, 4, 13, 4, 13, 12, 3, 12),
-				outline(17, 4, 20, 4, 20, 6.4, 17, 6.4), outline(21.5, 4, 24.5, 4, 24.5, 6.4, 21.5, 6.4),
-				outline(17, 8, 20, 8, 20, 10.4, 17, 10.4), outline(21.5, 8, 24.5, 8, 24.5, 10.4, 21.5, 10.4),
-			},
-			Marks: []Mark{beside("length", 3, 12, 13, 12), beside("width", 13, 12, 13, 4), label("faces-each", 8, 8), label("pieces", 20.75, 12.5)},
+	usual: []float64{10, 8},
+	sketch: func(z sizes) Sketch {
+		l, w := z.lengths[0], z.lengths[1]
+		x, y, k, isOff := room{2, 1.5, 12.5, 13.5}.place(&l, &w)
+		l, w = k*l, k*w
+		mark := label("faces-each", x+l/2, y+w/2)
+		switch { // where it has no room inside
+		case l < 2:
+			mark.At.X = x - letterOff
+		case w < 2.5:
+			mark.At.Y = y - letterOff
 		}
+		sketch := Sketch{
+			Strokes:  []Stroke{outline(x, y, x+l, y, x+l, y+w, x, y+w)},
+			Marks:    []Mark{dimension("length", lineOff, x, y+w, x+l, y+w), dimension("width", lineOff, x+l, y+w, x+l, y), mark, label("pieces", 22, 13)},
+			OffScale: isOff,
+		}
+		for _, left := range []float64{18, 22.5} {
+			for _, top := range []float64{2, 6.8} {
+				at := room{left, top, left + 3.5, top + 4}
+				x, y, k, _ := at.place(&l, &w)
+				sketch.Strokes = append(sketch.Strokes, outline(x, y, x+k*l, y, x+k*l, y+k*w, x, y+k*w))
+			}
+		}
+		return sketch
 	},
 }
 
@@ -61,10 +100,10 @@ var direct = &Shape{
 		}
 		return m, nil
 	},
-	sketch: func() Sketch {
+	sketch: func(sizes) Sketch {
 		return Sketch{
 			Strokes: []Stroke{outline(4, 9, 8, 4, 15, 4, 21, 2.5, 24, 7, 22, 13, 13, 14, 7, 15)},
-			Marks:   []Mark{label(AreaKey, 14, 9), along(EdgeKey, path(3.5, 7.9, 7.4, 3, 15, 3, 21.3, 1.4, 25.1, 6.9, 22.9, 13.9, 13.2, 15.1), 25.7, 11.2)},
+			Marks:   []Mark{label(AreaKey, 14, 9), along(EdgeKey, path(3.5, 7.9, 7.4, 3, 15, 3, 21.3, 1.4, 25.1, 6.9, 22.9, 13.9, 13.2, 15.1), 26, 11.2)},
 		}
 	},
 }

@@ -16,15 +16,7 @@ var polygon = &Shape{
 		Min:     3, Max: maxRows,
 	},
 	measure: measurePolygon,
-	sketch: func() Sketch {
-		return Sketch{
-			Strokes: []Stroke{
-				outline(8, 12, 11, 4, 19, 3, 23, 9, 17, 13),
-				hidden(path(4, 1.5, 4, 15, 26, 15)), hidden(path(23, 15, 23, 9)),
-			},
-			Marks: []Mark{beside("x", 4, 15, 23, 15), beside("y", 23, 15, 23, 9)},
-		}
-	},
+	sketch:  sketchPolygon,
 }
 
 var (
@@ -33,6 +25,47 @@ var (
 	roundTheCorners = working.Method("the ways from corner to corner, and back to the first, added up",
 		source.Geometry.At(""), source.Exact, edgeResult("edge of a polygon"))
 )
+
+// sketchPolygon draws the corners about the place that they are measured from.
+// The marks go to the corners that are farthest along and up.
+func sketchPolygon(z sizes) Sketch {
+	corners := []corner{{4, 2}, {7, 10}, {15, 11}, {19, 5}, {13, 1}}
+	if z.in != nil {
+		corners = nil
+		for _, row := range z.in.Rows {
+			corners = append(corners, corner{float64(row["x"].Value), float64(row["y"].Value)})
+		}
+	}
+	var low, high, far, up corner
+	for _, c := range corners {
+		low, high = corner{min(low.x, c.x), min(low.y, c.y)}, corner{max(high.x, c.x), max(high.y, c.y)}
+		if math.Abs(c.x) > math.Abs(far.x) {
+			far = c
+		}
+		if math.Abs(c.y) > math.Abs(up.y) {
+			up = c
+		}
+	}
+	wide, tall := high.x-low.x, high.y-low.y
+	x, y, k, _ := belowRight.place(&wide, &tall)
+	at := func(c corner) (px, py float64) { return x + k*(c.x-low.x), y + k*(high.y-c.y) }
+	edge := Stroke{Closed: true}
+	for _, c := range corners {
+		px, py := at(c)
+		edge.Points = append(edge.Points, Point{px, py})
+	}
+	zeroX, zeroY := at(corner{})
+	farX, farY := at(far)
+	upX, upY := at(up)
+	right, foot := x+k*wide, y+k*tall
+	return Sketch{
+		Strokes: []Stroke{
+			edge, hidden(path(zeroX, y, zeroX, foot+lineOff)), hidden(path(x, zeroY, right+lineOff, zeroY)),
+			hidden(path(farX, farY, farX, foot+lineOff)), hidden(path(upX, upY, right+lineOff, upY)),
+		},
+		Marks: []Mark{dimension("x", lineOff, min(zeroX, farX), foot, max(zeroX, farX), foot), dimension("y", lineOff, right, max(zeroY, upY), right, min(zeroY, upY))},
+	}
+}
 
 type corner struct{ x, y float64 }
 

@@ -15,13 +15,22 @@ var tube = &Shape{
 		d := in.length("diameter")
 		return join(tubeArea.Figure(d, in.length("length")))(tubeEdge.Figure(d))
 	},
-	sketch: func() Sketch {
+	usual: []float64{10, 16},
+	sketch: func(z sizes) Sketch {
+		d, l := z.lengths[0], z.lengths[1]
+		isOff := thicken(&d, &l)
+		const turned = 0.2 // of the diameter is half of what is seen of an end
+		spanX, spanY := l+2*turned*d, d
+		x, y, k, _ := belowRight.place(&spanX, &spanY)
+		r, rx := k*d/2, turned*k*d
+		near, far, middle := x+rx, x+rx+k*l, y+r
 		return Sketch{
 			Strokes: []Stroke{
-				oval(5, 8, 2, 5), path(5, 3, 21, 3), path(5, 13, 21, 13),
-				arc(21, 8, 2, 5, -90, 90), hidden(arc(21, 8, 2, 5, 90, 270)),
+				oval(near, middle, rx, r), path(near, y, far, y), path(near, y+2*r, far, y+2*r),
+				arc(far, middle, rx, r, -90, 90), hidden(arc(far, middle, rx, r, 90, 270)),
 			},
-			Marks: []Mark{beside("length", 5, 13, 21, 13), beside("diameter", 23, 13, 23, 3)},
+			Marks:    []Mark{dimension("length", lineOff, near, y+2*r, far, y+2*r), dimension("diameter", lineOff, far+rx, y+2*r, far+rx, y)},
+			OffScale: isOff,
 		}
 	},
 }
@@ -38,14 +47,27 @@ var frustum = &Shape{
 		}
 		return join(frustumArea.Figure(large, small, s))(frustumEdge.Figure(large, small))
 	},
-	sketch: func() Sketch {
+	usual: []float64{16, 8, 8.4},
+	sketch: func(z sizes) Sketch {
+		large, small, h := z.lengths[0], z.lengths[1], z.lengths[2]
+		wide := max(large, small)
+		isOff := thicken(&wide, &h)
+		const turned = 0.2 // of a diameter is what is seen of its end
+		spanX, spanY := wide, h+turned/2*(large+small)
+		x, y, k, _ := aboveBelowRight.place(&spanX, &spanY)
+		middle, wide, large, small := x+k*wide/2, k*wide/2, k*large/2, k*small/2
+		top := y + turned*small
+		foot := top + k*h
+		mark, guides := upright("height", middle+wide, middle+large, foot, middle+small, top)
+		wayUp, wayDown := max(small, least), max(large, least)
 		return Sketch{
-			Strokes: []Stroke{
-				oval(13, 4.6, 4, 1), path(5, 13, 9, 4.6), path(21, 13, 17, 4.6),
-				arc(13, 13, 8, 1.6, 0, 180), hidden(arc(13, 13, 8, 1.6, 180, 360)),
-				hidden(path(17, 4.6, 23, 4.6)), hidden(path(21, 13, 23, 13)),
-			},
-			Marks: []Mark{beside("large", 5, 14.6, 21, 14.6), beside("small", 17, 3.6, 9, 3.6), beside("height", 22, 13, 22, 4.6)},
+			Strokes: append([]Stroke{
+				oval(middle, top, small, turned*small), path(middle-large, foot, middle-small, top), path(middle+large, foot, middle+small, top),
+				arc(middle, foot, large, turned*large, 0, 180), hidden(arc(middle, foot, large, turned*large, 180, 360)),
+			}, guides...),
+			Marks: []Mark{dimension("large", lineOff, middle-wayDown, foot+turned*large, middle+wayDown, foot+turned*large),
+				dimension("small", lineOff, middle+wayUp, y, middle-wayUp, y), mark},
+			OffScale: isOff,
 		}
 	},
 }
@@ -57,14 +79,39 @@ var sphericalCap = &Shape{
 		d := in.length("diameter")
 		return join(capArea.Figure(d, in.length("height")))(circleEdge.Figure(d))
 	},
-	sketch: func() Sketch {
-		return Sketch{
-			Strokes: []Stroke{
-				arc(14, 12, 9, 9, 180, 360), arc(14, 12, 9, 2, 0, 180), hidden(arc(14, 12, 9, 2, 180, 360)),
-			},
-			Marks: []Mark{beside("diameter", 5, 14, 23, 14), across("height", 14, 12, 14, 3)},
-		}
-	},
+	usual:  []float64{18, 9},
+	sketch: sketchCap,
+}
+
+// sketchCap draws a dome from the side: a part of the ball that its rim and its
+// height make, wider than its rim where it is more than half of that ball.
+func sketchCap(z sizes) Sketch {
+	d, h := z.lengths[0], z.lengths[1]
+	isOff := thicken(&d, &h)
+	ball := (d*d/4 + h*h) / (2 * h) // its radius
+	wide := d
+	if h > ball {
+		wide = 2 * ball
+	}
+	const turned = 0.2 // of the rim's diameter is what is seen of it
+	spanX, spanY := wide, h+turned/2*d
+	x, y, k, _ := belowRight.place(&spanX, &spanY)
+	middle, half, high, r := x+k*wide/2, k*d/2, k*h, k*ball
+	rim := y + high
+	from := math.Atan2(high-r, half) * 180 / math.Pi // of the rim's right end, seen from the ball's middle
+	mark, guides := Mark{}, []Stroke(nil)
+	if high > 2*turned*half+2.4 { // the letter stands clear of the rim
+		mark = dimension("height", 0, middle, rim, middle, y)
+	} else {
+		mark, guides = upright("height", middle+k*wide/2, middle+half, rim, middle, y)
+	}
+	return Sketch{
+		Strokes: append([]Stroke{
+			arc(middle, y+r, r, r, 180-from, 360+from), arc(middle, rim, half, turned*half, 0, 180), hidden(arc(middle, rim, half, turned*half, 180, 360)),
+		}, guides...),
+		Marks:    []Mark{dimension("diameter", lineOff, middle-half, rim+turned*half, middle+half, rim+turned*half), mark},
+		OffScale: isOff,
+	}
 }
 
 var (

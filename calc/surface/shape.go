@@ -33,8 +33,9 @@ type Shape struct {
 	Faces []Option // faces to choose from; nil: the shape is one face
 
 	measure func(Input) (Measured, error)
-	sketch  func() Sketch // made when it is shown
-	round   func() Sketch // the same with girths the whole way round; nil: there are none
+	usual   []float64          // proportions of its lengths, for a sketch of nothing measured
+	sketch  func(sizes) Sketch // made when it is shown
+	round   func(sizes) Sketch // the same with girths the whole way round; nil: there are none
 }
 
 // Find gives the shape of that key, or nil.

@@ -12,12 +12,29 @@ var threeSides = &Shape{
 	Key: "three-sides", Name: "triangle, three sides",
 	Dims:    []Dim{length("a", "first side", "a"), length("b", "second side", "b"), length("c", "third side", "c")},
 	measure: measureThreeSides,
-	sketch: func() Sketch {
-		return Sketch{
-			Strokes: []Stroke{outline(4, 14, 24, 14, 16, 2)},
-			Marks:   []Mark{beside("a", 4, 14, 24, 14), beside("b", 24, 14, 16, 2), beside("c", 16, 2, 4, 14)},
-		}
-	},
+	usual:   []float64{20, 14.4, 17},
+	sketch:  sketchThreeSides,
+}
+
+// sketchThreeSides draws the longest side as the base, the others in the order
+// in which they were measured.
+func sketchThreeSides(z sizes) Sketch {
+	keys := [3]string{"a", "b", "c"}
+	sides := [3]float64{z.lengths[0], z.lengths[1], z.lengths[2]}
+	for sides[0] < sides[1] || sides[0] < sides[2] {
+		keys = [3]string{keys[1], keys[2], keys[0]}
+		sides = [3]float64{sides[1], sides[2], sides[0]}
+	}
+	base, next, last := sides[0], sides[1], sides[2]
+	foot := (base*base + last*last - next*next) / (2 * base)
+	high := math.Sqrt(max(last*last-foot*foot, 0))
+	x, y, k, isOff := room{4.2, 3.2, 23.8, 13.8}.place(&base, &high)
+	right, top, low := x+k*base, x+k*foot, y+k*high
+	return Sketch{
+		Strokes:  []Stroke{outline(x, low, right, low, top, y)},
+		Marks:    []Mark{dimension(keys[0], lineOff, x, low, right, low), dimension(keys[1], lineOff, right, low, top, y), dimension(keys[2], lineOff, top, y, x, low)},
+		OffScale: isOff,
+	}
 }
 
 var (

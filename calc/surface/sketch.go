@@ -1,21 +1,20 @@
 package surface
 
-import (
-	"math"
-	"slices"
-)
+import "math"
 
 // SketchWidth and SketchHeight are the box that a sketch is drawn in, x to the
-// right and y down. Text on it is about 1.2 high.
+// right and y down. Text on it is about 1.7 high.
 const (
 	SketchWidth  = 28
 	SketchHeight = 18
 )
 
-// Sketch shows a shape and which measure is which. It isn't to scale.
+// Sketch shows a shape and which measure is which: to scale where its sizes are
+// known, but for what would then be too slim to see or to write beside.
 type Sketch struct {
-	Strokes []Stroke
-	Marks   []Mark
+	Strokes  []Stroke
+	Marks    []Mark
+	OffScale bool // something is drawn larger than it is
 }
 
 // Point is a place on the sketch.
@@ -53,56 +52,51 @@ type Mark struct {
 	At   Point // middle of the text
 }
 
-// Sketch gives the shape's sketch, with every letter in its place.
-func (s *Shape) Sketch() Sketch { return s.lettered(s.sketch) }
-
-// SketchWith gives the sketch as the answer about girths has it, GirthKey's.
-func (s *Shape) SketchWith(girth string) Sketch {
-	if girth == Round && s.round != nil {
-		return s.lettered(s.round)
+// Sketch gives the shape's sketch, with every letter in its place: of the sizes
+// measured, or of usual proportions as long as they give no area.
+func (s *Shape) Sketch(in Input) Sketch {
+	z, draw, names := sizes{lengths: s.usual}, s.sketch, map[string]string{}
+	_, err := s.Measure(in)
+	if err == nil {
+		z = sizes{in: &in}
 	}
-	return s.Sketch()
-}
-
-func (s *Shape) lettered(make func() Sketch) Sketch {
-	sketch := make()
+	for i := range s.Dims {
+		d := &s.Dims[i]
+		if names[d.Key] = d.Letter; err == nil && d.Kind == Length {
+			z.lengths = append(z.lengths, float64(in.Lengths[d.Key].Value))
+		}
+	}
+	if s.Rows != nil {
+		for _, c := range s.Rows.Columns {
+			names[c.Key] = c.Letter
+		}
+	}
+	for _, f := range s.Faces {
+		names[f.Key] = f.Name
+	}
+	if s.round != nil && in.Choices[GirthKey] == Round {
+		draw = s.round
+	}
+	sketch := draw(z)
 	for i, m := range sketch.Marks {
-		sketch.Marks[i].Text = s.letter(m.Key)
+		sketch.Marks[i].Text = names[m.Key]
 	}
 	return sketch
 }
 
-// letter gives what stands on the sketch for a dim, a column or a face.
-func (s *Shape) letter(key string) string {
-	dims := s.Dims
-	if s.Rows != nil {
-		dims = append(slices.Clone(dims), s.Rows.Columns...)
-	}
-	for _, d := range dims {
-		if d.Key == key {
-			return d.Letter
-		}
-	}
-	for _, f := range s.Faces {
-		if f.Key == key {
-			return f.Name
-		}
-	}
-	return ""
-}
-
-// path is an open line through points given as x, y, x, y, …
-func path(xy ...float64) Stroke {
-	var s Stroke
-	for i := 0; i+1 < len(xy); i += 2 {
-		s.Points = append(s.Points, Point{xy[i], xy[i+1]})
-	}
-	return s
-}
-
+// outline is a line through points given as x, y, x, y, … and back to the first.
 func outline(xy ...float64) Stroke {
-	s := path(xy...)
-	s.Closed = true
+	points := make([]Point, 0, len(xy)/2)
+	for i := 0; i+1 < len(xy); i += 2 {
+		points = append(points, Point{xy[i], xy[i+1]})
+	}
+	return Stroke{Points: points, Closed: true}
+}
+
+// path is the same, open.
+func path(xy ...float64) Stroke {
+	s := outline(xy...)
+	s.Closed = false
 	return s
 }
 
@@ -117,22 +111,37 @@ func hidden(s Stroke) Stroke { s.Hidden = true; return s }
 // How far a dimension line stands off the shape, and its letter off the line.
 const (
 	lineOff   = 1.0
-	letterOff = 1.2
+	letterOff = 1.4
 )
 
-// beside marks a measure by a line beside the shape, to the right of the way
-// from the first point to the second.
-func beside(key string, x1, y1, x2, y2 float64) Mark {
-	rx, ry := right(x1, y1, x2, y2, lineOff)
-	return across(key, x1+rx, y1+ry, x2+rx, y2+ry)
+// dimension marks a measure by a line that stands off the way from the first
+// point to the second, to its right as seen on the sketch, its letter further.
+func dimension(key string, off, x1, y1, x2, y2 float64) Mark {
+	dx, dy := x2-x1, y2-y1
+	long := math.Hypot(dx, dy)
+	rx, ry := -dy/long, dx/long
+	return Mark{Key: key, Line: &Stroke{Points: []Point{{x1 + off*rx, y1 + off*ry}, {x2 + off*rx, y2 + off*ry}}},
+		At: Point{(x1+x2)/2 + (off+letterOff)*rx, (y1+y2)/2 + (off+letterOff)*ry}}
 }
 
-// across marks a measure by a line between the points themselves, its letter to
-// the right of the way from the first to the second.
-func across(key string, x1, y1, x2, y2 float64) Mark {
-	rx, ry := right(x1, y1, x2, y2, letterOff)
-	line := path(x1, y1, x2, y2)
-	return Mark{Key: key, Line: &line, At: Point{(x1+x2)/2 + rx, (y1+y2)/2 + ry}}
+// within marks a height by a line inside the shape, its letter right of it,
+// where the shape goes on so far at the foot and at the top; without room for
+// the letter the mark stands right of the shape, at outer.
+func within(key string, x, foot, top, footHalf, topHalf, outer float64) (Mark, []Stroke) {
+	const letterHigh, letterEnd = 0.9, letterOff + 0.6
+	share := (0.5*(foot-top) - letterHigh) / (foot - top)
+	atLetter := min(topHalf+share*(footHalf-topHalf), footHalf+share*(topHalf-footHalf))
+	if foot-top > 3*letterHigh && atLetter > letterEnd {
+		return dimension(key, 0, x, foot, x, top), nil
+	}
+	return upright(key, outer, outer, foot, x, top)
+}
+
+// upright marks a height by a line right of the shape, with guides to it from
+// the right end of what it is the height of, at the foot and at the top.
+func upright(key string, x, footX, footY, topX, topY float64) (Mark, []Stroke) {
+	return dimension(key, lineOff, x, footY, x, topY), []Stroke{
+		hidden(path(footX, footY, x+lineOff, footY)), hidden(path(topX, topY, x+lineOff, topY))}
 }
 
 // along marks a measure that follows a curve.
@@ -141,11 +150,3 @@ func along(key string, line Stroke, x, y float64) Mark {
 }
 
 func label(key string, x, y float64) Mark { return Mark{Key: key, At: Point{x, y}} }
-
-// right gives the way of the given length to the right of the way between two
-// points, as seen on the sketch.
-func right(x1, y1, x2, y2, length float64) (x, y float64) {
-	dx, dy := x2-x1, y2-y1
-	scale := length / math.Hypot(dx, dy)
-	return -dy * scale, dx * scale
-}

@@ -2,80 +2,69 @@ package draw
 
 import (
 	"math"
-	"strings"
 
 	"shedreckoner/calc/surface"
 	"shedreckoner/wasm/markup"
 )
 
-// unitPx is how many units of the picture one unit of a sketch is.
-const unitPx = 10
+const (
+	unitPx     = 10  // units of the picture in one of a sketch
+	letterSize = 17. // a sketch is shown smaller than other pictures: its area stands beside it
+	tickHalf   = 0.35
+)
 
 // Sketch draws a shape with a letter for each dimension.
 func Sketch(sk surface.Sketch, title string) markup.HTML {
-	var parts []markup.HTML
-	for _, stroke := range sk.Strokes {
-		parts = append(parts, path(strokeClass(stroke), strokePath(stroke)))
+	var strokes, lines, letters []markup.HTML
+	for _, s := range sk.Strokes {
+		strokes = append(strokes, stroke(s, ""))
 	}
 	for _, mark := range sk.Marks {
 		if mark.Line != nil {
-			parts = append(parts, path("dimension", strokePath(*mark.Line)), path("tick", ends(*mark.Line)))
+			lines = append(lines, stroke(*mark.Line, "dimension"))
 		}
+		letters = append(letters, el("text", at("class", "letter", "text-anchor", "middle", "x", num(mark.At.X*unitPx), "y", num(mark.At.Y*unitPx), "dy", "0.35em"), markup.Text(mark.Text)))
 	}
-	for _, mark := range sk.Marks {
-		parts = append(parts, words("letter", "middle", mark.Text, mark.At.X*unitPx, mark.At.Y*unitPx))
-	}
-	return picture("sketch", surface.SketchWidth*unitPx, surface.SketchHeight*unitPx, title, parts...)
+	return el("svg", at("class", "picture sketch", "role", "img", "viewBox", "0 0 "+num(surface.SketchWidth*unitPx)+" "+num(surface.SketchHeight*unitPx),
+		"font-size", num(letterSize), "aria-label", title), append(append(strokes, lines...), letters...)...)
 }
 
-func strokeClass(s surface.Stroke) string {
+// stroke draws a line of a sketch, of its own class where none is given; a
+// dimension line has a slanted tick at either end.
+func stroke(s surface.Stroke, class string) markup.HTML {
+	points, d := s.Points, ""
+	if s.Arc != nil {
+		points = chords(s.Arc)
+	}
+	for i, p := range points {
+		d += []string{"M", "L"}[min(i, 1)] + num(p.X*unitPx) + " " + num(p.Y*unitPx)
+	}
+	if s.Closed {
+		d += "Z"
+	}
+	last := len(points) - 1
 	switch {
+	case class != "" && last > 0:
+		for _, end := range [][2]surface.Point{{points[0], points[1]}, {points[last], points[last-1]}} {
+			sin, cos := math.Sincos(math.Atan2(end[1].Y-end[0].Y, end[1].X-end[0].X) + math.Pi/4)
+			x, y, dx, dy := end[0].X*unitPx, end[0].Y*unitPx, tickHalf*unitPx*cos, tickHalf*unitPx*sin
+			d += "M" + num(x-dx) + " " + num(y-dy) + "L" + num(x+dx) + " " + num(y+dy)
+		}
 	case s.Hidden:
-		return "hidden"
+		class = "hidden"
 	case s.Closed, s.Arc != nil && s.Arc.To-s.Arc.From >= 360:
-		return "outline closed"
+		class = "outline closed"
+	default:
+		class = "outline"
 	}
-	return "outline"
+	return el("path", at("class", class, "d", d))
 }
 
-func strokePoints(s surface.Stroke) []surface.Point {
-	if s.Arc == nil {
-		return s.Points
-	}
+// chords is what an arc is drawn through.
+func chords(arc *surface.Arc) (points []surface.Point) {
 	const pieces = 48
-	var points []surface.Point
 	for i := range pieces + 1 {
-		points = append(points, s.Arc.At(s.Arc.From+(s.Arc.To-s.Arc.From)*float64(i)/pieces))
+		points = append(points, arc.At(arc.From+(arc.To-arc.From)*float64(i)/pieces))
 	}
 	return points
 }
-
-func strokePath(s surface.Stroke) string {
-	var b strings.Builder
-	for i, p := range strokePoints(s) {
-		b.WriteString([]string{"M", "L"}[min(i, 1)] + px(p.X) + " " + px(p.Y))
-	}
-	if s.Closed {
-		b.WriteString("Z")
-	}
-	return b.String()
-}
-
-// ends is the slanted ticks at the two ends of a dimension line.
-func ends(s surface.Stroke) string {
-	const half = 0.35
-	points := strokePoints(s)
-	if len(points) < 2 {
-		return ""
-	}
-	d := ""
-	for _, end := range [][2]surface.Point{{points[0], points[1]}, {points[len(points)-1], points[len(points)-2]}} {
-		along := math.Atan2(end[1].Y-end[0].Y, end[1].X-end[0].X)
-		sin, cos := math.Sincos(along + math.Pi/4)
-		p := end[0]
-		d += "M" + px(p.X-half*cos) + " " + px(p.Y-half*sin) + "L" + px(p.X+half*cos) + " " + px(p.Y+half*sin)
-	}
-	return d
-}
-
-func px(units float64) string { return num(units * unitPx) }

@@ -25,7 +25,7 @@ func partsSheet(s *page.State) shown {
 		parts = append(parts, verdict(is, is+":", any, ""), verdict(is, is+":", any, page.PartsSheet+"."+is))
 	}
 	parts = append(parts, setup("parts", any, page.PartsSheet+".setup"), tape("parts-tape", any), total("parts-total", any, "412.00"),
-		listRow(page.PartsSheet+".row", draw.Thumb(surface.Find("box").Sketch()), any, any, "2.4 m²"),
+		listRow(page.PartsSheet+".row", draw.Thumb(surface.Find("box").Sketch(surface.Input{})), any, any, "2.4 m²"),
 		action("go", "cup", "parts", any, "quiet"), second("go", "cup", "parts", any))
 	return shown{Title: words.PartsTitle, Body: join(append(parts, partsPictures()...)...), Act: act("back", "", "", words.Done)}
 }
@@ -62,7 +62,7 @@ func partsPictures() []html {
 	list = append(list, el("div", a("class", "layers"), layers...))
 	var tiles []html
 	for _, shape := range surface.Shapes {
-		tiles = append(tiles, tile("parts-", "go", "cup", shape.Key, "", draw.Thumb(shape.Sketch()), words.ShapeTile(shape)))
+		tiles = append(tiles, tile("parts-", "go", "cup", shape.Key, "", draw.Thumb(shape.Sketch(surface.Input{})), words.ShapeTile(shape)))
 	}
 	return append(list, el("div", a("class", "tiles"), tiles...))
 }

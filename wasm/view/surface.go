@@ -11,7 +11,6 @@ import (
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/draw"
-	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -25,13 +24,13 @@ func surfaceSheet(s *page.State, path string) shown {
 	}
 	typed := &s.Plan.Job.Surfaces[at]
 	return shown{Title: nameOf(typed), Body: join(
-		el("div", a("class", "sizeup"), sketchOf(s, path), measuredOf(s, path, at)),
+		el("div", a("class", "sizeup"), sketchOf(s, &typed.Part), measuredOf(s, path, at)),
 		workingOf(s, path, at),
 		sizes(s, path),
 		el("div", a("class", "row"),
 			chips(s, path+".sides", "sides")),
 		dial(s, path+".count", dialLine{Name: words.HowManyAlike, Default: "1"}),
-		cutouts(s, path),
+		cutouts(s, typed),
 		plainLine(s, path+".name", words.Called),
 		setup(path+".gets", words.Gets(getsOf(s, typed)), page.Part(path, page.GetsPart)),
 		setup(path+".under", words.Under(typed), page.Part(path, page.GroundPart)),
@@ -47,22 +46,19 @@ func shapeAt(s *page.State, path string) *surface.Shape {
 	return surface.Shapes[0]
 }
 
-// sketchOf is the sketch of a shape, which opens the choice of another.
-func sketchOf(s *page.State, path string) html {
-	key := sketchKey{path, shapeAt(s, path).Key, s.Doc().Get(path + "." + surface.GirthKey), said(s, path+".shape", job.FieldAt(path+".shape"))}
-	return markup.Kept("shape-"+path, key, func(id string, key sketchKey) html {
-		shape, sheet := surface.Find(key.shape), page.Part(key.path, page.ShapePart)
-		return region(id, "div", a("class", "shape"),
-			draw.Sketch(shape.SketchWith(key.girth), "Sketch of the shape: "+shape.Name),
-			el("button", a("class", "quiet", "type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", words.OtherShape), txt(shape.Name)),
-			sayRegion(key.path+".shape", key.say))
-	})
-}
-
-// sketchKey is all that a shape's sketch shows.
-type sketchKey struct {
-	path, shape, girth string
-	say                html
+// sketchOf is the sketch of a shape in the sizes that were typed, and under it
+// what opens the choice of another shape.
+func sketchOf(s *page.State, typed *job.Part) html {
+	path, shape := typed.Path, typed.Shape
+	sketch, sheet := shape.Sketch(typed.Input), page.Part(path, page.ShapePart)
+	parts := []html{draw.Sketch(sketch, words.SketchOf+shape.Name)}
+	if sketch.OffScale {
+		parts = append(parts, el("small", nil, txt(words.NotToScale)))
+	}
+	return el("div", a("class", "shape"),
+		region("sketch-"+path, "div", nil, parts...),
+		el("button", a("class", "quiet", "type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", words.OtherShape), txt(shape.Name)),
+		sayRegion(path+".shape", said(s, path+".shape", job.FieldAt(path+".shape"))))
 }
 
 // measuredOf is the area that follows, beside the sketch.

@@ -5,6 +5,7 @@ import (
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
@@ -68,26 +69,30 @@ func surfaceRow(s *page.State, at int) html {
 	line := surfaceLine{path: typed.Path, name: nameOf(typed), small: words.SurfaceLine(typed, getsOf(s, typed)),
 		shape: typed.Part.Shape.Key, girth: typed.Part.Input.Choices[surface.GirthKey], scale: s.Plan.Job.Units.Scale(unit.Areas)}
 	if p := plannedSurface(s, typed.Path, at); p != nil && p.Known {
-		line.isKnown, line.area = true, p.Area.Value
+		line.area, line.from = p.Area.Value, p.Area.Step
 	}
-	return markup.Kept("item-"+typed.Path, line, surfaceOf)
+	return markup.Kept("item-"+typed.Path, line, func(id string, l surfaceLine) html { return surfaceOf(id, l, &typed.Part) })
 }
 
-// surfaceLine is all that the line of a surface shows.
+// surfaceLine is all that the line of a surface shows. Its sizes are where its
+// area comes from, and so other ones have another area.
 type surfaceLine struct {
 	path, name, small, shape, girth string
-	isKnown                         bool
 	area                            unit.Area
+	from                            *working.Step // nil: not known yet
 	scale                           unit.Scale
 }
 
-func surfaceOf(id string, l surfaceLine) html {
-	sum := words.NotMeasured
-	if l.isKnown {
-		sum = unit.Write(float64(l.area), l.scale, 3)
+func surfaceOf(id string, l surfaceLine, typed *job.Part) html {
+	sum, thumb := words.NotMeasured, thumbOf(&job.Part{Shape: typed.Shape, Input: surface.Input{Choices: typed.Input.Choices}})
+	if l.from != nil {
+		sum, thumb = unit.Write(float64(l.area), l.scale, 3), thumbOf(typed)
 	}
-	return region(id, "div", a("class", "layer"), listRow(l.path, draw.Thumb(surface.Find(l.shape).SketchWith(l.girth)), l.name, l.small, sum))
+	return region(id, "div", a("class", "layer"), listRow(l.path, thumb, l.name, l.small, sum))
 }
+
+// thumbOf is a small picture of a shape in its sizes.
+func thumbOf(typed *job.Part) html { return draw.Thumb(typed.Shape.Sketch(typed.Input)) }
 
 // usualShapes are those that are offered without being asked for.
 func usualShapes() []*surface.Shape {
@@ -98,7 +103,7 @@ func usualShapes() []*surface.Shape {
 func tiles(heading string, shapes []*surface.Shape) html {
 	var list []html
 	for _, shape := range shapes {
-		list = append(list, tile("like-", "add", "surface", shape.Key, "", draw.Thumb(shape.Sketch()), words.ShapeTile(shape)))
+		list = append(list, tile("like-", "add", "surface", shape.Key, "", draw.Thumb(shape.Sketch(surface.Input{})), words.ShapeTile(shape)))
 	}
 	list = append(list, el("button", a("class", "tile", "type", "button", "id", page.OpenerID(page.ShapesSheet), "data-do", "sheet", "data-path", page.ShapesSheet),
 		el("span", a("class", "dots", "aria-hidden", "true"), txt("•••")), txt(words.MoreShapes(len(surface.Shapes)-len(shapes)))))
@@ -117,9 +122,9 @@ func tile(id, do, path, text, pressed string, picture html, name string) html {
 func shapesSheet(*page.State) shown {
 	var list []html
 	for _, shape := range surface.Shapes {
-		list = append(list, tile("every-", "add", "surface", shape.Key, "", draw.Thumb(shape.Sketch()), words.ShapeTile(shape)))
+		list = append(list, tile("every-", "add", "surface", shape.Key, "", draw.Thumb(shape.Sketch(surface.Input{})), words.ShapeTile(shape)))
 	}
-	return shown{Title: words.EveryShape, Body: el("div", a("class", "tiles"), list...)}
+	return shown{Title: words.EveryShape, Body: el("div", a("class", "tiles all"), list...)}
 }
 
 // shapeSheet asks a surface or cut-out for another shape.
@@ -127,9 +132,9 @@ func shapeSheet(s *page.State, item string) shown {
 	var list []html
 	now := shapeAt(s, item)
 	for _, shape := range surface.Shapes {
-		list = append(list, tile("shape-", "choose", item+".shape", shape.Key, yesNo(shape == now), draw.Thumb(shape.Sketch()), words.ShapeTile(shape)))
+		list = append(list, tile("shape-", "choose", item+".shape", shape.Key, yesNo(shape == now), draw.Thumb(shape.Sketch(surface.Input{})), words.ShapeTile(shape)))
 	}
-	return shown{Title: words.WhichShape, Body: el("div", a("class", "tiles"), list...)}
+	return shown{Title: words.WhichShape, Body: el("div", a("class", "tiles all"), list...)}
 }
 
 func getsOf(s *page.State, typed *job.Surface) string {

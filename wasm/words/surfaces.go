@@ -24,6 +24,8 @@ const (
 	EveryShape     = "Every shape"
 	WhichShape     = "Which shape?"
 	OtherShape     = "Another shape"
+	SketchOf       = "Sketch of the shape: " // and its name
+	NotToScale     = "not to scale"
 	Called         = "called"
 	CoatedFaces    = "Faces that are coated"
 	HowManyAlike   = "how many alike"
