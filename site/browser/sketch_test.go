@@ -57,12 +57,12 @@ func TestTheSketchFollowsWhatIsTyped(t *testing.T) {
 			return ratio
 		}
 		before := form()
-		fill(s, "surface.1.height", "0.2 m")
+		fill(s, "surface.1.width", "0.2 m")
 		assert.Greater(t, form(), 2*before)
 		assert.NotContains(t, shown(s, ".shape"), "not to scale")
-		fill(s, "surface.1.height", "1 mm")
+		fill(s, "surface.1.width", "1 mm")
 		assert.Contains(t, shown(s, ".shape"), "not to scale")
-		fill(s, "surface.1.height", "flat")
+		fill(s, "surface.1.width", "flat")
 		assert.NotContains(t, shown(s, ".shape"), "not to scale", "of what can't be read no scale is drawn")
 	})
 }

@@ -12,8 +12,13 @@ var madeUp = &Shape{
 	Key: "made-up", Name: "made-up shape",
 	Dims:    []Dim{length("sprit", "sprit", "j"), length("girth", "girth, along the skin", "g")},
 	measure: of2(madeUpArea, stripEdge, "sprit", "girth"),
-	sketch: func() Sketch {
-		return Sketch{Strokes: []Stroke{outline(4, 2, 24, 2, 14, 13)}, Marks: []Mark{beside("sprit", 4, 13, 24, 13), beside("girth", 24, 13, 24, 2)}}
+	usual:   []float64{20, 11},
+	sketch: func(z sizes) Sketch {
+		j, g := z.lengths[0], z.lengths[1]
+		x, y, k, isOff := belowRight.place(&j, &g)
+		right, foot := x+k*j, y+k*g
+		return Sketch{Strokes: []Stroke{outline(x, y, right, y, x+k*j/2, foot)}, OffScale: isOff,
+			Marks: []Mark{dimension("sprit", lineOff, x, foot, right, foot), dimension("girth", lineOff, right, foot, right, y)}}
 	},
 }
 
