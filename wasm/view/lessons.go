@@ -3,6 +3,7 @@ package view
 import (
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/unit"
+	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -22,8 +23,32 @@ func handTakes(s *page.State) html {
 			text = words.TimesPlan(unit.Number(float64(l.After.Value), 3))
 		}
 		parts = append(parts, el("p", a("class", "ends"), el("span", nil, txt(l.Card.Name+", "+l.Method.Name)), el("strong", nil, txt(text))))
+		if i < takesInSight {
+			parts = append(parts, takesPicture(l))
+		}
 	}
 	return join(append(parts, look("hand", words.HandLine, page.HandSheet))...)
+}
+
+// takesInSight is how many hands have their picture on the log; all have it on the
+// sheet.
+const takesInSight = 3
+
+// takesPicture is what was used of what was planned, entry by entry, and the band
+// that the next work likely lies in; nothing before the first entry.
+func takesPicture(l *chance.Lesson) html {
+	if l.Count == 0 {
+		return nothing
+	}
+	low, high := unit.Number(float64(l.Likely[0]), 2), unit.Number(float64(l.Likely[1]), 2)
+	plot := draw.TakesPlot{Title: words.TakesTitle(l.Card.Name+", "+l.Method.Name, unit.Number(float64(l.After.Value), 3), low, high, l.Count),
+		Plan: words.AsPlanned, Likely: words.NextLikely(low, high), Comes: float64(l.After.Value), Low: float64(l.Likely[0]), High: float64(l.Likely[1])}
+	for i := range l.Log {
+		if e := &l.Log[i]; e.Err == nil {
+			plot.Entries = append(plot.Entries, float64(e.Ratio))
+		}
+	}
+	return draw.Takes(plot)
 }
 
 // handTakesSheet is what the log teaches, to be taken over or not.
@@ -51,7 +76,7 @@ func lesson(s *page.State, l *chance.Lesson) html {
 		parts = append(parts,
 			figure(s, id+".before", words.UsedOverPlanned, unit.Number(float64(l.Before.Value), 3), l.Before.Step),
 			figure(s, id+".after", words.AfterEntries(l.Count), unit.Number(float64(l.After.Value), 3), l.After.Step),
-			hint(words.LikelyNext(l.Likely)))
+			takesPicture(l), hint(words.LikelyNext(l.Likely)))
 	}
 	if left := len(l.Log) - l.Count; left > 0 {
 		parts = append(parts, hint(words.Counted(left, words.EntryDoesntCount, words.EntriesDontCount)))

@@ -49,6 +49,7 @@ func partsPictures() []html {
 	list := []html{plot.Draw(),
 		draw.Ring(draw.RingPlot{Title: words.PartsAny, Left: 0.6, Marks: []float64{0.7, 0.9}}), draw.Ring(draw.RingPlot{Title: words.PartsAny, Left: 0.2, Class: "last"}),
 		draw.Left(draw.LeftPlot{Title: words.PartsAny, Least: 2, Text: "2", Rows: []draw.LeftRow{{Name: "a", Text: "4", Film: 4}, {Name: "b", Text: "1", Film: 1}}}),
+		draw.Takes(draw.TakesPlot{Title: words.PartsAny, Plan: words.PartsAny, Likely: words.PartsAny, Entries: []float64{0.9, 1.3}, Comes: 1.1, Low: 0.8, High: 1.5}),
 		draw.Effect(draw.EffectBar{Title: words.PartsAny, Low: -1, High: 2, Reach: 2, LowText: "−1 kg", HighText: "+2 kg"}),
 		draw.Map(draw.HollowMap{Title: words.PartsAny, Text: tickText, Depths: [][]float64{{0, 1, 2, 3, 4}, {-2, -1, math.NaN(), 4, 5}}})}
 	var layers []html

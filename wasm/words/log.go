@@ -171,3 +171,11 @@ const Later = "The days after"
 
 // LaterLine leads to the days after those in sight.
 func LaterLine(days string) string { return days + " more." }
+
+// NextLikely says what the next work likely takes of what is planned.
+func NextLikely(low, high string) string { return "the next likely " + low + " to " + high + " ×" }
+
+// TakesTitle tells the picture to those who don't see it.
+func TakesTitle(of, comes, low, high string, entries int) string {
+	return of + ": " + TimesPlan(comes) + " after " + Counted(entries, "entry", "entries") + "; " + NextLikely(low, high) + "."
+}
