@@ -44,7 +44,7 @@ func ordered(d job.Document) (plan.Plan, map[string]chance.Line) {
 // One surface more of a kind never needs less of anything, nor buys it cheaper.
 func TestMoreAreaNeverBuysLess(t *testing.T) {
 	held := 0
-	for seed := range uint64(120) {
+	for seed := range jobtest.Enough(t, 120, &held, 400) {
 		d := tidy(seed)
 		p, before := ordered(d)
 		for i, s := range p.Surfaces() {
@@ -72,13 +72,12 @@ func TestMoreAreaNeverBuysLess(t *testing.T) {
 			}
 		}
 	}
-	assert.Greater(t, held, 400, "the jobs drawn are worth it")
 }
 
 // Sanding deeper, or once more, never leaves a thicker film or more on the boat.
 func TestMoreSandingNeverLeavesMoreFilm(t *testing.T) {
 	held := 0
-	for seed := range uint64(120) {
+	for seed := range jobtest.Enough(t, 120, &held, 30) {
 		d := tidy(seed)
 		p := plan.Make(d)
 		for i, b := range p.Buildups() {
@@ -100,14 +99,13 @@ func TestMoreSandingNeverLeavesMoreFilm(t *testing.T) {
 			require.LessOrEqual(t, again.Buildups()[i].Left.Value, b.Left.Value+1e-15, "seed %d, %s: sanded once more", seed, b.Path)
 		}
 	}
-	assert.Greater(t, held, 30, "the jobs drawn are worth it")
 }
 
 // What is bought covers what is to buy, and where all sizes are priced no other
 // choice of packs that covers it costs less: all of them are tried beside it.
 func TestTheOrderCoversTheNeedAtTheLeastCost(t *testing.T) {
 	held := 0
-	for seed := range uint64(60) {
+	for seed := range jobtest.Enough(t, 60, &held, 20) {
 		d := tidy(seed)
 		p, _ := ordered(d)
 		random := rand.New(rand.NewPCG(seed, 51))
@@ -142,7 +140,6 @@ func TestTheOrderCoversTheNeedAtTheLeastCost(t *testing.T) {
 		}
 	}
 	t.Logf("%d lines against all choices", held)
-	assert.Greater(t, held, 20, "the jobs drawn are worth it")
 }
 
 // leastCost tries every choice of packs; false where a size has no price or
@@ -184,7 +181,7 @@ func leastCost(need decimal.Decimal, packs []order.Pack) (best decimal.Decimal, 
 // be typed for that. A choice is refused for its item: that goes with it.
 func TestOnlyWhatIsTypedIsRefused(t *testing.T) {
 	held := 0
-	for seed := range uint64(80) {
+	for seed := range jobtest.Enough(t, 80, &held, 100) {
 		r := jobtest.New(seed)
 		r.Junk, r.Empty = 0.05, 0.05
 		d := r.Document()
@@ -208,7 +205,6 @@ func TestOnlyWhatIsTypedIsRefused(t *testing.T) {
 			held++
 		}
 	}
-	assert.Greater(t, held, 100, "the jobs drawn are worth it")
 }
 
 // What a need is made of adds up: the uses of all steps are the need of the
