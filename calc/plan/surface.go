@@ -31,6 +31,16 @@ func (p *Plan) Surfaces() []Surface {
 	})
 }
 
+// Surface is the surface with the path; a zero one where there is none.
+func (p *Plan) Surface(path string) Surface {
+	for i := range p.Job.Surfaces {
+		if s := &p.Job.Surfaces[i]; s.Path == path {
+			return p.measured(s)
+		}
+	}
+	return Surface{}
+}
+
 func (p *Plan) measured(s *job.Surface) Surface {
 	return ask(p, s.Path, func(m *maker) Surface {
 		m.look(s.Path)

@@ -1,7 +1,6 @@
 package view
 
 import (
-	"slices"
 	"strconv"
 
 	"shedreckoner/calc/buildup"
@@ -18,14 +17,18 @@ import (
 // surfaceSheet is one surface: its shape and sizes, its area beside the sketch,
 // and behind setup lines what it gets and what it lies on.
 func surfaceSheet(s *page.State, path string) shown {
-	at := slices.IndexFunc(s.Plan.Job.Surfaces, func(typed job.Surface) bool { return typed.Path == path })
-	if at < 0 {
+	list := s.Plan.Job.Surfaces
+	at := 0
+	for at < len(list) && list[at].Path != path {
+		at++
+	}
+	if at == len(list) {
 		return shown{}
 	}
-	typed := &s.Plan.Job.Surfaces[at]
+	typed, planned := &list[at], s.Plan.Surface(path)
 	return shown{Title: nameOf(typed), Body: join(
-		el("div", a("class", "sizeup"), sketchOf(s, &typed.Part), measuredOf(s, path, at)),
-		workingOf(s, path, at),
+		el("div", a("class", "sizeup"), sketchOf(s, &typed.Part), measuredOf(s, &planned)),
+		workingOf(s, &planned),
 		sizes(s, path),
 		el("div", a("class", "row"),
 			chips(s, path+".sides", "sides")),
@@ -34,8 +37,8 @@ func surfaceSheet(s *page.State, path string) shown {
 		plainLine(s, path+".name", words.Called),
 		setup(path+".gets", words.Gets(getsOf(s, typed)), page.Part(path, page.GetsPart)),
 		setup(path+".under", words.Under(typed), page.Part(path, page.GroundPart)),
-		region("figures-"+path, "div", a("class", "figures"), surfaceNotes(s, path, at), surfaceFindings(s, path)),
-		itemTools(path, at, len(s.Plan.Job.Surfaces))),
+		region("figures-"+path, "div", a("class", "figures"), surfaceNotes(s, &planned), surfaceFindings(s, path)),
+		itemTools(path, at, len(list))),
 		Act: act("like", path, "", words.NextSurface)}
 }
 
@@ -62,27 +65,19 @@ func sketchOf(s *page.State, typed *job.Part) html {
 }
 
 // measuredOf is the area that follows, beside the sketch.
-func measuredOf(s *page.State, path string, at int) html {
-	p := plannedSurface(s, path, at)
-	if p == nil {
-		p = new(plan.Surface)
-	}
-	id := path + ".area"
-	return region("measured-"+path, "div", a("class", "measured"),
+func measuredOf(s *page.State, p *plan.Surface) html {
+	id := p.Path + ".area"
+	return region("measured-"+p.Path, "div", a("class", "measured"),
 		el("strong", nil, txt(of(s, p.Area, unit.Areas))),
 		whyButton(s, id))
 }
 
 // workingOf is how the area and the edge were worked out, once it is asked for.
-func workingOf(s *page.State, path string, at int) html {
-	if s.Why != path+".area" {
-		return region("working-"+path, "div", a("hidden", ""))
+func workingOf(s *page.State, p *plan.Surface) html {
+	if s.Why != p.Path+".area" {
+		return region("working-"+p.Path, "div", a("hidden", ""))
 	}
-	p := plannedSurface(s, path, at)
-	if p == nil {
-		p = new(plan.Surface)
-	}
-	return region("working-"+path, "div", nil, workings(s, p.Area.Step))
+	return region("working-"+p.Path, "div", nil, workings(s, p.Area.Step))
 }
 
 // sizes are the measures of anything that has a shape.
@@ -229,17 +224,15 @@ func askAt(s *page.State, path string) html {
 
 // surfaceNotes is what is to be said beside a surface's area: what it waits for,
 // how it was taken, whether it is likely.
-func surfaceNotes(s *page.State, path string, at int) html {
-	parts := []html{waits(s, path)}
-	if p := plannedSurface(s, path, at); p != nil {
-		if p.Edge.Step != nil {
-			parts = append(parts, figure(s, path+".edge", words.EdgeForTape, of(s, p.Edge, unit.Runs), p.Edge.Step))
-		}
-		for _, n := range p.Notes {
-			parts = append(parts, el("p", a("class", "hint"), txt(words.SurfaceNote(n))))
-		}
+func surfaceNotes(s *page.State, p *plan.Surface) html {
+	parts := []html{waits(s, p.Path)}
+	if p.Edge.Step != nil {
+		parts = append(parts, figure(s, p.Path+".edge", words.EdgeForTape, of(s, p.Edge, unit.Runs), p.Edge.Step))
 	}
-	return join(append(parts, askAt(s, path))...)
+	for _, n := range p.Notes {
+		parts = append(parts, el("p", a("class", "hint"), txt(words.SurfaceNote(n))))
+	}
+	return join(append(parts, askAt(s, p.Path))...)
 }
 
 // surfaceFindings sums up on a surface what stops its build-up.

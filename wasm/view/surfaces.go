@@ -2,7 +2,6 @@ package view
 
 import (
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/plan"
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -68,7 +67,7 @@ func surfaceRow(s *page.State, at int) html {
 	typed := &s.Plan.Job.Surfaces[at]
 	line := surfaceLine{path: typed.Path, name: nameOf(typed), small: words.SurfaceLine(typed, getsOf(s, typed)),
 		shape: typed.Part.Shape.Key, girth: typed.Part.Input.Choices[surface.GirthKey], scale: s.Plan.Job.Units.Scale(unit.Areas)}
-	if p := plannedSurface(s, typed.Path, at); p != nil && p.Known {
+	if p := &s.Plan.Surfaces()[at]; p.Known {
 		line.area, line.from = p.Area.Value, p.Area.Step
 	}
 	return markup.Kept("item-"+typed.Path, line, func(id string, l surfaceLine) html { return surfaceOf(id, l, &typed.Part) })
@@ -153,18 +152,4 @@ func nameOf(s *job.Surface) string {
 		return words.UnnamedSurface
 	}
 	return s.Name
-}
-
-// plannedSurface finds a surface in the plan; nil: it isn't there. Mostly it has
-// the same place.
-func plannedSurface(s *page.State, path string, at int) *plan.Surface {
-	if list := s.Plan.Surfaces(); at < len(list) && list[at].Path == path {
-		return &list[at]
-	}
-	for i := range s.Plan.Surfaces() {
-		if s.Plan.Surfaces()[i].Path == path {
-			return &s.Plan.Surfaces()[i]
-		}
-	}
-	return nil
 }

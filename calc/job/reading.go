@@ -1,0 +1,157 @@
+package job
+
+import (
+	"slices"
+	"strings"
+)
+
+// Read gives the typed job and what can't be read. Lines with paths that no
+// field has are passed over and kept in the document.
+func Read(d Document) (Job, []Problem) {
+	r := new(Reading).Next(d)
+	return r.Job, r.Problems
+}
+
+// Reading is a document as it was read, in parts, so that the next document
+// costs no more than what differs in it. Nothing in it may be changed: readings
+// share their parts.
+type Reading struct {
+	Job      Job
+	Problems []Problem // what can't be read
+	doc      Document
+	parts    map[string]*part // by path
+	surfaces items
+	buildups items
+}
+
+// items is a list that is read item by item.
+type items struct {
+	ids   string
+	at    map[string]int // by path
+	parts []*part
+}
+
+func (i *items) part(path string) *part {
+	if at, known := i.at[path]; known {
+		return i.parts[at]
+	}
+	return nil
+}
+
+// part is what was read of the lines at and under a path, which is all that
+// its reader could see but for the units.
+type part struct {
+	value    any
+	problems []Problem
+}
+
+// Next reads another document. A part of which no line differs, nor what was
+// confirmed of it, is taken over as it was read before; with other units none is.
+func (r *Reading) Next(d Document) *Reading {
+	units := ReadUnits(d)
+	in := &reader{units: units, before: r, changed: changedPaths(r.doc, d)}
+	in.next = &Reading{doc: d, parts: make(map[string]*part, len(r.parts))}
+	if len(in.changed.At("units")) > 0 {
+		in.before = new(Reading)
+	}
+	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: units}
+	before := in.before
+	j.Surfaces = itemsOf(in, surfaces.Key, &in.next.surfaces, &before.surfaces, before.Job.Surfaces, in.surface)
+	j.Buildups = itemsOf(in, buildups.Key, &in.next.buildups, &before.buildups, before.Job.Buildups, in.buildup)
+	j.Cards = again(in, "card", in.cards)
+	j.Bench, j.Day, j.Tests = again(in, "bench", in.bench), again(in, "day", in.day), again(in, "test", in.tests)
+	j.Removals, j.Putties = again(in, "removal", in.removals), again(in, "putty", in.putties)
+	j.Cups, j.Finished, j.Learnt = again(in, "cup", in.cups), again(in, "done", in.finished), again(in, "learn", in.learnt)
+	in.next.Job = j
+	return in.next
+}
+
+// Part gives what was read at the path, to be compared and no more: the part of
+// another reading is the very same where nothing differs that it was read from.
+// Of a path that isn't read as a part it is the text there.
+func (r *Reading) Part(path string) any {
+	if p, isPart := r.parts[path]; isPart {
+		return p
+	}
+	if p := r.surfaces.part(path); p != nil {
+		return p
+	}
+	if p := r.buildups.part(path); p != nil {
+		return p
+	}
+	return r.doc.Get(path)
+}
+
+// PartOf gives the path of the part that a path belongs to: an item of the
+// surfaces or build-ups, of all else the whole list.
+func PartOf(path string) string {
+	list, rest, _ := strings.Cut(path, ".")
+	if list != surfaces.Key && list != buildups.Key {
+		return list
+	}
+	id, _, _ := strings.Cut(rest, ".")
+	return list + "." + id
+}
+
+// changedPaths gives a line for every path at which the documents differ. What
+// is confirmed of a figure counts as the figure's.
+func changedPaths(before, after Document) Document {
+	var lines []Line
+	for _, c := range Changes(before, after) {
+		lines = append(lines, Line{strings.TrimPrefix(c.Path, real), "changed"})
+	}
+	return Of(lines)
+}
+
+type reader struct {
+	doc      Document // of the part that is read: nothing else is in its reader's reach
+	units    Units
+	problems []Problem // of this part
+	before   *Reading
+	changed  Document
+	next     *Reading
+}
+
+// again takes over the part at the path, or reads it.
+func again[T any](r *reader, path string, read func(path string) T) T {
+	p := partAt(r, path, r.before.parts[path], read)
+	r.next.parts[path] = p
+	r.next.Problems = append(r.next.Problems, p.problems...)
+	return p.value.(T)
+}
+
+// partAt gives the part as it was read before, where nothing in it differs.
+func partAt[T any](r *reader, path string, before *part, read func(path string) T) *part {
+	if before != nil && len(r.changed.At(path)) == 0 {
+		return before
+	}
+	r.doc, r.problems = Document{r.next.doc.At(path)}, nil
+	return &part{value: read(path), problems: r.problems}
+}
+
+// itemsOf takes over the items of a list, or reads them. There may be hundreds:
+// while the list has the same, those in which nothing differs aren't looked at.
+func itemsOf[T any](r *reader, list string, now, before *items, was []T, read func(path string) T) (values []T) {
+	now.ids = r.next.doc.Get(list)
+	if before.at != nil && before.ids == now.ids {
+		now.at, now.parts, values = before.at, slices.Clone(before.parts), slices.Clone(was)
+		for _, l := range r.changed.Under(list) {
+			path := PartOf(l.Path)
+			if i, is := now.at[path]; is {
+				now.parts[i] = partAt(r, path, nil, read)
+				values[i] = now.parts[i].value.(T)
+			}
+		}
+	} else {
+		now.at = map[string]int{}
+		for _, id := range r.next.doc.Items(list) {
+			path := list + "." + id
+			p := partAt(r, path, before.part(path), read)
+			now.at[path], now.parts, values = len(now.parts), append(now.parts, p), append(values, p.value.(T))
+		}
+	}
+	for _, p := range now.parts {
+		r.next.Problems = append(r.next.Problems, p.problems...)
+	}
+	return values
+}
