@@ -50,7 +50,7 @@ const mostAnswers = 20_000
 // the maker, which writes it down.
 func ask[T any](p *Plan, question string, work func(*maker) T) T {
 	a := p.answerTo(question, false, func(m *maker) any { return work(m) })
-	p.asked(a)
+	p.book.asked(a)
 	return a.value.(T)
 }
 
@@ -59,14 +59,14 @@ func ask[T any](p *Plan, question string, work func(*maker) T) T {
 // must say all that work needs to know.
 func askSmall[T comparable](p *Plan, question string, work func(*maker) T) T {
 	a := p.answerTo(question, true, func(m *maker) any { return work(m) })
-	p.asked(a)
+	p.book.asked(a)
 	return a.value.(T)
 }
 
 // asked notes that what is being worked out has needed an answer.
-func (p *Plan) asked(a *answer) {
-	if n := len(p.book.open); n > 0 {
-		p.book.open[n-1].asked = append(p.book.open[n-1].asked, a)
+func (b *book) asked(a *answer) {
+	if n := len(b.open); n > 0 {
+		b.open[n-1].asked = append(b.open[n-1].asked, a)
 	}
 }
 
@@ -113,8 +113,8 @@ func (p *Plan) isRight(a *answer) bool {
 func (n *notes) isEmpty() bool { return len(n.refused)+len(n.waiting)+len(n.asks) == 0 }
 
 // notesOf gives what there is to say of an answer, once it is asked for.
-func (p *Plan) notesOf(question string) []*notes {
-	if a := p.book.answers[question]; a != nil && !a.notes.isEmpty() {
+func (b *book) notesOf(question string) []*notes {
+	if a := b.answers[question]; a != nil && !a.notes.isEmpty() {
 		return []*notes{&a.notes}
 	}
 	return nil

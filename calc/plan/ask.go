@@ -116,7 +116,7 @@ func (m *maker) askArea(path string, a unit.Area) { m.ask(path, areaBand, float6
 func (m *maker) askFilm(s *Step) { m.ask(s.Path+".film", filmBand, float64(s.Job.Film.Value)) }
 
 // typedCards asks about what was typed on cards.
-func (p *Plan) typedCards() bool {
+func typedCards(p *Plan) bool {
 	return ask(p, "cards", func(m *maker) bool {
 		cards := m.job("card").Cards
 		for i := range cards {
@@ -132,7 +132,7 @@ func (p *Plan) typedCards() bool {
 }
 
 // typedTests asks about what was typed of cup tests.
-func (p *Plan) typedTests() bool {
+func typedTests(p *Plan) bool {
 	return ask(p, "tests", func(m *maker) bool {
 		for _, t := range m.job("test").Tests {
 			if t.Gel.Step != nil {
@@ -157,7 +157,7 @@ func askCard[Q unit.Quantity](m *maker, c *job.Card, key string, s material.Spec
 const mostJump unit.Temperature = 15
 
 // jumps asks about temperatures far from those of the last cup.
-func (p *Plan) jumps() bool {
+func jumps(p *Plan) bool {
 	return ask(p, "jumps", func(m *maker) bool {
 		b := &m.job("bench").Bench
 		for _, t := range []struct {

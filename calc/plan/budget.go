@@ -124,7 +124,7 @@ func (p *Plan) budgets(path string) []Budget {
 		}
 		var list []Budget
 		for _, surface := range measuredOn(b) {
-			walked, ok := m.asMeasured(m.plan.walked(path), steps, surface)
+			walked, ok := coater{m}.asMeasured(walked(m.plan, path), steps, surface)
 			if !ok {
 				continue
 			}

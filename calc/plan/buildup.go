@@ -210,9 +210,9 @@ func (m *maker) step(s *Step, on []*job.Surface, area working.Figure[unit.Area],
 		s.Kind.amounts(m, s, area)
 	}
 	m.sundries(s, area, edge)
-	m.progress(s, on, area)
-	m.restHours(s, s.sanded)
-	m.restHours(s, s.sprayed)
+	workLeft{m}.progress(s, on, area)
+	workLeft{m}.restHours(s, s.sanded)
+	workLeft{m}.restHours(s, s.sprayed)
 }
 
 // needsCard says if the step's material is chosen and fits; if not it is

@@ -70,16 +70,17 @@ var filmLeft = working.Method("films added by the coats, less what sanding and p
 
 func canCoat(c *job.Card) bool { return c.Kind <= material.Topcoat }
 
-func (m *maker) coat(s *Step) {
+func coat(m *maker, s *Step) {
 	if !m.needsCard(s, canCoat) || !m.needsTyped(s, "film", s.Job.Film.Step) {
 		return
 	}
-	c, path, err := m.films(s)
+	with := coater{m}
+	c, path, err := with.films(s)
 	if err != nil {
 		m.refuse(s.Path+"."+path, err)
 		return
 	}
-	if !m.goes(s, c) {
+	if !with.goes(s, c) {
 		return
 	}
 	s.Coat, s.Known = c, true
@@ -89,7 +90,7 @@ func (m *maker) coat(s *Step) {
 	m.askFilm(s)
 }
 
-func (m *maker) coatAmounts(s *Step, area working.Figure[unit.Area]) {
+func coatAmounts(m *maker, s *Step, area working.Figure[unit.Area]) {
 	if s.Coat == nil || area.Value <= 0 {
 		return
 	}
@@ -99,14 +100,19 @@ func (m *maker) coatAmounts(s *Step, area working.Figure[unit.Area]) {
 		m.refuse(s.Path+".goes", q.Err)
 		return
 	}
-	if err := m.amounts(s, s.Coat, area, all); err != nil {
+	err := coater{m}.amounts(s, s.Coat, area, all)
+	if err != nil {
 		m.refuse(s.Path+".film", err)
 	}
 }
 
+// coater works out a coat: its films, what is mixed for them, and what goes into
+// the mix.
+type coater struct{ *maker }
+
 // films takes the typed film to wet and cured films and to coats. It gives the
 // field at fault with an error.
-func (m *maker) films(s *Step) (*Coat, string, error) {
+func (m coater) films(s *Step) (*Coat, string, error) {
 	c, extraErr := &Coat{}, error(nil)
 	if c.Extra, extraErr = m.extra(s); extraErr != nil {
 		return nil, "thinner", extraErr
@@ -146,7 +152,7 @@ var allCoats = working.Of2("WFT = n × WFT_n", source.Geometry.At("equal coats")
 
 // coats settles how many coats of what film: typed as each or as all, with a
 // number of coats or as many as the card's largest film asks for.
-func (m *maker) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (field string, err error) {
+func (m coater) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (field string, err error) {
 	limits := m.oneCoat(s)
 	c.limits = limits
 	most := limits.mostOn(s.Card)
@@ -182,7 +188,7 @@ func firstError(errs ...error) error {
 }
 
 // amounts works out what the coats take over the area: once, and over all goes.
-func (m *maker) amounts(s *Step, c *Coat, once, area working.Figure[unit.Area]) error {
+func (m coater) amounts(s *Step, c *Coat, once, area working.Figure[unit.Area]) error {
 	var q chain.Run
 	swallowed := s.Job.Swallowed
 	if swallowed.Step == nil {
@@ -230,7 +236,7 @@ var sumCures = working.SumRule("all that cures", unit.InKilogram)
 
 // cures is all of a step that catalyst has to cure: the product, and the styrene
 // and wax solution in it.
-func (m *maker) cures(s *Step) working.Figure[unit.Mass] {
+func (m coater) cures(s *Step) working.Figure[unit.Mass] {
 	var masses []working.Figure[unit.Mass]
 	for _, u := range s.Used {
 		if u.Card == s.Card || u.Card.Kind == material.WaxSolution || u.Card.Kind == material.Thinner && u.Card.Stays.Value > 0 {
@@ -240,7 +246,7 @@ func (m *maker) cures(s *Step) working.Figure[unit.Mass] {
 	return working.Sum(sumCures, masses...)
 }
 
-func (m *maker) addThinner(q *chain.Run, s *Step, c *Coat) {
+func (m coater) addThinner(q *chain.Run, s *Step, c *Coat) {
 	thinner := m.card(s.Card.Thinner)
 	if s.Job.Thinner.Value == 0 || thinner == nil {
 		return
@@ -267,7 +273,7 @@ var VolumeOf = working.Of2("V = m ÷ ρ", source.Geometry.At("definition of dens
 	})
 
 // addByMass adds a material that goes in as a share of the product's mass.
-func (m *maker) addByMass(q *chain.Run, s *Step, share material.Spec[unit.ByMass], key, name string, product working.Figure[unit.Mass]) {
+func (m coater) addByMass(q *chain.Run, s *Step, share material.Spec[unit.ByMass], key, name string, product working.Figure[unit.Mass]) {
 	card := m.card(key)
 	if !share.Known || card == nil {
 		return

@@ -168,7 +168,7 @@ func days(coat, largest, left unit.Mass) working.Figure[unit.Factor] {
 
 // mixDensity is that of the product with what goes in. Styrene and wax solution
 // are so near each other that the thinner's density stands for both.
-func (m *maker) mixDensity(q *chain.Run, card *job.Card, extra working.Figure[unit.ByVolume]) working.Figure[unit.Density] {
+func (m coater) mixDensity(q *chain.Run, card *job.Card, extra working.Figure[unit.ByVolume]) working.Figure[unit.Density] {
 	added := m.card(card.Thinner)
 	if added == nil {
 		added = m.card(material.WaxKey)

@@ -32,15 +32,15 @@ var knife, _ = material.FindMethod("knife")
 
 func canFill(c *job.Card) bool { return c.Kind == material.Filler }
 
-func (m *maker) fill(s *Step) {
+func fill(m *maker, s *Step) {
 	if s.Job.Card == "" {
-		s.Card = m.fillerLike(s.Job.Putty)
+		s.Card = puttyMaker{m}.fillerLike(s.Job.Putty)
 	}
 	if (s.Job.Card != "" || s.Card == nil) && !m.needsCard(s, canFill) {
 		return
 	}
 	var q chain.Run
-	what, known := m.filling(&q, s)
+	what, known := hollowReader{m}.filling(&q, s)
 	if !known {
 		return
 	}
@@ -54,8 +54,8 @@ func (m *maker) fill(s *Step) {
 		f.Passes = chain.Do2(&q, fairing.Passes, f.Depth, chain.OnCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
 	}
 	f.Sanded = m.boarded(&q, f.Passes)
-	whole := false
-	if f.putty, whole = m.mixedAs(s); !whole {
+	putty, whole := puttyMaker{m}.mixedAs(s)
+	if f.putty = putty; !whole {
 		return
 	}
 	if q.Err != nil {
@@ -65,7 +65,7 @@ func (m *maker) fill(s *Step) {
 	s.Fill, s.Known = f, true
 }
 
-func (m *maker) fillAmounts(s *Step, area working.Figure[unit.Area]) {
+func fillAmounts(m *maker, s *Step, area working.Figure[unit.Area]) {
 	f := s.Fill
 	if f == nil {
 		return
@@ -75,7 +75,7 @@ func (m *maker) fillAmounts(s *Step, area working.Figure[unit.Area]) {
 		f.Left = chain.Do2(&q, fairing.Skim, area, s.Job.Thickness)
 	}
 	if q.Err == nil && f.Left.Value > 0 {
-		m.filler(&q, s, f, f.putty, area.Value > 0)
+		hollowReader{m}.filler(&q, s, f, f.putty, area.Value > 0)
 	}
 	if q.Err != nil {
 		m.refuse(s.Path+"."+f.field, q.Err)
@@ -87,7 +87,7 @@ var nothingToFill = working.Given(unit.Factor(1), "passes", unit.InPure, "nothin
 
 // filler works out what the filling takes, and what of it becomes dust. Nothing
 // is bought or stays on the boat while the build-up is on no surface.
-func (m *maker) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bool) {
+func (m hollowReader) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bool) {
 	density := chain.DensityOf(s.Card)
 	if putty != nil {
 		density = putty.Made.Density
@@ -106,7 +106,7 @@ func (m *maker) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bo
 		putty.uses(q, s, m.job("card"), mass)
 	} else {
 		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: chain.Do2(q, VolumeOf, mass, density)})
-		m.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
+		coater{m.maker}.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
 	}
 	s.Kept = chain.Do2(q, film.Weight, f.Left, density)
 	s.FilmOnly = s.Kept.Value
@@ -138,9 +138,9 @@ func (m *maker) needsTyped(s *Step, key string, step *working.Step) bool {
 	return step != nil
 }
 
-func (m *maker) sand(s *Step) {
+func sand(m *maker, s *Step) {
 	if s.Job.Sanding.IsRun {
-		m.runOfGrades(s)
+		sander{m}.runOfGrades(s)
 		return
 	}
 	if m.needsTyped(s, "taken", s.Job.Taken.Step) {
@@ -150,13 +150,13 @@ func (m *maker) sand(s *Step) {
 
 func canPolish(c *job.Card) bool { return c.Kind == material.Polish }
 
-func (m *maker) polish(s *Step) {
+func polish(m *maker, s *Step) {
 	if !m.needsCard(s, canPolish) || m.isRefused(s.Path+".taken") {
 		return
 	}
 	var q chain.Run
 	if s.Taken = s.Job.Taken; s.Taken.Step == nil {
-		s.Taken = m.polishTakes(&q, s)
+		s.Taken = sander{m}.polishTakes(&q, s)
 	}
 	if q.Err != nil {
 		m.refuse(s.Path+".taken", q.Err)
@@ -165,7 +165,7 @@ func (m *maker) polish(s *Step) {
 	s.Known = true
 }
 
-func (m *maker) polishAmounts(s *Step, area working.Figure[unit.Area]) {
+func polishAmounts(m *maker, s *Step, area working.Figure[unit.Area]) {
 	if !s.Known || area.Value <= 0 {
 		return
 	}
@@ -179,4 +179,4 @@ func (m *maker) polishAmounts(s *Step, area working.Figure[unit.Area]) {
 }
 
 // wash is water, soap or a wipe: nothing of the film.
-func (m *maker) wash(s *Step) { s.Known, s.face.isAsBefore = true, true }
+func wash(m *maker, s *Step) { s.Known, s.face.isAsBefore = true, true }

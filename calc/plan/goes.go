@@ -39,7 +39,7 @@ func (e *GoTakesError) Error() string {
 
 // goes works out what a coat comes to that is done several times, sanded back
 // in between: the film it adds, and its coats. False: it is refused.
-func (m *maker) goes(s *Step, c *Coat) bool {
+func (m coater) goes(s *Step, c *Coat) bool {
 	s.Added, c.AllCoats = c.Cured, c.Coats
 	n, takes := s.Job.Goes, s.Job.GoTakes
 	if takes.Value > c.Cured.Value {

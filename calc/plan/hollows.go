@@ -62,8 +62,11 @@ type filling struct {
 	field string
 }
 
+// hollowReader works out what hollows take, by how they were measured.
+type hollowReader struct{ *maker }
+
 // filling reckons what the step fills; false: it waits, or it is refused.
-func (m *maker) filling(q *chain.Run, s *Step) (filling, bool) {
+func (m hollowReader) filling(q *chain.Run, s *Step) (filling, bool) {
 	switch s.Job.Hollows.By {
 	case job.FillGrid:
 		return m.fillGrid(q, s)
@@ -78,7 +81,7 @@ func (m *maker) filling(q *chain.Run, s *Step) (filling, bool) {
 	return f, true
 }
 
-func (m *maker) fillGrid(q *chain.Run, s *Step) (filling, bool) {
+func (m hollowReader) fillGrid(q *chain.Run, s *Step) (filling, bool) {
 	f := filling{field: "columns"}
 	grid, ok := m.readGrid(s)
 	if !ok {
@@ -99,7 +102,7 @@ func (m *maker) fillGrid(q *chain.Run, s *Step) (filling, bool) {
 }
 
 // trade looks for the datum at which filler and cutting cost least.
-func (m *maker) trade(q *chain.Run, s *Step, g *Grid, grid *fairing.Grid) bool {
+func (m hollowReader) trade(q *chain.Run, s *Step, g *Grid, grid *fairing.Grid) bool {
 	typed := s.Job.Hollows.Grid
 	cost := typedOr(typed.CutCost, material.CutCost, "a litre cut costs as much as litres filled", unit.InPure)
 	most := typed.CutMost.Value
@@ -132,7 +135,7 @@ func (m *maker) trade(q *chain.Run, s *Step, g *Grid, grid *fairing.Grid) bool {
 const curvePoints = 25
 
 // readGrid reads the rows; false: some are missing or can't be read.
-func (m *maker) readGrid(s *Step) (*fairing.Grid, bool) {
+func (m hollowReader) readGrid(s *Step) (*fairing.Grid, bool) {
 	typed := s.Job.Hollows.Grid
 	ok := m.needsTyped(s, "row-gap", typed.RowGap.Step)
 	ok = m.needsTyped(s, "column-gap", typed.ColumnGap.Step) && ok
@@ -192,7 +195,7 @@ func oneWay(rows [][]string) error {
 
 // badGrid puts an error of the readings at the rows that it is about: blanks
 // are waited for, anything else is refused.
-func (m *maker) badGrid(s *Step, err error) {
+func (m hollowReader) badGrid(s *Step, err error) {
 	paths := s.Job.Hollows.Grid.RowPaths
 	var (
 		cells   fairing.CellErrors
@@ -218,7 +221,7 @@ func (m *maker) badGrid(s *Step, err error) {
 	}
 }
 
-func (m *maker) fillSpots(q *chain.Run, s *Step) (filling, bool) {
+func (m hollowReader) fillSpots(q *chain.Run, s *Step) (filling, bool) {
 	f := filling{field: "fill-by"}
 	var volumes []working.Figure[unit.Volume]
 	var depths []*working.Step
@@ -242,7 +245,7 @@ func (m *maker) fillSpots(q *chain.Run, s *Step) (filling, bool) {
 }
 
 // spot gives the volume and the depth of one place.
-func (m *maker) spot(q *chain.Run, s *job.Spot) (volume working.Figure[unit.Volume], depth working.Figure[unit.Length], ok bool) {
+func (m hollowReader) spot(q *chain.Run, s *job.Spot) (volume working.Figure[unit.Volume], depth working.Figure[unit.Length], ok bool) {
 	ok = m.typed(s.Path, "length", s.Length.Step)
 	if s.Kind == job.Fillet {
 		ok = m.typed(s.Path, "radius", s.Radius.Step) && m.typed(s.Path, "angle", s.Angle.Step) && ok

@@ -43,17 +43,17 @@ const (
 // Kinds is every kind of step.
 var Kinds = []*Kind{
 	coatKind("coat"),
-	{Key: "fill", Drawing: DrawnFiller, Fits: canFill, films: (*maker).fill, amounts: (*maker).fillAmounts, extras: (*user).fill, walk: (*maker).walkFill, tasks: fillTasks},
+	{Key: "fill", Drawing: DrawnFiller, Fits: canFill, films: fill, amounts: fillAmounts, extras: (*user).fill, walk: walkFill, tasks: fillTasks},
 	{Key: "sand", Drawing: DrawnSanded, Fresh: []job.Line{{Path: "by", Text: job.ByGrades}},
-		films: (*maker).sand, amounts: (*maker).work, extras: (*user).sandStep, walk: (*maker).walkSand, tasks: sandTasks},
-	{Key: "polish", Drawing: DrawnPolished, Fits: canPolish, films: (*maker).polish, amounts: (*maker).polishAmounts, extras: (*user).polish, walk: (*maker).walkPolish, tasks: polishTasks},
-	{Key: "wash", films: (*maker).wash, walk: (*maker).walkWash, tasks: washTasks},
+		films: sand, amounts: work, extras: (*user).sandStep, walk: walkSand, tasks: sandTasks},
+	{Key: "polish", Drawing: DrawnPolished, Fits: canPolish, films: polish, amounts: polishAmounts, extras: (*user).polish, walk: walkPolish, tasks: polishTasks},
+	{Key: "wash", films: wash, walk: walkWash, tasks: washTasks},
 	intoPores(coatKind("squeegee"), "knife"),
 	intoPores(coatKind("porous"), "brush"),
 }
 
 func coatKind(key string) *Kind {
-	return &Kind{Key: key, Drawing: DrawnFilm, Fits: canCoat, films: (*maker).coat, amounts: (*maker).coatAmounts, extras: (*user).coat, walk: (*maker).walkCoat, tasks: coatTasks}
+	return &Kind{Key: key, Drawing: DrawnFilm, Fits: canCoat, films: coat, amounts: coatAmounts, extras: (*user).coat, walk: walkCoat, tasks: coatTasks}
 }
 
 func intoPores(k *Kind, method string) *Kind {

@@ -57,8 +57,11 @@ var (
 	noFlatten = working.Given(unit.DryFilm(0), "texture", unit.InMicrometre, "no film before it", source.Exact)
 )
 
+// sander works out what grades and polish take, and what that takes of them.
+type sander struct{ *maker }
+
 // runOfGrades plans a sanding step that is given by its grades.
-func (m *maker) runOfGrades(s *Step) {
+func (m sander) runOfGrades(s *Step) {
 	grades, ok := m.grades(s)
 	if !ok {
 		return
@@ -71,7 +74,7 @@ func (m *maker) runOfGrades(s *Step) {
 	r.Flatten = m.flatten(&q, s)
 	r.turns = m.turns(grades)
 	takes := r.stages(&q)
-	r.fewest(m)
+	r.fewest(m.maker)
 	jumps, err := sanding.Validate(grades, material.AskStep)
 	if err = firstError(q.Err, err); err != nil {
 		m.refuse(s.Path+".grades", err)
@@ -84,7 +87,7 @@ func (m *maker) runOfGrades(s *Step) {
 
 // grades gives the run of a step: as typed, or the usual grades from the first
 // to the last.
-func (m *maker) grades(s *Step) ([]sanding.Grade, bool) {
+func (m sander) grades(s *Step) ([]sanding.Grade, bool) {
 	typed := s.Job.Sanding
 	switch {
 	case len(typed.Grades) > 0:
@@ -101,7 +104,7 @@ func (m *maker) grades(s *Step) ([]sanding.Grade, bool) {
 	return nil, false
 }
 
-func (m *maker) waitUnlessRefused(path string) {
+func (m sander) waitUnlessRefused(path string) {
 	if !m.isRefused(path) {
 		m.wait(path, ErrNoGrades)
 	}
@@ -123,7 +126,7 @@ func usualRun(first, last sanding.Grade) []sanding.Grade {
 
 // flatten is what the first grade takes: the texture of the coat before, or
 // the scratches of the sanding before.
-func (m *maker) flatten(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
+func (m sander) flatten(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
 	share := sanding.OfMean
 	if s.Job.Sanding.IsPeak {
 		share = sanding.OfPeak
@@ -144,7 +147,7 @@ func (m *maker) flatten(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
 }
 
 // turns puts the builder's own removals to the grades.
-func (m *maker) turns(grades []sanding.Grade) []sanding.Turn {
+func (m sander) turns(grades []sanding.Grade) []sanding.Turn {
 	list := make([]sanding.Turn, len(grades))
 	removals := m.plan.removals()
 	for i, g := range grades {
@@ -183,7 +186,7 @@ func (r *Sanding) fewest(m *maker) {
 	if err != nil || len(few) >= len(r.Grades) {
 		return
 	}
-	other := Sanding{turns: m.turns(few), k: r.k, Flatten: r.Flatten}
+	other := Sanding{turns: sander{m}.turns(few), k: r.k, Flatten: r.Flatten}
 	var q chain.Run
 	if takes := other.stages(&q); q.Err == nil {
 		r.Fewest, r.FewTake = few, takes
@@ -191,7 +194,7 @@ func (r *Sanding) fewest(m *maker) {
 }
 
 // work is what the run takes of abrasives and hours over the area.
-func (m *maker) work(s *Step, area working.Figure[unit.Area]) {
+func work(m *maker, s *Step, area working.Figure[unit.Area]) {
 	r := s.Sand
 	if r == nil || area.Value <= 0 {
 		return
@@ -202,13 +205,13 @@ func (m *maker) work(s *Step, area working.Figure[unit.Area]) {
 		stage := &r.Stages[i]
 		from := s.Job.Sanding.WetFrom
 		stage.IsWet = from > 0 && stage.Grade >= from
-		per, speed, how := m.abrasive(stage, s.Job.Sanding.Tool)
+		per, speed, how := sander{m}.abrasive(stage, s.Job.Sanding.Tool)
 		stage.Pieces = chain.Do2(&q, sanding.Sheets, area, per)
 		stage.Hours = chain.Do2(&q, sanding.Hours, area, working.Given(speed.Value, "area sanded in an hour", unit.InSquareMetrePerHour, how, speed.Mark))
 		hours = append(hours, stage.Hours)
 	}
 	r.Hours = working.Sum(runHours, hours...)
-	r.Dust = chain.Do3(&q, sanding.Dust, area, s.Taken, m.sandedDensity())
+	r.Dust = chain.Do3(&q, sanding.Dust, area, s.Taken, sander{m}.sandedDensity())
 	if q.Err != nil {
 		m.refuse(s.Path+".grades", q.Err)
 	}
@@ -233,7 +236,7 @@ func (u *user) run(r *Sanding) {
 }
 
 // abrasive settles what a stage is sanded with.
-func (m *maker) abrasive(stage *Stage, tool string) (per working.Figure[unit.Factor], speed material.Spec[unit.SpreadingSpeed], how string) {
+func (m sander) abrasive(stage *Stage, tool string) (per working.Figure[unit.Factor], speed material.Spec[unit.SpreadingSpeed], how string) {
 	key, speed, how := "disc", material.DiscOnFilm, "by machine"
 	switch {
 	case stage.IsWet:
@@ -250,7 +253,7 @@ func (m *maker) abrasive(stage *Stage, tool string) (per working.Figure[unit.Fac
 }
 
 // sandedDensity is that of what lies on top.
-func (m *maker) sandedDensity() working.Figure[unit.Density] {
+func (m sander) sandedDensity() working.Figure[unit.Density] {
 	for i := len(m.below) - 1; i >= 0; i-- {
 		if s := &m.below[i]; s.Card != nil && (s.Coat != nil || s.Fill != nil) {
 			return curedDensity(s)
@@ -269,7 +272,7 @@ func (s *Step) lastGrade() sanding.Grade {
 
 // polishTakes is the film that a polish takes where none was typed: below the
 // scratches of the last grade, and never less than its own.
-func (m *maker) polishTakes(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
+func (m sander) polishTakes(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
 	own := chain.OnCard(s.Card, s.Card.Takes, "least film that it takes", unit.InMicrometre)
 	if scratches := m.faceBelow().scratches; scratches.Step != nil {
 		return chain.Do2(q, sanding.Cutting, scratches, own)

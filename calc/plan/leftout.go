@@ -31,7 +31,7 @@ func (p *Plan) LeftOut() []LeftOut {
 		if s.Buildup == "" || p.measured(s).Known {
 			continue
 		}
-		if out, found := p.holds(s.Path); found {
+		if out, found := (teller{p}).holds(s.Path); found {
 			out.Name = s.Name
 			list = append(list, out)
 		}
@@ -39,14 +39,14 @@ func (p *Plan) LeftOut() []LeftOut {
 	buildups := p.Buildups()
 	for i := range buildups {
 		b := &buildups[i]
-		if !p.isUsed(b.Path) {
+		if !isUsed(p, b.Path) {
 			continue
 		}
 		for n := range b.Steps {
 			if b.Steps[n].Known {
 				continue
 			}
-			if out, found := p.stepWaits(&b.Steps[n]); found {
+			if out, found := (teller{p}).stepWaits(&b.Steps[n]); found {
 				out.Name = "step " + strconv.Itoa(n+1)
 				if n := p.Job.Buildups[i].Name; n != "" {
 					out.Name += " of " + n
@@ -64,7 +64,7 @@ func (p *Plan) IsWithheld(buildup string) bool {
 	for i := range p.Job.Surfaces {
 		s := &p.Job.Surfaces[i]
 		if (buildup == "" || s.Buildup == buildup) && !p.measured(s).Known {
-			if out, found := p.holds(s.Path); found && out.IsRefused {
+			if out, found := (teller{p}).holds(s.Path); found && out.IsRefused {
 				return true
 			}
 		}
@@ -72,12 +72,12 @@ func (p *Plan) IsWithheld(buildup string) bool {
 	return false
 }
 
-func (p *Plan) isUsed(buildup string) bool {
+func isUsed(p *Plan, buildup string) bool {
 	return slices.ContainsFunc(p.Job.Surfaces, func(s job.Surface) bool { return s.Buildup == buildup })
 }
 
 // holds finds what an item waits for: what is refused first.
-func (p *Plan) holds(item string) (LeftOut, bool) {
+func (p teller) holds(item string) (LeftOut, bool) {
 	refused, waiting := p.problemsIn(item)
 	for _, list := range []struct {
 		problems  []job.Problem
@@ -91,7 +91,7 @@ func (p *Plan) holds(item string) (LeftOut, bool) {
 }
 
 // stepWaits finds what a step waits for, on its card too.
-func (p *Plan) stepWaits(s *Step) (LeftOut, bool) {
+func (p teller) stepWaits(s *Step) (LeftOut, bool) {
 	if s.Card != nil && s.Card.Unread != "" {
 		return LeftOut{Path: s.Path, By: s.Card.Unread, IsRefused: true}, true
 	}
@@ -105,7 +105,7 @@ func (p *Plan) Withheld(card string, out []LeftOut) *WaitsError {
 		return &WaitsError{LeftOut{Path: c.Path, Name: c.Name, By: c.Unread, IsRefused: true}}
 	}
 	for _, o := range out {
-		if o.IsRefused && p.takes(o.Path, card) {
+		if o.IsRefused && takes(p, o.Path, card) {
 			return &WaitsError{o}
 		}
 	}
@@ -113,7 +113,7 @@ func (p *Plan) Withheld(card string, out []LeftOut) *WaitsError {
 }
 
 // takes says if a surface's build-up, or a step, takes some of a material.
-func (p *Plan) takes(item, card string) bool {
+func takes(p *Plan, item, card string) bool {
 	for i := range p.Job.Surfaces {
 		if s := &p.Job.Surfaces[i]; s.Path == item {
 			item = s.Buildup
@@ -123,7 +123,7 @@ func (p *Plan) takes(item, card string) bool {
 	for i := range buildups {
 		for n := range buildups[i].Steps {
 			s := &buildups[i].Steps[n]
-			if (buildups[i].Path == item || s.Path == item) && p.stepTakes(s, card) {
+			if (buildups[i].Path == item || s.Path == item) && stepTakes(p, s, card) {
 				return true
 			}
 		}
@@ -133,7 +133,7 @@ func (p *Plan) takes(item, card string) bool {
 
 // stepTakes says if a step takes some of a material: by its uses, or while it
 // isn't planned by what its card names.
-func (p *Plan) stepTakes(s *Step, card string) bool {
+func stepTakes(p *Plan, s *Step, card string) bool {
 	if slices.ContainsFunc(s.Used, func(u Use) bool { return u.Card.Key == card }) {
 		return true
 	}

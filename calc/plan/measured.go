@@ -34,7 +34,7 @@ func measuredOn(b *job.Buildup) []string {
 
 // asMeasured puts what was measured on the surface, or on no surface in
 // particular, in the place of what was planned.
-func (m *maker) asMeasured(planned []buildup.Step, steps []Step, surface string) ([]buildup.Step, bool) {
+func (m coater) asMeasured(planned []buildup.Step, steps []Step, surface string) ([]buildup.Step, bool) {
 	list, ok := slices.Clone(planned), true
 	for i := range steps {
 		s := &steps[i]
@@ -58,7 +58,7 @@ func (m *maker) asMeasured(planned []buildup.Step, steps []Step, surface string)
 	return list, ok
 }
 
-func (m *maker) held(path string, err error) bool {
+func (m coater) held(path string, err error) bool {
 	if err != nil && !m.isRefused(path) {
 		m.refuse(path, err)
 	}
@@ -76,7 +76,7 @@ func plannedCV(steps []buildup.Step) working.Figure[unit.Share] {
 }
 
 // combs gives what the combs read on a surface will cure to.
-func (m *maker) combs(s *Step, surface string) (list []working.Figure[unit.DryFilm], ok bool) {
+func (m coater) combs(s *Step, surface string) (list []working.Figure[unit.DryFilm], ok bool) {
 	if s.Coat == nil {
 		return nil, true
 	}
@@ -105,7 +105,7 @@ func (s *Step) Comb(at int) (film.CombReading, error) {
 }
 
 // typedOnce waits for a figure that may be asked for by several surfaces.
-func (m *maker) typedOnce(path, key string, step *working.Step) bool {
+func (m coater) typedOnce(path, key string, step *working.Step) bool {
 	return step != nil || at(m.answer.notes.waiting, path+"."+key) == nil && m.typed(path, key, step)
 }
 

@@ -29,7 +29,7 @@ func (p *Plan) Needs() []Need {
 			for i := range b.Steps {
 				s := &b.Steps[i]
 				for _, use := range s.Used {
-					n.add(m.rest(s, use))
+					n.add(workLeft{m}.rest(s, use))
 				}
 				sanded, sprayed = append(sanded, s.sanded...), append(sprayed, s.sprayed...)
 			}

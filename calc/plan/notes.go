@@ -14,7 +14,7 @@ import (
 // measured by.
 func (p *Plan) Unreadable() []job.Problem {
 	list := slices.Clone(p.reading.Problems)
-	for _, n := range p.saidOf("surface") {
+	for _, n := range (teller{p}).saidOf("surface") {
 		list = append(list, n.refused...)
 	}
 	return list
@@ -25,7 +25,7 @@ func (p *Plan) Refused() []job.Problem {
 	return ask(p, "refused", func(m *maker) []job.Problem {
 		m.lookAtLists()
 		list := slices.Clone(m.plan.reading.Problems)
-		for _, n := range m.plan.said() {
+		for _, n := range (teller{m.plan}).said() {
 			list = append(list, n.refused...)
 		}
 		return list
@@ -36,7 +36,7 @@ func (p *Plan) Refused() []job.Problem {
 func (p *Plan) Waiting() []job.Problem {
 	return ask(p, "waiting", func(m *maker) []job.Problem {
 		var list []job.Problem
-		for _, n := range m.plan.said() {
+		for _, n := range (teller{m.plan}).said() {
 			list = append(list, n.waiting...)
 		}
 		return list
@@ -47,7 +47,7 @@ func (p *Plan) Waiting() []job.Problem {
 func (p *Plan) Asks() []Ask {
 	return ask(p, "asks", func(m *maker) []Ask {
 		var list []Ask
-		for _, n := range m.plan.said() {
+		for _, n := range (teller{m.plan}).said() {
 			list = append(list, n.asks...)
 		}
 		return list
@@ -59,7 +59,7 @@ func (p *Plan) RefusedAt(path string) error {
 	if err := at(p.reading.Problems, path); err != nil {
 		return err
 	}
-	for _, n := range p.saidOf(path) {
+	for _, n := range (teller{p}).saidOf(path) {
 		if err := at(n.refused, path); err != nil {
 			return err
 		}
@@ -69,7 +69,7 @@ func (p *Plan) RefusedAt(path string) error {
 
 // WaitingAt gives what the path still waits for; nil: nothing.
 func (p *Plan) WaitingAt(path string) error {
-	for _, n := range p.saidOf(path) {
+	for _, n := range (teller{p}).saidOf(path) {
 		if err := at(n.waiting, path); err != nil {
 			return err
 		}
@@ -79,12 +79,15 @@ func (p *Plan) WaitingAt(path string) error {
 
 // WaitingIn lists what the fields of an item wait for.
 func (p *Plan) WaitingIn(item string) []job.Problem {
-	_, waiting := p.problemsIn(item)
+	_, waiting := teller{p}.problemsIn(item)
 	return waiting
 }
 
+// teller gathers what there is to say by where it is said.
+type teller struct{ *Plan }
+
 // problemsIn lists what of an item is refused, and what it waits for.
-func (p *Plan) problemsIn(item string) (refused, waiting []job.Problem) {
+func (p teller) problemsIn(item string) (refused, waiting []job.Problem) {
 	in := func(list, from []job.Problem) []job.Problem {
 		for _, problem := range from {
 			if problem.Path == item || strings.HasPrefix(problem.Path, item+".") {
@@ -102,7 +105,7 @@ func (p *Plan) problemsIn(item string) (refused, waiting []job.Problem) {
 
 // AskAt gives the question about the figure at the path; nil: none.
 func (p *Plan) AskAt(path string) *Ask {
-	for _, n := range p.saidOf(path) {
+	for _, n := range (teller{p}).saidOf(path) {
 		for i := range n.asks {
 			if n.asks[i].Path == path {
 				return &n.asks[i]
@@ -125,7 +128,7 @@ func at(list []job.Problem, path string) error {
 var heads = []string{"surface", "removal", "cup", "putty", "buildup", "card", "bench", "test"}
 
 // said is all that there is to say.
-func (p *Plan) said() []*notes {
+func (p teller) said() []*notes {
 	var list []*notes
 	for _, head := range heads {
 		list = append(list, p.saidOf(head)...)
@@ -135,7 +138,7 @@ func (p *Plan) said() []*notes {
 
 // saidOf is what there is to say of a path and of what lies under it, and
 // perhaps of more.
-func (p *Plan) saidOf(path string) []*notes {
+func (p teller) saidOf(path string) []*notes {
 	part := job.PartOf(path)
 	head, id, _ := strings.Cut(part, ".")
 	switch head {
@@ -143,49 +146,49 @@ func (p *Plan) saidOf(path string) []*notes {
 		return p.saidOfSurfaces(id)
 	case "removal":
 		p.removals()
-		return p.notesOf("removals")
+		return p.book.notesOf("removals")
 	case "cup":
 		p.log()
-		return p.notesOf("log")
+		return p.book.notesOf("log")
 	case "putty":
 		p.Putties()
-		return p.notesOf("putties")
+		return p.book.notesOf("putties")
 	case "buildup":
 		return p.saidOfBuildups(id)
 	case "card":
 		p.Needs()
-		p.typedCards()
-		return append(p.notesOf("needs"), p.notesOf("cards")...)
+		typedCards(p.Plan)
+		return append(p.book.notesOf("needs"), p.book.notesOf("cards")...)
 	case "bench":
-		p.jumps()
-		return p.notesOf("jumps")
+		jumps(p.Plan)
+		return p.book.notesOf("jumps")
 	case "test":
-		p.typedTests()
-		return p.notesOf("tests")
+		typedTests(p.Plan)
+		return p.book.notesOf("tests")
 	}
 	return nil
 }
 
 // saidOfSurfaces is what there is to say of a surface; without an id, of all.
-func (p *Plan) saidOfSurfaces(id string) (list []*notes) {
+func (p teller) saidOfSurfaces(id string) (list []*notes) {
 	for i, path := 0, "surface."+id; i < len(p.Job.Surfaces); i++ {
 		if s := &p.Job.Surfaces[i]; id == "" || s.Path == path {
 			p.measured(s)
-			list = append(list, p.notesOf(s.Path)...)
+			list = append(list, p.book.notesOf(s.Path)...)
 		}
 	}
 	return list
 }
 
-func (p *Plan) saidOfBuildups(id string) (list []*notes) {
+func (p teller) saidOfBuildups(id string) (list []*notes) {
 	for i := range p.Job.Buildups {
 		if b := &p.Job.Buildups[i]; id == "" || b.Path == "buildup."+id {
 			p.layers(b.Path)
 			p.amounts(b.Path)
 			p.budgets(b.Path)
-			list = append(list, p.notesOf("layers of "+b.Path)...)
-			list = append(list, p.notesOf(b.Path)...)
-			list = append(list, p.notesOf("budgets of "+b.Path)...)
+			list = append(list, p.book.notesOf("layers of "+b.Path)...)
+			list = append(list, p.book.notesOf(b.Path)...)
+			list = append(list, p.book.notesOf("budgets of "+b.Path)...)
 		}
 	}
 	return list

@@ -65,13 +65,13 @@ func MostInOneCoat(card *job.Card, isRolled bool) material.Spec[unit.WetFilm] {
 func (m *maker) lies(step string) (isWall, isOverhead bool) {
 	steps, _ := job.Split(step)
 	b, _ := job.Split(steps)
-	l := m.plan.liesOf(b)
+	l := liesOf(m.plan, b)
 	return l.isWall, l.isOverhead
 }
 
 type lying struct{ isWall, isOverhead bool }
 
-func (p *Plan) liesOf(buildup string) lying {
+func liesOf(p *Plan, buildup string) lying {
 	return askSmall(p, "how lies "+buildup, func(m *maker) (l lying) {
 		for _, s := range m.typedOn(buildup) {
 			m.look(s.Path)

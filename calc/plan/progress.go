@@ -81,8 +81,11 @@ func restOf[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, unit.Share, Q] {
 		func(n Q, r unit.Share) Q { return n * Q(r) })
 }
 
+// workLeft works out by the log what of a step is still to be done.
+type workLeft struct{ *maker }
+
 // progress looks up in the log how far a step has come, and what is left of it.
-func (m *maker) progress(s *Step, on []*job.Surface, area working.Figure[unit.Area]) {
+func (m workLeft) progress(s *Step, on []*job.Surface, area working.Figure[unit.Area]) {
 	p, log := &s.Progress, m.plan.log()
 	finished := log.done[s.Path]
 	var done []working.Figure[unit.Area]
@@ -116,7 +119,7 @@ func (m *maker) progress(s *Step, on []*job.Surface, area working.Figure[unit.Ar
 }
 
 // left works out the share of a step that is still to be done.
-func (m *maker) left(s *Step, area, done working.Figure[unit.Area]) {
+func (m workLeft) left(s *Step, area, done working.Figure[unit.Area]) {
 	var q chain.Run
 	if s.Leaves.Value > unit.Gram {
 		s.Progress.Rest = chain.Do4(&q, leftToPutOn, area, done, s.Progress.PutOn, chain.Do2(&q, asLearnt, s.Leaves, learntFactor(s.Learnt)))
@@ -146,7 +149,7 @@ func learntFactor(l *job.Learnt) working.Figure[unit.Factor] {
 }
 
 // rest is what is still needed of a use, with the learnt factor.
-func (m *maker) rest(s *Step, u Use) Use {
+func (m workLeft) rest(s *Step, u Use) Use {
 	left := s.Progress.Rest
 	if left.Step == nil && s.Learnt == nil {
 		return u
@@ -175,7 +178,7 @@ func (m *maker) rest(s *Step, u Use) Use {
 }
 
 // restHours leaves of the hours that a step added what is still to be done.
-func (m *maker) restHours(s *Step, hours []working.Figure[unit.Time]) {
+func (m workLeft) restHours(s *Step, hours []working.Figure[unit.Time]) {
 	for i, h := range hours {
 		if left := s.Progress.Rest; left.Step != nil && h.Step != nil {
 			var q chain.Run

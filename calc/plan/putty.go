@@ -37,9 +37,12 @@ type PuttyPart struct {
 // ErrNoRecipe says that a putty has yet to get its parts.
 var ErrNoRecipe = errors.New("plan: the recipe isn't whole yet")
 
+// puttyMaker works out a putty that is mixed by hand.
+type puttyMaker struct{ *maker }
+
 // mixedAs gives the putty that a fill is mixed as; nil: it is bought. False:
 // the recipe isn't whole.
-func (m *maker) mixedAs(s *Step) (*Putty, bool) {
+func (m puttyMaker) mixedAs(s *Step) (*Putty, bool) {
 	if s.Job.Putty == "" {
 		return nil, true
 	}
@@ -80,13 +83,13 @@ func (p *Plan) Putties() []Putty {
 		typed := m.job("putty").Putties
 		var list []Putty
 		for i := range typed {
-			list = append(list, m.putty(&typed[i]))
+			list = append(list, puttyMaker{m}.putty(&typed[i]))
 		}
 		return list
 	})
 }
 
-func (m *maker) putty(p *job.Putty) Putty {
+func (m puttyMaker) putty(p *job.Putty) Putty {
 	out := Putty{Path: p.Path, Against: m.card(p.Against)}
 	if out.Against == nil || !canFill(out.Against) {
 		out.Against = m.card("epoxy-filler")
@@ -120,7 +123,7 @@ func (m *maker) putty(p *job.Putty) Putty {
 }
 
 // badPutty puts an error of a recipe at it: what adds to nothing is waited for.
-func (m *maker) badPutty(p *job.Putty, err error) {
+func (m puttyMaker) badPutty(p *job.Putty, err error) {
 	if errors.Is(err, fairing.ErrNothing) {
 		m.wait(p.Path+".part", err)
 		return
@@ -129,7 +132,7 @@ func (m *maker) badPutty(p *job.Putty, err error) {
 }
 
 // recipe takes the parts as typed to masses; false: some wait.
-func (m *maker) recipe(p *job.Putty) (r fairing.Recipe, ok bool) {
+func (m puttyMaker) recipe(p *job.Putty) (r fairing.Recipe, ok bool) {
 	ok = true
 	r.Air = p.Air
 	if r.Air.Step == nil {
@@ -161,7 +164,7 @@ func (m *maker) recipe(p *job.Putty) (r fairing.Recipe, ok bool) {
 }
 
 // costOf is what a litre costs, where every part has its price.
-func (m *maker) costOf(p *job.Putty, r fairing.Recipe) (cost decimal.NullDecimal) {
+func (m puttyMaker) costOf(p *job.Putty, r fairing.Recipe) (cost decimal.NullDecimal) {
 	var prices []decimal.Decimal
 	for _, part := range p.Parts {
 		price, err := unit.ReadDecimal(part.Price)
@@ -195,7 +198,7 @@ func litreOf(c *job.Card) (best decimal.NullDecimal) {
 
 // fillerLike is the bought filler whose limits hold for a putty mixed by hand,
 // where the step names none; nil: no such putty.
-func (m *maker) fillerLike(putty string) *job.Card {
+func (m puttyMaker) fillerLike(putty string) *job.Card {
 	for _, p := range m.plan.Putties() {
 		if p.Path == putty {
 			return p.Against

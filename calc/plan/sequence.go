@@ -33,7 +33,7 @@ func (b *Buildup) Findings() []Finding { return b.plan.findings(b.Path) }
 func (p *Plan) findings(path string) []Finding {
 	return ask(p, "findings of "+path, func(m *maker) []Finding {
 		out := &sequence{steps: m.plan.layers(path)}
-		steps := m.plan.walked(path)
+		steps := walked(m.plan, path)
 		known := map[groundOf][]buildup.Finding{} // many surfaces lie on one kind of ground
 		on := m.typedOn(path)
 		for _, s := range on {
@@ -139,7 +139,7 @@ func (g groundOf) under(steps []buildup.Step) []buildup.Step {
 }
 
 // walked gives the steps as the sums of a build-up see them, index by index.
-func (p *Plan) walked(path string) []buildup.Step {
+func walked(p *Plan, path string) []buildup.Step {
 	return ask(p, "walk of "+path, func(m *maker) []buildup.Step {
 		steps := m.plan.layers(path)
 		list := make([]buildup.Step, len(steps))
@@ -167,7 +167,7 @@ func (m *maker) walkedStep(s *Step, cv working.Figure[unit.Share]) buildup.Step 
 	return out
 }
 
-func (m *maker) walkCoat(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+func walkCoat(m *maker, s *Step, cv working.Figure[unit.Share]) buildup.Step {
 	out := buildup.Step{Kind: buildup.Coat, Layer: m.layer(s)}
 	if s.Coat != nil {
 		out.Film.Adds = s.Coat.Cured
@@ -179,7 +179,7 @@ func (m *maker) walkCoat(s *Step, cv working.Figure[unit.Share]) buildup.Step {
 	return out
 }
 
-func (m *maker) walkFill(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+func walkFill(m *maker, s *Step, cv working.Figure[unit.Share]) buildup.Step {
 	out := buildup.Step{Kind: buildup.Fill, Layer: m.layer(s)}
 	if off := s.Job.SandedOff; off.Step == nil || off.Value > 0 {
 		out.Film.Takes, out.Film.TakesCV = sandedFiller, cv
@@ -187,15 +187,15 @@ func (m *maker) walkFill(s *Step, cv working.Figure[unit.Share]) buildup.Step {
 	return out
 }
 
-func (m *maker) walkSand(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+func walkSand(m *maker, s *Step, cv working.Figure[unit.Share]) buildup.Step {
 	return s.taking(buildup.Step{Kind: buildup.Sand, Grit: int(s.lastGrade())}, cv)
 }
 
-func (m *maker) walkPolish(s *Step, cv working.Figure[unit.Share]) buildup.Step {
+func walkPolish(m *maker, s *Step, cv working.Figure[unit.Share]) buildup.Step {
 	return s.taking(buildup.Step{Kind: buildup.Polish}, cv)
 }
 
-func (m *maker) walkWash(*Step, working.Figure[unit.Share]) buildup.Step {
+func walkWash(*maker, *Step, working.Figure[unit.Share]) buildup.Step {
 	return buildup.Step{Kind: buildup.Wash}
 }
 

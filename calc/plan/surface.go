@@ -49,7 +49,7 @@ func (p *Plan) measured(s *job.Surface) Surface {
 }
 
 // on lists the paths of the surfaces that get a build-up, one after another.
-func (p *Plan) on(buildup string) string {
+func on(p *Plan, buildup string) string {
 	return askSmall(p, "surfaces on "+buildup, func(m *maker) string {
 		var list []string
 		for _, s := range m.surfaces() {
@@ -65,7 +65,7 @@ func (p *Plan) on(buildup string) string {
 // typedOn gives the surfaces that get a build-up, as they were typed. What they
 // say must be looked at by the part.
 func (m *maker) typedOn(buildup string) []*job.Surface {
-	paths := strings.Fields(m.plan.on(buildup))
+	paths := strings.Fields(on(m.plan, buildup))
 	list := make([]*job.Surface, 0, len(paths))
 	typed := m.surfaces()
 	for i := range typed {

@@ -11,7 +11,7 @@ import (
 )
 
 // keptThinner gives what part of the thinner stays and how much it shrinks.
-func (m *maker) keptThinner(s *Step) (stays, shrinks working.Figure[unit.Share]) {
+func (m coater) keptThinner(s *Step) (stays, shrinks working.Figure[unit.Share]) {
 	if t := m.card(s.Card.Thinner); t != nil {
 		return chain.OnCard(t, t.Stays, "share that stays in the film", unit.InPercent), chain.OnCard(t, t.Shrinks, "shrinkage of what stays", unit.InPercent)
 	}
@@ -30,7 +30,7 @@ var (
 
 // extra gives thinner and wax solution per volume of product, within the
 // card's limit on both together.
-func (m *maker) extra(s *Step) (working.Figure[unit.ByVolume], error) {
+func (m coater) extra(s *Step) (working.Figure[unit.ByVolume], error) {
 	if err := CheckThinner(s.Job, s.Card, m.card(s.Card.Thinner)); err != nil {
 		return noThinner, err
 	}
@@ -50,7 +50,7 @@ func (m *maker) extra(s *Step) (working.Figure[unit.ByVolume], error) {
 }
 
 // byVolume takes an addition per mass of product to one per volume.
-func (m *maker) byVolume(q *chain.Run, product *job.Card, key string, share working.Figure[unit.ByMass]) working.Figure[unit.ByVolume] {
+func (m coater) byVolume(q *chain.Run, product *job.Card, key string, share working.Figure[unit.ByMass]) working.Figure[unit.ByVolume] {
 	added := m.card(key)
 	return chain.Do3(q, film.ThinnerByVolume, share, chain.DensityOf(product), chain.DensityOf(added))
 }
