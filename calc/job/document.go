@@ -229,6 +229,28 @@ func Changes(before, after Document) []Change {
 	return list
 }
 
+// Joined gives the changes that lead from before the first to after those that
+// followed, by path.
+func Joined(first, then []Change) []Change {
+	list := make([]Change, 0, len(first)+len(then))
+	for len(first) > 0 || len(then) > 0 {
+		var c Change
+		switch {
+		case len(then) == 0 || len(first) > 0 && first[0].Path < then[0].Path:
+			c, first = first[0], first[1:]
+		case len(first) == 0 || then[0].Path < first[0].Path:
+			c, then = then[0], then[1:]
+		default:
+			c = Change{first[0].Path, first[0].Before, then[0].After}
+			first, then = first[1:], then[1:]
+		}
+		if c.Before != c.After {
+			list = append(list, c)
+		}
+	}
+	return list
+}
+
 // Redo makes the changes again.
 func (d Document) Redo(changes []Change) Document {
 	lines := make([]Line, 0, len(changes))

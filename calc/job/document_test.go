@@ -190,3 +190,23 @@ func TestNoFieldOfAnItemThatCantBeNamed(t *testing.T) {
 	}
 	assert.NotNil(t, job.FieldAt("surface.a-1.name"))
 }
+
+// Changes joined lead where the two lead, made one after another.
+func TestChangesJoined(t *testing.T) {
+	random := rand.New(rand.NewPCG(1, 1))
+	changed := func(d job.Document) job.Document {
+		for range random.IntN(5) {
+			d = d.Set("p."+strconv.Itoa(random.IntN(6)), []string{"", "a", "b"}[random.IntN(3)])
+		}
+		return d
+	}
+	for range 500 {
+		a := changed(job.Document{})
+		b := changed(a)
+		c := changed(b)
+		joined := job.Joined(job.Changes(a, b), job.Changes(b, c))
+		require.Len(t, joined, len(job.Changes(a, c)))
+		require.Empty(t, job.Changes(c, a.Redo(joined)))
+		require.Empty(t, job.Changes(a, c.Undo(joined)))
+	}
+}

@@ -73,8 +73,12 @@ type lying struct{ isWall, isOverhead bool }
 
 func liesOf(p *Plan, buildup string) lying {
 	return askSmall(p, "how lies "+buildup, func(m *maker) (l lying) {
-		for _, s := range m.typedOn(buildup) {
-			m.look(s.Path)
+		typed := m.surfaces()
+		for i := range typed {
+			s := &typed[i]
+			if m.look(s.Path); s.Buildup != buildup {
+				continue
+			}
 			l.isWall, l.isOverhead = l.isWall || s.Lies == job.OnWall, l.isOverhead || s.Lies == job.Overhead
 		}
 		return l

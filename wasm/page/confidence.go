@@ -18,7 +18,7 @@ const sliceWork = 60_000
 
 // confident asks for time to find out how sure the order is, once it is looked at.
 func (s *State) confident(effects []Effect) []Effect {
-	if s.Working || s.Sure.Run != nil || !s.asksHowSure() {
+	if s.Screen != "order" || s.Working || s.Sure.Run != nil || !s.asksHowSure() {
 		return effects
 	}
 	s.Working = true

@@ -16,9 +16,10 @@ const Settled = "settled"
 func (s *State) spoken(effects []Effect) []Effect {
 	text := ""
 	switch {
+	case s.Screen != "cup":
 	case s.showsStep():
 		text = s.stepText()
-	case s.Screen == "cup" && s.Spoken != "":
+	case s.Spoken != "":
 		text = behind
 	}
 	if text == s.Spoken {
@@ -31,7 +32,7 @@ func (s *State) spoken(effects []Effect) []Effect {
 	if slices.ContainsFunc(effects, func(e Effect) bool { return e.Kind == Say }) {
 		return effects
 	}
-	if text == "" && s.showsStep() {
+	if text == "" && s.Screen == "cup" && s.showsStep() {
 		text = words.NoDose + "."
 	}
 	return append(effects, Effect{Kind: Say, Key: Settled, Text: s.Local(text)})
@@ -41,9 +42,10 @@ func (s *State) spoken(effects []Effect) []Effect {
 // once it is in sight again.
 const behind = "behind a sheet"
 
-// showsStep says if a step of a cup is in sight: no sheet of anything else covers it.
+// showsStep says if on the Cup's screen a step is in sight: no sheet of anything else
+// covers it.
 func (s *State) showsStep() bool {
-	return s.Screen == "cup" && (!s.IsCovered() || slices.Contains(cupStepSheets, s.Sheet()))
+	return !s.IsCovered() || slices.Contains(cupStepSheets, s.Sheet())
 }
 
 // stepText is what the step that is shown acts on, in one line; empty where there is nothing to act on.
