@@ -57,6 +57,7 @@ var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
 	{Key: "sun", Name: "the part stood", Kind: Words, Optional: true},
 	{Key: "day", Name: "day", Kind: Words, Optional: true},
 	{Key: "weighed", Name: "weighed at", Kind: Moment, Max: 1e11, Optional: true},
+	{Key: "hour", Name: "the phone's time of day then, in seconds", Kind: Words, Optional: true},
 	{Key: "in", Name: "catalyst in at", Kind: Moment, Max: 1e11, Optional: true},
 	{Key: "usable", Name: "usable minutes", Kind: Quantity, Measure: unit.Minutes, Max: 24 * 3600, Optional: true},
 	{Key: "early", Name: "early gel", Kind: Quantity, Measure: unit.Minutes, Max: 1e6, Optional: true},
@@ -84,6 +85,7 @@ var finished = &List{Key: "done", Max: MaxFinished, Fields: []*Field{
 	{Key: "method", Name: "method", Kind: Words, Optional: true},
 	{Key: "day", Name: "day", Kind: Words, Optional: true},
 	{Key: "at", Name: "done at", Kind: Moment, Max: 1e11, Optional: true},
+	{Key: "hour", Name: "the phone's time of day then, in seconds", Kind: Words, Optional: true},
 	{Key: "cups", Name: "cups that went on", Kind: Pasted, Max: 4000, Optional: true},
 	{Key: "planned", Name: "planned to be put on", Kind: Quantity, Measure: unit.Weights, Max: 1e5, Optional: true},
 	{Key: "film", Name: "of that the film alone", Kind: Quantity, Measure: unit.Weights, Max: 1e5, Optional: true},
@@ -98,6 +100,7 @@ var finished = &List{Key: "done", Max: MaxFinished, Fields: []*Field{
 type Cup struct {
 	Path, Card, Tin, Step, Method          string
 	Catalyst, Dose, Day, End, Fault, Note  string
+	Hour                                   string // seconds from the midnight of its day, by the phone; "": of an older job
 	Mixed, Product, Thinner, Wax, DoseMass working.Figure[unit.Mass]
 	Parts                                  map[string]unit.Mass // of a putty mixed by hand, by card; nil: none was
 	Left                                   working.Figure[unit.Mass]
@@ -116,6 +119,7 @@ type Cup struct {
 // weren't taken down.
 type Finished struct {
 	Path, Step, Card, Method, Day string
+	Hour                          string   // seconds from the midnight of its day, by the phone; "": of an older job
 	Surfaces                      []string // paths
 	Cups                          []string // paths
 	At                            float64  // seconds since 1970; 0: not known
@@ -153,7 +157,7 @@ func (r *reader) cup(taken *reader, path string) Cup {
 	r.words(at("note"))
 	return Cup{
 		Path: path, Card: words("card"), Tin: strings.TrimSpace(words("tin")), Step: words("step"), Method: words("method"),
-		Catalyst: words("catalyst"), Dose: words("dose"), Day: words("day"), End: words("end"), Fault: r.choice(at("fault")), Note: words("note"),
+		Catalyst: words("catalyst"), Dose: words("dose"), Day: words("day"), Hour: words("hour"), End: words("end"), Fault: r.choice(at("fault")), Note: words("note"),
 		Mixed: mass("mixed"), Product: mass("product"), Thinner: mass("thinner"), Wax: mass("wax"), DoseMass: mass("catalyst-mass"),
 		Parts:       readParts(words("parts")),
 		Left:        typed[unit.Mass](r, at, "left"),
@@ -176,7 +180,7 @@ func (r *reader) work(taken *reader, path string) Finished {
 	moment, _ := taken.number(at("at"))
 	list := func(key string) []string { return strings.Fields(taken.words(at(key))) }
 	return Finished{
-		Path: path, Step: taken.words(at("step")), Card: taken.words(at("card")), Method: taken.words(at("method")), Day: taken.words(at("day")),
+		Path: path, Step: taken.words(at("step")), Card: taken.words(at("card")), Method: taken.words(at("method")), Day: taken.words(at("day")), Hour: taken.words(at("hour")),
 		Surfaces: list("surface"), Cups: list("cups"), At: moment,
 		Planned: typed[unit.Mass](taken, at, "planned"), Film: typed[unit.Mass](taken, at, "film"), Used: typed[unit.Mass](r, at, "used"),
 		Each: typed[unit.WetFilm](taken, at, "each"), Temperature: typed[unit.Temperature](r, at, "temp"),

@@ -72,7 +72,7 @@ func weighed(s *State, m Message) []Effect {
 			return nil
 		}
 		doc, path = doc.Add("cup")
-		doc = doc.Set(path+".weighed", strconv.FormatInt(s.Now.Unix, 10)).Set(path+".amount-was", doc.Get(job.BenchPath+".amount"))
+		doc = doc.Set(path+".weighed", strconv.FormatInt(s.Now.Unix, 10)).Set(path+".hour", strconv.Itoa(s.Now.Day)).Set(path+".amount-was", doc.Get(job.BenchPath+".amount"))
 	}
 	if doc = s.takenDown(doc, path); isTest {
 		doc = s.testDown(doc, path)

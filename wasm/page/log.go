@@ -44,6 +44,7 @@ func finish(s *State, m Message) []Effect {
 	put("surface", strings.Join(surfaces, " "))
 	put("day", s.Now.Date)
 	put("at", strconv.FormatInt(s.Now.Unix, 10))
+	put("hour", strconv.Itoa(s.Now.Day))
 	put("cups", strings.Join(step.Progress.Cups, " "))
 	if n := len(step.Progress.Cups); n > 0 {
 		put("temp", s.Doc().Get(step.Progress.Cups[n-1]+".surface-temp"))
@@ -92,10 +93,20 @@ func (s *State) IsAhead(path string) bool {
 	return err == nil && at-float64(s.Now.Unix) > slackAhead
 }
 
-// HourOf is the time of day of a moment of the log, by the shed's clock.
+// HourOf is the time of day of a moment of the log, by the phone as it went then: in
+// another zone, or before summer time began, it was another than by the phone now.
+// An entry of an older job, which didn't take it down, has none after a day.
 func (s *State) HourOf(path string) string {
+	const day = 86400
 	at, err := strconv.ParseInt(s.Doc().Get(path), 10, 64)
 	if err != nil || at <= 0 {
+		return ""
+	}
+	item, key := job.Split(path)
+	if hour, err := strconv.Atoi(s.Doc().Get(item + ".hour")); key != "in" && err == nil && hour >= 0 && hour < day {
+		return words.Clock(hour)
+	}
+	if s.Now.Unix-at > day || at-s.Now.Unix > day {
 		return ""
 	}
 	return words.Clock(s.Now.timeOfDay(at))
