@@ -76,6 +76,16 @@ func TestARunUsesAbrasivesAndHours(t *testing.T) {
 	assert.InDelta(t, 5*4+4*2.5*4, pieces["wet-sheet"], 1e-9)
 	assert.InDelta(t, 2*4/3.+5*4/1.4, float64(r.Hours.Value/unit.Hour), 1e-9)
 	assert.InDelta(t, 4*121.7e-6*1300, float64(r.Dust.Value), 1e-9)
+
+	own := planOf(t, gelCoated, "buildup.1.step.2.wet-from = P400\ncard.gelcoat.cured-density = 1.4\ncard.wet-sheet.on-film = 3").Buildups()[0].Steps[1].Sand
+	assert.InDelta(t, 4*121.7e-6*1400, float64(own.Dust.Value), 1e-9, "of the coat right below, as its own sheet has it")
+	wet := 0.0
+	for _, stage := range own.Stages {
+		if stage.Abrasive.Key == "wet-sheet" {
+			wet += float64(stage.Pieces.Value)
+		}
+	}
+	assert.InDelta(t, 5*3*4, wet, 1e-9, "what the builder has counted holds for every grade")
 }
 
 func TestRunsThatCantBe(t *testing.T) {
