@@ -165,6 +165,42 @@ func TestScheduleGoesOnFromTheLog(t *testing.T) {
 	require.NotEmpty(t, s.Works)
 	assert.Equal(t, plan.SandIt, s.Works[0].Kind)
 	assert.InDelta(t, 14., float64(s.Works[0].From/h), 1e-6)
+	_, s = scheduled(t, d.Set("done.1.at", ""), 10*h)
+	require.NotEmpty(t, s.Works)
+	assert.InDelta(t, 34., float64(s.Works[0].From/h), 1e-6, "nobody noted when: it may have been laid just now")
+}
+
+// Each work waits for the figure that the layer below has for it, as the builder
+// typed it: here other hours for each, so that none can stand for another.
+func TestEachWorkWaitsAsTheCardSays(t *testing.T) {
+	d := jobtest.Doc(t, topside, still("20 °C"),
+		"card.gelcoat.recoat-from = 1.25 h\ncard.gelcoat.sand-from = 1.5 h\ncard.gelcoat.polish-from = 2.5 h\ncard.gelcoat.launch-from = 3 d\ncard.gelcoat.recoat-to = 9 h")
+	d = d.Set("surface.1.area", "1 m²").Set("buildup.1.step", "3 2 4").Set("buildup.1.step.2.taken", "30 µm")
+	_, s := scheduled(t, d, 9*h)
+	kinds := []plan.WorkKind{plan.LayCoat, plan.LayCoat, plan.SandIt, plan.PolishIt, plan.LaunchIt}
+	require.Len(t, s.Works, len(kinds))
+	laid := s.Works[1].To
+	for i, want := range []unit.Time{0, s.Works[0].To + 1.25*h, laid + 1.5*h, laid + 2.5*h, laid + 72*h} {
+		assert.Equal(t, kinds[i], s.Works[i].Kind)
+		if i > 0 {
+			assert.InDelta(t, float64(want/h), float64(s.Works[i].From/h), 1e-6, "work %d", i)
+		}
+	}
+	hard := d.Set("card.gelcoat.sand-from", "3.5 h")
+	_, s = scheduled(t, hard, 9*h)
+	assert.InDelta(t, float64((s.Works[1].To+3.5*h)/h), float64(s.Works[2].From/h), 1e-6)
+	assert.GreaterOrEqual(t, s.Works[3].From, s.Works[2].To, "no polish before it can be sanded")
+
+	filled := d.Set("buildup.1.step", "3").Set("buildup.1.step.3.kind", "fill").Set("buildup.1.step.3.card", "epoxy-filler").Set("buildup.1.step.3.thickness", "12 mm").
+		Set("card.epoxy-filler.recoat-from", "1.75 h").Set("card.epoxy-filler.sand-from", "1 h").Set("buildup.1.step.3.film", "").Set("buildup.1.step.3.coats", "")
+	_, s = scheduled(t, filled, 9*h)
+	require.Equal(t, plan.LayFiller, s.Works[0].Kind)
+	next := 1
+	for s.Works[next].Kind != plan.LayFiller {
+		next++
+	}
+	assert.InDelta(t, float64((s.Works[0].To+1.75*h)/h), float64(s.Works[next].From/h), 0.35, "the second pass, and its sanding before it")
+	assert.GreaterOrEqual(t, s.Works[next].From, s.Works[0].To+1.75*h)
 }
 
 // Whatever the job, works never overlap, never lie in the past, and coats lie
