@@ -134,6 +134,9 @@ func TestTheExplosiveLimitInAClosedSpace(t *testing.T) {
 	assert.Equal(t, air.Hazardous, air.DangerOf(share(5, 1)))
 	assert.Equal(t, air.Explosive, air.DangerOf(share(40, 1)))
 	assert.Equal(t, air.Explosive, air.DangerOf(unit.Share(math.NaN())))
+	for x, danger := range map[unit.Share]air.Danger{0.0999: air.BelowTenth, 0.1: air.Hazardous, 0.9999: air.Hazardous, 1: air.Explosive} {
+		assert.Equal(t, danger, air.DangerOf(x), "at %v of the limit: on it is over it", x)
+	}
 	_, err := air.InSpace(given(unit.Mass(0.1), unit.InGram), given(unit.Volume(0), unit.InCubicMetre), celsius(25))
 	assert.Error(t, err, "no volume")
 }

@@ -75,6 +75,29 @@ func TestThinnerForFlowRefuses(t *testing.T) {
 	}
 }
 
+// At a limit itself two flow times still tell: a degree apart, a tenth apart in
+// time, a twentieth past the nearer reading; a little past it they don't.
+func TestFlowTimesAtTheirLimits(t *testing.T) {
+	for _, c := range []struct {
+		name     string
+		a, b     film.FlowReading
+		want     float64
+		isPassed bool
+	}{
+		{"a degree apart", flow(0, 80, 20), flow(0.1, 20, 21), 40, true},
+		{"over a degree", flow(0, 80, 20), flow(0.1, 20, 21.01), 40, false},
+		{"a tenth apart in time", flow(0, 22, 20), flow(0.1, 20, 20), 21, true},
+		{"under a tenth", flow(0, 21.99, 20), flow(0.1, 20, 20), 21, false},
+		{"a twentieth longer", flow(0, 80, 20), flow(0.1, 20, 20), 84, true},
+		{"more than that", flow(0, 80, 20), flow(0.1, 20, 20), 84.01, false},
+		{"a twentieth shorter", flow(0, 84, 20), flow(0.1, 21, 20), 20, true},
+		{"less than that", flow(0, 84, 20), flow(0.1, 21, 20), 19.99, false},
+	} {
+		_, err := film.ThinnerForFlow(c.a, c.b, seconds(c.want))
+		assert.Equal(t, c.isPassed, err == nil, "%s: %v", c.name, err)
+	}
+}
+
 func TestFlowCupsHoldOnlyInTheirRange(t *testing.T) {
 	for _, outside := range []unit.Time{29, 101} {
 		_, err := film.Cup4.Of(outside)
