@@ -40,7 +40,7 @@ func (s *State) spoken(effects []Effect) []Effect {
 
 // behind stands for a dose that a sheet has covered: what has become of it is said
 // once it is in sight again.
-const behind = "behind a sheet"
+const behind = "covered"
 
 // showsStep says if on the Cup's screen a step is in sight: no sheet of anything else
 // covers it.

@@ -1,8 +1,6 @@
 package view
 
 import (
-	"strconv"
-
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
@@ -21,12 +19,12 @@ func doseTable(s *page.State, c *job.Card) html {
 	scale := s.Plan.Job.Units.Scale(unit.Temperatures)
 	var shipped []html
 	for _, r := range c.DoseTable {
-		shipped = append(shipped, el("li", nil, txt(unit.Write(float64(r.Surface), scale, 3)+": "+unit.Write(float64(r.Catalyst), unit.InPercent, 3)+" by mass")))
+		shipped = append(shipped, el("li", nil, txt(words.DoseAt(r, scale))))
 	}
 	var rows []html
 	for i, id := range s.Doc().Items(list) {
 		row := list + "." + id
-		rows = append(rows, el("div", a("class", "row", "id", row, "tabindex", "-1"), el("p", a("class", "rowname"), txt("Row "+strconv.Itoa(i+1))),
+		rows = append(rows, el("div", a("class", "row", "id", row, "tabindex", "-1"), el("p", a("class", "rowname"), txt(words.RowNumber(i+1))),
 			field(s, row+".temp"), field(s, row+".share"), action("remove", row, "", "Remove", "quiet")))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
@@ -48,11 +46,7 @@ func tableSays(s *page.State, c *job.Card) html {
 	}
 	var lines []html
 	for _, ask := range table.Asks() {
-		text := "asks for more catalyst than the colder row before it. A slip?"
-		if ask.Why == cure.Unusual {
-			text = "lies outside the 0.5 to 4 % of the trade. A slip?"
-		}
-		lines = append(lines, el("p", a("class", "ask"), txt("Row "+strconv.Itoa(ask.Row+1)+" "+text)))
+		lines = append(lines, el("p", a("class", "ask"), txt(words.OddRow(ask.Row+1, ask.Why == cure.Unusual))))
 	}
 	return join(lines...)
 }

@@ -57,7 +57,7 @@ func stockText(c *job.Card) string {
 	case !c.Stock.Amount.IsPositive():
 		return ""
 	case c.Stock.Scale == unit.NoScale:
-		return c.Stock.Amount.String() + "\u00a0" + basisWords[c.SoldBy]
+		return c.Stock.Amount.String() + "\u00a0" + words.BareSize(c.SoldBy)
 	}
 	return c.Stock.Amount.String() + "\u00a0" + c.Stock.Scale.Symbol()
 }

@@ -5,7 +5,6 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
-	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
@@ -92,28 +91,14 @@ func cardField(s *page.State, c *job.Card, f *material.Field, shipped *material.
 	extra := fieldExtras{}
 	if v.Known {
 		extra.Default = unit.Number(scale.From(v.Value), 4)
-		extra.Hint = markWords(v.Mark)
+		extra.Hint = words.CardMark(v.Mark)
 	} else {
 		extra.Default, extra.Hint = words.FromTheTin, words.NothingShips
 	}
 	if v.Low != v.High {
-		extra.Hint += " Usual: " + unit.Number(scale.From(v.Low), 4) + " to " + unit.WithUnit(unit.Number(scale.From(v.High), 4), scale) + "."
+		extra.Hint += words.UsualRange(unit.Number(scale.From(v.Low), 4), unit.WithUnit(unit.Number(scale.From(v.High), 4), scale))
 	}
 	return fieldWith(s, c.Path+"."+f.Key, extra)
-}
-
-func markWords(m source.Mark) string {
-	switch m {
-	case source.CommonPractice:
-		return words.MarkPractice
-	case source.Assumption:
-		return words.MarkAssumption
-	case source.Published:
-		return "Published."
-	case source.FromMemory:
-		return words.MarkFromMemory
-	}
-	return words.Capital(m.String()) + "."
 }
 
 // packForm is the sizes that are sold, with their prices: those that ship, those that were typed, and one to type.
@@ -130,7 +115,7 @@ func packForm(s *page.State, c *job.Card, shipped *material.Card) html {
 			continue
 		}
 		rows = append(rows, region("row-"+packPath(c, i), "div", a("class", "row pack"),
-			fieldWith(s, packPath(c, i)+".size", fieldExtras{Default: size, Label: "Pack " + strconv.Itoa(i+1) + ", " + basisWords[c.SoldBy]}),
+			fieldWith(s, packPath(c, i)+".size", fieldExtras{Default: size, Label: words.PackNumber(i+1, c.SoldBy)}),
 			fieldWith(s, packPath(c, i)+".price", fieldExtras{Default: words.NoPrice, Label: "price"}),
 			fieldWith(s, packPath(c, i)+".sold", fieldExtras{Label: words.InTheShop})))
 	}
@@ -142,13 +127,7 @@ func packPath(c *job.Card, i int) string { return c.Path + ".pack." + strconv.It
 
 // stockField is what is in stock.
 func stockField(s *page.State, c *job.Card) html {
-	return fieldWith(s, c.Path+".stock", fieldExtras{Default: "none", Label: "In stock, " + basisWords[c.SoldBy]})
-}
-
-// basisWords is what a bare pack size is read in.
-var basisWords = map[material.Basis]string{
-	material.ByMass: "kg", material.ByVolume: "L", material.BySet: "L of mixed parts",
-	material.ByLength: "m", material.ByPiece: "pieces",
+	return fieldWith(s, c.Path+".stock", fieldExtras{Default: "none", Label: words.InStock(words.BareSize(c.SoldBy))})
 }
 
 // cardPartText is the line to a part: what it is called, and its main figures.
@@ -163,7 +142,7 @@ func cardPartText(s *page.State, c *job.Card, part page.CardPart) string {
 	case page.LeftPart:
 		figures = words.Span(f("left-least"), f("left-most"))
 	case page.MixPart:
-		figures = words.UpTo(f("thinner-most"), " thinner")
+		figures = words.UpToThinner(f("thinner-most"))
 	case page.DosePart:
 		figures = words.Span(f("floor"), f("ceiling"))
 	case page.MinutesPart:

@@ -92,7 +92,7 @@ func packsText(c *job.Card) string {
 			priced++
 		}
 	}
-	return words.SoldIn(sizes, basisWords[c.SoldBy], priced)
+	return words.SoldIn(sizes, words.BareSize(c.SoldBy), priced)
 }
 
 func days(t unit.Time) string {

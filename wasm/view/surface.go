@@ -141,7 +141,7 @@ func rows(s *page.State, path string, r *surface.Rows) html {
 			el("p", a("class", "rowname"), txt(words.Capital(r.Row)+" "+strconv.Itoa(i+1))), join(cells...)))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt(words.Capital(r.Name))), sayRegion(list, saidOf(s, list)), join(lines...), action("add", list, "", "Add a "+r.Row, "quiet"))
+		el("p", a("class", "rowsname"), txt(words.Capital(r.Name))), sayRegion(list, saidOf(s, list)), join(lines...), action("add", list, "", words.AddA(r.Row), "quiet"))
 }
 
 // groundSheet is what a surface is made of, how it lies, how it was measured.
@@ -153,7 +153,7 @@ func groundSheet(s *page.State, path string) shown {
 		case key == "prepared-grade":
 			fields = append(fields, fieldWith(s, at, fieldExtras{Default: "P120"}))
 		case key == "ground-age":
-			fields = append(fields, fieldWith(s, at, fieldExtras{Default: "not said", Hint: words.ForYoungGround}))
+			fields = append(fields, fieldWith(s, at, fieldExtras{Default: words.NotSaid, Hint: words.ForYoungGround}))
 		case key == "patch":
 			fields = append(fields, fieldWith(s, at, stepExtras("patch")))
 		case f.Kind == job.Choice && len(f.Options) <= 4 && !f.Optional:

@@ -1,5 +1,13 @@
 package words
 
+import (
+	"strconv"
+
+	"shedreckoner/calc/material"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+)
+
 import "strings"
 
 // General stands over the cards.
@@ -102,3 +110,60 @@ const (
 	DoseShips      = "Ships with (common practice, no maker's sheet):"
 	DoseOwn        = "The maker's own table, from cold to warm, takes over whole:"
 )
+
+// UpToThinner is the most thinner; "" where it isn't known.
+func UpToThinner(most string) string { return UpTo(most, " thinner") }
+
+// CardMark says how far a card's figure can be trusted.
+func CardMark(m source.Mark) string {
+	switch m {
+	case source.CommonPractice:
+		return MarkPractice
+	case source.Assumption:
+		return MarkAssumption
+	case source.Published:
+		return "Published."
+	case source.FromMemory:
+		return MarkFromMemory
+	}
+	return Capital(m.String()) + "."
+}
+
+// UsualRange is the range that a card's figure usually lies in.
+func UsualRange(low, high string) string { return " Usual: " + low + " to " + high + "." }
+
+// BareSize is what a bare pack size is read in.
+func BareSize(b material.Basis) string {
+	switch b {
+	case material.ByMass:
+		return "kg"
+	case material.ByVolume:
+		return "L"
+	case material.BySet:
+		return "L of mixed parts"
+	case material.ByLength:
+		return "m"
+	}
+	return "pieces"
+}
+
+// PackNumber labels a pack size by its place.
+func PackNumber(n int, b material.Basis) string {
+	return "Pack " + strconv.Itoa(n) + ", " + BareSize(b)
+}
+
+// RowNumber names a row of a table by its place.
+func RowNumber(n int) string { return "Row " + strconv.Itoa(n) }
+
+// DoseAt is a row of a table of doses.
+func DoseAt(r material.DoseRow, scale unit.Scale) string {
+	return unit.Write(float64(r.Surface), scale, 3) + ": " + ByMass(unit.Write(float64(r.Catalyst), unit.InPercent, 3))
+}
+
+// OddRow asks about a row of the builder's own table.
+func OddRow(n int, isUnusual bool) string {
+	if isUnusual {
+		return RowNumber(n) + " lies outside the 0.5 to 4 % of the trade. A slip?"
+	}
+	return RowNumber(n) + " asks for more catalyst than the colder row before it. A slip?"
+}

@@ -161,3 +161,6 @@ func SurfaceNote(n surface.Note) string { return noteWords[n] }
 
 // SurfaceNumber names a surface that nobody has named yet.
 func SurfaceNumber(id string) string { return "Surface " + id }
+
+// AddA adds a row of what a shape is measured by.
+func AddA(row string) string { return "Add a " + row }
