@@ -2,6 +2,7 @@ package job
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"shedreckoner/calc/unit"
@@ -166,8 +167,11 @@ func (f *Field) readNumber(text string, units Units) (float64, error) {
 	return f.within(si)
 }
 
+// within refuses what lies past an end, but for the last bits of a conversion:
+// −20 °C is −20 °C.
 func (f *Field) within(si float64) (float64, error) {
-	if !(si >= f.Min && si <= f.Max) {
+	const bits = 1e-12
+	if !(si >= f.Min-bits*math.Abs(f.Min) && si <= f.Max+bits*math.Abs(f.Max)) {
 		return 0, &RangeError{f, si}
 	}
 	return si, nil
