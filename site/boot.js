@@ -2,6 +2,7 @@
 //
 // What the page and the Go program may rely on:
 //   html[data-version]    the packed version, stamped into index.html
+//   html[data-screen]     the screen that was left last, set by watch.js
 //   html[data-ready]      "yes", set by the Go program when it can be used; taken away here if the program ends
 //   html[data-offline]    "yes" once everything is kept for use without a network, "no" if it can't be; the event shed-answer
 //                         {verb: "offline", text} on window says the same
@@ -64,10 +65,12 @@
 	}
 
 	// lookUp lets the browser read from disk, while the program is on its way, what the program asks for first of all and
-	// would have to wait for: how it writes numbers, its time zone.
+	// would have to wait for: how it writes numbers, its time zone. A finger that scrolls comes between the two.
 	function lookUp() {
-		void (1.5).toLocaleString();
-		void new Date().getHours();
+		setTimeout(() => {
+			void (1.5).toLocaleString();
+			setTimeout(() => void new Date().getHours());
+		});
 	}
 
 	// unpacked undoes gzip if it is still on: a host may have taken it off on the way. The first byte tells: gzip begins
@@ -105,6 +108,15 @@
 		await Promise.race([ready(), ended]);
 		if (root.dataset.ready) {
 			shedStarted();
+		}
+	}
+
+	// frame names the screen that was left last while its own is on the way.
+	function frame() {
+		const tab = root.dataset.screen && document.querySelector(`.frame [data-screen="${root.dataset.screen}"]`);
+		if (tab) {
+			tab.setAttribute("aria-current", "page");
+			document.getElementById("where").textContent = tab.textContent;
 		}
 	}
 
@@ -222,6 +234,7 @@
 
 	// What didn't come whole isn't started. The worker comes second, so that its downloads don't slow the start. Without it the
 	// page works, only not offline.
+	frame();
 	if (!root.dataset.missing) {
 		start().finally(() => keepOffline().catch((error) => console.warn("not kept for offline use:", error.message)));
 	}

@@ -4,6 +4,8 @@
 //   shedMend(reason)   drops what this start was made from, asks the network again and loads the page anew; the second time
 //                      in a row it says the reason instead, since a host that stays wrong would have it reload for ever
 //   shedStarted()      ends that row
+// It also tells the style which screen was left last, html[data-screen], so that the first that is painted is that screen's
+// frame with the cautions. No figure stands in it: none is older than what was typed.
 "use strict";
 
 (() => {
@@ -11,6 +13,15 @@
 	const tried = "shedreckoner.mended"; // kept for this tab only
 	const patience = 30000; // ms for the worker to ask the network for all it lacks
 	const missing = [];
+
+	try {
+		const view = localStorage.getItem("shedreckoner.view") || "";
+		for (const [, screen] of view.matchAll(/^screen = ([a-z]+)$/gm)) {
+			root.dataset.screen = screen;
+		}
+	} catch (error) {
+		// nothing can be read: it is as on a first visit
+	}
 
 	globalThis.shedStop = (reason) => {
 		delete root.dataset.ready;

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"syscall/js"
 
 	"shedreckoner/wasm/page"
@@ -9,17 +8,17 @@ import (
 
 // moment reads the shed's own clock.
 func (b *border) moment() page.Moment {
-	now, steady := b.window.Get("Date").New(), b.window.Get("performance")
-	part := func(name string) int { return now.Call("get" + name).Int() }
-	unix := int64(now.Call("getTime").Float() / 1000)
+	date, steady := b.window.Get("Date").New(), b.window.Get("performance")
+	unix, ahead := int64(date.Call("getTime").Float()/1000), aheadOfUTC(date)
+	local := unix + int64(ahead) // what the phone's clock shows, if it were UTC: few questions to the browser, at every key
 	m := page.Moment{
 		Unix: unix,
-		Day:  part("Hours")*3600 + part("Minutes")*60 + part("Seconds"),
-		Date: fmt.Sprintf("%04d-%02d-%02d", part("FullYear"), part("Month")+1, part("Date")),
+		Day:  int(local % 86400),
+		Date: b.window.Get("Date").New(float64(local)*1000).Call("toISOString").String()[:len("2006-01-02")],
 
 		Steady: int64((steady.Get("timeOrigin").Float() + steady.Call("now").Float()) / 1000),
 	}
-	m.Turn, m.Shift = b.turn(unix, now)
+	m.Turn, m.Shift = b.turn(unix, ahead)
 	return m
 }
 
@@ -34,9 +33,9 @@ type turns struct {
 
 // turn gives the moment within a day of now at which the phone's time of day
 // jumps, and by how many seconds; nothing where it doesn't.
-func (b *border) turn(now int64, date js.Value) (at int64, shift int) {
+func (b *border) turn(now int64, ahead int) (at int64, shift int) {
 	const day = 86400
-	hour, ahead := now/3600, aheadOfUTC(date)
+	hour := now / 3600
 	if known := b.turns; known.hour == hour && known.ahead == ahead {
 		return known.turn, known.shift
 	}

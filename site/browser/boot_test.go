@@ -51,6 +51,36 @@ func TestFirstContentNeedsNoScript(t *testing.T) {
 	})
 }
 
+// What is painted first, while the program is on its way, is the frame of the screen that was left last, with the cautions
+// and without a figure.
+func TestTheFrameOfTheLastScreenComesFirst(t *testing.T) {
+	page := servedReal(t)
+	inChromium(t, func(t *testing.T, s *webdriver.Session) {
+		s.SetSize(360, 740)
+		s.Open(page.URL)
+		ready(s)
+		assert.Equal(t, "Surfaces", s.Text(`.bar [aria-current="page"]`))
+		s.Script(nil, `for (const [verb, path] of [["demo", ""], ["go", "cup"]])
+			window.dispatchEvent(new CustomEvent("shed-answer", { detail: { verb, path, text: "" } }))`)
+		require.Equal(t, "Cup", s.Text(`.bar [aria-current="page"]`))
+		names := s.Text(".bar")
+		s.CDP(nil, "Page.addScriptToEvaluateOnNewDocument", map[string]any{"source": `
+			const plain = fetch;
+			globalThis.fetch = (address, ...more) => String(address).includes("wasm") ? new Promise(() => {}) : plain(address, ...more)`})
+		s.Refresh()
+		assert.Equal(t, "Cup", s.Text(`.frame [aria-current="page"]`))
+		assert.Equal(t, "Cup", s.Text("h1"))
+		assert.Equal(t, names, s.Text(".frame"), "as they will stand")
+		text := s.Text("main")
+		assert.Contains(t, text, "The maker's sheet and the local rules stand above")
+		assert.Contains(t, text, "Starting")
+		cautions, _, _ := strings.Cut(text, "Starting")
+		assert.NotRegexp(t, `\d`, strings.ReplaceAll(cautions, "class P2 or P3", ""), "no figure is older than what was typed")
+		assert.NotContains(t, text, "Plans the coating")
+		assert.False(t, s.Has("html[data-ready]"))
+	})
+}
+
 func TestOneFileStartsWithoutServer(t *testing.T) {
 	t.Run("empty", func(t *testing.T) { oneFileStarts(t, served(t, emptyProgram)) })
 	t.Run("real", func(t *testing.T) { oneFileStarts(t, servedReal(t)) })
