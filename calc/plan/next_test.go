@@ -161,3 +161,25 @@ func changed(r *jobtest.Random, d job.Document) job.Document {
 	}
 	return d
 }
+
+// What follows from a plan is worked out once, and never outlives it.
+func TestWhatFollowsFromAPlanIsWorkedOutOnce(t *testing.T) {
+	d := jobtest.New(1).Document()
+	p := plan.Make(d)
+	made := 0
+	ask := func(p *plan.Plan, minute int) int {
+		return plan.Once(p, "count", minute, func(of *plan.Plan) int {
+			require.Equal(t, p.Lines(), of.Lines(), "of the plan that is asked")
+			made++
+			return made
+		})
+	}
+	require.Equal(t, []int{1, 1}, []int{ask(&p, 0), ask(&p, 0)})
+	shared := p
+	require.Equal(t, 1, ask(&shared, 0), "a copy is the same plan")
+	require.Equal(t, []int{2, 3}, []int{ask(&p, 1), ask(&p, 0)}, "for what else it hangs on")
+	same, other := p.Next(d), p.Next(d.Set("name", "another"))
+	require.Equal(t, 4, ask(&same, 0), "another plan, though of the same lines")
+	require.Equal(t, 5, ask(&other, 0))
+	require.Equal(t, 3, ask(&p, 0), "the one before stands as it was")
+}
