@@ -14,7 +14,7 @@ func (b *border) moment() page.Moment {
 	m := page.Moment{
 		Unix: unix,
 		Day:  int(local % 86400),
-		Date: b.window.Get("Date").New(float64(local)*1000).Call("toISOString").String()[:len("2006-01-02")],
+		Date: b.window.Get("Date").New(float64(local) * 1000).Call("toISOString").String()[:len("2006-01-02")],
 
 		Steady: int64((steady.Get("timeOrigin").Float() + steady.Call("now").Float()) / 1000),
 	}
