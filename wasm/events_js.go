@@ -142,10 +142,17 @@ func (b *border) enter(control js.Value) {
 
 // room sees whether the screen is hidden by a sheet: on paper it never is.
 func (b *border) room(isOnPaper bool) {
-	if covers := !isOnPaper && b.narrow.Get("matches").Bool(); covers != b.covers {
-		b.covers = covers
+	b.onPaper = isOnPaper
+	if b.state != nil && b.covers() != b.state.Covers {
 		b.handle(page.Message{Verb: "room", At: b.moment()})
 	}
+}
+
+// covers says if a sheet hides its screen: the window has no room for one thing
+// beside the other. It is asked anew each time, since not every browser tells each
+// change of a window.
+func (b *border) covers() bool {
+	return !b.onPaper && b.window.Call("matchMedia", oneColumn).Get("matches").Bool()
 }
 
 // fragment hands over what the page's address carries behind its #, and takes it

@@ -24,8 +24,6 @@ func main() {
 		resumed: make(chan struct{}, 1)}
 	b.policy, b.store = b.window.Get("shedReckonerPolicy"), b.window.Get("shedStore")
 	b.version = text(b.document.Get("documentElement").Get("dataset"), "version")
-	b.narrow = b.window.Call("matchMedia", oneColumn)
-	b.covers = b.narrow.Get("matches").Bool()
 	b.listen()
 	b.start()
 	select {} // the program lives as long as the page
@@ -40,8 +38,7 @@ type border struct {
 	window, document, policy js.Value
 	store                    js.Value // both stores of the browser
 	version                  string   // stamped into the page when it was packed
-	narrow                   js.Value // whether the window has room for one thing beside the other
-	covers                   bool     // an open sheet hides its screen
+	onPaper                  bool     // what is shown is printed
 	callback                 js.Func
 	later                    js.Value       // what is posted to it comes back once the browser has time again
 	resumed                  chan struct{}  // the browser has done what it had to do
@@ -74,7 +71,7 @@ func (b *border) handle(m page.Message) {
 }
 
 func (b *border) take(state *page.State, effects []page.Effect) {
-	state.Version, state.Covers = b.version, b.covers
+	state.Version, state.Covers = b.version, b.covers()
 	shown := b.shown.Next(view.Page(state))
 	if b.settles(state, shown, effects) {
 		return
@@ -83,8 +80,10 @@ func (b *border) take(state *page.State, effects []page.Effect) {
 }
 
 func (b *border) adopt(state *page.State, shown *markup.Page, effects []page.Effect) {
+	before := b.state
 	b.state = state
 	b.show(shown)
+	b.fadeIn(before, state)
 	for _, e := range effects {
 		b.carryOut(e)
 	}

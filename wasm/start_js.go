@@ -35,7 +35,7 @@ func (b *border) start() {
 // begin takes the first state into the page, and then what came meanwhile.
 func (b *border) begin(state *page.State, effects []page.Effect) {
 	b.pause()
-	state.Version, state.Covers = b.version, b.covers
+	state.Version, state.Covers = b.version, b.covers()
 	shown := b.shown.Next(view.Page(state))
 	b.pause()
 	b.adopt(state, shown, effects)

@@ -90,6 +90,50 @@ func TestNothingMovesByItself(t *testing.T) {
 				return parseFloat(style.transitionDuration) > 0 || style.animationName !== "none" || style.scrollBehavior === "smooth";
 			}).map((e) => e.tagName)`)
 		assert.Empty(t, moves)
+		goTo(s, "settings")
+		do(s, "demo", "", "")
+		goTo(s, "surfaces")
+		do(s, "sheet", "surface.1", "")
+		assert.Empty(t, moving(s), "a sheet is there at once")
+		s.Click("#sheet-close")
+		assert.Empty(t, moving(s), "and gone")
+	})
+}
+
+// moving is how long each animation takes that runs now, in ms.
+func moving(s *webdriver.Session) (millis []float64) {
+	s.Script(&millis, `return document.getAnimations().map((a) => a.effect.getTiming().duration)`)
+	return millis
+}
+
+// A sheet comes and goes in under 200 ms, where nobody asked for less motion; nothing else moves, on any screen.
+func TestOnlyASheetMoves(t *testing.T) {
+	url := servedReal(t).URL
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		s.Open(url)
+		if s.Chromium() {
+			s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"features": []any{map[string]any{"name": "prefers-reduced-motion", "value": "no-preference"}}})
+		} else { // its windows have their owner want less: what asks is told otherwise
+			s.Script(nil, `const ask = window.matchMedia.bind(window); window.matchMedia = (query) => query.includes("reduced-motion") ? { matches: false } : ask(query)`)
+		}
+		ready(s)
+		goTo(s, "settings")
+		do(s, "demo", "", "")
+		for _, screen := range page.Screens {
+			goTo(s, screen.Key)
+			s.Until("nothing moves once the menu is gone", func() bool { return len(moving(s)) == 0 })
+		}
+		goTo(s, "surfaces")
+		for _, click := range []string{`[id="open-surface.1"]`, "#sheet-close"} {
+			var took []float64
+			s.Until("what moves", func() bool { return len(moving(s)) == 0 })
+			s.Script(&took, `document.querySelector(arguments[0]).click(); return document.getAnimations().map((a) => a.effect.getTiming().duration)`, click)
+			if assert.Len(t, took, 1, click) {
+				assert.Positive(t, took[0])
+				assert.Less(t, took[0], 200., click)
+			}
+			s.Until("it comes to its end", func() bool { return len(moving(s)) == 0 })
+		}
 	})
 }
 

@@ -362,6 +362,7 @@ func (b *walker) checkPage(m page.Message) {
 		onScreen := onPlan && (len(running) == 0 || top == page.NextCup) // a running cup's clock stands in its place
 		onCatalyst := may && cup != "" && top == page.CatalystSheet
 		require.Equal(b.t, onScreen || onCatalyst, showsDose(text), "%v after %+v", sheets, m)
+		require.LessOrEqual(b.t, strings.Count(text, `id="why-dose.grams"`), 1, "a dose is seen once: %v after %+v", sheets, m)
 		require.Equal(b.t, onCatalyst, strings.Contains(text, `id="catalyst-in"`), "%v after %+v", sheets, m)
 		if onScreen || onCatalyst {
 			b.seen.doses++

@@ -23,11 +23,11 @@ func cup(s *page.State) shown {
 		return shown{Title: words.NextCup, Body: region("answer", "section", a("class", "answer", "data-is", "stops"),
 			el("p", a("class", "bad"), txt(words.MayBeIn))), Act: act("sheet", page.NextCup, "", words.PlanAnother)}
 	}
-	return now(s)
+	return now(s, !hasDoseBeside(s))
 }
 
 // now plans the next cup: what it needs to be told, its dose, what bears on it.
-func now(s *page.State) shown {
+func now(s *page.State, hasAnswer bool) shown {
 	b := s.Bench()
 	at := func(key string) string { return job.BenchPath + "." + key }
 	body := join(
@@ -37,12 +37,18 @@ func now(s *page.State) shown {
 		region("ahead", "div", nil, aheadDial(s)),
 		region("cupdial", "div", nil, cupDial(s)),
 		region("tool", "section", nil, toolQuestion(s)),
-		answer(s),
+		unless(!hasAnswer, func() html { return answer(s) }),
 		region("verdicts", "section", a("class", "verdicts"), verdicts(s)),
 		region("setups", "section", a("class", "setups"), setups(s)),
 		lastCups(s),
 	)
 	return shown{Title: nowTitle(s), Body: body, Act: nowAct(s, b)}
+}
+
+// hasDoseBeside says if a sheet beside the plan shows the dose: it is seen once.
+func hasDoseBeside(s *page.State) bool {
+	cup, may := s.DoseFor()
+	return s.Sheet() == page.NextCup || may && cup != "" && s.Sheet() == page.CatalystSheet
 }
 
 // nowTitle is what the cup is for.

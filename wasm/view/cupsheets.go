@@ -23,7 +23,7 @@ func today(key string) string { return job.DayPath + "." + key }
 
 // next plans another cup while one runs.
 func next(s *page.State) shown {
-	out := now(s)
+	out := now(s, true)
 	out.Title = words.NextCup
 	return out
 }

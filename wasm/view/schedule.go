@@ -13,10 +13,13 @@ import (
 
 // calendarSheet is when what is left to do can be done.
 func calendarSheet(s *page.State) shown {
+	return shown{Title: words.WhenTheRest, Body: calendarBody(s)}
+}
+
+func calendarBody(s *page.State) html {
 	from, to := s.Doc().Get(workFrom), s.Doc().Get(workTo)
-	return shown{Title: words.WhenTheRest, Body: join(
-		setup("hours", words.HoursLine(cmp.Or(from, usualFrom), cmp.Or(to, usualTo)), page.HoursSheet),
-		region("calendar", "div", a("class", "calendar"), calendar(s)))}
+	return join(setup("hours", words.HoursLine(cmp.Or(from, usualFrom), cmp.Or(to, usualTo)), page.HoursSheet),
+		region("calendar", "div", a("class", "calendar"), calendar(s)))
 }
 
 // The hours of work, and those that hold while none are typed.

@@ -87,8 +87,12 @@ func listName(list string) string {
 
 // laid is a sheet with its header: where the builder is, undo, and the way back.
 func laid(s *page.State, sheet shown) html {
-	if s.Sheet() == "" {
+	switch {
+	case s.Sheet() != "":
+	case sheet.Body.IsEmpty():
 		return nothing
+	default: // beside a list of which nothing is open
+		return el("div", a("class", "sheetbody"), sheet.Body)
 	}
 	return join(
 		region("sheethead", "div", a("class", "sheethead"),

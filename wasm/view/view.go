@@ -56,6 +56,9 @@ func plain(body func(*page.State) html) func(*page.State) shown {
 func Page(s *page.State) html {
 	screen := sync.OnceValue(func() shown { return screens[s.Screen](s) })
 	sheet := sheetOf(s)
+	if s.Sheet() == "" && !s.Covers {
+		sheet.Body = beside(s)
+	}
 	act := sheet.Act
 	if s.Sheet() == "" {
 		act = screen().Act

@@ -164,3 +164,6 @@ func SurfaceNumber(id string) string { return "Surface " + id }
 
 // AddA adds a row of what a shape is measured by.
 func AddA(row string) string { return "Add a " + row }
+
+// WhereItLies heads the areas beside the list of surfaces.
+const WhereItLies = "Where the area lies"
