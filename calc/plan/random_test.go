@@ -40,7 +40,7 @@ func sane(t *testing.T, seed uint64, p plan.Plan) {
 		}
 		require.False(t, math.IsNaN(step.Out) || math.IsInf(step.Out, 0) || step.Out < 0, "seed %d: %s = %v", seed, name, step.Out)
 		for _, text := range step.Texts() {
-			require.NotContains(t, text.Numbers, "NaN", "seed %d: %s", seed, name)
+			require.NotContains(t, text.Numbers+text.Result, "NaN", "seed %d: %s", seed, name)
 		}
 	}
 	check("area", p.Area().Step)

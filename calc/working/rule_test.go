@@ -58,15 +58,17 @@ func TestTheWorkingShowsTheNumbers(t *testing.T) {
 	require.NoError(t, err)
 	texts := f.Step.Texts()
 	require.Len(t, texts, 1)
-	assert.Equal(t, "400 × (1 + 0.05) ÷ 0.8 = 525\u00a0µm", texts[0].Numbers)
-	assert.Equal(t, "VS: cured share 0.8, gel coat (common practice)", texts[0].Givens[2])
+	assert.Equal(t, "400 × (1 + 0.05) ÷ 0.8", texts[0].Numbers)
+	assert.Equal(t, "525\u00a0µm", texts[0].Result)
+	assert.Equal(t, []working.Source{{Symbol: "DFT", Name: "dry film", Value: "400\u00a0µm"}, {Symbol: "t", Name: "thinner", Value: "0.05"},
+		{Symbol: "VS", Name: "cured share", Value: "0.8", Origin: "gel coat (common practice)"}}, texts[0].From)
 }
 
 // What was given has no formula: its working is its name, its value, and where it
 // comes from. Nothing at all has none.
 func TestTheWorkingOfWhatWasGiven(t *testing.T) {
 	given := working.Given(unit.ByMass(0.02), "wax solution", unit.InPercent, "flow coat", source.CommonPractice)
-	assert.Equal(t, []working.Text{{Name: "wax solution", Numbers: "2\u00a0%", Source: "flow coat", Mark: "common practice"}}, given.Step.Texts())
+	assert.Equal(t, []working.Text{{Name: "wax solution", Result: "2\u00a0%", Source: "flow coat", Mark: "common practice"}}, given.Step.Texts())
 	assert.Empty(t, (*working.Step)(nil).Texts())
 }
 

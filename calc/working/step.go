@@ -62,10 +62,21 @@ func Sum[Q unit.Quantity](rule *Rule, parts ...Figure[Q]) Figure[Q] {
 type Text struct {
 	Name    string   // what is computed: "wet film"
 	Formula string   // "WFT = DFT × (1 + t) ÷ VS"; prose for a method
-	Numbers string   // "400 × (1 + 0) ÷ 0.8 = 500 µm"
-	Givens  []string // "DFT: dry film 400 µm, typed"
+	IsProse bool     // Formula is a method in words
+	Numbers string   // "400 × (1 + 0) ÷ 0.8"; none of a method
+	Result  string   // "500 µm"
+	From    []Source // what went in, in the order of the rule
 	Source  string
 	Mark    string
+}
+
+// Source is one of the values that went into a step.
+type Source struct {
+	Symbol     string // in the formula; none of a method
+	Name       string // "dry film"
+	Value      string // "400 µm"
+	Origin     string // of a given value, with its mark: "gel coat (common practice)"; none of what was typed or computed
+	IsComputed bool   // it is a step of its own
 }
 
 // Texts gives the steps behind the figure, the first computed first, each once.
@@ -85,43 +96,42 @@ func (s *Step) Texts() []Text {
 	}
 	walk(s)
 	if s != nil && s.Rule == nil {
-		return []Text{{Name: s.Name, Numbers: s.value(), Source: s.Origin, Mark: s.Mark.String()}}
+		return []Text{{Name: s.Name, Result: s.value(), Source: s.Origin, Mark: s.Mark.String()}}
 	}
 	return list
 }
 
 func (s *Step) text() Text {
-	t := Text{Name: s.Rule.Result.Meaning, Formula: s.Rule.Formula, Source: s.Rule.Source.String(), Mark: s.Rule.Mark.String()}
-	if s.Rule.IsProse {
-		t.Numbers = "= " + s.value()
-	} else {
+	t := Text{Name: s.Rule.Result.Meaning, Formula: s.Rule.Formula, IsProse: s.Rule.IsProse, Result: s.value(),
+		Source: s.Rule.Source.String(), Mark: s.Rule.Mark.String()}
+	if !s.Rule.IsProse {
 		t.Numbers = s.substituted()
 	}
 	for i, f := range s.From {
 		if f == nil {
 			continue
 		}
-		symbol := ""
+		in := f.describe()
 		if !s.Rule.IsProse {
-			symbol = s.Rule.Args[i].Symbol + ": "
+			in.Symbol = s.Rule.Args[i].Symbol
 		}
-		t.Givens = append(t.Givens, symbol+f.describe())
+		t.From = append(t.From, in)
 	}
 	return t
 }
 
-func (s *Step) describe() string {
+func (s *Step) describe() Source {
 	if s.Rule != nil {
-		return s.Rule.Result.Meaning + " " + s.value()
+		return Source{Name: s.Rule.Result.Meaning, Value: s.value(), IsComputed: true}
 	}
-	words := s.Name + " " + s.value()
-	if s.Origin != "" {
-		words += ", " + s.Origin
+	in := Source{Name: s.Name, Value: s.value()}
+	if s.Mark != source.Typed {
+		in.Origin = s.Origin
 	}
 	if s.Mark != source.Typed && s.Mark != source.Exact {
-		words += " (" + s.Mark.String() + ")"
+		in.Origin = strings.TrimSpace(in.Origin + " (" + s.Mark.String() + ")")
 	}
-	return words
+	return in
 }
 
 // shownDigits is how many digits a working shows: enough to check by hand.
@@ -153,5 +163,5 @@ func (s *Step) substituted() string {
 		}
 		b.WriteString(text)
 	}
-	return strings.TrimSpace(b.String()) + " = " + s.value()
+	return strings.TrimSpace(b.String())
 }
