@@ -48,24 +48,16 @@ func TestAGridIsTypedByKeysAlone(t *testing.T) {
 			}
 		}
 		assert.Equal(t, "19", s.Value(control(cellOf(12, 7))))
+		assert.Contains(t, shown(s, ".datum"), "Deepest: row 12, reading 8, 19 mm to fill.")
 		behind(s, fillStep, "why")
 		s.Until("the volume", func() bool { return figureText(s, fillStep+".left") == planeVolume })
-		assert.Contains(t, shown(s, `[id="figures-`+fillStep+`"]`), "Deepest: row 12, reading 8, 19 mm to fill.")
 	})
 }
 
 func TestAGridIsPasted(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		gridStep(s)
-		var rows []string
-		for row := 1; row <= 12; row++ {
-			var cells []string
-			for column := range 8 {
-				cells = append(cells, reading(row, column))
-			}
-			rows = append(rows, strings.Join(cells, "\t"))
-		}
-		paste(s, control(cellOf(1, 0)), strings.Join(rows, "\n"))
+		paste(s, control(cellOf(1, 0)), plane())
 		behind(s, fillStep, "why")
 		s.Until("the volume", func() bool { return figureText(s, fillStep+".left") == planeVolume })
 		s.Click("#sheet-close")
@@ -76,6 +68,47 @@ func TestAGridIsPasted(t *testing.T) {
 		assert.Contains(t, shown(s, "#notice"), "Row 2 has 2")
 		assert.Contains(t, say(s, fillStep+".grid.1.z"), "reading 2 is empty")
 	})
+}
+
+// The datum is laid by a slider, with the arrow keys too; filler against cutting follows at once. Laid 10 mm lower, the plane
+// of 1 to 19 mm goes from −9 to 9 mm: as much is cut as is filled.
+func TestTheDatumIsASlider(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		gridStep(s)
+		paste(s, control(cellOf(1, 0)), plane())
+		const slide = `[id="slide-` + fillStep + `.raise"]`
+		s.Wait(slide)
+		before := shown(s, ".trade")
+		assert.Contains(t, before, planeVolume)
+		s.Script(nil, `
+			const slider = document.querySelector(arguments[0]);
+			slider.focus();
+			slider.value = -10;
+			slider.dispatchEvent(new Event("input", { bubbles: true }));`, slide)
+		assert.Contains(t, shown(s, ".slider output"), "−10 mm")
+		var volumes []string
+		s.Script(&volumes, `return [...document.querySelectorAll(".trade .strong")].map((e) => e.textContent)`)
+		if assert.Len(t, volumes, 2) {
+			assert.Equal(t, volumes[0], volumes[1], "filled and cut alike")
+		}
+		assert.Contains(t, shown(s, ".datum"), "Proudest: row 1, reading 1, 9 mm to cut.")
+		s.Keys(webdriver.Right)
+		assert.NotContains(t, shown(s, ".slider output"), "−10 mm", "an arrow key lays it higher")
+		assert.True(t, s.Has(slide+":focus"), "the slider keeps the focus")
+	})
+}
+
+// plane is the readings that lie on a plane, as a spreadsheet copies them.
+func plane() string {
+	var rows []string
+	for row := 1; row <= 12; row++ {
+		var cells []string
+		for column := range 8 {
+			cells = append(cells, reading(row, column))
+		}
+		rows = append(rows, strings.Join(cells, "\t"))
+	}
+	return strings.Join(rows, "\n")
 }
 
 func paste(s *webdriver.Session, css, text string) {

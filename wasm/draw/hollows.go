@@ -12,6 +12,7 @@ type HollowMap struct {
 	Depths [][]float64                // not a number where nothing was read
 	Text   func(depth float64) string // a depth as short as can be: the unit stands in the title or beside
 	Coarse func(n int) string         // what stands below when a square is the deepest of n × n readings
+	Names  [3]string                  // of the key: a hollow, a proud spot, the deepest of all
 }
 
 const (
@@ -40,6 +41,10 @@ func Map(m HollowMap) markup.HTML {
 		}
 		y += high
 	}
+	if m.Names[0] != "" {
+		y += lineHeight + 4
+		parts = append(parts, m.key(y-lineHeight/2)...)
+	}
 	if n > 1 && m.Coarse != nil {
 		for _, text := range wrapped(m.Coarse(n), mapWidth, 3) {
 			y += lineHeight
@@ -47,6 +52,24 @@ func Map(m HollowMap) markup.HTML {
 		}
 	}
 	return picture("map", mapWidth, y+6, m.Title, parts...)
+}
+
+// key names what the squares look like, below them.
+func (m HollowMap) key(y float64) (parts []markup.HTML) {
+	const wide, high, room = 18., 12., mapWidth / 3
+	for i, name := range m.Names {
+		x := room * float64(i)
+		switch i {
+		case 0:
+			parts = append(parts, rect("tone2", x, y-high/2, wide, high))
+		case 1:
+			parts = append(parts, rect("tone0", x, y-high/2, wide, high), path("off", slants(x, y-high/2, wide, high, 5)))
+		case 2:
+			parts = append(parts, rect("tone4", x, y-high/2, wide, high), rect("frame", x+2, y-high/2+2, wide-4, high-4))
+		}
+		parts = append(parts, words("aside", "start", fitted(name, room-wide-8), x+wide+4, y))
+	}
+	return parts
 }
 
 // size gives the columns of the longest row, the rows, the width of the widest
@@ -96,7 +119,7 @@ func (m HollowMap) square(x, y, wide, high, depth, deepest float64) markup.HTML 
 	square := rect("tone"+num(tone), x, y, wide, high)
 	switch {
 	case depth < 0:
-		square = markup.Join(square, path("off", slants(x, y, wide, high, 8)))
+		square = markup.Join(square, path("off", slants(x, y, wide, high, 5)), rect("proud", x+1, y+1, wide-2, high-2))
 	case depth > 0 && depth == deepest:
 		square = markup.Join(square, rect("frame", x+2, y+2, wide-4, high-4))
 	}

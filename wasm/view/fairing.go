@@ -9,7 +9,6 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
-	"shedreckoner/wasm/draw"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
@@ -20,7 +19,7 @@ import (
 func hollows(s *page.State, path string) html {
 	switch s.Doc().Get(path + ".fill-by") {
 	case job.FillGrid:
-		return gridForm(s, path)
+		return join(gridForm(s, path), datum(s, path))
 	case job.FillSpot:
 		return spotList(s, path)
 	}
@@ -156,59 +155,6 @@ func fillFigures(s *page.State, path string, step plan.Step) html {
 		figure(s, path+".kept", words.MassThatStays, of(s, step.Kept, unit.Weights), step.Kept.Step))
 	return join(parts...)
 }
-
-func gridFigures(s *page.State, path string, g *plan.Grid) html {
-	parts := []html{hollowMap(s, g),
-		el("p", a("class", "hint"), txt(words.Extremes(g, s.Plan.Job.Units.Scale(unit.Fills)))),
-		figure(s, path+".cut", words.CutOffProudSpots, of(s, g.Cut, unit.Volumes), g.Cut.Step)}
-	if len(g.Curve) > 0 {
-		parts = append(parts, tradePlot(s, g),
-			figure(s, path+".best", words.RaiseDatumBy, of(s, g.Best, unit.Fills), g.Best.Step),
-			figure(s, path+".bestfill", words.BestFills, of(s, g.BestFill, unit.Volumes), g.BestFill.Step),
-			figure(s, path+".bestcut", words.BestCuts, of(s, g.BestCut, unit.Volumes), g.BestCut.Step),
-			action("set", path+".raise", unit.Typed(float64(g.Best.Value), s.Plan.Job.Units.Scale(unit.Fills))+" "+s.Plan.Job.Units.Scale(unit.Fills).Symbol(), words.UseThisHeight, "quiet"))
-	}
-	return join(parts...)
-}
-
-func hollowMap(s *page.State, g *plan.Grid) html {
-	scale := s.Plan.Job.Units.Scale(unit.Fills)
-	depths := make([][]float64, len(g.Depths))
-	for r, row := range g.Depths {
-		for _, d := range row {
-			depths[r] = append(depths[r], float64(d))
-		}
-	}
-	return draw.Map(draw.HollowMap{
-		Title:  words.MapOfDepths(g, scale),
-		Depths: depths,
-		Text:   func(d float64) string { return unit.Number(scale.From(d), 2) },
-		Coarse: words.CoarseMap,
-	})
-}
-
-// tradePlot is filler and cutting over the height of the datum, as it lies now and
-// where it takes least of both.
-func tradePlot(s *page.State, g *plan.Grid) html {
-	height, litres := s.Plan.Job.Units.Scale(unit.Fills), s.Plan.Job.Units.Scale(unit.Volumes)
-	var fill, cut []draw.Point
-	most := 0.
-	for _, d := range g.Curve {
-		x := height.From(float64(d.Raise))
-		f, c := draw.Point{X: x, Y: litres.From(float64(d.Fill))}, draw.Point{X: x, Y: litres.From(float64(d.Cut))}
-		fill, cut, most = append(fill, f), append(cut, c), max(most, f.Y, c.Y)
-	}
-	best := draw.Point{X: height.From(float64(g.Best.Value)), Y: litres.From(float64(g.BestFill.Value))}
-	return draw.Plot{
-		Title: words.TradePicture(of(s, g.Best, unit.Fills), of(s, g.BestFill, unit.Volumes), of(s, g.BestCut, unit.Volumes)),
-		X:     draw.Axis{Label: words.RaisedAxis(height.Symbol()), Ticks: draw.NiceTicks(fill[0].X, fill[len(fill)-1].X, 4, shortTick)},
-		Y:     draw.Axis{Label: litres.Symbol(), Ticks: draw.NiceTicks(0, max(most, best.Y), 4, shortTick)},
-		Lines: []draw.Line{{Name: words.FillerLine, Class: "curve", Points: fill}, {Name: words.CutLine, Class: "curve dashed", Points: cut}},
-		Marks: []draw.Mark{{Point: best, Class: "today", Text: words.BestHeight}},
-	}.Draw()
-}
-
-func shortTick(n float64) string { return unit.Number(n, 2) }
 
 // sayRegion is the place below something for what is wrong with it; it takes no
 // room while there is nothing.

@@ -18,7 +18,7 @@ func sourcesScreen(*page.State) html {
 			if checks == "" {
 				checks = words.NothingFromOutside
 			}
-			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(words.Capital(r.Result.Meaning))), el("p", a("class", "formula"), symbols(r.Formula)),
+			rules = append(rules, el("li", nil, el("p", a("class", "what"), txt(words.Capital(r.Result.Meaning))), el("p", a("class", "formula"), formulaOf(r.Formula, r.IsProse)),
 				el("p", a("class", "source"), txt(words.RuleSource(r.Source.String(), r.Mark.String(), checks)))))
 		}
 		parts = append(parts, el("h2", nil, txt(words.Capital(topic.Name))), el("ul", a("class", "working"), rules...))

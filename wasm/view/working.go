@@ -48,7 +48,7 @@ func workings(s *page.State, step *working.Step) html {
 func workingStep(t working.Text) html {
 	parts := []html{el("p", a("class", "what"), sentenceOf(t))}
 	if t.Formula != "" && !t.IsProse {
-		parts = append(parts, el("p", a("class", "formula"), symbols(t.Formula)))
+		parts = append(parts, el("p", a("class", "formula"), formulaOf(t.Formula, false)))
 	}
 	numbers := []html{el("strong", nil, txt("= "+t.Result))}
 	if t.Numbers != "" {
@@ -78,7 +78,7 @@ const mostGivens = 6
 func sentenceOf(t working.Text) html {
 	switch {
 	case t.IsProse:
-		return join(txt(words.Capital(t.Name)+": "), lowered(t.Formula), txt("."))
+		return join(txt(words.Capital(t.Name)+": "), formulaOf(t.Formula, true), txt("."))
 	case len(t.From) == 0:
 		return txt(words.Capital(t.Name) + ".")
 	}
@@ -94,6 +94,14 @@ func sentenceOf(t working.Text) html {
 		parts = append(parts, txt(f.Name+" "), symbols(f.Symbol))
 	}
 	return join(append(parts, txt("."))...)
+}
+
+// formulaOf sets a formula, or a method that is told in words.
+func formulaOf(text string, isProse bool) html {
+	if isProse {
+		return lowered(text)
+	}
+	return symbols(text)
 }
 
 // symbols sets a formula as print does: a letter that stands for a quantity

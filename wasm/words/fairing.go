@@ -30,7 +30,6 @@ const (
 	RaiseDatumBy      = "Best height: raise the datum by"
 	BestFills         = "There it takes filler"
 	BestCuts          = "and cutting"
-	UseThisHeight     = "Use this height"
 	NothingToFill     = "Nothing to fill."
 )
 

@@ -85,6 +85,22 @@ func Moves(what, low, high string) string { return what + ": " + low + " to " + 
 // RaisedAxis is the axis of the datum's height.
 func RaisedAxis(symbol string) string { return "datum raised, " + symbol }
 
+// MapKey names what the squares of a map of hollows look like.
+var MapKey = [3]string{"to fill", "proud: cut", "deepest"}
+
+// DatumRaised names the slider that lays the datum.
+func DatumRaised(symbol string) string { return "Datum raised by, " + symbol }
+
+// TradeNow says what the datum takes where it lies.
+func TradeNow(filler, cut string) string {
+	return "Filler against cutting: " + filler + " of filler, " + cut + " cut off"
+}
+
+// UseBestDatum offers the height at which filler and cutting cost least.
+func UseBestDatum(height, filler, cut string) string {
+	return "Best: " + height + ", with " + filler + " of filler and " + cut + " cut"
+}
+
 // TradePicture says where the datum takes least filler and cutting.
 func TradePicture(best, filler, cut string) string {
 	return "Filler against cutting as the datum is raised: best at " + best + ", with " + filler + " of filler and " + cut + " cut"
