@@ -17,7 +17,7 @@ type TradeRow struct {
 
 const (
 	tradeName   = 64.
-	tradeValue  = 72.
+	tradeValue  = 84.
 	tradeHeight = 26.
 )
 

@@ -55,9 +55,9 @@ func tradeBars(s *page.State, step *plan.Step, g *plan.Grid) html {
 	for _, d := range g.Curve {
 		most = max(most, float64(d.Fill), float64(d.Cut))
 	}
-	return draw.Trade(draw.TradePlot{Title: words.TradeNow(of(s, fill, unit.Volumes), of(s, cut, unit.Volumes)), Most: most,
-		Rows: [2]draw.TradeRow{{Name: words.FillerLine, Text: of(s, fill, unit.Volumes), Volume: float64(fill.Value)},
-			{Name: words.CutLine, Text: of(s, cut, unit.Volumes), Volume: float64(cut.Value)}}})
+	return draw.Trade(draw.TradePlot{Title: words.TradeNow(roughly(s, fill, unit.Volumes), roughly(s, cut, unit.Volumes)), Most: most,
+		Rows: [2]draw.TradeRow{{Name: words.FillerLine, Text: roughly(s, fill, unit.Volumes), Volume: float64(fill.Value)},
+			{Name: words.CutLine, Text: roughly(s, cut, unit.Volumes), Volume: float64(cut.Value)}}})
 }
 
 // bestDatum offers the height at which both together cost least, unless it is
@@ -68,7 +68,7 @@ func bestDatum(s *page.State, path string, g *plan.Grid) html {
 	}
 	scale := s.Plan.Job.Units.Scale(unit.Fills)
 	return action("set", path+".raise", unit.Typed(float64(g.Best.Value), scale)+" "+scale.Symbol(),
-		words.UseBestDatum(of(s, g.Best, unit.Fills), of(s, g.BestFill, unit.Volumes), of(s, g.BestCut, unit.Volumes)), "quiet")
+		words.UseBestDatum(of(s, g.Best, unit.Fills), roughly(s, g.BestFill, unit.Volumes), roughly(s, g.BestCut, unit.Volumes)), "quiet")
 }
 
 // gridFigures is how the datum was laid, figure by figure.

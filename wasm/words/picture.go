@@ -86,7 +86,7 @@ func Moves(what, low, high string) string { return what + ": " + low + " to " + 
 func RaisedAxis(symbol string) string { return "datum raised, " + symbol }
 
 // MapKey names what the squares of a map of hollows look like.
-var MapKey = [3]string{"to fill", "proud: cut", "deepest"}
+var MapKey = [3]string{"to fill", "proud", "deepest"}
 
 // DatumRaised names the slider that lays the datum.
 func DatumRaised(symbol string) string { return "Datum raised by, " + symbol }
