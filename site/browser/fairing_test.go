@@ -78,18 +78,22 @@ func TestTheDatumIsASlider(t *testing.T) {
 		paste(s, control(cellOf(1, 0)), plane())
 		const slide = `[id="slide-` + fillStep + `.raise"]`
 		s.Wait(slide)
-		before := shown(s, ".trade")
-		assert.Contains(t, before, planeVolume)
+		volumes := func() (list []string) {
+			s.Script(&list, `return [...document.querySelectorAll(".trade .strong")].map((e) => e.textContent)`)
+			return list
+		}
+		if assert.Len(t, volumes(), 2) {
+			assert.Regexp(t, `^3[01]\sL$`, volumes()[0], "30.8 L, to two figures")
+			assert.Regexp(t, `^0\sL$`, volumes()[1])
+		}
 		s.Script(nil, `
 			const slider = document.querySelector(arguments[0]);
 			slider.focus();
 			slider.value = -10;
 			slider.dispatchEvent(new Event("input", { bubbles: true }));`, slide)
 		assert.Contains(t, shown(s, ".slider output"), "−10 mm")
-		var volumes []string
-		s.Script(&volumes, `return [...document.querySelectorAll(".trade .strong")].map((e) => e.textContent)`)
-		if assert.Len(t, volumes, 2) {
-			assert.Equal(t, volumes[0], volumes[1], "filled and cut alike")
+		if list := volumes(); assert.Len(t, list, 2) {
+			assert.Equal(t, list[0], list[1], "filled and cut alike")
 		}
 		assert.Contains(t, shown(s, ".datum"), "Proudest: row 1, reading 1, 9 mm to cut.")
 		s.Keys(webdriver.Right)

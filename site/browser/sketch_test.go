@@ -27,7 +27,7 @@ const brokenWords = `
 // Every name in the choice of shapes has its words whole, on the smallest glass and with text twice as large too.
 func TestNamesOfShapesAreWhole(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
-		withJob(s, foredeck)
+		withJob(s, metric)
 		for _, c := range []struct {
 			width int
 			text  string
@@ -49,7 +49,7 @@ func TestNamesOfShapesAreWhole(t *testing.T) {
 // What is typed is what is drawn: a flat trapezium looks flat at once, and where the sketch can't follow it says so.
 func TestTheSketchFollowsWhatIsTyped(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
-		withJob(s, foredeck)
+		withJob(s, metric)
 		goTo(s, "surfaces")
 		unfold(s, "surface.1")
 		form := func() (ratio float64) {

@@ -29,7 +29,7 @@ func budgets(s *page.State, b *plan.Buildup) html {
 		if w.Surface != "" { // the planned ones stand at their steps
 			parts = append(parts, findingLines(s, b, w.Findings, false, true))
 		}
-		parts = append(parts, budgetEnd(s, b, w, id), affordableLines(s, b, w), needLines(s, b, w))
+		parts = append(parts, leftPicture(s, w), budgetEnd(s, b, w, id), affordableLines(s, b, w), needLines(s, b, w))
 	}
 	if len(parts) == 0 {
 		return el("p", a("class", "hint"), txt(words.NoFilmYet))

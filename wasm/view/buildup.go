@@ -106,13 +106,8 @@ func aboutWords(s *page.State, path string) string {
 func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 	sheet := page.Part(path, page.BudgetPart)
 	is, strong, text := unchecked, words.FilmBudget+":", words.NothingChecked
-	picture := nothing
-	for i := range b.Budgets() {
-		w := &b.Budgets()[i]
-		last, ok := w.Last()
-		if !ok {
-			continue
-		}
+	if w := thinnest(b); w != nil {
+		last, _ := w.Last()
 		least := ""
 		if last.Least.Thinnest.Step != nil {
 			least = of(s, last.Least.Thinnest, unit.Films)
@@ -124,10 +119,8 @@ func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 		if slices.ContainsFunc(w.Findings, func(f plan.Finding) bool { return f.IsRed() }) {
 			is, strong = stops, words.DoesNotHold
 		}
-		picture = leftPicture(s, w)
-		break // the thinnest comes first
 	}
-	return region("verdict-"+path, "div", a("class", "verdicts"), verdict(is, strong, text, sheet), picture)
+	return region("verdict-"+path, "div", a("class", "verdicts"), verdict(is, strong, text, sheet))
 }
 
 // findingVerdicts is what is red or asked about, the red first; each leads to
@@ -145,14 +138,14 @@ func findingVerdicts(s *page.State, b *plan.Buildup) html {
 func layers(s *page.State, path string, b *plan.Buildup) html {
 	list := path + ".step"
 	ids := s.Doc().Items(list)
-	var rows []html
+	rows := []html{leftRow(s, path, b)}
 	for i := len(ids) - 1; i >= 0; i-- {
 		rows = append(rows, stepRow(s, list+"."+ids[i], i, b))
 	}
 	if len(ids) == 0 {
 		rows = append(rows, el("p", a("class", "hint"), txt(words.NoStepYet)))
 	}
-	return region("list-"+list, "div", a("class", "layers", "tabindex", "-1"), append(rows, groundRow(s, path))...)
+	return region("list-"+list, "div", a("class", "layers", "tabindex", "-1"), append(rows, groundRow(s, path), el("p", a("class", "scale"), txt(words.StackScale)))...)
 }
 
 // addStepSheet asks which kind of step is added on top.

@@ -34,13 +34,15 @@ const sliderStops = 40
 func slider(s *page.State, path string, g *plan.Grid) html {
 	scale := s.Plan.Job.Units.Scale(unit.Fills)
 	deepest, proudest := g.Deepest.Depth-g.Raise.Value, g.Proudest.Depth-g.Raise.Value
-	low, high := scale.From(min(0, -float64(deepest))), scale.From(max(0, -float64(proudest)))
+	// to the last digit but a few, so that the slider is the same wherever it stands
+	rounded := func(n float64) float64 { return math.Round(n*1e6) / 1e6 }
+	low, high := rounded(scale.From(min(0, -float64(deepest)))), rounded(scale.From(max(0, -float64(proudest))))
 	ticks := draw.NiceTicks(low, high, sliderStops, func(float64) string { return "" })
 	if len(ticks) < 2 {
 		return nothing
 	}
 	at, name := path+".raise", words.DatumRaised(scale.Symbol())
-	number := func(n float64) string { return strconv.FormatFloat(math.Round(n*1e6)/1e6, 'f', -1, 64) }
+	number := func(n float64) string { return strconv.FormatFloat(rounded(n), 'f', -1, 64) }
 	return el("label", a("class", "slider"),
 		el("span", nil, txt(name)),
 		region("raise-"+path, "output", nil, txt(of(s, g.Raise, unit.Fills))),

@@ -14,11 +14,11 @@ import (
 )
 
 // The heights of layers in a build-up's list, in units of about a CSS pixel: a
-// row's own, and beyond it the film to scale as far as it goes.
+// row's own, and the film at its foot to scale as far as it goes.
 const (
 	rowHeight  = 52.
 	mostHeight = 128.
-	perMicron  = 0.1
+	perMicron  = 0.15
 )
 
 // stepRow is one layer of a build-up's list.
@@ -27,8 +27,11 @@ func stepRow(s *page.State, path string, at int, b *plan.Buildup) html {
 	step := plannedStep(s, path)
 	swatch := swatchOf(&step, kind, at, b)
 	small := strings.TrimSpace(stepSmall(s, &step, kind))
-	if swatch.Broken {
-		small += " · " + words.DrawnShorter
+	switch {
+	case swatch.Broken:
+		small = words.Listed(small, words.DrawnShorter)
+	case swatch.Film > 0 && swatch.Film < 1:
+		small = words.Listed(small, words.DrawnThicker)
 	}
 	attrs := a("class", "layer")
 	if step.Taken.Step != nil {
@@ -104,23 +107,26 @@ func stepFilm(s *page.State, step *plan.Step, kind *job.StepKind) string {
 	return "− " + of(s, step.Taken, unit.Films)
 }
 
-// swatchOf is how a layer is drawn: coats to scale, as far as it goes; filler,
-// many times thicker than any film, shorter.
+// swatchOf is how a layer is drawn: what is put on and what is taken to one scale,
+// as far as it goes; filler, many times thicker than any film, shorter.
 func swatchOf(step *plan.Step, kind *job.StepKind, at int, b *plan.Buildup) draw.Swatch {
 	w := draw.Swatch{Stuff: stuffOf(step, kind), Height: rowHeight}
+	film := unit.Length(step.Added.Value)
 	switch {
 	case step.Coat != nil:
-		film := unit.InMicrometre.From(float64(step.Added.Value))
-		w.Height += film * perMicron
-		if w.Height > mostHeight {
-			w.Height, w.Broken = mostHeight, true
-		}
-		if least := step.Card.LeftLeast; least.Known && step.Added.Value > 0 && isTopCoat(b, at) {
-			w.Least = float64(least.Value) / float64(step.Added.Value)
+		if least := step.Card.LeftLeast; least.Known && film > 0 && isTopCoat(b, at) {
+			w.Least = float64(least.Value) / float64(film)
 		}
 	case step.Fill != nil:
-		w.Height, w.Broken = mostHeight*0.6, true
+		film = step.Fill.Depth.Value
+	case step.Taken.Step != nil:
+		film = unit.Length(step.Taken.Value)
 	}
+	w.Film = unit.InMicrometre.From(float64(film)) * perMicron
+	if w.Film > mostHeight {
+		w.Film, w.Broken = mostHeight*0.75, true
+	}
+	w.Height = max(rowHeight, w.Film)
 	return w
 }
 

@@ -25,3 +25,43 @@ func leftPicture(s *page.State, w *plan.Budget) html {
 	}
 	return draw.Left(p)
 }
+
+// leftRow is what is left once all is done, as the top of the list: the mean, the
+// thin side and the edges to the scale of the layers, with the least across.
+func leftRow(s *page.State, path string, b *plan.Buildup) html {
+	id := "left-" + path
+	w := thinnest(b)
+	if w == nil {
+		return region(id, "div", a("hidden", ""))
+	}
+	last, _ := w.Last()
+	tall := func(f unit.DryFilm) float64 { return unit.InMicrometre.From(float64(f)) * perMicron }
+	ends := draw.Ends{Stuff: draw.GelCoatFilm, Films: []float64{tall(last.Mean.Value), tall(last.Thin.Value)}}
+	for i := len(b.Steps) - 1; i >= 0; i-- {
+		if step := &b.Steps[i]; step.Coat != nil && step.Card != nil {
+			ends.Stuff = stuffOfCard(step.Card.Kind)
+			break
+		}
+	}
+	edge, least := "", ""
+	if n := len(w.Edge); n > 0 && w.EdgeOff.Step != nil {
+		ends.Films = append(ends.Films, tall(w.Edge[n-1].Mean.Value))
+		edge = of(s, w.Edge[n-1].Mean, unit.Films)
+	}
+	if l := last.Least.Thinnest; l.Step != nil {
+		ends.Least = tall(l.Value)
+		least = of(s, l, unit.Films)
+	}
+	return region(id, "div", a("class", "layer ends"), listRow(page.Part(path, page.BudgetPart), ends.Layer(), words.LeftAtTheEnd,
+		words.EndsFromTheLeft(of(s, last.Mean, unit.Films), of(s, last.Thin, unit.Films), edge, least), of(s, last.Thin, unit.Films)))
+}
+
+// thinnest is the budget that leaves least; nil: there is no film.
+func thinnest(b *plan.Buildup) *plan.Budget {
+	for i := range b.Budgets() {
+		if w := &b.Budgets()[i]; len(w.Flat) > 0 {
+			return w // the thinnest comes first
+		}
+	}
+	return nil
+}

@@ -51,7 +51,7 @@ func partsPictures() []html {
 		draw.Left(draw.LeftPlot{Title: words.PartsAny, Least: 2, Text: "2", Rows: []draw.LeftRow{{Name: "a", Text: "4", Film: 4}, {Name: "b", Text: "1", Film: 1}}}),
 		draw.Takes(draw.TakesPlot{Title: words.PartsAny, Plan: words.PartsAny, Likely: words.PartsAny, Entries: []float64{0.9, 1.3}, Comes: 1.1, Low: 0.8, High: 1.5}),
 		draw.Effect(draw.EffectBar{Title: words.PartsAny, Low: -1, High: 2, Reach: 2, LowText: "−1 kg", HighText: "+2 kg"}),
-		draw.Map(draw.HollowMap{Title: words.PartsAny, Text: tickText, Depths: [][]float64{{0, 1, 2, 3, 4}, {-2, -1, math.NaN(), 4, 5}}})}
+		draw.Map(draw.HollowMap{Title: words.PartsAny, Text: tickText, Depths: [][]float64{{0, 1, 2, 3, 4}, {-2, -1, math.NaN(), 4, 5}}, Names: words.MapKey})}
 	var layers []html
 	for stuff := draw.Ground; stuff <= draw.Washed; stuff++ {
 		swatch := draw.Swatch{Stuff: stuff, Height: rowHeight, Broken: stuff == draw.Filling}
@@ -60,7 +60,10 @@ func partsPictures() []html {
 		}
 		layers = append(layers, el("div", a("class", "layer ground"), el("span", a("class", "seen"), swatch.Layer()), el("span", a("class", "name"), txt(words.PartsAny))))
 	}
-	list = append(list, el("div", a("class", "layers"), layers...))
+	layers = append(layers, el("div", a("class", "layer ends"), listRow(page.PartsSheet+".ends", draw.Ends{Stuff: draw.GelCoatFilm, Films: []float64{60, 40, 20}, Least: 30}.Layer(), words.PartsAny, words.PartsAny, "")))
+	list = append(list, el("div", a("class", "layers"), layers...),
+		draw.Trade(draw.TradePlot{Title: words.PartsAny, Most: 2, Rows: [2]draw.TradeRow{{Name: words.FillerLine, Text: "2 L", Volume: 2}, {Name: words.CutLine, Text: "1 L", Volume: 1}}}),
+		draw.Sketch(surface.Find("trapezium").Sketch(surface.Input{}), words.PartsAny))
 	var tiles []html
 	for _, shape := range surface.Shapes {
 		tiles = append(tiles, tile("parts-", "go", "cup", shape.Key, "", draw.Thumb(shape.Sketch(surface.Input{})), words.ShapeTile(shape)))

@@ -22,6 +22,9 @@ const (
 	StepByStep        = "the film step by step, and what the checks rest on"
 	ReckonedWith      = "reckoned with shares, unevenness and edges as assumed"
 	DrawnShorter      = "drawn shorter"
+	DrawnThicker      = "drawn thicker"
+	LeftAtTheEnd      = "Left in the end"
+	StackScale        = "Films to one scale, but for a broken layer, which is thicker than drawn, and a hairline, which is thinner."
 	WaitsForASize     = "Amounts wait for a size that can't be read."
 	WaitsForASurface  = "– (a size can't be read)"
 	OnNoSurface       = "on no surface yet"
@@ -229,3 +232,16 @@ func OnGround(g buildup.Ground) string { return ", on " + g.String() }
 
 // OnMeasured says on which surface a film was measured.
 func OnMeasured(surface string) string { return " on " + AsMeasured(surface) }
+
+// EndsFromTheLeft names the films that are left in the end as they are drawn, from
+// the left; what isn't known is empty.
+func EndsFromTheLeft(mean, thin, edge, least string) string {
+	parts := []string{"mean\u00a0" + mean, "thin\u00a0side\u00a0" + thin}
+	if edge != "" {
+		parts = append(parts, "edges\u00a0"+edge)
+	}
+	if least != "" {
+		parts = append(parts, LeastFilm(least))
+	}
+	return Listed(parts...)
+}
