@@ -1,20 +1,24 @@
 package draw
 
-import "shedreckoner/wasm/markup"
+import (
+	"strings"
+
+	"shedreckoner/wasm/markup"
+)
 
 // TimeBarPlot is a cup's time from catalyst in: mixed, spread, and when it gels.
 // The ends are in one unit, each no sooner than the one before.
 type TimeBarPlot struct {
 	Title                      string // for those who don't see it
 	Mixed, Spread, From, Until float64
-	SpreadNames, GelNames      []string // of the two pieces, the fullest first: the first that fits is written
+	SpreadNames, GelNames      []string // of the two pieces, the fullest first: the first whose lines fit is written
 	End                        string   // of the last end with its unit; the others are bare
 	Text                       func(float64) string
 }
 
 const (
 	timeBarWidth  = 300.
-	timeBarHeight = 32.
+	timeBarHeight = 40.
 )
 
 // TimeBar draws a cup's time as one bar with its ends below. It draws nothing of
@@ -34,8 +38,15 @@ func TimeBar(p TimeBarPlot) markup.HTML {
 	parts = append(parts, rect("tone4", x(p.Mixed), 0, x(p.Spread)-x(p.Mixed), timeBarHeight), rect("gel", x(p.From), 0, x(p.Until)-x(p.From), timeBarHeight))
 	name := func(class string, names []string, from, to float64) {
 		for _, text := range names {
-			if width := x(to) - x(from); textWidth(text) <= width {
-				parts = append(parts, words(class, "middle", text, x(from)+width/2, timeBarHeight/2))
+			lines, widest := strings.Split(text, "\n"), 0.
+			for _, l := range lines {
+				widest = max(widest, textWidth(l))
+			}
+			if width := x(to) - x(from); widest <= width {
+				top := (timeBarHeight - lineHeight*float64(len(lines)-1)) / 2
+				for i, l := range lines {
+					parts = append(parts, words(class, "middle", l, x(from)+width/2, top+lineHeight*float64(i)))
+				}
 				return
 			}
 		}

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strings"
+
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
@@ -80,7 +82,8 @@ func forChips(s *page.State) html {
 	}
 	chips := []html{leads("what", mixName(s))}
 	if m := b.Method; m != nil {
-		chips = append(chips, leads("how", words.Capital(m.Name)))
+		name, _, _ := strings.Cut(m.Name, ",")
+		chips = append(chips, leads("how", words.Capital(name)))
 	}
 	return join(chips...)
 }

@@ -194,7 +194,7 @@ func timeBar(b *bench.Bench) html {
 	return draw.TimeBar(draw.TimeBarPlot{
 		Title: words.TimeBar(minutes(m.Mix.Value), minutes(m.Spread.Value), minutes(m.GelsFrom.Value), minutes(m.GelsUntil.Value)),
 		Mixed: at(m.Mix), Spread: at(m.Spread), From: at(m.GelsFrom), Until: at(m.GelsUntil),
-		SpreadNames: []string{words.SpreadName + " " + spread, spread}, GelNames: []string{words.Gels, words.GelsShort},
+		SpreadNames: []string{words.SpreadName + " " + spread, words.SpreadName + "\n" + spread, spread}, GelNames: []string{words.Gels, words.GelsInTwo, words.GelsShort},
 		End: minutes(m.GelsUntil.Value), Text: func(n float64) string { return unit.Number(n, 2) },
 	})
 }

@@ -208,6 +208,7 @@ func Cups(all string, left int) string {
 // The bar of time.
 const (
 	Gels       = "gels in the cup"
+	GelsInTwo  = "gels in\nthe cup"
 	GelsShort  = "gels"
 	SpreadName = "spread"
 )
