@@ -52,8 +52,8 @@ func leftRow(s *page.State, path string, b *plan.Buildup) html {
 		ends.Least = tall(l.Value)
 		least = of(s, l, unit.Films)
 	}
-	return region(id, "div", a("class", "layer ends"), listRow(page.Part(path, page.BudgetPart), ends.Layer(), words.LeftAtTheEnd,
-		words.EndsFromTheLeft(of(s, last.Mean, unit.Films), of(s, last.Thin, unit.Films), edge, least), of(s, last.Thin, unit.Films)))
+	return region(id, "div", a("class", "layer ground"), el("span", a("class", "seen"), ends.Layer()),
+		el("span", a("class", "name"), txt(words.LeftAtTheEnd), el("small", nil, txt(words.EndsFromTheLeft(of(s, last.Mean, unit.Films), of(s, last.Thin, unit.Films), edge, least)))))
 }
 
 // thinnest is the budget that leaves least; nil: there is no film.

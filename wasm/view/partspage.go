@@ -60,7 +60,7 @@ func partsPictures() []html {
 		}
 		layers = append(layers, el("div", a("class", "layer ground"), el("span", a("class", "seen"), swatch.Layer()), el("span", a("class", "name"), txt(words.PartsAny))))
 	}
-	layers = append(layers, el("div", a("class", "layer ends"), listRow(page.PartsSheet+".ends", draw.Ends{Stuff: draw.GelCoatFilm, Films: []float64{60, 40, 20}, Least: 30}.Layer(), words.PartsAny, words.PartsAny, "")))
+	layers = append(layers, el("div", a("class", "layer ground"), el("span", a("class", "seen"), draw.Ends{Stuff: draw.GelCoatFilm, Films: []float64{60, 40, 20}, Least: 30}.Layer()), el("span", a("class", "name"), txt(words.PartsAny))))
 	list = append(list, el("div", a("class", "layers"), layers...),
 		draw.Trade(draw.TradePlot{Title: words.PartsAny, Most: 2, Rows: [2]draw.TradeRow{{Name: words.FillerLine, Text: "2 L", Volume: 2}, {Name: words.CutLine, Text: "1 L", Volume: 1}}}),
 		draw.Sketch(surface.Find("trapezium").Sketch(surface.Input{}), words.PartsAny))
