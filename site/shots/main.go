@@ -20,7 +20,7 @@ func main() {
 	log.SetFlags(0)
 	out := flag.String("out", "build/shots", "folder to write into, emptied first")
 	sizes := flag.String("sizes", "360x740,1280x800", "windows, width by height in CSS pixels")
-	looks := flag.String("looks", "light,dark", "looks")
+	looks := flag.String("looks", "light,dark", "looks: light, dark, or contrast, the reader's own colours, which only Chromium can be given")
 	engines := flag.String("engines", "Chromium,WebKit", "engines")
 	only := flag.String("only", "", "regular expression for the names of the pictures, such as ^cup")
 	few := flag.Bool("few", false, "with few colours: small files, such as README's in site/pictures")
@@ -33,6 +33,9 @@ func main() {
 		log.Fatal(err)
 	}
 }
+
+// contrast is the look with the reader's own colours.
+const contrast = "contrast"
 
 // shoot photographs the page in each engine, size and look, a folder for each.
 func shoot(ctx context.Context, out string, engines, sizes, looks []string, wanted *regexp.Regexp, few bool) error {
@@ -59,6 +62,10 @@ func shoot(ctx context.Context, out string, engines, sizes, looks []string, want
 		defer driver.Close()
 		for _, size := range sizes {
 			for _, look := range looks {
+				if look == contrast && engine.Name != "Chromium" {
+					fmt.Printf("NOT PHOTOGRAPHED in %s: it can't be given the reader's own colours\n", engine.Name)
+					continue
+				}
 				folder := filepath.Join(out, strings.ToLower(engine.Name)+"-"+size+"-"+look)
 				n, err := album(driver, served.URL, size, look, folder, wanted, few)
 				if err != nil {
@@ -93,6 +100,9 @@ func album(driver *webdriver.Driver, url, size, look, folder string, wanted *reg
 		s := driver.Session(t)
 		defer s.Quit()
 		s.SetSize(width, height)
+		if look == contrast {
+			s.CDP(nil, "Emulation.setEmulatedMedia", map[string]any{"features": []any{map[string]any{"name": "forced-colors", "value": "active"}}})
+		}
 		s.Open(url)
 		s.Wait(`html[data-ready="yes"]`)
 		w := walk{s: s, look: look, seen: map[string]bool{}}

@@ -106,7 +106,7 @@ func (w walk) photograph(name string) error {
 // windowful scrolls what is on top so many windows down, and says if its end is seen then.
 const windowful = `
 	const [look, down] = arguments;
-	document.documentElement.dataset.look = look;
+	document.documentElement.dataset.look = look === "contrast" ? "light" : look;
 	const all = [document.scrollingElement, ...document.querySelectorAll(".sheet, .sheet *")].filter((e) => {
 		const overflow = getComputedStyle(e).overflowY;
 		return e === document.scrollingElement || e.scrollHeight > e.clientHeight + 1 && (overflow === "auto" || overflow === "scroll");
