@@ -83,8 +83,8 @@ func TestTheDatumIsASlider(t *testing.T) {
 			return list
 		}
 		if assert.Len(t, volumes(), 2) {
-			assert.Regexp(t, `^3[01]\sL$`, volumes()[0], "30.8 L, to two figures")
-			assert.Regexp(t, `^0\sL$`, volumes()[1])
+			assert.Equal(t, "31 L", plain(volumes()[0]), planeVolume+", to two figures")
+			assert.Equal(t, "0 L", plain(volumes()[1]))
 		}
 		s.Script(nil, `
 			const slider = document.querySelector(arguments[0]);
@@ -98,7 +98,9 @@ func TestTheDatumIsASlider(t *testing.T) {
 		assert.Contains(t, shown(s, ".datum"), "Proudest: row 1, reading 1, 9 mm to cut.")
 		s.Keys(webdriver.Right)
 		assert.NotContains(t, shown(s, ".slider output"), "−10 mm", "an arrow key lays it higher")
-		assert.True(t, s.Has(slide+":focus"), "the slider keeps the focus")
+		var focused string
+		s.Script(&focused, `return document.activeElement.id`) // WebKit's window itself may have lost it
+		assert.Equal(t, "slide-"+fillStep+".raise", focused, "the slider keeps the focus")
 	})
 }
 

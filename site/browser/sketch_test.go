@@ -66,3 +66,25 @@ func TestTheSketchFollowsWhatIsTyped(t *testing.T) {
 		assert.NotContains(t, shown(s, ".shape"), "not to scale", "of what can't be read no scale is drawn")
 	})
 }
+
+// The first visit, on a phone: two lines of what the page is, three ways in and the cautions, all in the first screenful.
+func TestTheFirstVisitIsOneScreenful(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		var got struct {
+			Lines, Below float64
+			Ways         []string
+		}
+		s.Script(&got, `
+			const lead = document.querySelector(".lead"), cautions = document.querySelector("ul.cautions").getBoundingClientRect();
+			const line = parseFloat(getComputedStyle(lead).lineHeight);
+			return { Lines: Math.round(lead.getBoundingClientRect().height / line), Below: cautions.bottom - document.querySelector(".bar").getBoundingClientRect().top,
+				Ways: [...document.querySelectorAll("#screen h2, #screen .menu button")].map((e) => e.textContent) };`)
+		assert.LessOrEqual(t, got.Lines, 2.)
+		assert.LessOrEqual(t, got.Below, 0., "no caution lies under the tabs")
+		assert.Equal(t, []string{"Add a surface", "Only mix a cup", "Look at a made-up job"}, got.Ways)
+		do(s, "demo", "", "")
+		var high float64
+		s.Script(&high, `return document.querySelector(".notice .demo").getBoundingClientRect().height`)
+		assert.Less(t, high, 57., "the made-up job's band is one line")
+	})
+}

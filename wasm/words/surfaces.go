@@ -13,7 +13,7 @@ const (
 	Surfaces       = "Surfaces"
 	AreaInAll      = "Area in all"
 	PageName       = "Shed Reckoner"
-	WhatItIs       = "What to order, how thick to coat, how much catalyst today, for composite boats built by hand."
+	WhatItIs       = "What to order, how thick, how much catalyst, for composite boats built by hand."
 	AddASurface    = "Add a surface"
 	OnlyACup       = "Only mix a cup"
 	LookAtMadeUp   = "Look at a made-up job"
