@@ -23,9 +23,9 @@ func tick(s *State, m Message) []Effect {
 		case left <= warnBefore:
 			stage = 1
 		}
-		if key := s.warnKey(cup); stage > s.Warned[key] {
-			s.warned(key, stage)
-			s.inFront(cup)
+		if key := warnKey(s, cup); stage > s.Warned[key] {
+			warned(s, key, stage)
+			inFront(s, cup)
 			effects = append(effects, alarm(s, cup, stage)...)
 		}
 	}
@@ -33,11 +33,11 @@ func tick(s *State, m Message) []Effect {
 }
 
 // warnKey tells a running cup from every other, of the other job too.
-func (s *State) warnKey(cup string) string {
+func warnKey(s *State, cup string) string {
 	return strconv.FormatBool(s.InDemo) + " " + cup + " " + s.Doc().Get(cup+".in")
 }
 
-func (s *State) warned(key string, stage int) {
+func warned(s *State, key string, stage int) {
 	next := maps.Clone(s.Warned)
 	if next == nil {
 		next = map[string]int{}

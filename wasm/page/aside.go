@@ -29,20 +29,9 @@ func asideOf(aside string) (key string, demo, ok bool) {
 	return key, slices.Contains(copiesOf(true), key), ok && strings.HasPrefix(aside, asidePrefix)
 }
 
-// IsStuck says if something spoilt stands in the way of saves.
-func (s *State) IsStuck() bool { return len(s.Own.Stuck)+len(s.Demo.Stuck) > 0 }
-
-// stuck notes what the store didn't set aside.
-func (s *State) stuck(demo bool, aside Effect) {
-	slot := s.slot(demo)
-	if !slices.Contains(slot.Stuck, aside) {
-		slot.Stuck = append(slices.Clone(slot.Stuck), aside)
-	}
-}
-
 // unstuck hears that it was set aside after all. The place where it stood is
 // free, and once all are, what was changed meanwhile is kept.
-func (s *State) unstuck(aside string) []Effect {
+func unstuck(s *State, aside string) []Effect {
 	key, demo, _ := asideOf(aside)
 	slot := s.slot(demo)
 	left := slices.DeleteFunc(slices.Clone(slot.Stuck), func(e Effect) bool { return e.Key == aside })
@@ -54,7 +43,7 @@ func (s *State) unstuck(aside string) []Effect {
 	if len(left) > 0 {
 		return effects
 	}
-	more := s.saved(demo)
+	more := savesOf(s, demo)
 	return append(effects, more...)
 }
 
@@ -69,7 +58,7 @@ func offerAside(s *State, m Message) []Effect {
 		if slot := s.slot(demo); len(slot.Stuck) > 0 {
 			var more []Effect
 			slot.Stuck = nil
-			more = s.saved(demo)
+			more = savesOf(s, demo)
 			effects = append(effects, more...)
 		}
 	}

@@ -84,7 +84,7 @@ func PartOfCard(field string) string {
 }
 
 // cardSheets gives the sheets that must lie open for a card's text to be seen.
-func (s *State) cardSheets(parts []string) []string {
+func cardSheets(s *State, parts []string) []string {
 	item := strings.Join(parts[:2], ".")
 	sheets := []string{item}
 	if c := s.Plan.Job.CardByKey(parts[1]); c != nil {

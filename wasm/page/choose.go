@@ -25,7 +25,7 @@ func choose(s *State, m Message) []Effect {
 
 // chosen takes away the sheet on which something new was chosen: it has said
 // what it had to.
-func (s *State) chosen() {
+func chosen(s *State) {
 	n := len(s.Sheets)
 	if n == 0 {
 		return
@@ -50,12 +50,12 @@ func putReady(s *State, m Message) []Effect {
 	if m.Path != "" {
 		doc = grounded(doc.Set(m.Path+".buildup", item), m.Path)
 	}
-	effects := s.edit(doc, "", Effect{Kind: Focus, Key: "heading"})
+	effects := edit(s, doc, "", Effect{Kind: Focus, Key: "heading"})
 	if !stands(s.Doc(), item) {
 		return effects
 	}
 	if m.Path == "" {
-		s.chosen()
+		chosen(s)
 		s.opened(item)
 		return effects
 	}
@@ -87,7 +87,7 @@ func like(s *State, m Message) []Effect {
 		doc = doc.Set(item+"."+key, doc.Get(m.Path+"."+key))
 	}
 	s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool { return key == m.Path })
-	return s.with(doc, item)
+	return withItem(s, doc, item)
 }
 
 // choicesOf gives the keys of what is chosen, not measured, of a surface's shape.

@@ -29,7 +29,7 @@ const (
 type moved struct{ back, on, zone int64 }
 
 // lookAtClock compares the two clocks of a new message with those of the latest.
-func (s *State) lookAtClock(next Moment) {
+func lookAtClock(s *State, next Moment) {
 	was := s.Now
 	if was.Steady == 0 || next.Steady == 0 {
 		return
@@ -47,11 +47,11 @@ func (s *State) lookAtClock(next Moment) {
 		clocks = map[string]moved{}
 	}
 	for _, cup := range OpenCups(s.Doc(), Running) {
-		m := clocks[s.warnKey(cup)]
+		m := clocks[warnKey(s, cup)]
 		m.back += max(0, -jump)
 		m.on += max(0, jump)
 		m.zone += zone
-		clocks[s.warnKey(cup)] = m
+		clocks[warnKey(s, cup)] = m
 	}
 	s.moved = clocks
 }
@@ -100,7 +100,7 @@ func (s *State) TimesOf(cup string) Times {
 		}
 		return si
 	}
-	m := s.moved[s.warnKey(cup)]
+	m := s.moved[warnKey(s, cup)]
 	t := Times{Usable: read("usable"), Early: read("early"), Late: read("late"), SetBack: float64(m.back), SetOn: float64(m.on), Zone: float64(m.zone), IsTest: d.Get(cup+".kind") == job.TestCup}
 	t.Since = float64(s.Now.Unix - in + m.back)
 	t.Left = t.Usable - t.Since
@@ -125,7 +125,7 @@ func (s *State) HourAfter(cup string, after float64) string {
 const ClockList = "clock"
 
 // FrontCup is the running cup whose clock is in front: the chosen one, or the one
-// with the least time left; "" where none runs.
+// withItem the least time left; "" where none runs.
 func (s *State) FrontCup() string {
 	front, least := "", 0.
 	for _, cup := range OpenCups(s.Doc(), Running) {
@@ -145,11 +145,11 @@ func bringFront(s *State, m Message) []Effect {
 	if !isCup(s.Doc(), m.Path) || CupPhase(s.Doc(), m.Path) != Running {
 		return nil
 	}
-	s.inFront(m.Path)
+	inFront(s, m.Path)
 	return []Effect{{Kind: Focus, Key: "heading"}}
 }
 
-func (s *State) inFront(cup string) {
+func inFront(s *State, cup string) {
 	s.Open = maps.Clone(s.Open)
 	if s.Open == nil {
 		s.Open = map[string]string{}

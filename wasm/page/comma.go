@@ -17,7 +17,7 @@ func locale(s *State, m Message) []Effect {
 }
 
 // begun gives the first lines of a job the phone's decimal mark.
-func (s *State) begun(doc job.Document) job.Document {
+func begun(s *State, doc job.Document) job.Document {
 	if s.Comma && len(s.Doc().Lines()) == 0 {
 		return job.SetComma(doc, true)
 	}
@@ -25,7 +25,7 @@ func (s *State) begun(doc job.Document) job.Document {
 }
 
 func setDecimal(s *State, m Message) []Effect {
-	return s.edit(job.SetComma(s.Doc(), m.Text == "comma"), "")
+	return edit(s, job.SetComma(s.Doc(), m.Text == "comma"), "")
 }
 
 // Local writes the figures of a text as the shown job writes them. What the

@@ -17,8 +17,8 @@ type Sureness struct {
 const sliceWork = 60_000
 
 // confident asks for time to find out how sure the order is, once it is looked at.
-func (s *State) confident(effects []Effect) []Effect {
-	if s.Screen != "order" || s.Working || s.Sure.Run != nil || !s.asksHowSure() {
+func confident(s *State, effects []Effect) []Effect {
+	if s.Screen != "order" || s.Working || s.Sure.Run != nil || !asksHowSure(s) {
 		return effects
 	}
 	s.Working = true
@@ -26,21 +26,21 @@ func (s *State) confident(effects []Effect) []Effect {
 }
 
 // asksHowSure says if it is to be found out how sure the order is.
-func (s *State) asksHowSure() bool {
+func asksHowSure(s *State) bool {
 	return s.Screen == "order" && s.Sure.Err == nil && len(s.Order().Lines) > 0
 }
 
 // work begins, does the next slice and asks for one more, until all is done.
 func work(s *State, _ Message) []Effect {
 	s.Working = false
-	if s.Sure.Run == nil && s.asksHowSure() {
-		s.simulate()
+	if s.Sure.Run == nil && asksHowSure(s) {
+		simulate(s)
 	}
 	if s.Sure.Run == nil || s.Sure.Done {
 		return nil
 	}
 	if s.Sure.Run.Step(sliceWork) {
-		s.assured()
+		assured(s)
 		return nil
 	}
 	s.Working = true
@@ -48,27 +48,27 @@ func work(s *State, _ Message) []Effect {
 }
 
 // assured puts the finished simulation's order in the plan's place.
-func (s *State) assured() {
+func assured(s *State) {
 	o := s.Sure.Run.Order()
 	s.Sure.order, s.Sure.Done = &o, true
 }
 
 // simulate begins.
-func (s *State) simulate() {
+func simulate(s *State) {
 	s.Sure.order = s.Order()
 	s.Sure.Run, s.Sure.Err = chance.Simulate(&s.Plan, *s.Sure.order)
 }
 
 // finished does what is left of the simulation at once: a list that leaves the
 // page is bought for its chance.
-func (s *State) finished() {
-	if s.Sure.Run == nil && s.asksHowSure() {
-		s.simulate()
+func finished(s *State) {
+	if s.Sure.Run == nil && asksHowSure(s) {
+		simulate(s)
 	}
 	if s.Sure.Run == nil || s.Sure.Done {
 		return
 	}
 	for !s.Sure.Run.Step(sliceWork) {
 	}
-	s.assured()
+	assured(s)
 }

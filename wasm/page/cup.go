@@ -74,18 +74,18 @@ func weighed(s *State, m Message) []Effect {
 		doc, path = doc.Add("cup")
 		doc = doc.Set(path+".weighed", strconv.FormatInt(s.Now.Unix, 10)).Set(path+".hour", strconv.Itoa(s.Now.Day)).Set(path+".amount-was", doc.Get(job.BenchPath+".amount"))
 	}
-	if doc = s.takenDown(doc, path); isTest {
-		doc = s.testDown(doc, path)
+	if doc = takenDown(s, doc, path); isTest {
+		doc = testDown(s, doc, path)
 	}
 	for _, key := range []string{"surface", "product"} { // a jump from here is asked about
 		doc = doc.Set(job.BenchPath+"."+key+"-was", s.Doc().Get(job.BenchPath+"."+key+"-temp"))
 	}
-	if s.size(doc) > job.MaxSaved-roomForCup {
+	if sizeOf(s, doc) > job.MaxSaved-roomForCup {
 		s.Notice = words.LogFull
 		return nil
 	}
 	s.raise(CatalystSheet)
-	return s.record(doc, s.keepPermit(doc, path), Effect{Kind: Focus, Key: SheetHeading})
+	return record(s, doc, keepPermit(s, doc, path), Effect{Kind: Focus, Key: SheetHeading})
 }
 
 // roomForCup is kept free for what a weighed cup still gets: its start, dose, end.
@@ -94,11 +94,11 @@ const roomForCup = 4 << 10
 // record puts what happened to a cup in place. It is no edit: undo doesn't
 // reach it, so that no dose can come back; nor does it go back to a list of cups
 // that doesn't have this one.
-func (s *State) record(doc job.Document, more ...Effect) []Effect {
+func record(s *State, doc job.Document, more ...Effect) []Effect {
 	slot := s.Slot()
 	slot.LastPath = ""
 	slot.Undo, slot.Redo = sinceCups(slot.Undo), sinceCups(slot.Redo)
-	return s.put(doc, more...)
+	return putDoc(s, doc, more...)
 }
 
 // sinceCups is the history after the last change of the list of cups.
@@ -113,20 +113,20 @@ func sinceCups(history [][]job.Change) [][]job.Change {
 
 // catalystIn starts the clock of the weighed cup; its dose is gone from here on.
 func catalystIn(s *State, m Message) []Effect {
-	if CupPhase(s.Doc(), m.Path) != Weighed || !s.mayDose(m.Path) {
+	if CupPhase(s.Doc(), m.Path) != Weighed || !mayDose(s, m.Path) {
 		return nil
 	}
 	doc := s.Doc().Set(m.Path+".in", strconv.FormatInt(s.Now.Unix, 10))
-	doc = s.catalystDown(doc, m.Path)
+	doc = catalystDown(s, doc, m.Path)
 	if p := s.PourFor(m.Path); p != nil && !s.Bench().IsRatio {
 		doc = doc.Set(m.Path+".dose", pourText(p))
 	}
 	doc = doc.Set(job.BenchPath+".amount", doc.Get(m.Path+".amount-was")) // the next cup is proposed anew, or as it was typed
-	s.stepsDone()
-	s.inFront(m.Path)
-	effects := s.record(doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"})
-	effects = append(effects, Effect{Kind: Say, Text: s.Local(s.inWords(m.Path))})
-	return append(append([]Effect{s.dropPermit()}, effects...), Effect{Kind: Settle})
+	stepsDone(s)
+	inFront(s, m.Path)
+	effects := record(s, doc, Effect{Kind: Focus, Key: "heading"}, Effect{Kind: Awake, Key: "on"}, Effect{Kind: Timer, Key: "on"})
+	effects = append(effects, Effect{Kind: Say, Text: s.Local(inWords(s, m.Path))})
+	return append(append([]Effect{dropPermit(s)}, effects...), Effect{Kind: Settle})
 }
 
 // pourText is a dose as the log keeps it: grams, then millilitres where both are known.
@@ -142,13 +142,13 @@ func pourText(p *bench.Pour) string {
 
 // mayDose says if the bench still stands as it stood when the cup was weighed:
 // then its dose may be shown, and no other time.
-func (s *State) mayDose(cup string) bool {
+func mayDose(s *State, cup string) bool {
 	b, d := s.Bench(), s.Doc()
 	if s.Slot().Elsewhere != "" || CupPhase(d, cup) != Weighed || b.Card == nil || b.Card.Key != d.Get(cup+".card") {
 		return false
 	}
 	whole, has := b.Whole.Value, b.HasDose || b.HasParts
-	if w := s.TestWay(); w != nil && isTestCup(d, cup) {
+	if w := s.TestWay(); w != nil && IsTestCup(d, cup) {
 		whole, has = w.Mass.Value, true
 	}
 	return has && gramText(whole) == d.Get(cup+".mixed")
@@ -158,7 +158,7 @@ func (s *State) mayDose(cup string) bool {
 // before anything is weighed. None is while another tab may have dosed the cup.
 func (s *State) DoseFor() (cup string, may bool) {
 	if open := OpenCups(s.Doc(), Weighed); len(open) > 0 {
-		return open[0], s.mayDose(open[0])
+		return open[0], mayDose(s, open[0])
 	}
 	return "", s.Slot().Elsewhere == "" && (s.Bench().HasDose || s.Bench().HasParts)
 }
@@ -186,7 +186,7 @@ func endCup(s *State, m Message) []Effect {
 	switch {
 	case s.Doc().Get(m.Path+".kind") == job.TestCup:
 		doc = doc.Set(m.Path+".left", doc.Get(m.Path+".mixed"))
-		doc = s.testTaken(doc, m.Path)
+		doc = testTaken(s, doc, m.Path)
 	case m.Text == "left" || m.Text == "gelled" || m.Text == "no-cure":
 		s.opened(m.Path)
 		focus.Key = "left-" + m.Path
@@ -194,7 +194,7 @@ func endCup(s *State, m Message) []Effect {
 	if CupPhase(s.Doc(), m.Path) == Weighed {
 		doc = doc.Set(job.BenchPath+".amount", doc.Get(m.Path+".amount-was"))
 	}
-	effects := s.record(doc, focus)
+	effects := record(s, doc, focus)
 	if len(OpenCups(s.Doc(), Running)) == 0 {
 		effects = append(effects, Effect{Kind: Awake, Key: "off"}, Effect{Kind: Timer, Key: "off"})
 	}
@@ -226,7 +226,7 @@ var readings = map[string][]string{
 // noted adds to a typed reading the day and hour at which it was typed: a dose
 // never rests on yesterday's. The first reading of a day puts away the older
 // ones beside it.
-func (s *State) noted(doc job.Document, path string) job.Document {
+func noted(s *State, doc job.Document, path string) job.Document {
 	for date, group := range readings {
 		if !slices.Contains(group, path) {
 			continue
@@ -280,7 +280,7 @@ func (slot *Slot) rewound(changes []job.Change, doc job.Document) job.Document {
 }
 
 // cupFirst tells why nothing was undone, if there was something to undo.
-func (s *State) cupFirst(n int) {
+func cupFirst(s *State, n int) {
 	if n > 0 {
 		s.Notice = words.EndTheCupFirst
 	}

@@ -282,7 +282,7 @@ func (b *walker) checkAlarms(m page.Message, effects []page.Effect) {
 	due, rung := 0, 0
 	if m.Verb == "tick" {
 		for _, path := range page.OpenCups(b.s.Doc(), page.Running) {
-			if b.s.IsTestCup(path) {
+			if page.IsTestCup(b.s.Doc(), path) {
 				continue // nothing is spread of it
 			}
 			left := secondsLeft(b.t, b.s.Doc(), path, b.s.Now)

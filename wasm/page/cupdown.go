@@ -14,7 +14,7 @@ func gramText(m unit.Mass) string { return unit.Typed(float64(m), unit.InGram) +
 
 // takenDown writes into a weighed cup what its clock and the log need of it later
 // on. What the cup before it had and this one hasn't is taken away.
-func (s *State) takenDown(doc job.Document, cup string) job.Document {
+func takenDown(s *State, doc job.Document, cup string) job.Document {
 	b := s.Bench()
 	put := func(key, text string) { doc = doc.Set(cup+"."+key, text) }
 	mass := func(key string, m unit.Mass) {
@@ -45,8 +45,8 @@ func (s *State) takenDown(doc job.Document, cup string) job.Document {
 	if b.HasDose {
 		put("share", unit.Typed(float64(b.Dose.OfWhole.Value), unit.InPercent)+" %")
 	}
-	doc = s.timesDown(doc, cup)
-	put("air-temp", s.withUnit(job.DayPath+".read-temp"))
+	doc = timesDown(s, doc, cup)
+	put("air-temp", WithUnit(s, job.DayPath+".read-temp"))
 	put("sun", strings.TrimSpace(doc.Get(job.DayPath+".sun")+" "+doc.Get(job.DayPath+".colour")))
 	put("method", "")
 	if b.Method != nil {
@@ -63,7 +63,7 @@ func (s *State) takenDown(doc job.Document, cup string) job.Document {
 }
 
 // timesDown writes a weighed cup's minutes, all from catalyst in.
-func (s *State) timesDown(doc job.Document, cup string) job.Document {
+func timesDown(s *State, doc job.Document, cup string) job.Document {
 	b := s.Bench()
 	minutes := map[string]unit.Time{}
 	if m := b.Minutes; m != nil {
@@ -79,9 +79,9 @@ func (s *State) timesDown(doc job.Document, cup string) job.Document {
 	return doc
 }
 
-// withUnit is what was typed at a path, a bare number with its unit: the unit
+// WithUnit is what was typed at a path, a bare number with its unit: the unit
 // that is shown may change, what was taken down must not.
-func (s *State) withUnit(path string) string {
+func WithUnit(s *State, path string) string {
 	text := s.Doc().Get(path)
 	if f := job.FieldAt(path); f != nil && f.Measure != unit.NoMeasure && text != "" && unit.IsBare(text) {
 		return text + " " + s.Plan.Job.Units.Scale(f.Measure).Symbol()
@@ -89,11 +89,8 @@ func (s *State) withUnit(path string) string {
 	return text
 }
 
-// WithUnit is what was typed at a path, with its unit.
-func (s *State) WithUnit(path string) string { return s.withUnit(path) }
-
 // testDown makes a weighed cup a timed test: of product alone over the table's end.
-func (s *State) testDown(doc job.Document, cup string) job.Document {
+func testDown(s *State, doc job.Document, cup string) job.Document {
 	doc = doc.Set(cup+".kind", job.TestCup).Set(cup+".step", "").Set(cup+".usable", "")
 	w := s.TestWay()
 	if w == nil {
@@ -110,7 +107,7 @@ func (s *State) testDown(doc job.Document, cup string) job.Document {
 // catalyst, or a fixed ratio's hardener; nil: there is none.
 func (s *State) PourFor(cup string) *bench.Pour {
 	w := s.TestWay()
-	if w == nil || cup != "" && !isTestCup(s.Doc(), cup) {
+	if w == nil || cup != "" && !IsTestCup(s.Doc(), cup) {
 		return s.Bench().Pour
 	}
 	p := &bench.Pour{Hero: w.Dose, Share: w.OfWhole}
@@ -122,11 +119,11 @@ func (s *State) PourFor(cup string) *bench.Pour {
 }
 
 // catalystDown writes which catalyst went in, and how much of it.
-func (s *State) catalystDown(doc job.Document, cup string) job.Document {
+func catalystDown(s *State, doc job.Document, cup string) job.Document {
 	b, w := s.Bench(), s.TestWay()
 	var mass unit.Mass
 	switch {
-	case w != nil && isTestCup(doc, cup):
+	case w != nil && IsTestCup(doc, cup):
 		mass = unit.Mass(float64(w.OfWhole.Value) * float64(w.Mass.Value))
 	case b.HasDose:
 		mass = b.Dose.Mass.Value

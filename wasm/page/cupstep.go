@@ -32,7 +32,7 @@ const (
 var cupStepSheets = []string{WeighSheet, WeighTestSheet, CatalystSheet, NextCup}
 
 // resumed lays the steps of a weighed cup open, where its builder left it.
-func (s *State) resumed() {
+func resumed(s *State) {
 	if s.Screen == "cup" && len(s.Sheets) == 0 && len(OpenCups(s.Doc(), Weighed)) > 0 {
 		s.Sheets = []string{WeighSheet, CatalystSheet}
 	}
@@ -50,7 +50,7 @@ func hasStep(d job.Document, key string) bool {
 }
 
 // stepsDone takes the cup's steps away once the clock runs.
-func (s *State) stepsDone() {
+func stepsDone(s *State) {
 	s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool {
 		return slices.Contains(cupStepSheets, key)
 	})
@@ -63,7 +63,7 @@ func chooseTool(s *State, m Message) []Effect {
 	if !known {
 		return nil
 	}
-	return s.edit(s.Doc().Set(job.BenchPath+".tool", tool).Set(job.BenchPath+"."+at, step), "")
+	return edit(s, s.Doc().Set(job.BenchPath+".tool", tool).Set(job.BenchPath+"."+at, step), "")
 }
 
 // toolSteps is where each tool's step is typed.
@@ -98,7 +98,7 @@ func mixFor(s *State, m Message) []Effect {
 	default:
 		return nil
 	}
-	effects := s.edit(doc, "")
+	effects := edit(s, doc, "")
 	return append(effects, back(s, Message{})...)
 }
 
@@ -116,7 +116,7 @@ func (s *State) ProposedAmount() string {
 
 // amountStep is by how much − and + move the cup's size: by the dial's step while
 // it is planned, finely on the scale, where the figure follows what it shows.
-func (s *State) amountStep(scale unit.Scale, usual decimal.Decimal) decimal.Decimal {
+func amountStep(s *State, scale unit.Scale, usual decimal.Decimal) decimal.Decimal {
 	if scale != unit.InGram {
 		return usual
 	}
@@ -159,7 +159,7 @@ var airMore = []string{"read-at", "sun", "colour", "sunrise"}
 
 // benchSheets is what must lie over the cup's screen for a figure of it to be
 // seen: a sheet of its own, or the plan of the next cup where a clock stands.
-func (s *State) benchSheets(path string) []string {
+func benchSheets(s *State, path string) []string {
 	item, key := job.Split(path)
 	if isAhead := key == "ahead" && !s.AsksAhead(); isAhead || item == job.DayPath && slices.Contains(airMore, key) {
 		return []string{bench.AirSheet, AirMoreSheet}

@@ -41,17 +41,14 @@ func timeTest(s *State, m Message) []Effect {
 	}
 	var effects []Effect
 	if s.TestWay() == nil && s.Bench().Whole.Value != cure.TestCup {
-		effects = s.edit(s.Doc().Set(job.BenchPath+".amount", testGrams), "")
+		effects = edit(s, s.Doc().Set(job.BenchPath+".amount", testGrams), "")
 	}
 	s.raise(WeighTestSheet)
 	return append(effects, Effect{Kind: Focus, Key: SheetHeading})
 }
 
-// isTestCup says if a cup is for timing its gel.
-func isTestCup(d job.Document, cup string) bool { return d.Get(cup+".kind") == job.TestCup }
-
 // IsTestCup says if a cup is for timing its gel.
-func (s *State) IsTestCup(cup string) bool { return isTestCup(s.Doc(), cup) }
+func IsTestCup(d job.Document, cup string) bool { return d.Get(cup+".kind") == job.TestCup }
 
 // takeTest makes a cup test of a cup that gelled: what was really used.
 func takeTest(s *State, m Message) []Effect {
@@ -63,13 +60,13 @@ func takeTest(s *State, m Message) []Effect {
 		s.Notice = words.IsATestAlready
 		return nil
 	}
-	effects := s.edit(asTest(d, m.Path), "")
+	effects := edit(s, asTest(d, m.Path), "")
 	s.Notice = words.TakenAsTest
 	return effects
 }
 
 // testTaken takes a test cup that has just gelled at once.
-func (s *State) testTaken(doc job.Document, cup string) job.Document {
+func testTaken(s *State, doc job.Document, cup string) job.Document {
 	if doc.Get(cup+".gel") == "" || isTaken(doc, cup) {
 		return doc
 	}

@@ -191,18 +191,18 @@ func demoDocument() job.Document {
 // it is open it stays in sight: its clock must be able to warn.
 func demo(s *State, m Message) []Effect {
 	if hasOpenCup(s.Own.Doc) {
-		s.cupFirst(1)
+		cupFirst(s, 1)
 		return nil
 	}
 	s.InDemo, s.Open, s.Sheets, s.Why = true, nil, nil, ""
 	if s.Demo.Revision > 0 {
 		if s.Doc().Get(job.BenchPath+".read-on") != s.Now.Date && s.Demo.Elsewhere == "" {
-			return append(s.put(demoReadings(s.Doc(), s.Now)), s.keepView())
+			return append(putDoc(s, demoReadings(s.Doc(), s.Now)), keepView(s))
 		}
-		s.planned()
-		return []Effect{s.keepView()}
+		planAnew(s)
+		return []Effect{keepView(s)}
 	}
-	return append(s.put(demoReadings(demoDocument(), s.Now)), s.keepView())
+	return append(putDoc(s, demoReadings(demoDocument(), s.Now)), keepView(s))
 }
 
 // demoBench is what was read of the made-up shed: a mild day, by which its Cup
@@ -228,8 +228,8 @@ func demoReadings(d job.Document, now Moment) job.Document {
 // own shows the builder's own job again.
 func own(s *State, m Message) []Effect {
 	s.InDemo, s.Open, s.Sheets, s.Why = false, nil, nil, ""
-	s.planned()
-	return []Effect{s.keepView()}
+	planAnew(s)
+	return []Effect{keepView(s)}
 }
 
 // clearDemo takes the made-up job away, from the store too.

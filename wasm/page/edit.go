@@ -19,19 +19,19 @@ const maxUndo = 200
 // edit puts a changed document in place: into the history, the plan and the
 // store. Keys typed in one field, one after another, are one change. A job that
 // came in larger than an edit may make one can still be made smaller.
-func (s *State) edit(doc job.Document, path string, more ...Effect) []Effect {
-	switch size := s.size(doc); {
+func edit(s *State, doc job.Document, path string, more ...Effect) []Effect {
+	switch size := sizeOf(s, doc); {
 	case size < maxKept-1<<10:
-		doc = s.workedOn(doc)
-	case size > maxKept && size > s.size(s.Doc()):
+		doc = workedOn(s, doc)
+	case size > maxKept && size > sizeOf(s, s.Doc()):
 		s.Notice = words.TooMuchTyped
 		return nil
 	}
-	return s.change(doc, path, more...)
+	return changeTo(s, doc, path, more...)
 }
 
 // workedOn notes with the first change of a day that the job was worked on.
-func (s *State) workedOn(doc job.Document) job.Document {
+func workedOn(s *State, doc job.Document) job.Document {
 	today := s.Now.Date
 	if s.InDemo || today == "" || doc.Get(job.WorkedPath) == today || len(job.Changes(s.Doc(), doc)) == 0 || job.IsBlank(doc) {
 		return doc
@@ -39,13 +39,13 @@ func (s *State) workedOn(doc job.Document) job.Document {
 	return doc.Set(job.WorkedPath, today)
 }
 
-// size is how much a document takes once it is kept.
-func (s *State) size(doc job.Document) int { return job.SavedSize(doc, s.Slot().Revision+1) }
+// sizeOf is how much a document takes once it is kept.
+func sizeOf(s *State, doc job.Document) int { return job.SavedSize(doc, s.Slot().Revision+1) }
 
-// change is edit for what is known to have room.
-func (s *State) change(doc job.Document, path string, more ...Effect) []Effect {
+// changeTo is edit for what is known to have room.
+func changeTo(s *State, doc job.Document, path string, more ...Effect) []Effect {
 	slot := s.Slot()
-	doc = s.begun(doc)
+	doc = begun(s, doc)
 	changes := job.Changes(slot.Doc, doc)
 	if len(changes) == 0 {
 		return nil
@@ -57,21 +57,21 @@ func (s *State) change(doc job.Document, path string, more ...Effect) []Effect {
 	undo = append(undo[:len(undo):len(undo)], changes)
 	slot.Undo = undo[max(0, len(undo)-maxUndo):]
 	slot.Redo, slot.LastPath = nil, path
-	return s.put(doc, more...)
+	return putDoc(s, doc, more...)
 }
 
-// put shows a document: plans it and keeps it.
-func (s *State) put(doc job.Document, more ...Effect) []Effect {
+// putDoc shows a document: plans it and keeps it.
+func putDoc(s *State, doc job.Document, more ...Effect) []Effect {
 	slot := s.Slot()
 	slot.Doc = doc
-	s.planned()
+	planAnew(s)
 	switch {
 	case slot.Elsewhere != "": // another tab has kept this job: neither overwrites the other unasked
 		return more
 	case len(slot.Stuck) > 0: // perhaps there is room by now
 		return append(slices.Clone(slot.Stuck), more...)
 	}
-	effects := s.saved(s.InDemo)
+	effects := savesOf(s, s.InDemo)
 	if !s.Persistent {
 		s.Persistent = true
 		effects = append(effects, Effect{Kind: Persist})
@@ -79,11 +79,11 @@ func (s *State) put(doc job.Document, more ...Effect) []Effect {
 	return append(effects, more...)
 }
 
-// planned makes the plan of what is typed, as far as it goes: no figure is older
+// planAnew makes the plan of what is typed, as far as it goes: no figure is older
 // than its text. What hangs on a text that can't be read isn't known.
-func (s *State) planned() {
+func planAnew(s *State) {
 	s.Plan = s.Plan.Next(s.Doc())
-	s.swept()
+	swept(s)
 	s.Sure = Sureness{}
 }
 
@@ -94,24 +94,24 @@ func (s *State) BenchNow() bench.Now {
 
 func undo(s *State, m Message) []Effect {
 	slot := s.Slot()
-	return s.rewind(&slot.Undo, &slot.Redo, slot.Doc.Undo)
+	return rewind(s, &slot.Undo, &slot.Redo, slot.Doc.Undo)
 }
 
 func redo(s *State, m Message) []Effect {
 	slot := s.Slot()
-	return s.rewind(&slot.Redo, &slot.Undo, slot.Doc.Redo)
+	return rewind(s, &slot.Redo, &slot.Undo, slot.Doc.Redo)
 }
 
 // rewind takes the latest of one history over to the other.
-func (s *State) rewind(from, to *[][]job.Change, apply func([]job.Change) job.Document) []Effect {
+func rewind(s *State, from, to *[][]job.Change, apply func([]job.Change) job.Document) []Effect {
 	slot, n := s.Slot(), len(*from)
 	if n == 0 || slot.cupsInTheWay((*from)[n-1]) {
-		s.cupFirst(n)
+		cupFirst(s, n)
 		return nil
 	}
 	changes := (*from)[n-1]
 	*from = (*from)[:n-1]
 	*to = append((*to)[:len(*to):len(*to)], changes)
 	slot.LastPath = ""
-	return s.put(slot.rewound(changes, apply(changes)))
+	return putDoc(s, slot.rewound(changes, apply(changes)))
 }

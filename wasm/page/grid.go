@@ -52,7 +52,7 @@ func withCell(doc job.Document, row string, column int, text string) job.Documen
 
 func setCell(s *State, row string, column int, text string) []Effect {
 	s.Cell = CellPath(row, column)
-	return s.edit(withCell(s.Doc(), row, column, text), row)
+	return edit(s, withCell(s.Doc(), row, column, text), row)
 }
 
 // nextCell goes on to the next reading; from the last of a row to the next row,
@@ -86,7 +86,7 @@ func nextCell(s *State, m Message) []Effect {
 	if next == list+"."+id || doc.Get(list) == s.Doc().Get(list) {
 		return []Effect{focus}
 	}
-	return s.edit(doc, "", focus)
+	return edit(s, doc, "", focus)
 }
 
 // flipSign makes the latest reading a proud spot, or a hollow again: number
@@ -106,7 +106,7 @@ func flipSign(s *State, m Message) []Effect {
 	if text == cells[column] {
 		text = "-" + text
 	}
-	return s.edit(withCell(s.Doc(), row, column, text), row, Effect{Kind: Focus, Key: "f-" + s.Cell})
+	return edit(s, withCell(s.Doc(), row, column, text), row, Effect{Kind: Focus, Key: "f-" + s.Cell})
 }
 
 // pasteCells puts pasted rows into the grid, the first at the cell of the path.
@@ -117,7 +117,7 @@ func pasteCells(s *State, m Message) []Effect {
 	}
 	item, _ := job.Split(row)
 	list, id := job.Split(item)
-	return s.pasted(list, slices.Index(s.Doc().Items(list), id), column, m.Text)
+	return pasted(s, list, slices.Index(s.Doc().Items(list), id), column, m.Text)
 }
 
 // fillGrid fills the grid of a step with the rows of its paste box.
@@ -125,12 +125,12 @@ func fillGrid(s *State, m Message) []Effect {
 	if job.FieldAt(m.Path+".paste") == nil {
 		return nil
 	}
-	return s.pasted(m.Path+".grid", 0, 0, s.Doc().Get(m.Path+".paste"))
+	return pasted(s, m.Path+".grid", 0, 0, s.Doc().Get(m.Path+".paste"))
 }
 
 // pasted puts rows into a grid. A text that can't be cut is kept in the paste
 // box, where it can be put right.
-func (s *State) pasted(list string, at, column int, text string) []Effect {
+func pasted(s *State, list string, at, column int, text string) []Effect {
 	step, _ := job.Split(list)
 	box := step + ".paste"
 	rows, err := fairing.Split(text)
@@ -142,7 +142,7 @@ func (s *State) pasted(list string, at, column int, text string) []Effect {
 		if len(text) > fairing.MaxPaste {
 			return nil
 		}
-		return s.edit(s.Doc().Set(box, text), "")
+		return edit(s, s.Doc().Set(box, text), "")
 	}
 	doc, wide := s.Doc().Set(box, ""), column
 	for i, cells := range rows {
@@ -162,7 +162,7 @@ func (s *State) pasted(list string, at, column int, text string) []Effect {
 	}
 	s.Notice = words.Pasted(rows)
 	notice := s.Notice
-	effects := s.edit(doc, "")
+	effects := edit(s, doc, "")
 	s.Notice = notice
 	return effects
 }

@@ -22,7 +22,7 @@ func historyKey(demo bool) string {
 
 // keepHistory keeps what can be undone and redone, with the revision that it
 // belongs to: it is taken up again only beside that very save.
-func (s *State) keepHistory() Effect {
+func keepHistory(s *State) Effect {
 	slot := *s.Slot()
 	made := func() string { return historyText(slot) }
 	return Effect{Kind: Keep, Key: historyKey(s.InDemo), made: &made}

@@ -15,7 +15,7 @@ import (
 // that it lowers can't come apart. Every other job is put away under a number,
 // without the shed, in two copies of its own. A job is taken up by putting the
 // one before away first: at any moment each stands whole in the store. What is
-// put away under the number of the job that is worked on is an older state of it.
+// putDoc away under the number of the job that is worked on is an older state of it.
 
 const awayPrefix = Prefix + "away."
 
@@ -42,7 +42,7 @@ func (s *State) Jobs() []JobRow {
 	list := []JobRow{rowOf(s.Own.Doc, s.Own.Doc.Get(job.NumberPath))}
 	list[0].IsHere = true
 	var rest []JobRow
-	for _, number := range s.awayNumbers() {
+	for _, number := range awayNumbers(s) {
 		slot, _ := load(s.Away, awayCopies(number), nil)
 		row := rowOf(slot.Doc, number)
 		row.Fails = slot.Revision == 0
@@ -57,7 +57,7 @@ func rowOf(d job.Document, number string) JobRow {
 }
 
 // awayNumbers are the numbers of the jobs that are put away, in order.
-func (s *State) awayNumbers() []string {
+func awayNumbers(s *State) []string {
 	var list []string
 	for key := range s.Away {
 		number, _, _ := strings.Cut(strings.TrimPrefix(key, awayPrefix), ".")
@@ -74,7 +74,7 @@ func (s *State) awayNumbers() []string {
 }
 
 // freeNumber is one under which nothing is put away.
-func (s *State) freeNumber() string {
+func freeNumber(s *State) string {
 	top := 0
 	for key := range s.Away {
 		number, _, _ := strings.Cut(strings.TrimPrefix(key, awayPrefix), ".")
@@ -85,10 +85,10 @@ func (s *State) freeNumber() string {
 }
 
 // mayChangeJobs says if another job can be taken up now; it tells why not.
-func (s *State) mayChangeJobs() bool {
+func mayChangeJobs(s *State) bool {
 	switch {
 	case hasOpenCup(s.Own.Doc) || hasOpenCup(s.Demo.Doc) && s.InDemo:
-		s.cupFirst(1)
+		cupFirst(s, 1)
 	case s.Own.Elsewhere != "":
 		s.Notice = words.TabsFirst
 	case s.IsKeptByNewer(), len(s.Own.Stuck) > 0:
@@ -101,18 +101,18 @@ func (s *State) mayChangeJobs() bool {
 
 // newJob puts the job away and begins one, with the shed as it is.
 func newJob(s *State, m Message) []Effect {
-	if !s.mayChangeJobs() {
+	if !mayChangeJobs(s) {
 		return nil
 	}
-	return s.takeUp(s.shedNow(), words.NewJob)
+	return takeUp(s, shedNow(s), words.NewJob)
 }
 
 // openJob takes up a job that was put away.
 func openJob(s *State, m Message) []Effect {
-	if m.Path == s.Own.Doc.Get(job.NumberPath) || !slices.Contains(s.awayNumbers(), m.Path) {
+	if m.Path == s.Own.Doc.Get(job.NumberPath) || !slices.Contains(awayNumbers(s), m.Path) {
 		return own(s, m)
 	}
-	if !s.mayChangeJobs() {
+	if !mayChangeJobs(s) {
 		return nil
 	}
 	slot, spoilt := load(s.Away, awayCopies(m.Path), nil)
@@ -128,12 +128,12 @@ func openJob(s *State, m Message) []Effect {
 		}
 		return spoilt
 	}
-	return append(spoilt, s.takeUp(job.TakeUp(s.shedNow(), stillCups(slot.Doc).Set(job.NumberPath, m.Path)), "")...)
+	return append(spoilt, takeUp(s, job.TakeUp(shedNow(s), stillCups(slot.Doc).Set(job.NumberPath, m.Path)), "")...)
 }
 
 // copyJob takes up a new job with all that is planned of another.
 func copyJob(s *State, m Message) []Effect {
-	if !s.mayChangeJobs() {
+	if !mayChangeJobs(s) {
 		return nil
 	}
 	from := job.PutAway(s.Own.Doc)
@@ -149,13 +149,13 @@ func copyJob(s *State, m Message) []Effect {
 	if name := doc.Get("name"); name != "" {
 		doc = doc.Set("name", name+" (copy)")
 	}
-	return s.takeUp(job.TakeUp(s.shedNow(), doc), words.CopiedJob)
+	return takeUp(s, job.TakeUp(shedNow(s), doc), words.CopiedJob)
 }
 
 // removeJob takes a job away for good. In the place of the one that is worked
 // on comes the one that was worked on before it, or an empty one.
 func removeJob(s *State, m Message) []Effect {
-	if !s.mayChangeJobs() {
+	if !mayChangeJobs(s) {
 		return nil
 	}
 	number := s.Own.Doc.Get(job.NumberPath)
@@ -163,41 +163,41 @@ func removeJob(s *State, m Message) []Effect {
 	if !isHere {
 		number = m.Path
 	}
-	gone := s.awayNoMore(number)
+	gone := awayNoMore(s, number)
 	if !isHere {
 		s.Sheets = []string{JobsSheet}
 		s.Notice = words.RemovedJob
 		return append(gone, Effect{Kind: Focus, Key: SheetHeading})
 	}
-	next := s.shedNow()
+	next := shedNow(s)
 	for _, row := range s.Jobs()[1:] {
 		if slot, _ := load(s.Away, awayCopies(row.Number), nil); slot.Revision > 0 {
 			next = job.TakeUp(next, stillCups(slot.Doc).Set(job.NumberPath, row.Number))
 			break
 		}
 	}
-	return append(s.inPlace(next, words.RemovedJob), gone...)
+	return append(inPlace(s, next, words.RemovedJob), gone...)
 }
 
 // takeUp puts the job that is worked on away, and another with its shed in its place.
-func (s *State) takeUp(doc job.Document, notice string) []Effect {
+func takeUp(s *State, doc job.Document, notice string) []Effect {
 	number := s.Own.Doc.Get(job.NumberPath)
 	if job.IsBlank(s.Own.Doc) {
-		return append(s.inPlace(doc, notice), s.awayNoMore(number)...)
+		return append(inPlace(s, doc, notice), awayNoMore(s, number)...)
 	}
 	if number == "" {
-		number = s.freeNumber()
+		number = freeNumber(s)
 	}
-	if len(s.awayNumbers()) >= job.MaxJobs-1 && doc.Get(job.NumberPath) == "" {
+	if len(awayNumbers(s)) >= job.MaxJobs-1 && doc.Get(job.NumberPath) == "" {
 		s.Notice = words.TooManyJobs
 		return nil
 	}
 	before, kept := s.Own, s.Away
-	effects := s.awayWith(number, before.Doc, before.Revision)
+	effects := awayWith(s, number, before.Doc, before.Revision)
 	if doc.Get(job.NumberPath) == "" { // of two new ones neither takes the other's place
-		doc = doc.Set(job.NumberPath, s.freeNumber())
+		doc = doc.Set(job.NumberPath, freeNumber(s))
 	}
-	more := s.inPlace(doc, notice)
+	more := inPlace(s, doc, notice)
 	if more == nil {
 		s.Away = kept
 		return nil
@@ -212,22 +212,22 @@ func (s *State) takeUp(doc job.Document, notice string) []Effect {
 }
 
 // awayWith puts a job away under a number.
-func (s *State) awayWith(number string, d job.Document, revision int) []Effect {
+func awayWith(s *State, number string, d job.Document, revision int) []Effect {
 	text := job.Save(job.PutAway(d.Set(job.NumberPath, number)), revision)
 	var effects []Effect
 	for _, key := range awayCopies(number) {
-		s.heardAway(key, text)
+		heardAway(s, key, text)
 		effects = append(effects, Effect{Kind: Keep, Key: key, Text: text})
 	}
 	return effects
 }
 
 // awayNoMore drops what is put away under a number.
-func (s *State) awayNoMore(number string) []Effect {
+func awayNoMore(s *State, number string) []Effect {
 	var effects []Effect
 	for _, key := range awayCopies(number) {
 		if _, kept := s.Away[key]; kept {
-			s.heardAway(key, "")
+			heardAway(s, key, "")
 			effects = append(effects, Effect{Kind: Revoke, Key: key})
 		}
 	}
@@ -236,7 +236,7 @@ func (s *State) awayNoMore(number string) []Effect {
 
 // inPlace puts another job with its shed in the place of the one that is worked
 // on. What can be undone stays with the job before.
-func (s *State) inPlace(doc job.Document, notice string) []Effect {
+func inPlace(s *State, doc job.Document, notice string) []Effect {
 	doc = knowing(doc)
 	if job.SavedSize(doc, s.Own.Revision+1) > maxKept {
 		s.Notice = words.TooMuchTyped
@@ -245,14 +245,14 @@ func (s *State) inPlace(doc job.Document, notice string) []Effect {
 	s.InDemo, s.Open, s.Sheets, s.Why, s.Cell, s.Pending = false, nil, nil, "", "", nil
 	s.Own = Slot{Doc: doc, Revision: s.Own.Revision, Swapped: s.Own.Swapped}
 	s.Trail, s.Screen = nil, Screens[0].Key
-	s.planned()
+	planAnew(s)
 	s.Notice = notice
-	return append(s.saved(false), s.keepView(), Effect{Kind: Focus, Key: "heading"})
+	return append(savesOf(s, false), keepView(s), Effect{Kind: Focus, Key: "heading"})
 }
 
 // shedNow is the shed with its stock as it is now: the cups that lowered it stay
-// with their job.
-func (s *State) shedNow() job.Document {
+// withItem their job.
+func shedNow(s *State) job.Document {
 	shed, _ := job.Parted(s.Own.Doc)
 	read := s.Plan
 	if s.InDemo {

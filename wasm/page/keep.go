@@ -25,19 +25,19 @@ func copies(demo bool) [2]string {
 	return [2]string{Prefix + "job.a", Prefix + "job.b"}
 }
 
-func (s *State) keepJob() Effect {
+func keepJob(s *State) Effect {
 	slot := s.Slot()
 	doc, revision := slot.Doc, slot.Revision
 	made := func() string { return job.Save(doc, revision) }
 	return Effect{Kind: Keep, Key: copies(s.InDemo)[slot.place()], made: &made}
 }
 
-// saved keeps a job, and what can be undone of it.
-func (s *State) saved(demo bool) []Effect {
+// savesOf keeps a job, and what can be undone of it.
+func savesOf(s *State, demo bool) []Effect {
 	shown := s.InDemo
 	s.InDemo = demo
 	s.Slot().Revision++
-	effects := []Effect{s.keepJob(), s.keepHistory()}
+	effects := []Effect{keepJob(s), keepHistory(s)}
 	s.InDemo = shown
 	return effects
 }
@@ -51,7 +51,7 @@ func (slot *Slot) place() int {
 }
 
 // keepView keeps what isn't part of a job: the screen and the look.
-func (s *State) keepView() Effect {
+func keepView(s *State) Effect {
 	lines := "screen = " + s.Screen + "\nlook = " + s.Look + "\n"
 	if s.InDemo {
 		lines += "demo = yes\n"
@@ -62,7 +62,7 @@ func (s *State) keepView() Effect {
 // Start makes the first state from what was kept, by key. What can't be read
 // is set aside under a key of its own, never overwritten.
 func Start(kept map[string]string, now Moment) (*State, []Effect) {
-	s := &State{Screen: Screens[0].Key, Stored: true, Now: now}
+	s := &State{Sight: Sight{Screen: Screens[0].Key}, Stored: true, Now: now}
 	var effects []Effect
 	s.Own, effects = load(kept, copies(false), effects)
 	s.Demo, effects = load(kept, copies(true), effects)
@@ -77,7 +77,7 @@ func Start(kept map[string]string, now Moment) (*State, []Effect) {
 			s.Aside = append(s.Aside, kept[key])
 		}
 		if isAwayKey(key) && kept[key] != "" {
-			s.heardAway(key, kept[key])
+			heardAway(s, key, kept[key])
 		}
 	}
 	s.Own, s.Demo = loadHistory(s.Own, kept[historyKey(false)]), loadHistory(s.Demo, kept[historyKey(true)])
@@ -93,18 +93,15 @@ func Start(kept map[string]string, now Moment) (*State, []Effect) {
 			s.InDemo = s.Demo.Revision > 0
 		}
 	}
-	effects = append(effects, s.keepView(), Effect{Kind: Theme, Key: s.Look}) // keeping tells at once if the browser keeps anything
-	s.planned()
-	s.resumed()
-	return s, s.untouched(s.confident(append(effects, s.clocks()...)))
+	effects = append(effects, keepView(s), Effect{Kind: Theme, Key: s.Look}) // keeping tells at once if the browser keeps anything
+	planAnew(s)
+	resumed(s)
+	return s, untouched(s, confident(s, append(effects, clocksOf(s)...)))
 }
-
-// IsKeptByNewer says if a newer version of the page has kept what stands in the store.
-func (s *State) IsKeptByNewer() bool { return s.Own.Ahead || s.Demo.Ahead }
 
 // untouched takes out of the effects whatever would change the store, where a
 // newer version of the page has kept what stands there.
-func (s *State) untouched(effects []Effect) []Effect {
+func untouched(s *State, effects []Effect) []Effect {
 	if !s.IsKeptByNewer() {
 		return effects
 	}
@@ -128,7 +125,7 @@ func StartAside(kept map[string]string, now Moment) (*State, []Effect) {
 		delete(rest, key)
 	}
 	s, more := Start(rest, now)
-	return s, s.untouched(append(effects, more...))
+	return s, untouched(s, append(effects, more...))
 }
 
 // isNewer says if a text was saved by a newer version of the page: its checksum
@@ -164,7 +161,7 @@ func load(kept map[string]string, keys [2]string, effects []Effect) (Slot, []Eff
 // alone isn't told of: only what can be undone after a reload depends on it.
 func refused(s *State, m Message) []Effect {
 	if isAwayKey(m.Path) && s.before != nil {
-		return s.putBack()
+		return putBack(s)
 	}
 	if _, demo, isAside := asideOf(m.Path); isAside {
 		s.stuck(demo, Effect{Kind: Keep, Key: m.Path, Text: m.Text})
@@ -180,7 +177,7 @@ func refused(s *State, m Message) []Effect {
 // the next one too: when it is full there is still room for small things.
 func kept(s *State, m Message) []Effect {
 	if _, _, isAside := asideOf(m.Path); isAside {
-		return s.unstuck(m.Path)
+		return unstuck(s, m.Path)
 	}
 	if slices.Contains(copiesOf(s.InDemo), m.Path) {
 		s.Stored = !s.IsStuck()
@@ -213,16 +210,16 @@ func importFile(s *State, m Message) []Effect {
 	doc = stillCups(straight(doc))
 	switch odd := oddLog(doc, s.Now); {
 	case hasOpenCup(s.Doc()):
-		s.cupFirst(1)
+		cupFirst(s, 1)
 		return nil
-	case s.isSame(doc):
+	case isSame(s, doc):
 		s.Notice = words.SameJob
 		return nil
 	case len(odd) > 0:
 		s.Pending = &Pending{doc, odd}
 		return nil
 	}
-	return s.imported(doc)
+	return imported(s, doc)
 }
 
 // asSaved undoes what other programs do to a text on its way: a byte-order mark,

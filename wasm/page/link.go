@@ -153,7 +153,7 @@ func openLink(s *State, m Message) []Effect {
 		return nil
 	}
 	doc = stillCups(straight(doc))
-	if s.isSame(doc) {
+	if isSame(s, doc) {
 		s.Notice = words.SameJob
 		return nil
 	}
@@ -179,11 +179,11 @@ func takePending(s *State, m Message) []Effect {
 		return nil
 	}
 	if hasOpenCup(s.Doc()) {
-		s.cupFirst(1)
+		cupFirst(s, 1)
 		return nil
 	}
 	s.Pending = nil
-	return s.imported(waits.Doc)
+	return imported(s, waits.Doc)
 }
 
 // dropPending leaves the shown job as it is.
@@ -196,22 +196,22 @@ func dropPending(s *State, m Message) []Effect {
 // imported takes up a job that was read whole. The one before is put away; where
 // nothing was typed yet, it comes in its place, and undo takes it out again. The
 // shed stays as it is.
-func (s *State) imported(incoming job.Document) []Effect {
-	doc, brought, err := job.Into(s.shedNow(), incoming)
+func imported(s *State, incoming job.Document) []Effect {
+	doc, brought, err := job.Into(shedNow(s), incoming)
 	switch {
 	case err != nil:
 		s.Notice = words.ImportFails(err)
 		return nil
-	case s.size(doc) > job.MaxSaved:
+	case sizeOf(s, doc) > job.MaxSaved:
 		s.Notice = words.TooMuchTyped
 		return nil
 	case s.InDemo || !job.IsBlank(s.Own.Doc):
-		if !s.mayChangeJobs() {
+		if !mayChangeJobs(s) {
 			return nil
 		}
-		return s.takeUp(doc, words.Imported(brought, true))
+		return takeUp(s, doc, words.Imported(brought, true))
 	}
-	effects := s.change(doc.Set(job.NumberPath, s.Own.Doc.Get(job.NumberPath)), "")
+	effects := changeTo(s, doc.Set(job.NumberPath, s.Own.Doc.Get(job.NumberPath)), "")
 	if s.Notice == "" {
 		s.Notice = words.Imported(brought, false)
 	}
@@ -219,7 +219,7 @@ func (s *State) imported(incoming job.Document) []Effect {
 }
 
 // isSame says if what comes in is the builder's job as it stands here.
-func (s *State) isSame(incoming job.Document) bool { return job.IsSame(s.Own.Doc, incoming) }
+func isSame(s *State, incoming job.Document) bool { return job.IsSame(s.Own.Doc, incoming) }
 
 // refusedLog says why the log of a job that comes in can't be; "" where it can.
 func refusedLog(doc job.Document) string {

@@ -59,7 +59,7 @@ func finish(s *State, m Message) []Effect {
 		}
 	}
 	s.opened(item)
-	return s.edit(doc, "", Effect{Kind: Focus, Key: item})
+	return edit(s, doc, "", Effect{Kind: Focus, Key: item})
 }
 
 // learn takes over what the log teaches of a method and card; unlearn takes it
@@ -67,7 +67,7 @@ func finish(s *State, m Message) []Effect {
 func learn(s *State, m Message) []Effect {
 	for i := range s.Lessons().List {
 		if l := &s.Lessons().List[i]; l.Count > 0 && LessonPath(l) == m.Path {
-			effects := s.edit(s.Doc().Set(m.Path, l.Text()), "")
+			effects := edit(s, s.Doc().Set(m.Path, l.Text()), "")
 			s.Notice = words.LessonTaken
 			return effects
 		}
@@ -79,7 +79,7 @@ func unlearn(s *State, m Message) []Effect {
 	if !strings.HasPrefix(m.Path, "learn.") {
 		return nil
 	}
-	effects := s.edit(s.Doc().Set(m.Path, ""), "")
+	effects := edit(s, s.Doc().Set(m.Path, ""), "")
 	s.Notice = words.LessonForgotten
 	return effects
 }
@@ -128,23 +128,23 @@ func LogCSV(s *State) string {
 	}
 	t := newTable(job.HasComma(s.Doc()), head...)
 	for _, cup := range OpenCups(s.Doc(), Ended) {
-		cells := []string{"cup", s.Doc().Get(cup + ".day"), s.HourOf(cup + ".weighed"), "", "", t.figures(s.usedText(cup))}
-		t.row(append(cells, s.cells(cup, t)...)...)
+		cells := []string{"cup", s.Doc().Get(cup + ".day"), s.HourOf(cup + ".weighed"), "", "", t.figures(usedText(s, cup))}
+		t.row(append(cells, cellsOf(s, cup, t)...)...)
 	}
 	for _, id := range s.Doc().Items("done") {
 		item := "done." + id
 		cells := []string{"done", s.Doc().Get(item + ".day"), s.HourOf(item + ".at"), s.SurfaceNames(strings.Fields(s.Doc().Get(item + ".surface"))),
-			t.figures(s.Doc().Get(item + ".planned")), t.figures(s.usedText(item))}
-		t.row(append(cells, s.cells(item, t)...)...)
+			t.figures(s.Doc().Get(item + ".planned")), t.figures(usedText(s, item))}
+		t.row(append(cells, cellsOf(s, item, t)...)...)
 	}
 	return t.text.String()
 }
 
-// cells writes what there is of an item's columns, keys as their names.
-func (s *State) cells(item string, t *table) []string {
+// cellsOf writes what there is of an item's columns, keys as their names.
+func cellsOf(s *State, item string, t *table) []string {
 	var list []string
 	for _, c := range cupColumns {
-		text := s.withUnit(item + "." + c.key)
+		text := WithUnit(s, item+"."+c.key)
 		switch c.key {
 		case "card":
 			if text != "" {
@@ -155,7 +155,7 @@ func (s *State) cells(item string, t *table) []string {
 		case "method":
 			text = methodName(text)
 		case "surface-temp":
-			if done := s.withUnit(item + ".temp"); done != "" {
+			if done := WithUnit(s, item+".temp"); done != "" {
 				text = done
 			}
 			text = t.figures(text)
@@ -170,7 +170,7 @@ func (s *State) cells(item string, t *table) []string {
 	return list
 }
 
-func (s *State) usedText(item string) string {
+func usedText(s *State, item string) string {
 	for i := range s.Lessons().List {
 		for _, e := range s.Lessons().List[i].Log {
 			if e.Path == item && e.Used.Step != nil {
@@ -178,7 +178,7 @@ func (s *State) usedText(item string) string {
 			}
 		}
 	}
-	return s.withUnit(item + ".used")
+	return WithUnit(s, item+".used")
 }
 
 func methodName(key string) string {

@@ -33,7 +33,7 @@ type Due struct{ Name, When string }
 // MaskingDue is by when the masking of steps that are begun must be off: the tape's
 // days, in heat the fewer, from the first of their cups.
 func (s *State) MaskingDue() []Due {
-	today := s.today()
+	today := todayOf(s)
 	kept, _, known := schedule.MaskingKept(s.Plan.Job.CardByKey("tape"), &today)
 	if !known || s.Now.Unix == 0 {
 		return nil
@@ -45,7 +45,7 @@ func (s *State) MaskingDue() []Due {
 			if step.Coat == nil || step.Progress.IsDone() {
 				continue
 			}
-			if began := s.firstCup(step.Progress.Cups); began > 0 {
+			if began := firstCup(s, step.Progress.Cups); began > 0 {
 				off := unit.Time(began-float64(s.Now.Unix)+float64(s.Now.Day)) + kept
 				list = append(list, Due{s.StepName(step.Path), words.Moment(off, s.Now.Date)})
 			}
@@ -55,7 +55,7 @@ func (s *State) MaskingDue() []Due {
 }
 
 // firstCup is when the first of the cups got its catalyst; zero where none did.
-func (s *State) firstCup(paths []string) float64 {
+func firstCup(s *State, paths []string) float64 {
 	first := 0.
 	for _, path := range paths {
 		if c := s.Plan.Job.CupByPath(path); c != nil && c.In > 0 && (first == 0 || c.In < first) {

@@ -119,16 +119,16 @@ func Money(amount string, s *State) string {
 }
 
 func orderText(s *State, m Message) []Effect {
-	s.finished()
+	finished(s)
 	return []Effect{{Kind: Copy, Text: s.Local(OrderText(s))}}
 }
 
 func shareOrder(s *State, m Message) []Effect {
-	s.finished()
+	finished(s)
 	return []Effect{{Kind: Share, Key: words.OrderList, Text: s.Local(OrderText(s))}}
 }
 
 func orderCSV(s *State, m Message) []Effect {
-	s.finished()
+	finished(s)
 	return []Effect{{Kind: Download, Key: "order-list.csv", Text: OrderCSV(s)}}
 }

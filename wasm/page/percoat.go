@@ -25,7 +25,7 @@ func (s *State) Trade(card *job.Card) []PerCoat {
 			if !known || step.Card.Key != card.Key {
 				continue
 			}
-			c := PerCoat{Step: step.Path, Text: s.perCoat(step, float64(takes.Value), float64(trade.Low), float64(trade.High))}
+			c := PerCoat{Step: step.Path, Text: perCoat(s, step, float64(takes.Value), float64(trade.Low), float64(trade.High))}
 			switch v := takes.Value; {
 			case v >= trade.Low && v <= trade.High:
 			case s.Doc().Get(job.Real(perCoatOf(step))) == perCoatText(takes.Value):
@@ -57,10 +57,10 @@ func intended(s *State, m Message) []Effect {
 	if !known {
 		return nil
 	}
-	return s.edit(s.Doc().Set(job.Real(perCoatOf(step)), perCoatText(takes.Value)), "")
+	return edit(s, s.Doc().Set(job.Real(perCoatOf(step)), perCoatText(takes.Value)), "")
 }
 
-func (s *State) perCoat(step *plan.Step, takes, low, high float64) string {
+func perCoat(s *State, step *plan.Step, takes, low, high float64) string {
 	scale := unit.InKilogramPerSquareMetre
 	if s.Plan.Job.Units.Scale(unit.AreaWeights) != unit.InGramPerSquareMetre {
 		scale = s.Plan.Job.Units.Scale(unit.AreaWeights)

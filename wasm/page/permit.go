@@ -24,12 +24,12 @@ func permitKey(demo bool) string {
 func permit(d job.Document, cup string) string { return cup + " " + d.Get(cup+".weighed") }
 
 // keepPermit lets the cup be dosed after a reload too.
-func (s *State) keepPermit(d job.Document, cup string) Effect {
+func keepPermit(s *State, d job.Document, cup string) Effect {
 	return Effect{Kind: Keep, Key: permitKey(s.InDemo), Text: permit(d, cup)}
 }
 
 // dropPermit ends that.
-func (s *State) dropPermit() Effect { return Effect{Kind: Revoke, Key: permitKey(s.InDemo)} }
+func dropPermit(s *State) Effect { return Effect{Kind: Revoke, Key: permitKey(s.InDemo)} }
 
 // permitted ends every weighed cup without a permit: its catalyst may be in.
 // Running clocks go on.

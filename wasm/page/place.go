@@ -63,7 +63,7 @@ func (s *State) PlaceOf(path string) Place {
 		if kindOf(parts[n-2]).opens && !hasSheet(item) {
 			p.Items = append(p.Items, item)
 		}
-		if name := s.itemName(item); name != "" {
+		if name := itemName(s, item); name != "" {
 			names = append(names, name)
 		}
 	}
@@ -72,9 +72,9 @@ func (s *State) PlaceOf(path string) Place {
 	}
 	switch {
 	case p.Screen == "cup":
-		p.Sheets = s.benchSheets(path)
+		p.Sheets = benchSheets(s, path)
 	case p.Screen == "cards" && len(parts) > 1:
-		p.Sheets = s.cardSheets(parts)
+		p.Sheets = cardSheets(s, parts)
 	}
 	if f := job.FieldAt(path); f != nil {
 		names = append(names, f.Name)
@@ -85,7 +85,7 @@ func (s *State) PlaceOf(path string) Place {
 
 // itemName is an item's own name, or what it is and which of its list; nothing
 // of what there is one of.
-func (s *State) itemName(item string) string {
+func itemName(s *State, item string) string {
 	list, id := job.Split(item)
 	if c := s.Plan.Job.CardByKey(id); list == "card" && c != nil {
 		return c.Name
@@ -116,5 +116,5 @@ func find(s *State, m Message) []Effect {
 	for _, item := range p.Items {
 		s.opened(item)
 	}
-	return []Effect{s.keepView(), {Kind: Focus, Key: "f-" + m.Path}}
+	return []Effect{keepView(s), {Kind: Focus, Key: "f-" + m.Path}}
 }

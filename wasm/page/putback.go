@@ -13,10 +13,10 @@ type changed struct {
 }
 
 // putBack takes the job before up again: the store had no room to put it away.
-func (s *State) putBack() []Effect {
+func putBack(s *State) []Effect {
 	now := s.Away
 	s.Own, s.Away, s.before = s.before.job, s.before.away, nil
-	s.planned()
+	planAnew(s)
 	s.Notice = words.NoRoomForJob
 	var effects []Effect
 	for key := range now {
@@ -28,7 +28,7 @@ func (s *State) putBack() []Effect {
 }
 
 // heardAway hears that another tab has put a job away or taken one away.
-func (s *State) heardAway(key, text string) {
+func heardAway(s *State, key, text string) {
 	s.Away = maps.Clone(s.Away)
 	if s.Away == nil {
 		s.Away = map[string]string{}

@@ -27,15 +27,6 @@ func openSheet(s *State, m Message) []Effect {
 // SheetHeading is the id of the uppermost sheet's heading.
 const SheetHeading = "sheet-heading"
 
-func (s *State) raise(key string) {
-	below := s.Sheets
-	if i := slices.Index(below, key); i >= 0 {
-		below = below[:i]
-	}
-	s.Sheets = append(below[:len(below):len(below)], key)
-	s.Why = ""
-}
-
 // back takes away the uppermost sheet, or goes to the screen before. Below an
 // open cup there is nothing to go back to: the page must not be left unsaid.
 func back(s *State, m Message) []Effect {
@@ -46,27 +37,16 @@ func back(s *State, m Message) []Effect {
 	}
 	if n := len(s.Trail); n > 0 {
 		s.Screen, s.Trail = s.Trail[n-1], s.Trail[:n-1:n-1]
-		return []Effect{s.keepView(), {Kind: Focus, Key: "heading"}}
+		return []Effect{keepView(s), {Kind: Focus, Key: "heading"}}
 	}
 	if hasOpenCup(s.Doc()) {
-		s.cupFirst(1)
+		cupFirst(s, 1)
 	}
 	return nil
 }
 
 // OpenerID is the id of the control that opens a sheet: the focus goes back to it.
 func OpenerID(key string) string { return "open-" + key }
-
-// Sheet gives the key of the uppermost sheet; "" where none lies open.
-func (s *State) Sheet() string {
-	if n := len(s.Sheets); n > 0 {
-		return s.Sheets[n-1]
-	}
-	return ""
-}
-
-// IsCovered says if nobody sees the screen for the sheet that lies over it.
-func (s *State) IsCovered() bool { return s.Covers && len(s.Sheets) > 0 }
 
 // Depth is how many times Back has something to do before the page is left.
 func (s *State) Depth() int {
@@ -77,15 +57,8 @@ func (s *State) Depth() int {
 	return depth
 }
 
-// leave notes the screen that is left, so that Back finds it again, each once.
-func (s *State) leave(to string) {
-	trail := slices.DeleteFunc(slices.Clone(s.Trail), func(key string) bool { return key == to || key == s.Screen })
-	s.Trail = append(trail, s.Screen)
-	s.Trail = s.Trail[max(0, len(s.Trail)-maxTrail):]
-}
-
 // swept takes away the sheets of items that are gone.
-func (s *State) swept() {
+func swept(s *State) {
 	doc := s.Doc()
 	s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool { return !stands(doc, key) })
 }

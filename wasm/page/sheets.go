@@ -132,8 +132,8 @@ func hasSheet(item string) bool {
 	return list == "surface" || list == "cup" || list == "card" || key == "cutout" || isStepList(list)
 }
 
-// shown opens an item, in its list or as a sheet.
-func (s *State) shown(item string) {
+// shownIn opens an item, in its list or as a sheet.
+func shownIn(s *State, item string) {
 	if hasSheet(item) {
 		s.raise(item)
 		return

@@ -43,7 +43,7 @@ func (s *State) Things() []Thing {
 	}
 	times := map[string]int{}
 	for i := range list {
-		s.finishThing(&list[i])
+		finishThing(s, &list[i])
 		list[i].Short = shortThing(list[i].Lines[0].Card)
 		times[list[i].Short]++
 	}
@@ -70,7 +70,7 @@ func shortThing(card *job.Card) string {
 	return name
 }
 
-func (s *State) finishThing(t *Thing) {
+func finishThing(s *State, t *Thing) {
 	if waits := t.Lines[0].Waits(); waits != nil {
 		t.Buys, t.WaitsFor, t.Packs, t.Small = true, waits.By, "–", words.Buy(t.Lines[0], s.Plan.Job.Units)
 		return
@@ -90,7 +90,7 @@ func (s *State) finishThing(t *Thing) {
 	case !t.Buys:
 		t.Small = words.ShelfHas(Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units), Said(l.Stock.InexactFloat64(), l.Scale, s.Plan.Job.Units))
 	default:
-		t.Small = s.plannedLikely(l)
+		t.Small = plannedLikely(s, l)
 	}
 	if was := s.Doc().Get(tickPath(t.Key)); was != "" {
 		t.Ticked = was == t.Packs || !s.Sure.Done && s.Sure.Err == nil // what to buy isn't known yet
@@ -107,7 +107,7 @@ func gradeOf(l *chance.Line) string {
 	return l.Grade.String() + "\u00a0×\u00a0"
 }
 
-func (s *State) plannedLikely(l *chance.Line) string {
+func plannedLikely(s *State, l *chance.Line) string {
 	units := s.Plan.Job.Units
 	planned := Said(l.Planned(), l.Scale, units)
 	if l.Sure == nil {
@@ -215,7 +215,7 @@ func bought(s *State, m Message) []Effect {
 			text = ""
 		}
 		sure := s.Sure // what there is to buy doesn't hang on what was bought
-		effects := s.edit(s.Doc().Set(tickPath(t.Key), text), "")
+		effects := edit(s, s.Doc().Set(tickPath(t.Key), text), "")
 		s.Sure = sure
 		return effects
 	}

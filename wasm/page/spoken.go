@@ -13,12 +13,12 @@ const Settled = "settled"
 // spoken has what the step at hand acts on read out where it changed: one line,
 // once what is typed has settled. It is taken back at once when the dose goes.
 // What happened to a cup says more than that its dose is gone.
-func (s *State) spoken(effects []Effect) []Effect {
+func spoken(s *State, effects []Effect) []Effect {
 	text := ""
 	switch {
 	case s.Screen != "cup":
-	case s.showsStep():
-		text = s.stepText()
+	case showsStep(s):
+		text = stepText(s)
 	case s.Spoken != "":
 		text = behind
 	}
@@ -32,7 +32,7 @@ func (s *State) spoken(effects []Effect) []Effect {
 	if slices.ContainsFunc(effects, func(e Effect) bool { return e.Kind == Say }) {
 		return effects
 	}
-	if text == "" && s.Screen == "cup" && s.showsStep() {
+	if text == "" && s.Screen == "cup" && showsStep(s) {
 		text = words.NoDose + "."
 	}
 	return append(effects, Effect{Kind: Say, Key: Settled, Text: s.Local(text)})
@@ -44,12 +44,12 @@ const behind = "covered"
 
 // showsStep says if on the Cup's screen a step is in sight: no sheet of anything else
 // covers it.
-func (s *State) showsStep() bool {
+func showsStep(s *State) bool {
 	return !s.IsCovered() || slices.Contains(cupStepSheets, s.Sheet())
 }
 
 // stepText is what the step that is shown acts on, in one line; empty where there is nothing to act on.
-func (s *State) stepText() string {
+func stepText(s *State) string {
 	cup, may := s.DoseFor()
 	if !may || cup == "" && s.NextWaits() {
 		return ""
@@ -68,7 +68,7 @@ func (s *State) stepText() string {
 }
 
 // inWords is read out once a cup's clock runs.
-func (s *State) inWords(cup string) string {
+func inWords(s *State, cup string) string {
 	t := s.TimesOf(cup)
 	switch {
 	case t.IsTest:

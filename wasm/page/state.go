@@ -1,5 +1,5 @@
 // Package page is the page without a browser: its state, the messages that
-// change it, and what the border is to do besides. It knows no markup and no
+// changeTo it, and what the border is to do besides. It knows no markup and no
 // syscall/js; time comes only with a message.
 package page
 
@@ -27,20 +27,12 @@ const MainScreens = 5
 // State is all that the page knows. An update works on a copy: what it points to
 // is never changed in place.
 type State struct {
-	Own, Demo Slot
-	InDemo    bool // the made-up job is shown; the builder's own waits untouched
+	Slots
+	Sight
 
-	Screen       string
-	Trail        []string          // the screens before, the latest last: Back goes there
-	Sheets       []string          // what lies open over the screen, the uppermost last
-	Open         map[string]string // list → the item that is open in it
-	Covers       bool              // a sheet hides its screen, as on a phone
-	Why          string            // the figure whose working is open
-	WholeWorking bool              // all steps of that working are shown, not the last alone
-	Cell         string            // the cell of a grid that was typed in last
-	Comma        bool              // the phone writes decimals with a comma
-	Version      string            // of the page, as it was packed
-	Look         string            // "", "light" or "dark": the system's setting, or the builder's
+	Comma   bool   // the phone writes decimals with a comma
+	Version string // of the page, as it was packed
+	Look    string // "", "light" or "dark": the system's setting, or the builder's
 
 	Plan plan.Plan // of the shown job as it is typed: its problems stand beside the fields
 
@@ -65,32 +57,6 @@ type State struct {
 	Offline    string   // "yes" or "no": whether the page is kept for use without a network; "" while that isn't known
 	Audible    bool     // the browser lets the page sound: none does before the first touch
 }
-
-// Slot is a job with its history.
-type Slot struct {
-	Doc        job.Document
-	Revision   int
-	Swapped    bool           // its two copies stand in each other's places
-	Undo, Redo [][]job.Change // the latest last
-	LastPath   string         // the field that the latest change typed in
-	Elsewhere  string         // the job as another tab has kept it; empty: none did
-	Ahead      bool           // what is kept of it was saved by a newer version of the page
-	Stuck      []Effect       // what a full store didn't set aside; no save goes over it
-}
-
-// Slot gives the job that is shown.
-func (s *State) Slot() *Slot { return s.slot(s.InDemo) }
-
-func (s *State) slot(demo bool) *Slot {
-	if demo {
-		return &s.Demo
-	}
-	return &s.Own
-}
-
-// Doc gives the document that is shown. (By a pointer: a state is thousands of
-// bytes, and the views ask hundreds of times.)
-func (s *State) Doc() job.Document { return s.Slot().Doc }
 
 // Bench gives the next cup, by what is typed and by the minute: readings grow old,
 // an evening comes. No dose rests on what was replaced.
@@ -145,22 +111,6 @@ func (s *State) AskAt(path string) *plan.Ask {
 		return s.Lessons().AskAt(path)
 	}
 	return ask
-}
-
-// IsOpen says if the item is the open one of its list.
-func (s *State) IsOpen(item string) bool {
-	list, _ := job.Split(item)
-	return s.Open[list] == item
-}
-
-// ScreenName gives the name of the screen that is shown.
-func (s *State) ScreenName() string {
-	for _, screen := range Screens {
-		if screen.Key == s.Screen {
-			return screen.Name
-		}
-	}
-	return ""
 }
 
 // Message is something that happened: a verb, a path and a text.

@@ -82,7 +82,7 @@ func step(s *State, m Message) []Effect {
 	by := func(scale unit.Scale) (decimal.Decimal, bool) {
 		step, known := stepOf(f, scale)
 		if m.Path == amountPath {
-			step = s.amountStep(scale, step)
+			step = amountStep(s, scale, step)
 		}
 		if m.Text == "down" {
 			step = step.Neg()
@@ -95,7 +95,7 @@ func step(s *State, m Message) []Effect {
 		was = s.ProposedAmount()
 	}
 	if was == "" && f.Kind == job.Whole {
-		was = s.countAt(m.Path)
+		was = countAt(s, m.Path)
 	}
 	next, ok := unit.Step(was, bare, by)
 	if !ok && f.Kind == job.MassOrVolume {
@@ -112,7 +112,7 @@ func step(s *State, m Message) []Effect {
 
 // countAt is what an empty count stands for: the coats of a step are as many as
 // are planned.
-func (s *State) countAt(path string) string {
+func countAt(s *State, path string) string {
 	item, key := job.Split(path)
 	if key != "coats" {
 		return "0"

@@ -9,7 +9,7 @@ import (
 )
 
 // elsewhere hears that another tab has kept something of a job, the one that is
-// shown or the one behind it. From a save on this tab keeps nothing of that job
+// shownIn or the one behind it. From a save on this tab keeps nothing of that job
 // until the builder says which of the two goes on. From a permit that is gone
 // on no dose is shown for that cup: the save that tells of its catalyst may
 // never come.
@@ -19,14 +19,14 @@ func elsewhere(s *State, m Message) []Effect {
 		switch {
 		case m.Path == permitKey(demo):
 			slot.Doc = permitted(slot.Doc, m.Text)
-			s.planned()
+			planAnew(s)
 			return nil
 		case slices.Contains(copiesOf(demo), m.Path):
 			slot.hear(m.Text)
 		}
 	}
 	if isAwayKey(m.Path) {
-		s.heardAway(m.Path, m.Text)
+		heardAway(s, m.Path, m.Text)
 	}
 	return nil
 }
@@ -58,10 +58,10 @@ func takeTheirs(s *State, m Message) []Effect {
 	*slot = Slot{Doc: theirs, Revision: max(revision, slot.Revision), Swapped: slot.Swapped, Stuck: slot.Stuck}
 	var effects []Effect
 	if len(job.Changes(theirs, doc)) > 0 {
-		effects = s.put(doc)
+		effects = putDoc(s, doc)
 	}
-	s.planned()
-	return append(effects, s.clocks()...)
+	planAnew(s)
+	return append(effects, clocksOf(s)...)
 }
 
 // keepMine keeps the job as it is here, over the other tab's. Cups that run
@@ -73,13 +73,13 @@ func keepMine(s *State, m Message) []Effect {
 	if theirs, revision, err := job.Load(slot.Elsewhere); err == nil {
 		slot.Revision = max(slot.Revision, revision)
 		if number := theirs.Get(job.NumberPath); number != "" && number != doc.Get(job.NumberPath) {
-			other = s.awayWith(number, theirs, revision) // another job, not another state of this one
+			other = awayWith(s, number, theirs, revision) // another job, not another state of this one
 		}
 		doc = withRunning(besideOther(doc, theirs), theirs)
 	}
 	slot.Elsewhere = ""
-	effects := append(other, s.put(doc)...)
-	return append(effects, s.clocks()...)
+	effects := append(other, putDoc(s, doc)...)
+	return append(effects, clocksOf(s)...)
 }
 
 // withRunning is a document with every cup that runs in the other: its pot goes
@@ -111,8 +111,8 @@ func sameCup(a, b job.Document, cup string) bool {
 	return isCup(a, cup) && a.Get(cup+".weighed") == b.Get(cup+".weighed")
 }
 
-// clocks is what running cups want of the phone.
-func (s *State) clocks() []Effect {
+// clocksOf is what running cups want of the phone.
+func clocksOf(s *State) []Effect {
 	if len(OpenCups(s.Doc(), Running)) == 0 {
 		return nil
 	}

@@ -14,20 +14,20 @@ import (
 // A verb that isn't known changes nothing.
 func Update(before *State, m Message) (*State, []Effect) {
 	next := *before
-	return &next, next.update(m)
+	return &next, update(&next, m)
 }
 
-func (s *State) update(m Message) []Effect {
+func update(s *State, m Message) []Effect {
 	if !slices.Contains(unasked, m.Verb) {
 		s.Notice, s.before = "", nil
 	}
 	if m.At.Date != "" {
-		s.lookAtClock(m.At)
+		lookAtClock(s, m.At)
 		s.Now = m.At
 	}
 	for _, verb := range verbs {
 		if verb.name == m.Verb {
-			return s.untouched(s.confident(s.spoken(verb.act(s, m))))
+			return untouched(s, confident(s, spoken(s, verb.act(s, m))))
 		}
 	}
 	return nil
@@ -133,7 +133,7 @@ func set(s *State, m Message) []Effect {
 	if f == nil || f.Kind == job.Moment || IsCup(m.Path) && CupPhase(s.Doc(), cupOf(m.Path)) != Ended {
 		return nil
 	}
-	return s.edit(s.noted(follow(s.Doc(), m.Path, m.Text), m.Path), m.Path)
+	return edit(s, noted(s, follow(s.Doc(), m.Path, m.Text), m.Path), m.Path)
 }
 
 func add(s *State, m Message) []Effect {
@@ -147,12 +147,12 @@ func add(s *State, m Message) []Effect {
 	}
 	doc, item := s.Doc().Add(m.Path)
 	doc = fresh(doc, m.Path, item, m.Text)
-	return s.with(doc, item)
+	return withItem(s, doc, item)
 }
 
-// with puts a document in place that has a new item, and shows the item: the
+// withItem puts a document in place that has a new item, and shows the item: the
 // cursor stands in its first measure, where there is one.
-func (s *State) with(doc job.Document, item string) []Effect {
+func withItem(s *State, doc job.Document, item string) []Effect {
 	focus := item
 	if hasSheet(item) {
 		focus = SheetHeading
@@ -160,10 +160,10 @@ func (s *State) with(doc job.Document, item string) []Effect {
 	if key := firstMeasure(doc, item); key != "" {
 		focus = "f-" + key
 	}
-	effects := s.edit(doc, "", Effect{Kind: Focus, Key: focus})
+	effects := edit(s, doc, "", Effect{Kind: Focus, Key: focus})
 	if stands(s.Doc(), item) {
-		s.chosen()
-		s.shown(item)
+		chosen(s)
+		shownIn(s, item)
 	}
 	return effects
 }
@@ -182,7 +182,7 @@ func copyItem(s *State, m Message) []Effect {
 	if name := doc.Get(item + ".name"); name != "" {
 		doc = doc.Set(item+".name", name+" (copy)")
 	}
-	return s.with(doc, item)
+	return withItem(s, doc, item)
 }
 
 func remove(s *State, m Message) []Effect {
@@ -194,7 +194,7 @@ func remove(s *State, m Message) []Effect {
 	if list == "card" {
 		doc = job.StaysGone(doc, m.Path)
 	}
-	effects := s.edit(doc, "", Effect{Kind: Focus, Key: "list-" + list})
+	effects := edit(s, doc, "", Effect{Kind: Focus, Key: "list-" + list})
 	s.Notice = words.Removed
 	return effects
 }
@@ -207,17 +207,7 @@ func move(s *State, m Message) []Effect {
 	if m.Text == "up" {
 		by = -1
 	}
-	return s.edit(s.Doc().Move(m.Path, by), "", Effect{Kind: Focus, Key: m.Path})
-}
-
-// opened gives the state with the item open in its list, and shut if it was.
-func (s *State) opened(item string) {
-	list, _ := job.Split(item)
-	s.Open = maps.Clone(s.Open)
-	if s.Open == nil {
-		s.Open = map[string]string{}
-	}
-	s.Open[list] = item
+	return edit(s, s.Doc().Move(m.Path, by), "", Effect{Kind: Focus, Key: m.Path})
 }
 
 func open(s *State, m Message) []Effect {
@@ -250,28 +240,28 @@ func goTo(s *State, m Message) []Effect {
 	}
 	s.Sheets = nil
 	if m.Text != "" {
-		s.shown(m.Text)
+		shownIn(s, m.Text)
 	}
-	s.resumed()
-	return []Effect{s.keepView(), {Kind: Focus, Key: "heading"}}
+	resumed(s)
+	return []Effect{keepView(s), {Kind: Focus, Key: "heading"}}
 }
 
 func look(s *State, m Message) []Effect {
 	s.Look = m.Text
-	return []Effect{s.keepView(), {Kind: Theme, Key: m.Text}}
+	return []Effect{keepView(s), {Kind: Theme, Key: m.Text}}
 }
 
 func setUnit(s *State, m Message) []Effect {
 	for _, measure := range unit.Chosen {
 		if scale := measure.Scale(m.Text); measure.Key() == m.Path && scale != unit.NoScale {
-			return s.edit(job.SetUnit(s.Doc(), measure, scale), "")
+			return edit(s, job.SetUnit(s.Doc(), measure, scale), "")
 		}
 	}
 	return nil
 }
 
 func setSystem(s *State, m Message) []Effect {
-	return s.edit(job.SetSystem(s.Doc(), m.Text == "us"), "")
+	return edit(s, job.SetSystem(s.Doc(), m.Text == "us"), "")
 }
 
 // confirm notes that a figure that was asked about is real as it stands.
@@ -279,11 +269,11 @@ func confirm(s *State, m Message) []Effect {
 	if s.AskAt(m.Path) == nil {
 		return nil
 	}
-	return s.edit(s.Doc().Set(job.Real(m.Path), m.Text), "")
+	return edit(s, s.Doc().Set(job.Real(m.Path), m.Text), "")
 }
 
 // printed prints what is meant for the paper of the message's text.
 func printed(s *State, m Message) []Effect {
-	s.finished()
+	finished(s)
 	return []Effect{{Kind: Print, Key: m.Text}}
 }

@@ -114,7 +114,7 @@ func catalystStep(s *page.State) shown {
 		step = words.HardenerStep
 	}
 	out := shown{Title: stepTitle(s, step)}
-	isTest := cup != "" && s.IsTestCup(cup)
+	isTest := cup != "" && page.IsTestCup(s.Doc(), cup)
 	if isTest {
 		out.Title = words.Heading(words.TestStep, b.Card.Name, words.TestGrams)
 	}

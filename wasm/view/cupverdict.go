@@ -80,7 +80,7 @@ func toolText(s *page.State) string {
 	switch get("tool") {
 	case job.BySyringe:
 		if step := get("syringe-step"); step != "" {
-			return words.BySyringe(s.WithUnit(job.BenchPath + ".syringe-step"))
+			return words.BySyringe(page.WithUnit(s, job.BenchPath+".syringe-step"))
 		}
 	case job.ByDrops:
 		if n := get("drops"); n != "" {
@@ -88,7 +88,7 @@ func toolText(s *page.State) string {
 		}
 	default:
 		if step := get("scale-step"); step != "" {
-			return words.ByScale(s.WithUnit(job.BenchPath + ".scale-step"))
+			return words.ByScale(page.WithUnit(s, job.BenchPath+".scale-step"))
 		}
 	}
 	return ""
