@@ -191,6 +191,7 @@ func TestATimedTinAndATypedGelTime(t *testing.T) {
 	shipped, typed := benchOf(t, tenOClock, bare), benchOf(t, tenOClock, bare, "card.gelcoat.gel-time = 26 min")
 	assert.Equal(t, cure.Untimed, typed.Tin)
 	assert.InDelta(t, 20, unit.InMinute.From(float64(typed.Gel.Time.Low.Value)), 1e-9, "10 of 13 min, of 26")
+	assert.InDelta(t, 34, unit.InMinute.From(float64(typed.Gel.Time.High.Value)), 1e-9, "17 of 13 min, of 26")
 	assert.InEpsilon(t, 2*float64(shipped.Hand.Cup.Early.Value), float64(typed.Hand.Cup.Early.Value), 0.02)
 	half := benchOf(t, tenOClock, bare, "card.gelcoat.gel-time = 6.5 min")
 	assert.Less(t, float64(half.Hand.Cup.Early.Value), float64(shipped.Hand.Cup.Early.Value), "a quicker tin gels earlier than the shipped early end")

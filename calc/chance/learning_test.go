@@ -261,6 +261,18 @@ func TestOneCupTeaches(t *testing.T) {
 	require.Len(t, l.Log, 1, "with its surface done, the cup doesn't count a second time")
 	assert.Equal(t, "done.1", l.Log[0].Path)
 
+	combed := d.Set(flowStep+".comb", "1").Set(flowStep+".comb.1.last-wet", "300 µm").Set(flowStep+".comb.1.first-dry", "340 µm")
+	assert.InDelta(t, 405/(350*0.8), float64(lessons(combed)[0].Log[0].Ratio), 1e-9, "a comb on its coat says 320 of 400 µm")
+	assert.Equal(t, order.ThinFilm, func() order.LogCause {
+		var thin *order.LogError
+		require.ErrorAs(t, lessons(d.Set("cup.1.covered", "1 m²"))[0].Log[0].Err, &thin)
+		return thin.Cause
+	}())
+	none := lessons(d.Set("cup.1.covered", "1 m²"))[0]
+	assert.Zero(t, none.Count)
+	assert.Nil(t, none.After.Step, "what doesn't count teaches nothing")
+	assert.Zero(t, none.Belief)
+
 	err := func(d job.Document) error { return lessons(d)[0].Log[0].Err }
 	var refused *order.LogError
 	require.ErrorAs(t, err(d.Set("cup.1.covered", "0.9 m²")), &refused, "405 g where the film alone takes 427.5")

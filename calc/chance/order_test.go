@@ -131,6 +131,15 @@ func TestToolsAndCleaning(t *testing.T) {
 // that envelope and outside the other.
 // Source: practice notes and US transfer-efficiency statutes (40 CFR 60.313, SCAQMD);
 // the gravity gun's transfer is common practice.
+// Masks go by the hours of sanding, at the usual speeds: 60 m² of film by machine at
+// 3 m²/h are 20 h, three masks of 8 h; of filler by board at 1 m²/h 60 h, eight.
+func TestMasksGoByTheHoursOfSanding(t *testing.T) {
+	large := []string{"surface.1.length = 20 m", "buildup.1.step = 1 2", "buildup.1.step.2.kind = sand", "buildup.1.step.2.taken = 100 µm"}
+	assert.Equal(t, "3", line(planned(t, append(append([]string{}, rolledTwice...), large...)...), "mask").Need.String())
+	filled := planned(t, "surface.1.length = 20 m", "buildup.1.step = 1", "buildup.1.step.1.kind = fill", "buildup.1.step.1.card = epoxy-filler", "buildup.1.step.1.thickness = 1 mm")
+	assert.Equal(t, "8", line(filled, "mask").Need.String())
+}
+
 func TestLossesLieInThePublishedEnvelopes(t *testing.T) {
 	for _, c := range []struct {
 		card, method, film string

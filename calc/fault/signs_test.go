@@ -46,6 +46,8 @@ func TestASignNamesItsFigureAndItsLimit(t *testing.T) {
 		{"film", "250 µm", "tacky", "thin", "µm", 250, 300, false},
 		{"share", "2.6 %", "soft", "over-dosed", "%", 2.6, 2.5, false},
 		{"share", "2.5 %", "soft", "over-dosed", "%", 2.5, 2.5, true},
+		{"surface-temp", "32 °C", "soft", "over-dosed", "%", 1.6, 1.2, false},
+		{"surface-temp", "25 °C", "soft", "over-dosed", "%", 1.6, 1.5, true}, // a tenth over the table is what a scale errs by
 		{"humidity", "81 %", "pinholes", "damp", "%", 81, 80, false},
 		{"film", "610 µm", "pinholes", "thick", "µm", 610, 600, false},
 		{"wax", "20 g", "fish-eyes", "too-much-wax", "%", 4, 3, false},

@@ -88,6 +88,23 @@ func TestARunUsesAbrasivesAndHours(t *testing.T) {
 	assert.InDelta(t, 5*3*4, wet, 1e-9, "what the builder has counted holds for every grade")
 }
 
+// A run with more grades than it needs is told the shortest one between its ends,
+// with no step wider than what is proposed; a run that is as short as can be, none.
+func TestTheShortestRunIsProposed(t *testing.T) {
+	long := planOf(t, gelCoated, "buildup.1.step.2.grades = P220 P240 P280 P320 P360 P400 P500 P600 P800 P1000 P1200").Buildups()[0].Steps[1].Sand
+	require.NotEmpty(t, long.Fewest)
+	assert.Less(t, len(long.Fewest), len(long.Grades))
+	assert.Equal(t, sanding.Grade(220), long.Fewest[0])
+	assert.Equal(t, sanding.Grade(1200), long.Fewest[len(long.Fewest)-1])
+	assert.Positive(t, long.FewTake.Value)
+	for i := 1; i < len(long.Fewest); i++ {
+		ratio, err := sanding.Ratio(long.Fewest[i-1], long.Fewest[i])
+		require.NoError(t, err)
+		assert.LessOrEqual(t, ratio, 1.8*(1+1e-3), "%v", long.Fewest)
+	}
+	assert.Empty(t, planOf(t, gelCoated, "buildup.1.step.2.grades = P320 P400").Buildups()[0].Steps[1].Sand.Fewest)
+}
+
 func TestRunsThatCantBe(t *testing.T) {
 	for path, lines := range map[string]string{
 		"buildup.1.step.2.grades":   "buildup.1.step.2.grades = P320 P220",

@@ -109,6 +109,19 @@ func TestReadingsThatCantBeTaken(t *testing.T) {
 	}
 }
 
+// A grid of one row, or of one column, has no area between its readings yet: more
+// are waited for, and nothing is refused.
+func TestAGridNeedsTwoBothWays(t *testing.T) {
+	for name, lines := range map[string]string{
+		"one row":    "buildup.1.step.1.grid = 1\nbuildup.1.step.1.grid.1.z = 1; 2; 3",
+		"one column": "buildup.1.step.1.columns = \nbuildup.1.step.1.grid.1.z = 1\nbuildup.1.step.1.grid.2.z = 2\nbuildup.1.step.1.grid.3.z = 3",
+	} {
+		p := plan.Make(document(t, filled, grid3, lines))
+		assert.ErrorIs(t, p.WaitingAt("buildup.1.step.1.grid"), plan.ErrFewRows, name)
+		assert.Empty(t, p.Refused(), name)
+	}
+}
+
 // A reading of 3 mm must never become 3 in.
 func TestReadingsKeepTheirUnit(t *testing.T) {
 	lines := []string{filled, grid3, "buildup.1.step.1.grid.1.z = 1; 2.5; 1\nbuildup.1.step.1.grid.2.z = 1; -3; 1\nbuildup.1.step.1.grid.3.z = 1; 1; 2 mm"}
