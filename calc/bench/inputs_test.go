@@ -88,6 +88,15 @@ func TestTheCupsOfACoatStillToCome(t *testing.T) {
 	}
 }
 
+// While the last cup of a coat but one runs, one is still to come.
+func TestTheLastCupOfACoat(t *testing.T) {
+	b := benchOf(t, tenOClock, bare, coat, timed, "surface.1.length = 0.5 m\nsurface.1.width = 0.4 m",
+		"cup = 1\ncup.1.card = gelcoat\ncup.1.method = brush\ncup.1.step = buildup.1.step.1\ncup.1.mixed = 200 g\ncup.1.product = 200 g\ncup.1.in = 1780300000\ncup.1.day = 2026-06-01")
+	require.True(t, b.HasCups, "%v", b.Reasons)
+	require.LessOrEqual(t, float64(b.Cups.Count.Value), 2.)
+	assert.Equal(t, float64(b.Vapour.GivenOff.Value), float64(b.Vapour.Coat.Value))
+}
+
 // A closed space typed at the bench takes the cup's vapour, in air at the warmer of
 // product and surface: 200 g of gel coat give off 0.445 × 35^1.675 g/kg, and half the
 // space holds more of the limit.
@@ -131,6 +140,19 @@ func TestTheDayAtTheBench(t *testing.T) {
 	assert.Error(t, turned.Air.Err)
 	assert.NotEmpty(t, turned.Reasons)
 	assert.False(t, turned.HasDose)
+}
+
+// In the sun a part may stand 12 °C over the air if it is white, 25 if it is darker:
+// common practice. In the shade its colour says nothing.
+func TestTheColourOfThePartInTheSun(t *testing.T) {
+	most := func(lines ...string) float64 {
+		b := benchOf(t, at(13), morningWith(append(lines, "bench.now.surface-temp = ")...))
+		require.True(t, b.Air.HasCurve)
+		return float64(b.Air.Surface.By(b.Air.Day, at(13).Hour).Most.Value)
+	}
+	white, mid, dark := most("day.today.sun = sun", "day.today.colour = white"), most("day.today.sun = sun", "day.today.colour = mid"), most("day.today.sun = sun", "day.today.colour = dark")
+	assert.Equal(t, []float64{12, 25, 25}, []float64{white, mid, dark})
+	assert.Equal(t, most("day.today.sun = shade", "day.today.colour = white"), most("day.today.sun = shade", "day.today.colour = dark"))
 }
 
 // Near its least temperature the coldest hour ahead has to be typed, where no day

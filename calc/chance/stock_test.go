@@ -119,6 +119,37 @@ func TestAGradeIsCountedByItself(t *testing.T) {
 	assert.Equal(t, gel.Card.Name, gel.Name())
 }
 
+// What the order costs is the sum of what is bought of the priced lines; the others
+// are counted, so that nobody takes it for the whole.
+func TestTheCostIsTheSumOfItsLines(t *testing.T) {
+	p := planned(t, append(append([]string{}, rolledTwice...), "card.gelcoat.pack.1.price = 20", "card.gelcoat.pack.2.price = 80", "card.gelcoat.pack.3.price = 300", "card.acetone.pack.1.price = 7")...)
+	o := chance.OrderOf(&p)
+	sum, unpriced := 0.0, 0
+	for _, l := range o.Lines {
+		switch {
+		case l.ToBuy.IsZero():
+		case l.Bought.IsPriced:
+			sum += l.Bought.Cost.InexactFloat64()
+		default:
+			unpriced++
+		}
+	}
+	require.Greater(t, sum, 100.)
+	assert.InDelta(t, sum, o.Cost.InexactFloat64(), 1e-9)
+	assert.Equal(t, unpriced, o.Unpriced)
+	assert.Positive(t, unpriced)
+}
+
+// A cup that never got its catalyst went on nothing: it is passed over in what a
+// finished surface took; one whose leftover isn't known leaves that open.
+func TestACupWithoutCatalystIsPassedOver(t *testing.T) {
+	d := entry(jobtest.Doc(t, rolled, "done = 1", "cup = 1 2\ncup.1.card = flowcoat\ncup.1.mixed = 2.2 kg\ncup.1.in = 5\ncup.1.ended = 9\ncup.1.end = spread\ncup.1.left = 0.1 kg",
+		"cup.2.card = flowcoat\ncup.2.mixed = 500 g\ncup.2.ended = 9\ncup.2.end = scrapped"), "done.1", "2 kg", "1.9 kg", "").Set("done.1.cups", "cup.1 cup.2 cup.9")
+	log := lessons(d)[0].Log[0]
+	require.NoError(t, log.Err)
+	assert.InDelta(t, 2.1, float64(log.Used.Value), 1e-9)
+}
+
 // A line whose need isn't known waits, and then no total is told either: half an
 // order that looks whole is bought.
 func TestALineThatWaitsMakesTheOrderPartial(t *testing.T) {

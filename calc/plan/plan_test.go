@@ -274,6 +274,8 @@ func TestSlipsOfWhatIsRefused(t *testing.T) {
 	require.Len(t, slips, 2)
 	assert.Equal(t, "lb per US gallon typed as kg/L", slips[0].Slip.Key)
 	assert.InDelta(t, 1246.2, slips[0].Value, 0.1)
+	assert.Equal(t, "lb per imperial gallon typed as kg/L", slips[1].Slip.Key)
+	assert.InDelta(t, 1037.67, slips[1].Value, 0.01, "1 lb/imp gal is 0.0997764 kg/L. Source: NIST SP 811, App. B.8")
 	assert.Equal(t, "density", band.Key)
 	_, slips = plan.Slips(unit.Temperatures, 300)
 	assert.Empty(t, slips)

@@ -110,6 +110,15 @@ func TestAStepIsTakenApartIntoItsWorks(t *testing.T) {
 	assert.GreaterOrEqual(t, minutes(part), 10.)
 }
 
+// A step that puts nothing on is done by area: with one of three square metres
+// sanded, two thirds of its discs and hours are left.
+func TestWhatIsLeftOfASandedArea(t *testing.T) {
+	sanded := "buildup.1.step.1.kind = sand\nbuildup.1.step.1.taken = 50 µm\nsurface = 1 2\nsurface.1.width = 1 m\nsurface.2.shape = rectangle\nsurface.2.length = 1 m\nsurface.2.width = 1 m\nsurface.2.buildup = buildup.1\n"
+	p := planSix(t, sanded, "done = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.2")
+	step, _ := p.StepAt("buildup.1.step.1")
+	assert.InDelta(t, 2./3, float64(step.Progress.Rest.Value), 1e-12)
+}
+
 // A putty mixed by hand is told by its parts; a bought one has none. Its price by
 // the litre goes by the cheapest priced pack of each part, one sold by weight through
 // its density.

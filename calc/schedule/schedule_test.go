@@ -203,6 +203,36 @@ func TestEachWorkWaitsAsTheCardSays(t *testing.T) {
 	assert.GreaterOrEqual(t, s.Works[next].From, s.Works[0].To+1.75*h)
 }
 
+// Without a day there is no calendar, only what it waits for.
+func TestWithoutADayThereIsNoCalendar(t *testing.T) {
+	p := plan.Make(jobtest.Doc(t, topside, still("20 °C")))
+	now := bench.Now{Hour: 10 * h, Date: "1"}
+	b := bench.Make(&p, now)
+	unknown := today(&b.Air, now)
+	require.True(t, unknown.Known)
+	unknown.Known, unknown.Waiting = false, []string{"day.today.low"}
+	s := schedule.Make(&p, unknown)
+	assert.Empty(t, s.Works)
+	assert.Equal(t, []string{"day.today.low"}, s.Waiting)
+}
+
+// A coat that comes after the window of an unsanded layer needs a key, which is cut
+// once the layer is hard enough: by the figures that the builder typed. Laid 20 h ago,
+// with a window of 12 h; it can be sanded after 22 h: in two.
+func TestALayerWhoseWindowIsOverIsSandedFirst(t *testing.T) {
+	d := jobtest.Doc(t, topside, still("20 °C"), "done = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 928000",
+		"buildup.1.step.1.card = gelcoat\nbuildup.1.step = 1 3\ncard.gelcoat.recoat-to = 12 h\ncard.gelcoat.sand-from = 22 h")
+	_, s := scheduled(t, d, 10*h)
+	require.NotEmpty(t, s.Works)
+	first := s.Works[0]
+	assert.True(t, first.NeedsKey)
+	assert.InDelta(t, 10-20+12, float64(first.Closed/h), 1e-6, "when the window closed")
+	assert.InDelta(t, 10-20+22, float64(first.From/h), 1e-6, "hard enough to be sanded")
+	_, s = scheduled(t, d.Set("card.gelcoat.recoat-to", "21.5 h"), 10*h)
+	assert.False(t, s.Works[0].NeedsKey)
+	assert.InDelta(t, 10, float64(s.Works[0].From/h), 1e-6)
+}
+
 // Whatever the job, works never overlap, never lie in the past, and coats lie
 // inside their hours.
 func TestSchedulesAreSane(t *testing.T) {
