@@ -95,7 +95,7 @@ func TestTheStockOfALitreShowsItsWorking(t *testing.T) {
 	assert.Equal(t, "0.2", l.Taken.String())
 	found := false
 	for _, text := range l.Buying().Texts() {
-		found = found || text.Numbers == "max(0, 0.75 − 0.2) = 0.55\u00a0L"
+		found = found || text.Numbers == "max(0, 0.75 − 0.2)" && text.Result == "0.55\u00a0L"
 	}
 	assert.True(t, found, "%v", l.Buying().Texts())
 }
