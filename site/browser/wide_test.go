@@ -146,3 +146,26 @@ func TestArrowsStepAndEscapeCloses(t *testing.T) {
 		assert.Equal(t, "open-surface.1", focus, "the focus goes back to what opened it")
 	})
 }
+
+// On a phone's side the dose and the button that acts on it are seen together, without scrolling; the screens stand at the
+// side, and what is always there leaves two thirds of the glass.
+func TestOnAPhonesSide(t *testing.T) {
+	inShed(t, func(t *testing.T, s *webdriver.Session) {
+		s.SetSize(640, 320)
+		atBench(s)
+		s.Script(nil, `scrollTo(0, 0)`)
+		h := &glove{t: t, s: s, width: 640, height: 320}
+		h.sees(dose)
+		h.sees(toWeigh)
+		for _, screen := range page.Screens {
+			tell(s, "go", screen.Key, "")
+			s.Wait(".screen-" + screen.Key)
+			var taken float64
+			s.Script(&taken, `
+				const bar = document.querySelector(".bar").getBoundingClientRect(), act = document.querySelector(".act").getBoundingClientRect();
+				return (bar.width * innerHeight + act.width * act.height) / innerWidth / innerHeight;`)
+			assert.Less(t, taken, 0.34, screen.Key)
+			assert.GreaterOrEqual(t, taken, 0.1, screen.Key)
+		}
+	})
+}

@@ -105,6 +105,7 @@ func album(driver *webdriver.Driver, url, size, look, folder string, wanted *reg
 		}
 		s.Open(url)
 		s.Wait(`html[data-ready="yes"]`)
+		s.Script(nil, `Element.prototype.animate = undefined`) // nothing is photographed half way into sight
 		w := walk{s: s, look: look, seen: map[string]bool{}}
 		w.picture = func(name string, png []byte) error {
 			pictures++

@@ -85,10 +85,6 @@ func (w walk) photograph(name string) error {
 		w.s.Script(&done, `return !document.getElementById("sureness")?.textContent.startsWith("Working out")`)
 		return done
 	})
-	w.s.Until("sheets in sight", func() (still bool) {
-		w.s.Script(&still, `return document.getAnimations().length === 0`)
-		return still
-	})
 	for n := 1; n <= mostFurther; n++ {
 		var isLast bool
 		w.s.Script(&isLast, windowful, w.look, n-1)
