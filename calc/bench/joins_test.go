@@ -53,7 +53,7 @@ func TestTwoAnswersAreEnoughForEveryCatalysedCard(t *testing.T) {
 	p := plan.Make(job.Document{})
 	cards := 0
 	for i := range p.Job.Cards {
-		c := &p.Job.Cards[i]
+		c := p.Job.Cards[i]
 		if len(c.Families) == 0 {
 			continue
 		}

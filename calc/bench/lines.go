@@ -100,7 +100,7 @@ func (b weighing) additions(w *weigher, first Part, amount working.Figure[unit.M
 // waxSolution is the card of the wax solution that goes into flow coat.
 func (b weighing) waxSolution() *job.Card {
 	for i := range b.plan.Job.Cards {
-		if c := &b.plan.Job.Cards[i]; c.Kind == material.WaxSolution {
+		if c := b.plan.Job.Cards[i]; c.Kind == material.WaxSolution {
 			return c
 		}
 	}

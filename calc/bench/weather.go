@@ -195,7 +195,7 @@ func (b weather) cardsToday() []CardToday {
 	}
 	var list []CardToday
 	for i := range b.plan.Job.Cards {
-		c := &b.plan.Job.Cards[i]
+		c := b.plan.Job.Cards[i]
 		if c.Kind > material.Filler {
 			continue
 		}

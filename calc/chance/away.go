@@ -12,7 +12,7 @@ import (
 func LeftInStock(j *job.Job) map[string]string {
 	left := map[string]string{}
 	for i := range j.Cards {
-		card := &j.Cards[i]
+		card := j.Cards[i]
 		if !card.Stock.Amount.IsPositive() {
 			continue
 		}

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -10,20 +11,37 @@ import (
 
 // cards gives every card that ships and every own copy, with the builder's
 // figures over the defaults.
-func (r *reader) cards(string) []Card {
-	own := r.doc.Items("card")
-	all := make([]Card, 0, len(material.Cards)+len(own)) // cards are large
+// cardKeys is every card's key, each once: those that ship, then the builder's own.
+func cardKeys(d Document) []string {
+	keys := make([]string, 0, len(material.Cards))
 	for _, shipped := range material.Cards {
-		all = append(all, r.card(shipped.Key, shipped, false))
+		keys = append(keys, shipped.Key)
 	}
-	for _, id := range own {
-		base, found := material.Find(r.doc.Get("card." + id + ".base"))
-		if found {
-			base.Base, base.Key = base.Key, id
-			all = append(all, r.card(id, &base, true))
+	for _, own := range d.Items(cards.Key) {
+		if !slices.Contains(keys, own) {
+			keys = append(keys, own)
 		}
 	}
-	return all
+	return keys
+}
+
+// cardAt reads the card at a path; nil: one of the builder's own, of a card that
+// doesn't ship.
+func (r *reader) cardAt(path string) *Card {
+	_, key := Split(path)
+	for _, shipped := range material.Cards {
+		if shipped.Key == key {
+			c := r.card(key, shipped, false)
+			return &c
+		}
+	}
+	base, found := material.Find(r.doc.Get(path + ".base"))
+	if !found {
+		return nil
+	}
+	base.Base, base.Key = base.Key, key
+	c := r.card(key, &base, true)
+	return &c
 }
 
 func (r *reader) card(key string, base *material.Card, own bool) Card {

@@ -14,7 +14,7 @@ type Job struct {
 	Units          Units
 	Surfaces       []Surface
 	Buildups       []Buildup
-	Cards          []Card
+	Cards          []*Card
 	Bench          Bench
 	Day            Day
 	Tests          []Test
@@ -126,7 +126,7 @@ type Problem struct {
 func (j *Job) CardByKey(key string) *Card {
 	for i := range j.Cards {
 		if j.Cards[i].Key == key {
-			return &j.Cards[i]
+			return j.Cards[i]
 		}
 	}
 	return nil

@@ -216,12 +216,12 @@ func TestACopyKeepsThePacksThatShip(t *testing.T) {
 	assert.Equal(t, "gelcoat", shipped.ShippedKey())
 }
 
-// The part that a path belongs to: an item of surfaces and build-ups by itself, of
+// The part that a path belongs to: an item of surfaces, build-ups and cards by itself, of
 // all else the whole list. A plan that looked at another part would stay as it was.
 func TestThePartThatAPathBelongsTo(t *testing.T) {
 	for path, want := range map[string]string{
 		"surface.1.length": "surface.1", "surface.12.cutout.1.width": "surface.12", "buildup.2.step.1.film": "buildup.2", "buildup.2": "buildup.2",
-		"bench.now.card": "bench", "card.gelcoat.stock": "card", "day.today.low": "day", "name": "name", "test.1.temp": "test",
+		"bench.now.card": "bench", "card.gelcoat.stock": "card.gelcoat", "card": "card", "surface": "surface", "day.today.low": "day", "name": "name", "test.1.temp": "test",
 	} {
 		assert.Equal(t, want, job.PartOf(path), path)
 	}

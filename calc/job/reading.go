@@ -22,11 +22,13 @@ type Reading struct {
 	parts    map[string]*part // by path
 	surfaces items
 	buildups items
+	cards    items
 }
 
 // items is a list that is read item by item.
 type items struct {
 	ids   string
+	paths []string
 	at    map[string]int // by path
 	parts []*part
 }
@@ -56,9 +58,10 @@ func (r *Reading) Next(d Document) *Reading {
 	}
 	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: units}
 	before := in.before
-	j.Surfaces = itemsOf(in, surfaces.Key, &in.next.surfaces, &before.surfaces, before.Job.Surfaces, in.surface)
-	j.Buildups = itemsOf(in, buildups.Key, &in.next.buildups, &before.buildups, before.Job.Buildups, in.buildup)
-	j.Cards = again(in, "card", in.cards)
+	j.Surfaces = itemsOf(in, surfaces.Key, d.Items, &in.next.surfaces, &before.surfaces, in.surface)
+	j.Buildups = itemsOf(in, buildups.Key, d.Items, &in.next.buildups, &before.buildups, in.buildup)
+	every := itemsOf(in, cards.Key, func(string) []string { return cardKeys(d) }, &in.next.cards, &before.cards, in.cardAt)
+	j.Cards = slices.DeleteFunc(every, func(c *Card) bool { return c == nil })
 	j.Bench, j.Day, j.Tests = again(in, "bench", in.bench), again(in, "day", in.day), again(in, "test", in.tests)
 	j.Removals, j.Putties = again(in, "removal", in.removals), again(in, "putty", in.putties)
 	j.Cups, j.Finished, j.Learnt = again(in, "cup", in.cups), again(in, "done", in.finished), again(in, "learn", in.learnt)
@@ -79,14 +82,20 @@ func (r *Reading) Part(path string) any {
 	if p := r.buildups.part(path); p != nil {
 		return p
 	}
+	if p := r.cards.part(path); p != nil {
+		return p
+	}
 	return r.doc.Get(path)
 }
 
+// CardParts gives the path of every card's part.
+func (r *Reading) CardParts() []string { return r.cards.paths }
+
 // PartOf gives the path of the part that a path belongs to: an item of the
-// surfaces or build-ups, of all else the whole list.
+// surfaces, build-ups or cards, of all else the whole list.
 func PartOf(path string) string {
-	list, rest, _ := strings.Cut(path, ".")
-	if list != surfaces.Key && list != buildups.Key {
+	list, rest, isUnder := strings.Cut(path, ".")
+	if !isUnder || list != surfaces.Key && list != buildups.Key && list != cards.Key {
 		return list
 	}
 	id, _, _ := strings.Cut(rest, ".")
@@ -131,26 +140,27 @@ func partAt[T any](r *reader, path string, before *part, read func(path string) 
 
 // itemsOf takes over the items of a list, or reads them. There may be hundreds:
 // while the list has the same, those in which nothing differs aren't looked at.
-func itemsOf[T any](r *reader, list string, now, before *items, was []T, read func(path string) T) (values []T) {
+func itemsOf[T any](r *reader, list string, ids func(list string) []string, now, before *items, read func(path string) T) []T {
 	now.ids = r.next.doc.Get(list)
 	if before.at != nil && before.ids == now.ids {
-		now.at, now.parts, values = before.at, slices.Clone(before.parts), slices.Clone(was)
+		now.paths, now.at, now.parts = before.paths, before.at, slices.Clone(before.parts)
 		for _, l := range r.changed.Under(list) {
 			path := PartOf(l.Path)
 			if i, is := now.at[path]; is {
 				now.parts[i] = partAt(r, path, nil, read)
-				values[i] = now.parts[i].value.(T)
 			}
 		}
 	} else {
 		now.at = map[string]int{}
-		for _, id := range r.next.doc.Items(list) {
+		for _, id := range ids(list) {
 			path := list + "." + id
-			p := partAt(r, path, before.part(path), read)
-			now.at[path], now.parts, values = len(now.parts), append(now.parts, p), append(values, p.value.(T))
+			now.at[path] = len(now.parts)
+			now.paths, now.parts = append(now.paths, path), append(now.parts, partAt(r, path, before.part(path), read))
 		}
 	}
-	for _, p := range now.parts {
+	values := make([]T, len(now.parts))
+	for i, p := range now.parts {
+		values[i] = p.value.(T)
 		r.next.Problems = append(r.next.Problems, p.problems...)
 	}
 	return values

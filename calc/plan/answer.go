@@ -129,8 +129,8 @@ type maker struct {
 }
 
 // look notes that the answer hangs on a part of the reading: what lies at and
-// under "surface.3", "buildup.2", "card", and so on; or, of "surface" and
-// "buildup", the order of their items.
+// under "surface.3", "buildup.2", "card.gelcoat", "bench", and so on; or, of
+// "surface", "buildup" and "card", the order of their items.
 func (m *maker) look(part string) {
 	parts := m.answer.parts
 	for _, s := range parts[:min(len(parts), 8)] { // one that is looked at often was among the first
@@ -152,10 +152,18 @@ func (m *maker) job(parts ...string) *job.Job {
 // lookAtLists notes that the answer hangs on every text outside the surfaces and
 // build-ups: those are looked at by the questions about them.
 func (m *maker) lookAtLists() {
-	m.job("card", "bench", "day", "test", "removal", "putty", "cup", "done", "learn")
+	m.cards()
+	m.job("bench", "day", "test", "removal", "putty", "cup", "done", "learn")
 }
 
-func (m *maker) card(key string) *job.Card { return m.job("card").CardByKey(key) }
+// cards is every card.
+func (m *maker) cards() []*job.Card {
+	m.look("card")
+	return m.job(m.plan.reading.CardParts()...).Cards
+}
+
+// card finds a card by its key; nil: there is none.
+func (m *maker) card(key string) *job.Card { return m.job("card." + key).CardByKey(key) }
 
 // surfaces is the surfaces as they were typed, in their order; what they say
 // isn't looked at yet.

@@ -118,9 +118,9 @@ func (m *maker) askFilm(s *Step) { m.ask(s.Path+".film", filmBand, float64(s.Job
 // typedCards asks about what was typed on cards.
 func typedCards(p *Plan) bool {
 	return ask(p, "cards", func(m *maker) bool {
-		cards := m.job("card").Cards
+		cards := m.cards()
 		for i := range cards {
-			c := &cards[i]
+			c := cards[i]
 			askCard(m, c, "density", c.Density, densityBand)
 			askCard(m, c, "cured-density", c.CuredDensity, densityBand)
 			askCard(m, c, "gel-time", c.GelTime, gelBand)

@@ -103,7 +103,7 @@ func (m hollowReader) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnB
 	work.need, work.goes, work.area = s.Leaves, f.Passes, chain.Do2(q, areaFilled, f.Applied, f.Depth)
 	s.Cups = work.inCups(q)
 	if mass := s.Cups.Mixed; putty != nil {
-		putty.uses(q, s, m.job("card"), mass)
+		putty.uses(q, s, m.card, mass)
 	} else {
 		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: chain.Do2(q, VolumeOf, mass, density)})
 		coater{m.maker}.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)

@@ -62,10 +62,10 @@ func (m puttyMaker) mixedAs(s *Step) (*Putty, bool) {
 }
 
 // uses adds what a mass of the putty takes of its parts.
-func (p *Putty) uses(q *chain.Run, s *Step, cards *job.Job, mixed working.Figure[unit.Mass]) {
+func (p *Putty) uses(q *chain.Run, s *Step, card func(key string) *job.Card, mixed working.Figure[unit.Mass]) {
 	volume := chain.Do2(q, VolumeOf, mixed, p.Made.Density)
 	for i := range p.Parts {
-		card := cards.CardByKey(p.Parts[i].Card)
+		card := card(p.Parts[i].Card)
 		mass := chain.Do3(q, fairing.ToWeigh, p.Parts[i].Mass, volume, p.Made.Volume)
 		if card != nil && q.Err == nil {
 			s.Used = append(s.Used, Use{Name: p.Parts[i].Name, Card: card, Mass: mass})

@@ -35,7 +35,7 @@ func shelfSheet(s *page.State, shelf string) shown {
 func shelfList(s *page.State, id, shelf string) html {
 	var rows []html
 	for i := range s.Plan.Job.Cards {
-		if c := &s.Plan.Job.Cards[i]; page.ShelfOf(&c.Card) == shelf {
+		if c := s.Plan.Job.Cards[i]; page.ShelfOf(&c.Card) == shelf {
 			rows = append(rows, cardRow(s, c))
 		}
 	}

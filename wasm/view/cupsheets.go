@@ -127,7 +127,7 @@ func more(sheet, name string) html {
 func benchCards(s *page.State) []job.Option {
 	var options []job.Option
 	for i := range s.Plan.Job.Cards {
-		if c := &s.Plan.Job.Cards[i]; plan.Fits("coat", c) || plan.Fits("fill", c) {
+		if c := s.Plan.Job.Cards[i]; plan.Fits("coat", c) || plan.Fits("fill", c) {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}
@@ -150,7 +150,7 @@ func stepOptions(s *page.State) []job.Option {
 func catalystOptions(s *page.State) []job.Option {
 	var options []job.Option
 	for i := range s.Plan.Job.Cards {
-		if c := &s.Plan.Job.Cards[i]; c.Kind == material.Catalyst {
+		if c := s.Plan.Job.Cards[i]; c.Kind == material.Catalyst {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}

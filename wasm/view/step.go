@@ -130,7 +130,7 @@ func methodOptions(s *page.State, path string) []job.Option {
 func cardOptions(s *page.State, kind string) []job.Option {
 	var options []job.Option
 	for i := range s.Plan.Job.Cards {
-		if c := &s.Plan.Job.Cards[i]; plan.Fits(kind, c) {
+		if c := s.Plan.Job.Cards[i]; plan.Fits(kind, c) {
 			options = append(options, job.Option{Key: c.Key, Name: c.Name})
 		}
 	}
