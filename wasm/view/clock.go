@@ -21,8 +21,8 @@ func clock(s *page.State) shown {
 	body := join(
 		region("others", "div", a("class", "chips", "role", "group", "aria-label", words.CupsRunning), otherCups(s, front)),
 		region("clock", "article", a("class", "clock", "data-is", stageOf(t)), clockFace(s, front, t)),
-		region("clockmore", "div", a("class", "itemtools"), clockMore(s, front, t)),
 		tape("clock-note", clockNotes(s, t)...),
+		region("clockmore", "div", a("class", "itemtools"), clockMore(s, front, t)),
 	)
 	return shown{Title: cupName(s, front), Body: body, Act: clockAct(front, t)}
 }
