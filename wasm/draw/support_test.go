@@ -45,6 +45,7 @@ func read(t *testing.T, h markup.HTML) []box {
 		case xml.StartElement:
 			get := attributes(token)
 			for name, value := range get {
+				assert.NotContains(t, []string{"fill", "stroke", "stroke-width", "style", "color", "opacity"}, name, "a picture has no look of its own")
 				if name != "aria-label" {
 					assert.NotContains(t, value, "NaN", name)
 					assert.NotContains(t, value, "Inf", name)
