@@ -91,7 +91,7 @@ func sentenceOf(t working.Text) html {
 		default:
 			parts = append(parts, txt(", "))
 		}
-		parts = append(parts, txt(f.Name+" "), symbols(f.Symbol))
+		parts = append(parts, txt(f.Name+"\u00a0"), symbols(f.Symbol))
 	}
 	return join(append(parts, txt("."))...)
 }

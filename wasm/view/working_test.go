@@ -29,7 +29,7 @@ func TestAWorkingTellsItsLastStepFirst(t *testing.T) {
 	last := do(s, "why", "surface.1.area", "")
 	list := steps(t, view.Page(last).String())
 	require.Len(t, list, 1, "the rest is behind a button")
-	assert.Contains(t, list[0], `Total area comes from how many alike <i>N</i>, sides <i>n</i>, area of a trapezium <i>A</i> and area of a circle <i>C</i>.`)
+	assert.Contains(t, list[0], "Total area comes from how many alike\u00a0<i>N</i>, sides\u00a0<i>n</i>, area of a trapezium\u00a0<i>A</i> and area of a circle\u00a0<i>C</i>.")
 	assert.Contains(t, list[0], `<i>T</i> = <i>N</i> × <i>n</i> × (<i>A</i> − <i>C</i>)`)
 	assert.Contains(t, list[0], "= 1 × 1 × (2.565 − 0.16619)<strong>= 2.3988\u00a0m²</strong>")
 	order := regexp.MustCompile(`class="(what|formula|numbers|source)"`).FindAllStringSubmatch(list[0], -1)
