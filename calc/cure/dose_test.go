@@ -51,9 +51,9 @@ func TestTheWorkingOfADoseGoesBackToTheTable(t *testing.T) {
 	require.NoError(t, err)
 	texts := d.Wanted.Step.Texts()
 	require.Len(t, texts, 4)
-	assert.Equal(t, "(26 − 25) ÷ (28 − 25) = 0.33333", texts[0].Numbers)
-	assert.Equal(t, "1.5 + (1.35 − 1.5) × 0.33333 = 1.45\u00a0%", texts[1].Numbers)
-	assert.Equal(t, "1.45 × 350 ÷ 100 = 5.075\u00a0g", texts[3].Numbers)
+	assert.Equal(t, []string{"(26 − 25) ÷ (28 − 25)", "0.33333"}, []string{texts[0].Numbers, texts[0].Result})
+	assert.Equal(t, []string{"1.5 + (1.35 − 1.5) × 0.33333", "1.45\u00a0%"}, []string{texts[1].Numbers, texts[1].Result})
+	assert.Equal(t, []string{"1.45 × 350 ÷ 100", "5.075\u00a0g"}, []string{texts[3].Numbers, texts[3].Result})
 }
 
 func TestFloorOfTheWholeAndCeilingOfTheProduct(t *testing.T) {

@@ -47,7 +47,7 @@ func ExampleTotal() {
 	}})
 	total, _ := surface.Total(deck, []surface.Measured{hatch}, one("how many alike"), one("sides"))
 	for _, step := range total.Area.Step.Texts() {
-		fmt.Println(strings.ReplaceAll(step.Formula+" | "+step.Numbers, "\u00a0", " "))
+		fmt.Println(strings.ReplaceAll(step.Formula+" | "+step.Numbers+" = "+step.Result, "\u00a0", " "))
 	}
 	// Output:
 	// A = (a + b) ÷ 2 × h | (2.1 + 0.6) ÷ 2 × 1.9 = 2.565 m²
