@@ -30,18 +30,23 @@ func asksHowSure(s *State) bool {
 	return s.Screen == "order" && s.Sure.Err == nil && len(s.Order().Lines) > 0
 }
 
-// work begins, does the next slice and asks for one more, until all is done.
+// work begins, or does the next slice, and asks for one more, until all is done.
 func work(s *State, _ Message) []Effect {
 	s.Working = false
-	if s.Sure.Run == nil && asksHowSure(s) {
-		simulate(s)
-	}
-	if s.Sure.Run == nil || s.Sure.Done {
+	switch {
+	case s.Sure.Done:
 		return nil
-	}
-	if s.Sure.Run.Step(sliceWork) {
-		assured(s)
+	case s.Sure.Run != nil:
+		if s.Sure.Run.Step(sliceWork) {
+			assured(s)
+			return nil
+		}
+	case !asksHowSure(s):
 		return nil
+	default:
+		if simulate(s); s.Sure.Err != nil {
+			return nil
+		}
 	}
 	s.Working = true
 	return []Effect{{Kind: Later}}
