@@ -103,7 +103,7 @@ func (b doser) parts() {
 	var parts cure.Parts
 	var err error
 	if b.out.Putty != nil {
-		parts, err = weighing{b.bencher}.puttyParts()
+		parts, err = weighing(b).puttyParts()
 	} else if b.isByVolume() {
 		var q chain.Run
 		volume := chain.Do2(&q, cure.VolumeOf, b.out.Mix.Product, chain.DensityOf(card))
@@ -123,7 +123,7 @@ func (b doser) parts() {
 		b.refuse(&cure.CupTooLargeError{Cup: b.out.Whole.Value, Largest: b.out.Hand.Largest.Value})
 	}
 	if err == nil {
-		err = weighing{b.bencher}.roundParts(parts)
+		err = weighing(b).roundParts(parts)
 		b.refuse(err)
 	}
 	if err == nil {

@@ -232,19 +232,6 @@ func TestReadingsReplaceThePlan(t *testing.T) {
 	}
 }
 
-func TestTheRunThatAThinPlaceCanBear(t *testing.T) {
-	runs := []working.Figure[unit.DryFilm]{micrometres(177), micrometres(154), micrometres(120)}
-	for _, c := range []struct {
-		left float64
-		want int
-		ok   bool
-	}{{600, 0, true}, {577, 0, true}, {570, 1, true}, {520, 2, true}, {519, 0, false}} {
-		i, ok := buildup.Affordable(micrometres(c.left).Value, micrometres(400).Value, runs)
-		assert.Equal(t, c.ok, ok, c.left)
-		assert.Equal(t, c.want, i, c.left)
-	}
-}
-
 func TestWhatCantBeWalkedIsRefused(t *testing.T) {
 	cause := func(err error) buildup.StepCause {
 		var e *buildup.StepError

@@ -36,15 +36,6 @@ var groundWords = [grounds]struct{ key, name string }{
 	TwoPackCoat:     {"two-pack-coat", "two-pack coat of this build-up"},
 }
 
-// Grounds lists the grounds that a build-up can start on, in order.
-func Grounds() []Ground {
-	list := make([]Ground, 0, UnwaxedCoat)
-	for g := PolystyreneFoam; g <= WaxedCoat; g++ {
-		list = append(list, g)
-	}
-	return list
-}
-
 // Key is the ground's stable word: "polystyrene-foam".
 func (g Ground) Key() string { return g.words().key }
 
@@ -56,16 +47,6 @@ func (g Ground) words() struct{ key, name string } {
 		return struct{ key, name string }{"unknown", "unknown ground"}
 	}
 	return groundWords[g]
-}
-
-// GroundByKey finds a ground that a build-up can start on.
-func GroundByKey(key string) (Ground, bool) {
-	for _, g := range Grounds() {
-		if g.Key() == key {
-			return g, true
-		}
-	}
-	return 0, false
 }
 
 // Material is what a layer is made of.

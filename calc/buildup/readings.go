@@ -86,15 +86,3 @@ func (f Film) AsFound(m Measured, planned working.Figure[unit.Share]) Film {
 	}
 	return f
 }
-
-// Affordable gives the first of several runs, each by the film it takes in
-// all, that leaves the least where so much film is left; false where none does.
-// Runs are listed coarsest first.
-func Affordable(left, least unit.DryFilm, runs []working.Figure[unit.DryFilm]) (index int, ok bool) {
-	for i, run := range runs {
-		if left-run.Value >= least-filmSlack {
-			return i, true
-		}
-	}
-	return 0, false
-}

@@ -122,15 +122,7 @@ func TestPreparedGrounds(t *testing.T) {
 	}
 }
 
-func TestEveryGroundAnswersToEveryMaterial(t *testing.T) {
-	require.Len(t, b.Grounds(), 10)
-	for _, g := range b.Grounds() {
-		back, found := b.GroundByKey(g.Key())
-		assert.True(t, found)
-		assert.Equal(t, g, back)
-	}
-	_, found := b.GroundByKey("unwaxed-coat")
-	assert.False(t, found, "only within a build-up")
+func TestAGroundThatThereIsntDemandsNothing(t *testing.T) {
 	assert.Nil(t, b.Demands(b.Ground(99), b.Epoxy))
 	assert.Equal(t, "unknown ground", b.Ground(-1).String())
 }

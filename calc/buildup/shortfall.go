@@ -41,12 +41,8 @@ func Shortfalls(steps []Step, points []Point, terms Terms) []Finding {
 // least of its coats' limits; 0 for a point that is no end, and for a layer
 // without limits.
 func crackLimit(steps []Step, points []Point, at int) unit.DryFilm {
-	end := len(steps)
-	if at+1 < len(points) {
-		end = points[at+1].Step
-		if !opensLayer(steps, points[at].Step, end) {
-			return 0
-		}
+	if at+1 < len(points) && !opensLayer(steps, points[at].Step, points[at+1].Step) {
+		return 0
 	}
 	var most unit.DryFilm
 	for i := points[at].Step; i >= 0; i-- {

@@ -3,7 +3,6 @@ package chain
 import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
-	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -22,13 +21,4 @@ func OfMethod[Q unit.Quantity](m *material.Method, s material.Spec[Q], name stri
 // DensityOf gives a card's density as sold.
 func DensityOf(c *job.Card) working.Figure[unit.Density] {
 	return OnCard(c, c.Density, "density", unit.InKilogramPerLitre)
-}
-
-// OrDefault gives a figure, or where it was not typed a value that is assumed
-// in its place.
-func OrDefault[Q unit.Quantity](f working.Figure[Q], value Q, name string, scale unit.Scale) working.Figure[Q] {
-	if f.Step != nil {
-		return f
-	}
-	return working.Given(value, name, scale, "not typed", source.CommonPractice)
 }

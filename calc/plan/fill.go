@@ -106,7 +106,7 @@ func (m hollowReader) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnB
 		putty.uses(q, s, m.card, mass)
 	} else {
 		s.Used = append(s.Used, Use{Name: "product", Card: s.Card, Mass: mass, Volume: chain.Do2(q, VolumeOf, mass, density)})
-		coater{m.maker}.addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
+		coater(m).addByMass(q, s, s.Card.HardenerShare, s.Card.Hardener, "hardener", mass)
 	}
 	s.Kept = chain.Do2(q, film.Weight, f.Left, density)
 	s.FilmOnly = s.Kept.Value

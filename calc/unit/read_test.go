@@ -2,6 +2,7 @@ package unit_test
 
 import (
 	"errors"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -116,7 +117,7 @@ func TestWriteCantBeMisread(t *testing.T) {
 	assert.Equal(t, "12\u202f346\u00a0mm", unit.Write(12.3456, unit.InMillimetre, 3))
 	assert.Equal(t, "1234\u00a0mm", unit.Write(1.234, unit.InMillimetre, 3))
 	assert.Equal(t, "−4\u00a0°C", unit.Write(269.15, unit.InCelsius, 3))
-	assert.Equal(t, "0\u00a0kg", unit.Write(-0.0, unit.InKilogram, 3))
+	assert.Equal(t, "0\u00a0kg", unit.Write(math.Copysign(0, -1), unit.InKilogram, 3))
 	assert.Equal(t, "–", unit.Number(nan(), 3))
 }
 

@@ -10,8 +10,8 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
-	"runtime"
 	"slices"
+	"strings"
 
 	"shedreckoner/site/module"
 	"shedreckoner/site/pack"
@@ -72,7 +72,11 @@ func run(file string, args []string) error {
 	if err := os.WriteFile(file, small, 0o755); err != nil { // in go test's own temporary folder
 		return err
 	}
-	cmd := exec.Command(filepath.Join(runtime.GOROOT(), "lib", "wasm", "go_js_wasm_exec"), append([]string{file}, args...)...)
+	root, err := exec.Command("go", "env", "GOROOT").Output()
+	if err != nil {
+		return err
+	}
+	cmd := exec.Command(filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "go_js_wasm_exec"), append([]string{file}, args...)...)
 	cmd.Stdin, cmd.Stdout, cmd.Stderr = os.Stdin, os.Stdout, os.Stderr
 	return cmd.Run()
 }

@@ -54,7 +54,7 @@ func startDisplay() (*exec.Cmd, string, error) {
 	number, err := bufio.NewReader(r).ReadString('\n') // written once it accepts clients; ends if Xvfb ends
 	if err != nil {
 		endGroup(cmd)
-		return nil, "", fmt.Errorf("Xvfb gave no display: %w", err)
+		return nil, "", fmt.Errorf("no display from Xvfb: %w", err)
 	}
 	return cmd, ":" + strings.TrimSpace(number), nil
 }

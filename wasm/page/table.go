@@ -3,6 +3,7 @@ package page
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/words"
@@ -55,11 +56,8 @@ const formulaStarts = "=+-@\t\r\n＝＋－＠"
 // csvCell quotes a cell; one that a spreadsheet would take for a formula gets an
 // apostrophe before it.
 func csvCell(s string) string {
-	for _, first := range strings.TrimLeft(s, " \u00a0") {
-		if strings.ContainsRune(formulaStarts, first) {
-			s = "'" + s
-		}
-		break
+	if first, size := utf8.DecodeRuneInString(strings.TrimLeft(s, " \u00a0")); size > 0 && strings.ContainsRune(formulaStarts, first) {
+		s = "'" + s
 	}
 	return `"` + strings.ReplaceAll(s, `"`, `""`) + `"`
 }

@@ -169,7 +169,7 @@ func TestARunningCupOutlivesTheChoiceOfATab(t *testing.T) {
 	mine := weighedCup(t, kept)
 	theirs := mine
 	mine = step(t, mine, kept, catalystIn())
-	theirs, m := saveOf(t, theirs, typing("theirs"))
+	_, m := saveOf(t, theirs, typing("theirs"))
 	mine = do(mine, m.Verb, m.Path, m.Text)
 	next, effects := page.Update(mine, page.Message{Verb: "theirs"})
 	assert.Equal(t, "theirs", next.Doc().Get("name"))

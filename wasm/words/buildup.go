@@ -181,9 +181,6 @@ func Goes(n int) string {
 	return strconv.Itoa(n) + " rounds, sanded back in between"
 }
 
-// LeftAfter says what of a layer is left once all is done.
-func LeftAfter(film string) string { return "left in the end " + film }
-
 // Cured says what a wet film cures to.
 func Cured(film string) string { return film + " cured" }
 

@@ -26,9 +26,6 @@ const (
 	CupsRunning   = "Cups that run"
 )
 
-// InAt says when the catalyst went in.
-func InAt(hour string) string { return "in at " + hour }
-
 // CatalystIsIn is read out once the clock runs.
 func CatalystIsIn(stop string) string {
 	if stop == "" {

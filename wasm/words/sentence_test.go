@@ -4,7 +4,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
-	"io/fs"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -94,9 +94,14 @@ var refusals = map[string]error{
 func errorsOf(t *testing.T, name string) []string {
 	t.Helper()
 	var list []string
-	packages, err := parser.ParseDir(token.NewFileSet(), "../../calc/"+name, func(f fs.FileInfo) bool { return !strings.HasSuffix(f.Name(), "_test.go") }, 0)
+	files, err := filepath.Glob("../../calc/" + name + "/*.go")
 	require.NoError(t, err)
-	for _, p := range packages {
+	for _, file := range files {
+		if strings.HasSuffix(file, "_test.go") {
+			continue
+		}
+		p, err := parser.ParseFile(token.NewFileSet(), file, nil, 0)
+		require.NoError(t, err)
 		ast.Inspect(p, func(n ast.Node) bool {
 			switch d := n.(type) {
 			case *ast.FuncDecl:
