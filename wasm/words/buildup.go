@@ -24,7 +24,7 @@ const (
 	DrawnShorter      = "drawn shorter"
 	DrawnThicker      = "drawn thicker"
 	LeftAtTheEnd      = "Left in the end"
-	StackScale        = "Films to one scale, but for a broken layer, which is thicker than drawn, and a hairline, which is thinner."
+	StackScale        = "Films to one scale; a broken layer is thicker, a hairline thinner."
 	WaitsForASize     = "Amounts wait for a size that can't be read."
 	WaitsForASurface  = "– (a size can't be read)"
 	OnNoSurface       = "on no surface yet"
