@@ -117,8 +117,8 @@ func TestOnlyASheetMoves(t *testing.T) {
 			s.Script(nil, `const ask = window.matchMedia.bind(window); window.matchMedia = (query) => query.includes("reduced-motion") ? { matches: false } : ask(query)`)
 		}
 		ready(s)
-		goTo(s, "settings")
-		do(s, "demo", "", "")
+		tell(s, "demo", "", "")
+		s.Wait(".notice .demo")
 		for _, screen := range page.Screens {
 			goTo(s, screen.Key)
 			s.Until("nothing moves once the menu is gone", func() bool { return len(moving(s)) == 0 })
