@@ -158,8 +158,7 @@ func TestOnAPhonesSide(t *testing.T) {
 		h.sees(dose)
 		h.sees(toWeigh)
 		for _, screen := range page.Screens {
-			tell(s, "go", screen.Key, "")
-			s.Wait(".screen-" + screen.Key)
+			goTo(s, screen.Key) // by taps: nothing lies over the screen
 			var taken float64
 			s.Script(&taken, `
 				const bar = document.querySelector(".bar").getBoundingClientRect(), act = document.querySelector(".act").getBoundingClientRect();
