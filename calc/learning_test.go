@@ -112,8 +112,8 @@ func likelyOf(t *testing.T, p *plan.Plan, card *job.Card) float64 {
 	for !s.Step(1 << 20) {
 	}
 	for _, l := range s.Order().Lines {
-		if l.Card.Key == card.Key && l.Sure != nil && l.Sure.Low > 0 {
-			return l.Sure.High / l.Sure.Low
+		if l.Card.Key == card.Key && l.Confidence != nil && l.Confidence.Low > 0 {
+			return l.Confidence.High / l.Confidence.Low
 		}
 	}
 	return 0

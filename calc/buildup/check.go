@@ -53,14 +53,14 @@ const (
 var Keys = []Key{OnGround, UnderWater, OpenCoat, WetFilm, Thinning, Waxing, SandSoon, MeanLeft, ThinLeft, GoThrough, CrackLimit}
 
 // Finding is what a check has to say about a step. Which step and check, how
-// firmly, on what ground, and what mends it.
+// firmly, on what ground, and what fixes it.
 type Finding struct {
-	Rule     Key
-	Step     int // index
-	Severity Severity
-	Mend     Mend
-	Ground   Ground // of OnGround
-	Want     Want   // of OnGround
+	Rule        Key
+	Step        int // index
+	Severity    Severity
+	Fix         Fix
+	Ground      Ground      // of OnGround
+	Requirement Requirement // of OnGround
 
 	Got, Limit float64    // SI
 	Scale      unit.Scale // of both; nil: the finding has no figure
@@ -71,8 +71,8 @@ type Finding struct {
 }
 
 // finding has a figure against a limit.
-func finding(s Severity, m Mend, got, limit float64, scale unit.Scale) Finding {
-	return Finding{Severity: s, Mend: m, Got: got, Limit: limit, Scale: scale}
+func finding(s Severity, m Fix, got, limit float64, scale unit.Scale) Finding {
+	return Finding{Severity: s, Fix: m, Got: got, Limit: limit, Scale: scale}
 }
 
 // check is one check of a sequence: it looks at a step and at what lies there.

@@ -23,6 +23,6 @@ import "shedreckoner/calc/working"
 
 // Rules is every rule of this package.
 var Rules = []*working.Rule{
-	Goes.Rule, StepSpread.Rule, Spread.Rule, Left.Rule, ThinSide.Rule, Through.Rule, Deviate, FilmNeeded,
+	Rounds.Rule, StepSpread.Rule, Spread.Rule, Left.Rule, ThinSide.Rule, Through.Rule, Deviate, FilmNeeded,
 	EdgeArea.Rule, FlatArea.Rule, Scaled.Rule, MeanReading, ReadingCV,
 }

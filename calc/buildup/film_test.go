@@ -19,7 +19,7 @@ func TestRules(t *testing.T) { workingtest.Check(t, buildup.Rules...) }
 
 func TestTheWalkAddsAndTakes(t *testing.T) {
 	goes := coat(150, 0.2)
-	goes.Goes, goes.Film.Takes, goes.Film.TakesCV = 3, micrometres(60), share(0.3)
+	goes.Rounds, goes.Film.Takes, goes.Film.TakesCV = 3, micrometres(60), share(0.3)
 	steps := []buildup.Step{
 		{Kind: buildup.Sand, Film: buildup.Film{Takes: micrometres(50), TakesCV: share(0.4)}}, // the ground: no film of ours
 		coat(400, 0.2), goes, sand(30, 0.4),
@@ -71,7 +71,7 @@ func TestAFilmThatWasFoundReplacesThePlan(t *testing.T) {
 // The share expected to go through, against a simulation of the same walk.
 func TestThroughAgainstASimulation(t *testing.T) {
 	second := coat(180, 0.30)
-	second.Goes = 2
+	second.Rounds = 2
 	steps := []buildup.Step{coat(200, 0.20), second, sand(250, 0.35), sand(100, 0.50)}
 	points, err := buildup.Walk(steps, terms(0.05, 40))
 	require.NoError(t, err)
@@ -96,7 +96,7 @@ func randomSteps(random *rand.Rand) ([]buildup.Step, int) {
 	var steps []buildup.Step
 	for range 1 + random.IntN(3) {
 		c := coat(between(50, 300), between(0.05, 0.35))
-		c.Goes = 1 + random.IntN(3)
+		c.Rounds = 1 + random.IntN(3)
 		if random.IntN(2) == 0 {
 			c.Film.Takes, c.Film.TakesCV = micrometres(between(5, 40)), share(between(0.1, 0.5))
 		}
@@ -151,7 +151,7 @@ func TestSolvedForTheMeanAlone(t *testing.T) {
 	assert.False(t, need.IsThin)
 	assert.Equal(t, 1, need.By)
 	assert.InDelta(t, 677, um(need.Film), 1e-9)
-	steps[0].Goes = 2
+	steps[0].Rounds = 2
 	need, err = buildup.Needed(steps, 0, terms(0.05, 0))
 	require.NoError(t, err)
 	assert.InDelta(t, 338.5, um(need.Film), 1e-9, "each go")
@@ -245,9 +245,9 @@ func TestWhatCantBeWalkedIsRefused(t *testing.T) {
 	_, err = buildup.Walk(many[:buildup.MaxSteps], on)
 	assert.NoError(t, err)
 	again := coat(10, 0.2)
-	again.Goes = buildup.MaxGoes + 1
+	again.Rounds = buildup.MaxRounds + 1
 	_, err = buildup.Walk([]buildup.Step{again}, on)
-	assert.Equal(t, buildup.TooManyGoes, cause(err))
+	assert.Equal(t, buildup.TooManyRounds, cause(err))
 	for _, s := range []buildup.Step{coat(400, 0), coat(400, 1.5), coat(-5, 0.2), coat(math.NaN(), 0.2), coat(0, 0.2), coat(60000, 0.2)} {
 		_, err := buildup.Walk([]buildup.Step{s}, on)
 		assert.Equal(t, buildup.OutOfRange, cause(err))

@@ -10,10 +10,10 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// found is a finding in short: how bad, what mends it, what was got against what.
+// found is a finding in short: how bad, what fixes it, what was got against what.
 type found struct {
 	severity   b.Severity
-	mend       b.Mend
+	fix        b.Fix
 	got, limit float64
 }
 
@@ -22,7 +22,7 @@ func only(t *testing.T, list []b.Finding, rule b.Key) *found {
 	var of []found
 	for _, f := range list {
 		if f.Rule == rule {
-			of = append(of, found{f.Severity, f.Mend, f.Scale.From(f.Got), f.Scale.From(f.Limit)})
+			of = append(of, found{f.Severity, f.Fix, f.Scale.From(f.Got), f.Scale.From(f.Limit)})
 		}
 	}
 	if len(of) == 0 {
@@ -79,7 +79,7 @@ func assertFound(t *testing.T, want, got *found, at float64) {
 		assert.Equal(t, want, got, at)
 		return
 	}
-	assert.Equal(t, []any{want.severity, want.mend}, []any{got.severity, got.mend}, at)
+	assert.Equal(t, []any{want.severity, want.fix}, []any{got.severity, got.fix}, at)
 	assert.InDeltaSlice(t, []float64{want.got, want.limit}, []float64{got.got, got.limit}, 1e-9, "%v: got, and the limit", at)
 }
 
@@ -89,8 +89,8 @@ func TestTheEndsOfARecoatWindow(t *testing.T) {
 		steps := []b.Step{put(b.TwoPack, window(2*unit.Hour, unit.Day)), put(b.TwoPack, after(wait))}
 		list := at(b.Check(b.Base{Ground: b.CuredEpoxy, IsSanded: true, IsWashed: true}, steps), 1, b.OnGround)
 		for _, f := range list {
-			if f.Want == b.Window {
-				return &found{f.Severity, f.Mend, unit.InHour.From(f.Got), unit.InHour.From(f.Limit)}
+			if f.Requirement == b.Window {
+				return &found{f.Severity, f.Fix, unit.InHour.From(f.Got), unit.InHour.From(f.Limit)}
 			}
 		}
 		return nil
@@ -116,7 +116,7 @@ func TestShortfallsNameWhatIsLeftAndWhatMustBe(t *testing.T) {
 	assert.Nil(t, only(t, of(0, thin-0.009), b.ThinLeft))
 	got := only(t, of(0, 200), b.ThinLeft)
 	require.NotNil(t, got)
-	assert.Equal(t, b.MoreEvenFilm, got.mend)
+	assert.Equal(t, b.MoreEvenFilm, got.fix)
 	assert.InDelta(t, thin, got.got, 1e-4)
 	assert.InDelta(t, 200, got.limit, 1e-9)
 	assert.NotNil(t, only(t, of(0, thin+0.02), b.ThinLeft), "a fiftieth of a micrometre short is short")

@@ -14,11 +14,11 @@ func film(symbol, meaning string) working.Arg {
 	return working.In(symbol, meaning, unit.InMicrometre, 0, mostFilm)
 }
 
-// Goes is the film of a step done several times: F = n × f. Range: 1 to 50
+// Rounds is the film of a step done several times: F = n × f. Range: 1 to 50
 // goes. Source: elementary geometry.
-var Goes = working.Of2("F = n × f", source.Geometry.At("equal goes"), source.Exact,
+var Rounds = working.Of2("F = n × f", source.Geometry.At("equal goes"), source.Exact,
 	film("F", "film of all goes"),
-	[]working.Arg{working.In("n", "goes", unit.InPure, 1, MaxGoes), film("f", "film of one go")},
+	[]working.Arg{working.In("n", "goes", unit.InPure, 1, MaxRounds), film("f", "film of one go")},
 	func(n unit.Factor, f unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * f })
 
 // StepSpread is how uneven a step leaves a film: s = c × F, c the sd from

@@ -28,8 +28,8 @@ func onGround(s sight) []Finding {
 	var list []Finding
 	ground := s.now()
 	for _, d := range Demands(ground, s.Layer.Material) {
-		if f := wants[d.Want](s, d); f != nil {
-			f.Ground, f.Want = ground, d.Want
+		if f := wants[d.Requirement](s, d); f != nil {
+			f.Ground, f.Requirement = ground, d.Requirement
 			list = append(list, *f)
 		}
 	}
@@ -37,7 +37,7 @@ func onGround(s sight) []Finding {
 }
 
 // wants is how each want is looked for; what is met has no finding.
-var wants = map[Want]func(sight, Demand) *Finding{
+var wants = map[Requirement]func(sight, Demand) *Finding{
 	Another:   open,
 	Dryness:   open,
 	Promptly:  open,
@@ -54,7 +54,7 @@ func unless(isMet bool, d Demand) *Finding {
 	if isMet {
 		return nil
 	}
-	return &Finding{Severity: d.Severity, Mend: d.Mend}
+	return &Finding{Severity: d.Severity, Fix: d.Fix}
 }
 
 // sanding wants the ground sanded, and asks about a last grade that is known
@@ -75,7 +75,7 @@ func sanding(s sight, d Demand) *Finding {
 }
 
 func age(s sight, d Demand) *Finding {
-	f := finding(d.Severity, d.Mend, float64(s.age), float64(d.Least), unit.InDay)
+	f := finding(d.Severity, d.Fix, float64(s.age), float64(d.Least), unit.InDay)
 	switch {
 	case !s.knowsAge:
 		f.Severity, f.IsUnknown = d.Unknown, true
@@ -92,15 +92,15 @@ func window(s sight, d Demand) *Finding {
 		return nil
 	}
 	if s.below == nil || s.below.RecoatTo == 0 {
-		return &Finding{Severity: Ask, Mend: d.Mend, IsUnknown: true}
+		return &Finding{Severity: Ask, Fix: d.Fix, IsUnknown: true}
 	}
 	from, to := float64(s.below.RecoatFrom), float64(s.below.RecoatTo)
-	f := finding(d.Severity, d.Mend, float64(s.age), to, unit.InHour)
+	f := finding(d.Severity, d.Fix, float64(s.age), to, unit.InHour)
 	switch {
 	case !s.knowsAge:
 		f.Severity, f.IsUnknown = Note, true
 	case f.Got < from:
-		f.Mend, f.Limit = WaitLonger, from
+		f.Fix, f.Limit = WaitLonger, from
 	case f.Got <= to:
 		return nil
 	}
@@ -113,7 +113,7 @@ func underWater(s sight) []Finding {
 	if !s.isBelowWater || !isFilled {
 		return nil
 	}
-	return []Finding{{Severity: Refuse, Mend: EpoxyFilling}}
+	return []Finding{{Severity: Refuse, Fix: EpoxyFilling}}
 }
 
 // openCoat refuses an unwaxed polyester coat that is left open or sanded: air
@@ -133,7 +133,7 @@ func openCoat(s sight) []Finding {
 	if isCovered && !s.Film.takes() {
 		return nil
 	}
-	return []Finding{{Severity: Refuse, Mend: AddWax}}
+	return []Finding{{Severity: Refuse, Fix: AddWax}}
 }
 
 func wetFilm(s sight) []Finding {

@@ -82,7 +82,7 @@ func TestUnpreparedGrounds(t *testing.T) {
 			found := at(b.Check(b.Base{Ground: ground}, []b.Step{put(m, waxed)}), 0, b.OnGround)
 			assert.Equal(t, want[i], worst(found), "%s, material %d", ground, m)
 			for _, f := range found {
-				assert.NotEmpty(t, f.Mend)
+				assert.NotEmpty(t, f.Fix)
 				assert.Equal(t, source.CommonPractice, f.Mark)
 				assert.NotNil(t, f.Source.Document)
 			}
@@ -127,11 +127,11 @@ func TestAGroundThatThereIsntDemandsNothing(t *testing.T) {
 	assert.Equal(t, "unknown ground", b.Ground(-1).String())
 }
 
-func TestEveryDemandHasAListedMend(t *testing.T) {
+func TestEveryDemandHasAListedFix(t *testing.T) {
 	for g := b.PolystyreneFoam; g <= b.TwoPackCoat; g++ {
 		for _, m := range []b.Material{b.Polyester, b.VinylEster, b.Epoxy, b.TwoPack, b.PolyesterFiller, b.EpoxyFiller} {
 			for _, d := range b.Demands(g, m) {
-				assert.Contains(t, b.Mends, d.Mend)
+				assert.Contains(t, b.Fixes, d.Fix)
 			}
 		}
 	}
@@ -156,7 +156,7 @@ func TestAnUnwaxedCoatFollowsWhileTackyElseSanded(t *testing.T) {
 	for _, c := range []struct {
 		steps []b.Step
 		want  b.Severity
-		mend  b.Mend
+		fix   b.Fix
 	}{
 		{[]b.Step{first, put(b.Polyester, waxed, after(3*unit.Hour))}, -1, ""},
 		{[]b.Step{first, put(b.Polyester, waxed, after(unit.Hour/2))}, b.Refuse, b.WaitLonger},
@@ -165,8 +165,8 @@ func TestAnUnwaxedCoatFollowsWhileTackyElseSanded(t *testing.T) {
 	} {
 		found := at(b.Check(base, c.steps), 1, b.OnGround)
 		assert.Equal(t, c.want, worst(found), c.steps[1].Wait)
-		if c.mend != "" {
-			assert.Equal(t, c.mend, found[0].Mend)
+		if c.fix != "" {
+			assert.Equal(t, c.fix, found[0].Fix)
 		}
 	}
 	late := b.Check(base, []b.Step{first, sandTo(180, after(30*unit.Hour)), put(b.Polyester, waxed, after(unit.Hour))})
@@ -177,7 +177,7 @@ func TestAnUnwaxedCoatFollowsWhileTackyElseSanded(t *testing.T) {
 func TestAPolyesterCoatLeftOpenOrSandedIsWaxedOrUnderFilm(t *testing.T) {
 	base := b.Base{Ground: b.Laminate, IsSanded: true, Grit: 120}
 	underFilm := func(s *b.Step) { s.Layer.IsUnderFilm = true }
-	goes := func(s *b.Step) { s.Goes, s.Film = 2, sand(60, 0.4).Film }
+	goes := func(s *b.Step) { s.Rounds, s.Film = 2, sand(60, 0.4).Film }
 	for name, c := range map[string]struct {
 		steps []b.Step
 		want  int
@@ -229,7 +229,7 @@ func TestEpoxyCuresBeforePolyester(t *testing.T) {
 	untried[1].Wait = unit.Hour
 	found = at(b.Check(base, untried), 3, b.OnGround)
 	require.Len(t, found, 1)
-	assert.Equal(t, b.LogTestPatch, found[0].Mend)
+	assert.Equal(t, b.LogTestPatch, found[0].Fix)
 }
 
 func TestLimitsOfACoat(t *testing.T) {
@@ -243,7 +243,7 @@ func TestLimitsOfACoat(t *testing.T) {
 		edit func(*b.Layer)
 		rule b.Key
 		want b.Severity
-		mend b.Mend
+		fix  b.Fix
 	}{
 		"all well":       {func(*b.Layer) {}, b.WetFilm, -1, ""},
 		"at the most":    {func(l *b.Layer) { l.Wet = 410e-6 }, b.WetFilm, -1, ""},
@@ -262,8 +262,8 @@ func TestLimitsOfACoat(t *testing.T) {
 		c.edit(&l)
 		found := at(b.Check(base, []b.Step{{Kind: b.Coat, Layer: l}}), 0, c.rule)
 		assert.Equal(t, c.want, worst(found), name)
-		if c.mend != "" {
-			assert.Equal(t, c.mend, found[0].Mend, name)
+		if c.fix != "" {
+			assert.Equal(t, c.fix, found[0].Fix, name)
 			assert.NotNil(t, found[0].Scale, name)
 		}
 	}
@@ -291,7 +291,7 @@ func TestAnOrderlyBuildUpHasNothingRed(t *testing.T) {
 	}
 	assert.Less(t, worst(b.Check(base, steps)), b.Refuse)
 	steps[7].Wait = 3 * unit.Day
-	assert.Equal(t, b.SandFirst, at(b.Check(base, steps), 7, b.OnGround)[0].Mend, "past its window")
+	assert.Equal(t, b.SandFirst, at(b.Check(base, steps), 7, b.OnGround)[0].Fix, "past its window")
 }
 
 func TestShortfalls(t *testing.T) {

@@ -22,18 +22,18 @@ const (
 
 // Step is one step of a build-up, on one surface.
 type Step struct {
-	Kind  Kind
-	Goes  int // how often it is done; 0 and 1: once
-	Film  Film
-	Layer Layer     // of a coat or fill
-	Grit  int       // of sanding: the last P grade; 0: not said
-	Wait  unit.Time // since the step before, at 20 °C; 0: not said
+	Kind   Kind
+	Rounds int // how often it is done; 0 and 1: once
+	Film   Film
+	Layer  Layer     // of a coat or fill
+	Grit   int       // of sanding: the last P grade; 0: not said
+	Wait   unit.Time // since the step before, at 20 °C; 0: not said
 }
 
-// MaxSteps and MaxGoes bound a build-up.
+// MaxSteps and MaxRounds bound a build-up.
 const (
-	MaxSteps = 40
-	MaxGoes  = 50
+	MaxSteps  = 40
+	MaxRounds = 50
 )
 
 // Film is what a step does to the film, each go. A figure without a step is
@@ -60,7 +60,7 @@ type Least struct {
 }
 
 // goes is how often the step is done.
-func (s Step) goes() int { return max(s.Goes, 1) }
+func (s Step) goes() int { return max(s.Rounds, 1) }
 
 // adds says if the step adds film, takes if it takes some.
 func (f Film) adds() bool  { return f.Adds.Step != nil }
@@ -79,7 +79,7 @@ type StepCause int
 // The causes of a StepError.
 const (
 	TooManySteps StepCause = iota
-	TooManyGoes
+	TooManyRounds
 	NotACoat     // it was asked how much film a step must add that adds none
 	NoLaterPoint // nothing after the step depends on its film
 	OutOfRange   // a figure, or a sum of figures up to the step
@@ -105,8 +105,8 @@ func checkSteps(steps []Step) error {
 		return &StepError{Step: MaxSteps, Cause: TooManySteps}
 	}
 	for i, s := range steps {
-		if s.Goes > MaxGoes {
-			return &StepError{Step: i, Cause: TooManyGoes}
+		if s.Rounds > MaxRounds {
+			return &StepError{Step: i, Cause: TooManyRounds}
 		}
 		if _, err := Left.Of(s.Film.Least.Mean.Value, s.Film.Least.Thinnest.Value); err != nil {
 			return outOfRange(i, err) // neither least may be a film that none is

@@ -145,7 +145,7 @@ func part(films, spreads []working.Figure[unit.DryFilm], times int, film working
 	}
 	if times > 1 {
 		n := working.Given(unit.Factor(times), "goes", unit.InPure, "", source.Typed)
-		if film, err = Goes.Figure(n, film); err != nil {
+		if film, err = Rounds.Figure(n, film); err != nil {
 			return nil, nil, err
 		}
 	}

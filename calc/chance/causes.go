@@ -42,8 +42,8 @@ type term struct {
 	causes []int
 }
 
-// doubt is a plan's order as terms and causes.
-type doubt struct {
+// uncertainty is a plan's order as terms and causes.
+type uncertainty struct {
 	plan   *plan.Plan
 	order  *Order
 	lines  []int // of the order that are simulated
@@ -56,8 +56,8 @@ type doubt struct {
 
 // doubtOf takes a plan apart. Goods by the piece and by length carry their own
 // tenth more and aren't simulated.
-func doubtOf(p *plan.Plan, o *Order) *doubt {
-	d := &doubt{plan: p, order: o, at: map[*job.Card]int{}, known: map[string]int{}}
+func doubtOf(p *plan.Plan, o *Order) *uncertainty {
+	d := &uncertainty{plan: p, order: o, at: map[*job.Card]int{}, known: map[string]int{}}
 	for i := range o.Lines {
 		if l := &o.Lines[i]; l.Err == nil && isMeasured(l) && l.Need.IsPositive() {
 			d.at[l.Card] = len(d.lines)
@@ -78,7 +78,7 @@ func doubtOf(p *plan.Plan, o *Order) *doubt {
 func isMeasured(l *Line) bool { return l.Scale == unit.InKilogram || l.Scale == unit.InLitre }
 
 // step adds what a step takes, surface by surface.
-func (d *doubt) step(b *plan.Buildup, s *plan.Step) {
+func (d *uncertainty) step(b *plan.Buildup, s *plan.Step) {
 	shared := d.shared(s)
 	isOpen := func(i int) bool {
 		surface, typed := &d.plan.Surfaces()[i], &d.plan.Job.Surfaces[i]
@@ -107,10 +107,10 @@ func (d *doubt) step(b *plan.Buildup, s *plan.Step) {
 	}
 }
 
-func (d *doubt) line(at int) *Line { return &d.order.Lines[d.lines[at]] }
+func (d *uncertainty) line(at int) *Line { return &d.order.Lines[d.lines[at]] }
 
 // area is the cause of one surface's area.
-func (d *doubt) area(s *job.Surface) int {
+func (d *uncertainty) area(s *job.Surface) int {
 	return d.cause("area "+s.Path, Cause{Kind: AreaCause, Surface: s, Spread: order.CV(float64(material.AreaCV[s.By].Value))})
 }
 
@@ -119,7 +119,7 @@ func (d *doubt) area(s *job.Surface) int {
 // together as wide as the belief before any entry and the spread from one work to
 // another: an entry that came out as planned then only narrows. What is learned
 // of used and planned holds both.
-func (d *doubt) shared(s *plan.Step) []int {
+func (d *uncertainty) shared(s *plan.Step) []int {
 	card := s.Card
 	if l := s.Learnt; l != nil {
 		spread := order.Belief{Mean: l.Mean, SD: l.SD}.Next(float64(material.SurfaceSD.Value))
@@ -163,7 +163,7 @@ const ofRange = 2 * 1.6448536269514722
 // rangeSD takes a card's usual range as a likely one.
 func rangeSD(low, high float64) float64 { return math.Log(high/low) / ofRange }
 
-func (d *doubt) cause(key string, c Cause) int {
+func (d *uncertainty) cause(key string, c Cause) int {
 	at, known := d.known[key]
 	if !known {
 		at = len(d.causes)
@@ -174,7 +174,7 @@ func (d *doubt) cause(key string, c Cause) int {
 }
 
 // model is the same for the simulation.
-func (d *doubt) model() *order.Model {
+func (d *uncertainty) model() *order.Model {
 	m := order.NewModel(len(d.lines))
 	draws := make([]order.Draw, len(d.causes))
 	for i, c := range d.causes {
@@ -198,7 +198,7 @@ type Effect struct {
 }
 
 // effects are those of one line, the largest first.
-func (d *doubt) effects(at int) []Effect {
+func (d *uncertainty) effects(at int) []Effect {
 	var own []term
 	var causes []int
 	seen := map[int]bool{}

@@ -102,9 +102,9 @@ func TestProgressByHand(t *testing.T) {
 	}
 	for _, l := range sim.Order().Lines {
 		if l.Card.Key == "flowcoat" {
-			assert.Less(t, l.Sure.Low, orderedNeed(t, p, "flowcoat"))
-			assert.Greater(t, l.Sure.High, orderedNeed(t, p, "flowcoat"))
-			assert.Less(t, l.Sure.High, whole)
+			assert.Less(t, l.Confidence.Low, orderedNeed(t, p, "flowcoat"))
+			assert.Greater(t, l.Confidence.High, orderedNeed(t, p, "flowcoat"))
+			assert.Less(t, l.Confidence.High, whole)
 		}
 	}
 
@@ -185,7 +185,7 @@ func TestLessonAgainstTheClosedForm(t *testing.T) {
 	for _, line := range sim.Order().Lines {
 		if line.Card.Key == "flowcoat" {
 			want := before * math.Exp(0.103846+1.6449*sd)
-			assert.InEpsilon(t, want, line.Sure.High, 0.03, "areas add a little, 10,000 draws too")
+			assert.InEpsilon(t, want, line.Confidence.High, 0.03, "areas add a little, 10,000 draws too")
 		}
 	}
 	for _, bad := range []string{"nonsense", "9 0.1 3", "0.1 0 3", "NaN 0.1 3", "0.1 0.1 -3", "0.1 0.1"} {

@@ -45,8 +45,8 @@ type Line struct {
 	Bought order.Purchase
 	// SomePriced: other sizes have no price, so that they weren't looked at.
 	SomePriced bool
-	Err        error // packs could not be chosen, or a *plan.WaitsError: the need isn't known
-	Sure       *Sure // nil: as planned, with nothing for what may go otherwise
+	Err        error       // packs could not be chosen, or a *plan.WaitsError: the need isn't known
+	Confidence *Confidence // nil: as planned, with nothing for what may go otherwise
 }
 
 // IsPartial says if what a line needs or buys isn't known: then nor is any total.
@@ -181,7 +181,7 @@ func (l *Line) settle(need float64) {
 	if l.Card.SoldBy == material.ByPiece {
 		step = decimal.NewFromInt(1)
 	}
-	if l.Need, l.Err = order.Door(unit.Factor(l.Scale.SI(need)), l.Scale, step); l.Err != nil {
+	if l.Need, l.Err = order.RoundUp(unit.Factor(l.Scale.SI(need)), l.Scale, step); l.Err != nil {
 		return
 	}
 	l.ToBuy = order.ToBuy(l.Need, l.Stock)
@@ -208,8 +208,8 @@ func (l *Line) amount() float64 {
 
 // Why gives the working of the need.
 func (l *Line) Why() *working.Step {
-	if l.Sure != nil {
-		return l.Sure.Have.Step
+	if l.Confidence != nil {
+		return l.Confidence.Have.Step
 	}
 	switch l.Card.SoldBy {
 	case material.ByMass:

@@ -10,9 +10,9 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Sure is how sure a line is: what it may take, the two ways to buy it, and the
+// Confidence is how sure a line is: what it may take, the two ways to buy it, and the
 // way that the list goes.
-type Sure struct {
+type Confidence struct {
 	Low, High     float64 // 5 % and 95 % of the simulated jobs lie below; SI
 	Way                   // that the list goes: before the start, or all at once where the card says so
 	Start, AtOnce Way
@@ -38,12 +38,12 @@ const (
 
 // Simulation finds out in slices how sure an order is. It belongs to one plan.
 type Simulation struct {
-	doubt    *doubt
-	drawing  *order.Simulation
-	order    Order
-	finished int            // lines
-	outcome  *order.Outcome // of the line at hand; nil: not put in order yet
-	isWhole  bool
+	uncertainty *uncertainty
+	drawing     *order.Simulation
+	order       Order
+	finished    int            // lines
+	outcome     *order.Outcome // of the line at hand; nil: not put in order yet
+	isWhole     bool
 }
 
 // Simulate starts the simulation of a plan's order. Errors: *order.ModelError.
@@ -53,7 +53,7 @@ func Simulate(p *plan.Plan, o Order) (*Simulation, error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &Simulation{doubt: d, drawing: drawing, order: o}
+	s := &Simulation{uncertainty: d, drawing: drawing, order: o}
 	s.order.Lines = slices.Clone(o.Lines)
 	return s, nil
 }
@@ -66,11 +66,11 @@ const causeWork = 4
 // slices.
 func (s *Simulation) Step(work int) bool {
 	if s.drawing.Drawn() < Draws {
-		each := len(s.doubt.terms) + causeWork*len(s.doubt.causes)
+		each := len(s.uncertainty.terms) + causeWork*len(s.uncertainty.causes)
 		s.drawing.Step(max(1, work/max(each, 1)))
 		return false
 	}
-	if s.finished < len(s.doubt.lines) {
+	if s.finished < len(s.uncertainty.lines) {
 		s.finish()
 		return false
 	}
@@ -84,7 +84,7 @@ func (s *Simulation) Done() unit.Share {
 	if s.isWhole {
 		return 1
 	}
-	finished := float64(s.finished) / float64(len(s.doubt.lines)+1)
+	finished := float64(s.finished) / float64(len(s.uncertainty.lines)+1)
 	return unit.Share((float64(s.drawing.Drawn())/Draws + finished) / 2)
 }
 
@@ -95,7 +95,7 @@ func (s *Simulation) Order() Order { return s.order }
 // finish puts a line's draws in order, and the next time settles the line. One
 // whose chance can't be had stays as planned, with the error.
 func (s *Simulation) finish() {
-	line := &s.order.Lines[s.doubt.lines[s.finished]]
+	line := &s.order.Lines[s.uncertainty.lines[s.finished]]
 	var err error
 	if s.outcome == nil {
 		var outcome order.Outcome
@@ -104,7 +104,7 @@ func (s *Simulation) finish() {
 			return
 		}
 	} else if err = line.assure(*s.outcome); err == nil {
-		line.Sure.Effects = s.doubt.effects(s.finished)
+		line.Confidence.Effects = s.uncertainty.effects(s.finished)
 	}
 	if err != nil {
 		line.Err = err
@@ -113,5 +113,5 @@ func (s *Simulation) finish() {
 }
 
 func (l *Line) offered(p order.Purchase) bool {
-	return slices.ContainsFunc(l.Sure.Choices, func(c Choice) bool { return c.Bought.Bought.Equal(p.Bought) })
+	return slices.ContainsFunc(l.Confidence.Choices, func(c Choice) bool { return c.Bought.Bought.Equal(p.Bought) })
 }

@@ -35,7 +35,7 @@ func sureLine(t testing.TB, p plan.Plan, key string) *chance.Line {
 	l := lineOf(&o, key)
 	require.NotNil(t, l)
 	require.NoError(t, l.Err)
-	require.NotNil(t, l.Sure)
+	require.NotNil(t, l.Confidence)
 	return l
 }
 
@@ -51,9 +51,9 @@ func TestTheNeedOfOneSurfaceHasAClosedForm(t *testing.T) {
 		l := sureLine(t, p, key)
 		planned := float64(l.Mass.Value)
 		tolerance := 0.012 * planned // 10 000 draws: two standard errors of a 95 % point
-		assert.InDelta(t, planned*math.Exp(deviate*s), float64(l.Sure.Enough.Value), tolerance, key)
-		assert.InDelta(t, planned*math.Exp(-1.644854*s), l.Sure.Low, tolerance, key)
-		assert.InDelta(t, planned*math.Exp(1.644854*s), l.Sure.High, tolerance, key)
+		assert.InDelta(t, planned*math.Exp(deviate*s), float64(l.Confidence.Enough.Value), tolerance, key)
+		assert.InDelta(t, planned*math.Exp(-1.644854*s), l.Confidence.Low, tolerance, key)
+		assert.InDelta(t, planned*math.Exp(1.644854*s), l.Confidence.High, tolerance, key)
 	}
 }
 
@@ -62,16 +62,16 @@ func TestTheNeedOfOneSurfaceHasAClosedForm(t *testing.T) {
 // start, it comes with the rest.
 func TestTheReserveOfAColour(t *testing.T) {
 	first := sureLine(t, planned(t, rolledTwice...), "gelcoat")
-	assert.Nil(t, first.Sure.Reserve.Step)
-	assert.InDelta(t, float64(first.Sure.Enough.Value), first.Need.InexactFloat64(), 1.01e-4)
+	assert.Nil(t, first.Confidence.Reserve.Step)
+	assert.InDelta(t, float64(first.Confidence.Enough.Value), first.Need.InexactFloat64(), 1.01e-4)
 	l := sureLine(t, planned(t, append([]string{"card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
-	assert.InDelta(t, 0.5, float64(l.Sure.Reserve.Value), 1e-12)
-	assert.InDelta(t, float64(l.Sure.Enough.Value)+0.5, l.Need.InexactFloat64(), 1.01e-4)
+	assert.InDelta(t, 0.5, float64(l.Confidence.Reserve.Value), 1e-12)
+	assert.InDelta(t, float64(l.Confidence.Enough.Value)+0.5, l.Need.InexactFloat64(), 1.01e-4)
 	ten := sureLine(t, planned(t, append([]string{"card.gelcoat.reserve = 10 %", "card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
-	assert.InDelta(t, 0.684579, float64(ten.Sure.Reserve.Value), 1e-6)
+	assert.InDelta(t, 0.684579, float64(ten.Confidence.Reserve.Value), 1e-6)
 	filler := sureLine(t, planned(t, "buildup.1.step = 1", "buildup.1.step.1.kind = fill", "buildup.1.step.1.card = epoxy-filler", "buildup.1.step.1.thickness = 1 mm"), "epoxy-filler")
-	assert.Nil(t, filler.Sure.Reserve.Step)
-	assert.EqualValues(t, 0.80, filler.Sure.Chance)
+	assert.Nil(t, filler.Confidence.Reserve.Step)
+	assert.EqualValues(t, 0.80, filler.Confidence.Chance)
 }
 
 func TestTheAnswerDoesNotDependOnTheSlices(t *testing.T) {
@@ -88,18 +88,18 @@ func TestTheAnswerDoesNotDependOnTheSlices(t *testing.T) {
 func TestTwoWaysToBuy(t *testing.T) {
 	first := sureLine(t, planned(t, rolledTwice...), "gelcoat")
 	once := sureLine(t, planned(t, append([]string{"card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
-	assert.Equal(t, first.Sure.Start, once.Sure.Start)
-	assert.Equal(t, first.Sure.AtOnce, once.Sure.AtOnce)
-	assert.Equal(t, first.Sure.Start, first.Sure.Way)
-	assert.Equal(t, once.Sure.AtOnce, once.Sure.Way)
-	assert.EqualValues(t, 0.80, first.Sure.Start.Chance)
-	assert.EqualValues(t, 0.95, first.Sure.AtOnce.Chance)
+	assert.Equal(t, first.Confidence.Start, once.Confidence.Start)
+	assert.Equal(t, first.Confidence.AtOnce, once.Confidence.AtOnce)
+	assert.Equal(t, first.Confidence.Start, first.Confidence.Way)
+	assert.Equal(t, once.Confidence.AtOnce, once.Confidence.Way)
+	assert.EqualValues(t, 0.80, first.Confidence.Start.Chance)
+	assert.EqualValues(t, 0.95, first.Confidence.AtOnce.Chance)
 	assert.True(t, first.Need.LessThan(once.Need))
-	for _, w := range []chance.Way{first.Sure.Start, first.Sure.AtOnce} {
+	for _, w := range []chance.Way{first.Confidence.Start, first.Confidence.AtOnce} {
 		assert.GreaterOrEqual(t, float64(w.Buys.Chance), float64(w.Chance))
 		assert.GreaterOrEqual(t, w.Buys.Bought.Bought.InexactFloat64(), float64(w.Have.Value)-1e-6, "never less than is to be had")
 	}
-	assert.True(t, once.Bought.Bought.Equal(first.Sure.AtOnce.Buys.Bought.Bought))
+	assert.True(t, once.Bought.Bought.Equal(first.Confidence.AtOnce.Buys.Bought.Bought))
 }
 
 // twentySurfaces are alike, paced out, rolled twice.
@@ -123,7 +123,7 @@ func twentySurfaces() []string {
 func TestTheChosenChanceHolds(t *testing.T) {
 	p := planned(t, append(twentySurfaces(), "card.gelcoat.chance = 95 %")...)
 	l := sureLine(t, p, "gelcoat")
-	planned, enough := float64(l.Mass.Value), float64(l.Sure.Enough.Value)
+	planned, enough := float64(l.Mass.Value), float64(l.Confidence.Enough.Value)
 	random := rand.New(rand.NewPCG(77, 78))
 	logNormal := func(s float64) float64 { return math.Exp(s * random.NormFloat64()) }
 	area, hands := math.Sqrt(math.Log1p(0.10*0.10)), math.Hypot(0.15, 0.20)
@@ -153,7 +153,7 @@ func TestTheChosenChanceHolds(t *testing.T) {
 func TestChoicesOfPacks(t *testing.T) {
 	prices := []string{"card.gelcoat.pack.1.price = 21", "card.gelcoat.pack.2.price = 84", "card.gelcoat.pack.3.price = 299", "card.gelcoat.stock = 0.8"}
 	l := sureLine(t, planned(t, append(prices, rolledTwice...)...), "gelcoat")
-	choices := l.Sure.Choices
+	choices := l.Confidence.Choices
 	require.NotEmpty(t, choices)
 	chosen := slices.IndexFunc(choices, func(c chance.Choice) bool { return c.IsChosen })
 	require.GreaterOrEqual(t, chosen, 0)
@@ -192,8 +192,8 @@ func TestNoPacksOfThatChanceCostLess(t *testing.T) {
 		}
 		assert.InDelta(t, float64(best), l.Bought.Cost.InexactFloat64(), 1e-9, "%v", lines)
 		assert.InDelta(t, least, l.Bought.Bought.InexactFloat64(), 1e-9, "%v", lines)
-		chosen := slices.IndexFunc(l.Sure.Choices, func(c chance.Choice) bool { return c.IsChosen })
-		assert.GreaterOrEqual(t, l.Sure.Choices[chosen].Chance, l.Sure.Chance)
+		chosen := slices.IndexFunc(l.Confidence.Choices, func(c chance.Choice) bool { return c.IsChosen })
+		assert.GreaterOrEqual(t, l.Confidence.Choices[chosen].Chance, l.Confidence.Chance)
 	}
 }
 
@@ -213,13 +213,13 @@ func TestMoreChanceNeverNeedsLess(t *testing.T) {
 // more than a taped area.
 func TestWhatMovesTheNeedMost(t *testing.T) {
 	l := sureLine(t, planned(t, rolledTwice...), "gelcoat")
-	require.Len(t, l.Sure.Effects, 3)
-	assert.Equal(t, chance.LossCause, l.Sure.Effects[0].Cause.Kind)
-	assert.Equal(t, chance.FilmCause, l.Sure.Effects[1].Cause.Kind)
-	assert.Equal(t, chance.AreaCause, l.Sure.Effects[2].Cause.Kind)
+	require.Len(t, l.Confidence.Effects, 3)
+	assert.Equal(t, chance.LossCause, l.Confidence.Effects[0].Cause.Kind)
+	assert.Equal(t, chance.FilmCause, l.Confidence.Effects[1].Cause.Kind)
+	assert.Equal(t, chance.AreaCause, l.Confidence.Effects[2].Cause.Kind)
 	planned := unit.InKilogram.From(float64(l.Mass.Value))
-	assert.InDelta(t, planned*(math.Exp(1.644854*0.200623)-1), l.Sure.Effects[0].High, 1e-4)
-	assert.InDelta(t, planned*(math.Exp(-1.644854*0.200623)-1), l.Sure.Effects[0].Low, 1e-4)
+	assert.InDelta(t, planned*(math.Exp(1.644854*0.200623)-1), l.Confidence.Effects[0].High, 1e-4)
+	assert.InDelta(t, planned*(math.Exp(-1.644854*0.200623)-1), l.Confidence.Effects[0].Low, 1e-4)
 }
 
 // Every line has its own causes, not the first alone: the catalyst moves with the
@@ -230,17 +230,17 @@ func TestEveryLineHasWhatMovesIt(t *testing.T) {
 	gelcoat := lineOf(&o, "gelcoat")
 	for _, key := range []string{"gelcoat", "ketone-peroxide"} {
 		l := lineOf(&o, key)
-		require.Len(t, l.Sure.Effects, 3, key)
-		for i, e := range l.Sure.Effects {
-			assert.Equal(t, gelcoat.Sure.Effects[i].Cause.Kind, e.Cause.Kind, key)
-			assert.InEpsilon(t, gelcoat.Sure.Effects[i].High/float64(gelcoat.Mass.Value), e.High/float64(l.Mass.Value), 1e-6, key)
-			assert.InEpsilon(t, gelcoat.Sure.Effects[i].Low/float64(gelcoat.Mass.Value), e.Low/float64(l.Mass.Value), 1e-6, key)
+		require.Len(t, l.Confidence.Effects, 3, key)
+		for i, e := range l.Confidence.Effects {
+			assert.Equal(t, gelcoat.Confidence.Effects[i].Cause.Kind, e.Cause.Kind, key)
+			assert.InEpsilon(t, gelcoat.Confidence.Effects[i].High/float64(gelcoat.Mass.Value), e.High/float64(l.Mass.Value), 1e-6, key)
+			assert.InEpsilon(t, gelcoat.Confidence.Effects[i].Low/float64(gelcoat.Mass.Value), e.Low/float64(l.Mass.Value), 1e-6, key)
 		}
 	}
 	filler := lineOf(&o, "epoxy-filler")
-	require.NotEmpty(t, filler.Sure.Effects)
-	assert.Greater(t, filler.Sure.Effects[0].High, 0.)
-	assert.Less(t, filler.Sure.Effects[0].Low, 0.)
+	require.NotEmpty(t, filler.Confidence.Effects)
+	assert.Greater(t, filler.Confidence.Effects[0].High, 0.)
+	assert.Less(t, filler.Confidence.Effects[0].Low, 0.)
 }
 
 // A slice does about as much as it is asked for: all of the draws in one, the two
@@ -280,7 +280,7 @@ func TestEveryLineOpensToItsNeed(t *testing.T) {
 func TestNothingBoughtIsWorthNothing(t *testing.T) {
 	lines := append([]string{"card.gelcoat.stock = 50 kg", "card.gelcoat.pack.1.price = 20", "card.gelcoat.pack.2.price = 80", "card.gelcoat.pack.3.price = 300"}, rolledTwice...)
 	l := sureLine(t, planned(t, lines...), "gelcoat")
-	for _, c := range append(l.Sure.Choices, l.Sure.Start.Buys, l.Sure.AtOnce.Buys) {
+	for _, c := range append(l.Confidence.Choices, l.Confidence.Start.Buys, l.Confidence.AtOnce.Buys) {
 		if c.Bought.Bought.IsZero() {
 			assert.False(t, c.Worth.Valid)
 		}
@@ -292,7 +292,7 @@ func TestNothingBoughtIsWorthNothing(t *testing.T) {
 func TestPiecesStayAsPlanned(t *testing.T) {
 	p := planned(t, rolledTwice...)
 	o := sure(t, p, 1e6)
-	assert.Nil(t, lineOf(&o, "roller").Sure)
+	assert.Nil(t, lineOf(&o, "roller").Confidence)
 	assert.Equal(t, "5", lineOf(&o, "roller").Need.String())
 	empty := plan.Make(jobtest.Doc(t))
 	sure(t, empty, 1)

@@ -195,11 +195,11 @@ func TestWhatGoesOnByTheSquareMetreMovesItsLine(t *testing.T) {
 	o := sure(t, p, 1<<20)
 	l := lineOf(&o, "compound")
 	require.NotNil(t, l)
-	require.NotNil(t, l.Sure)
+	require.NotNil(t, l.Confidence)
 	need := l.Planned()
 	assert.InDelta(t, 0.240, need, 1e-9)
 	found := false
-	for _, e := range l.Sure.Effects {
+	for _, e := range l.Confidence.Effects {
 		if e.Cause.Kind == chance.UseCause {
 			found = true
 			assert.InEpsilon(t, need*(math.Sqrt(25./80)-1), e.Low, 1e-6)

@@ -36,7 +36,7 @@ func (l *Line) assure(outcome order.Outcome) error {
 	if err != nil {
 		return err
 	}
-	sure := &Sure{Low: l.Scale.SI(low), High: l.Scale.SI(high)}
+	sure := &Confidence{Low: l.Scale.SI(low), High: l.Scale.SI(high)}
 	none := working.Figure[unit.Factor]{}
 	if sure.Start, err = l.way(outcome, l.Card.Chance, "wanted chance of having enough, bought before the start", none); err != nil {
 		return err
@@ -48,7 +48,7 @@ func (l *Line) assure(outcome order.Outcome) error {
 	if l.Card.BuysAtOnce {
 		sure.Way = sure.AtOnce
 	}
-	l.Sure = sure
+	l.Confidence = sure
 	l.settle(l.Scale.From(float64(sure.Have.Value)))
 	l.choices(outcome)
 	return nil
@@ -112,14 +112,14 @@ func (l *Line) choices(outcome order.Outcome) {
 	}
 	offer := func(c Choice) {
 		if !l.offered(c.Bought) {
-			l.Sure.Choices = append(l.Sure.Choices, c)
+			l.Confidence.Choices = append(l.Confidence.Choices, c)
 		}
 	}
 	shown := l.choice(outcome)
 	shown.IsChosen = true
 	offer(shown)
-	offer(l.Sure.Start.Buys)
-	offer(l.Sure.AtOnce.Buys)
+	offer(l.Confidence.Start.Buys)
+	offer(l.Confidence.AtOnce.Buys)
 	for _, chance := range []unit.Share{0.5, 0.7, 0.8, 0.9, 0.95, 0.99} {
 		amount, _ := outcome.Enough(chance)
 		other := *l
@@ -127,7 +127,7 @@ func (l *Line) choices(outcome order.Outcome) {
 			offer(other.choice(outcome))
 		}
 	}
-	choices := l.Sure.Choices
+	choices := l.Confidence.Choices
 	sort.SliceStable(choices, func(i, j int) bool {
 		a, b := choices[i].Bought, choices[j].Bought
 		return cmp.Or(a.Bought.Cmp(b.Bought), a.Cost.Cmp(b.Cost)) < 0

@@ -14,7 +14,7 @@ type Cause struct {
 	Fault  string // key in job.Faults
 	Key    string // of the cause; page has its words
 	Sign   sign   // what the log would show of it; nil: no log shows it
-	Waits  bool   // warmth and time may mend it; false: they never will
+	Waits  bool   // warmth and time may fix it; false: they never will
 	Source source.Ref
 	Mark   source.Mark
 }

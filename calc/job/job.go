@@ -27,16 +27,16 @@ type Job struct {
 
 // Surface is one measured area.
 type Surface struct {
-	Path, Name string
-	Part       Part
-	Cutouts    []Part
-	Sides      working.Figure[unit.Factor]
-	Buildup    string // path of the build-up; empty: none chosen
-	Ground     string // key of Grounds; empty: not said
-	Prepared   Prepared
-	Lies       string
-	Inside     bool
-	By         string // key of MeasuredBy
+	Path, Name  string
+	Part        Part
+	Cutouts     []Part
+	Sides       working.Figure[unit.Factor]
+	Buildup     string // path of the build-up; empty: none chosen
+	Ground      string // key of Grounds; empty: not said
+	Prepared    Prepared
+	Orientation string
+	Inside      bool
+	By          string // key of MeasuredBy
 }
 
 // Part is a shape with its measures.

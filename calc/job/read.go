@@ -56,15 +56,15 @@ func figure[Q unit.Quantity](r *reader, path string, f *Field) (working.Figure[Q
 
 func (r *reader) surface(path string) Surface {
 	s := Surface{
-		Path:     path,
-		Name:     r.words(path+".name", surfaces.field("name")),
-		Part:     r.part(path, surfaces),
-		Buildup:  r.doc.Get(path + ".buildup"),
-		Ground:   r.choice(path+".ground", surfaces.field("ground")),
-		Prepared: r.prepared(path),
-		Lies:     r.choice(path+".lies", surfaces.field("lies")),
-		Inside:   r.choice(path+".inside", surfaces.field("inside")) == "locker",
-		By:       r.choice(path+".by", surfaces.field("by")),
+		Path:        path,
+		Name:        r.words(path+".name", surfaces.field("name")),
+		Part:        r.part(path, surfaces),
+		Buildup:     r.doc.Get(path + ".buildup"),
+		Ground:      r.choice(path+".ground", surfaces.field("ground")),
+		Prepared:    r.prepared(path),
+		Orientation: r.choice(path+".lies", surfaces.field("lies")),
+		Inside:      r.choice(path+".inside", surfaces.field("inside")) == "locker",
+		By:          r.choice(path+".by", surfaces.field("by")),
 	}
 	sides := unit.Factor(1)
 	if r.choice(path+".sides", surfaces.field("sides")) == "both" {

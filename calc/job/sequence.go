@@ -17,7 +17,7 @@ type Sequence struct {
 	Wait        working.Figure[unit.Time] // since the step before, at about 20 °C
 	IsUnderFilm bool                      // cured under release film
 	Patch       string                    // its test patch, as noted; empty: none
-	Goes        working.Figure[unit.Factor]
+	Rounds      working.Figure[unit.Factor]
 	GoTakes     working.Figure[unit.DryFilm] // sanded back after each go
 	Swallowed   working.Figure[unit.WetFilm] // by a porous ground
 	Least       working.Figure[unit.DryFilm] // that the step must leave
@@ -109,7 +109,7 @@ func (r *reader) sequence(path string, kind *StepKind, at func(string) (string, 
 	}
 	s.IsUnderFilm = shown["release"] && r.choice(at("release")) == "film"
 	if shown["goes"] {
-		s.Goes, s.GoTakes = typed[unit.Factor](r, at, "goes"), typed[unit.DryFilm](r, at, "go-takes")
+		s.Rounds, s.GoTakes = typed[unit.Factor](r, at, "goes"), typed[unit.DryFilm](r, at, "go-takes")
 	}
 	if shown["swallowed"] {
 		s.Swallowed = typed[unit.WetFilm](r, at, "swallowed")

@@ -11,7 +11,7 @@ var surfaces = &List{Key: "surface", Max: MaxSurfaces,
 	Fields: append(append([]*Field{
 		{Key: "name", Name: "name", Kind: Words, Optional: true},
 		{Key: "buildup", Name: "build-up", Kind: Words, Optional: true},
-		{Key: "lies", Name: "how it lies", Kind: Choice, Options: []Option{{LiesFlat, "flat, facing up"}, {OnWall, "a wall"}, {Overhead, "overhead"}}},
+		{Key: "lies", Name: "how it lies", Kind: Choice, Options: []Option{{FacingUp, "flat, facing up"}, {OnWall, "a wall"}, {Overhead, "overhead"}}},
 		{Key: "inside", Name: "where it is", Kind: Choice, Options: []Option{{"open", "in the open"}, {"locker", "inside a locker or hull"}}},
 		{Key: "by", Name: "how it was measured", Kind: Choice, Options: MeasuredBy},
 		{Key: "sides", Name: "sides", Kind: Choice, Options: []Option{{"one", "one side"}, {"both", "both sides"}}},
@@ -21,7 +21,7 @@ var surfaces = &List{Key: "surface", Max: MaxSurfaces,
 
 // How a surface lies.
 const (
-	LiesFlat = "flat"
+	FacingUp = "flat"
 	OnWall   = "wall"
 	Overhead = "overhead"
 )

@@ -10,7 +10,7 @@
 //	which input moves a total most               sensitivity.go
 //
 // A need goes the same way every time: simulated or planned as a float, through
-// Door to a decimal, less the stock, then to packs. All amounts are of the
+// RoundUp to a decimal, less the stock, then to packs. All amounts are of the
 // product as sold.
 package order
 

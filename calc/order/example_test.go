@@ -12,7 +12,7 @@ import (
 // Gel coat for Tern's foredeck, 6.3 kg with 1.1 kg on the shelf: one 5 kg tin
 // and a 1 kg tin cost less than six single ones, and far less than a drum.
 func ExampleChoose() {
-	need, _ := order.Door(unit.Mass(6.3), unit.InKilogram, order.Tenth)
+	need, _ := order.RoundUp(unit.Mass(6.3), unit.InKilogram, order.Tenth)
 	tins := []order.Pack{
 		{Size: decimal.RequireFromString("1"), Price: decimal.NewNullDecimal(decimal.RequireFromString("19.90"))},
 		{Size: decimal.RequireFromString("5"), Price: decimal.NewNullDecimal(decimal.RequireFromString("79"))},

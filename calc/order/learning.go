@@ -43,7 +43,7 @@ func (b Belief) Update(readings ...Reading) (Belief, error) {
 }
 
 // Next is the spread of the next work by this method and card: the belief's
-// own doubt and σ, the spread from one work to another.
+// own uncertainty and σ, the spread from one work to another.
 func (b Belief) Next(sigma float64) Spread { return LogNormal(b.Mean, math.Hypot(b.SD, sigma)) }
 
 // Factor is used ÷ planned as it is believed, exp(m).

@@ -83,9 +83,9 @@ func TestAnEntryAsPlannedOnlyNarrows(t *testing.T) {
 	}
 }
 
-// Learning in one go or in several is the same; doubt only shrinks; the mean
+// Learning in one go or in several is the same; uncertainty only shrinks; the mean
 // moves towards what was seen and not past it.
-func TestUpdateInAnyGoes(t *testing.T) {
+func TestUpdateInAnyRounds(t *testing.T) {
 	readings := []order.Reading{{0.3, 0.2}, {-0.1, 0.35}, {0.2, 0.2}}
 	atOnce, err := before.Update(readings...)
 	require.NoError(t, err)

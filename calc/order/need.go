@@ -14,31 +14,31 @@ import (
 // Tenth is the step to which needs are rounded: 0.1 g in kg, 0.1 mL in L.
 var Tenth = decimal.New(1, -4)
 
-// doorSlack is the share of a step by which a float may overshoot a mark and
+// roundSlack is the share of a step by which a float may overshoot a mark and
 // still stand on it: far more than sums of floats are off, far less than counts.
-const doorSlack = 1e-3
+const roundSlack = 1e-3
 
-// maxDoorSteps keeps the float's last bit under the slack.
-const maxDoorSteps = 1e12
+// mostSteps keeps the float's last bit under the slack.
+const mostSteps = 1e12
 
-// DoorError says that a computed amount can't be bought: negative, not a
+// RoundUpError says that a computed amount can't be bought: negative, not a
 // number, or beyond every scale.
-type DoorError struct{ Value float64 }
+type RoundUpError struct{ Value float64 }
 
 // Error names the amount.
-func (e *DoorError) Error() string { return fmt.Sprintf("order: can't buy %g", e.Value) }
+func (e *RoundUpError) Error() string { return fmt.Sprintf("order: can't buy %g", e.Value) }
 
-// Door is the one way from a computed amount to one that is dosed or bought:
+// RoundUp is the one way from a computed amount to one that is dosed or bought:
 // up to the next step, in the scale's unit. 0.1 + 0.2 kg is 0.3 kg and not
 // 0.3001, for what floats add to a mark doesn't count.
-// Range: v from 0 to 10¹² steps. Errors: *DoorError.
+// Range: v from 0 to 10¹² steps. Errors: *RoundUpError.
 // Source: our own; amounts round up.
-func Door[Q unit.Quantity](v Q, scale unit.Scale, step decimal.Decimal) (decimal.Decimal, error) {
+func RoundUp[Q unit.Quantity](v Q, scale unit.Scale, step decimal.Decimal) (decimal.Decimal, error) {
 	steps := scale.From(float64(v)) / step.InexactFloat64()
-	if !(steps >= -doorSlack && steps <= maxDoorSteps) {
-		return decimal.Zero, &DoorError{scale.From(float64(v))}
+	if !(steps >= -roundSlack && steps <= mostSteps) {
+		return decimal.Zero, &RoundUpError{scale.From(float64(v))}
 	}
-	return decimal.NewFromInt(int64(math.Max(0, math.Ceil(steps-doorSlack)))).Mul(step), nil
+	return decimal.NewFromInt(int64(math.Max(0, math.Ceil(steps-roundSlack)))).Mul(step), nil
 }
 
 // ToBuy is what the stock leaves to buy of a need, never below zero.

@@ -12,7 +12,7 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-func TestDoor(t *testing.T) {
+func TestRoundUp(t *testing.T) {
 	tenth := 0.1 // a variable: constants would add up exactly
 	for _, c := range []struct {
 		v    unit.Mass
@@ -28,35 +28,35 @@ func TestDoor(t *testing.T) {
 		{-1e-12, "0"},
 		{12345.6789, "12345.6789"},
 	} {
-		got, err := order.Door(c.v, unit.InKilogram, order.Tenth)
+		got, err := order.RoundUp(c.v, unit.InKilogram, order.Tenth)
 		require.NoError(t, err)
 		assert.True(t, got.Equal(dec(c.want)), "%v: %v", c.v, got)
 	}
-	got, err := order.Door(0.5*unit.Litre+0.01*unit.Millilitre, unit.InLitre, order.Tenth)
+	got, err := order.RoundUp(0.5*unit.Litre+0.01*unit.Millilitre, unit.InLitre, order.Tenth)
 	require.NoError(t, err)
 	assert.True(t, got.Equal(dec("0.5001")), got.String())
 }
 
-func TestDoorRefusesWhatCannotBeBought(t *testing.T) {
+func TestRoundUpRefusesWhatCannotBeBought(t *testing.T) {
 	for _, v := range []float64{math.NaN(), math.Inf(1), -1, 1e9} {
-		_, err := order.Door(unit.Mass(v), unit.InKilogram, order.Tenth)
-		var refused *order.DoorError
+		_, err := order.RoundUp(unit.Mass(v), unit.InKilogram, order.Tenth)
+		var refused *order.RoundUpError
 		assert.ErrorAs(t, err, &refused, "%v", v)
 	}
 }
 
 // What comes through the door is a whole number of steps, never under the
 // amount by more than the slack, and a second pass changes nothing.
-func TestDoorGoesUpToTheNextStep(t *testing.T) {
+func TestRoundUpGoesToTheNextStep(t *testing.T) {
 	random := rand.New(rand.NewPCG(2, 2))
 	for range 1000 {
 		v := math.Exp(12*random.Float64() - 6)
-		got, err := order.Door(unit.Mass(v), unit.InKilogram, order.Tenth)
+		got, err := order.RoundUp(unit.Mass(v), unit.InKilogram, order.Tenth)
 		require.NoError(t, err)
 		assert.True(t, got.Mod(order.Tenth).IsZero())
 		over := got.InexactFloat64() - v
 		assert.True(t, over > -1.001e-7 && over < 1.001e-4, "%v: %v", v, got)
-		again, err := order.Door(unit.Mass(got.InexactFloat64()), unit.InKilogram, order.Tenth)
+		again, err := order.RoundUp(unit.Mass(got.InexactFloat64()), unit.InKilogram, order.Tenth)
 		require.NoError(t, err)
 		assert.True(t, again.Equal(got))
 	}

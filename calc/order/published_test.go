@@ -23,7 +23,7 @@ func TestPublishedOrder(t *testing.T) {
 			b, err := learned(r)
 			return b.Mean, err
 		}},
-		"learned doubt": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
+		"learned uncertainty": {Result: unit.InPure, Got: func(r workingtest.Row) (float64, error) {
 			b, err := learned(r)
 			return b.SD, err
 		}},
@@ -113,7 +113,7 @@ func learned(r workingtest.Row) (order.Belief, error) {
 	for i := range readings {
 		readings[i] = order.Reading{X: r.Number("seen"), SD: r.Number("spread")}
 	}
-	return order.Belief{Mean: r.Number("believed"), SD: r.Number("doubt")}.Update(readings...)
+	return order.Belief{Mean: r.Number("believed"), SD: r.Number("uncertainty")}.Update(readings...)
 }
 
 // factor is the amount enough for 90 % over that for half.

@@ -293,32 +293,32 @@ buildup.1.step.1.film = 400 µm
 `
 
 // Source: table of grounds, common practice.
-func TestGroundsAreCheckedAndRedUntilMended(t *testing.T) {
+func TestGroundsAreCheckedAndRedUntilFixed(t *testing.T) {
 	for _, c := range []struct {
 		name, ground string
-		mends        []buildup.Mend // red ones
+		fixes        []buildup.Fix // red ones
 	}{
-		{"styrene on polystyrene foam", "surface.1.ground = polystyrene", []buildup.Mend{buildup.EpoxyInstead}},
-		{"on old paint", "surface.1.ground = paint", []buildup.Mend{buildup.StripPaint}},
-		{"on cured epoxy", "surface.1.ground = epoxy\nsurface.1.ground-age = 30", []buildup.Mend{buildup.WashFirst, buildup.SandFirst, buildup.LogTestPatch}},
-		{"washed and sanded", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both", []buildup.Mend{buildup.LogTestPatch}},
+		{"styrene on polystyrene foam", "surface.1.ground = polystyrene", []buildup.Fix{buildup.EpoxyInstead}},
+		{"on old paint", "surface.1.ground = paint", []buildup.Fix{buildup.StripPaint}},
+		{"on cured epoxy", "surface.1.ground = epoxy\nsurface.1.ground-age = 30", []buildup.Fix{buildup.WashFirst, buildup.SandFirst, buildup.LogTestPatch}},
+		{"washed and sanded", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both", []buildup.Fix{buildup.LogTestPatch}},
 		{"with a patch", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nsurface.1.patch = 3 May", nil},
 		{"patch on the step", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nbuildup.1.step.1.patch = 3 May", nil},
 		{"filler first, with a patch", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nsurface.1.patch = 3 May\nbuildup.1.step.1.kind = fill\nbuildup.1.step.1.card = polyester-filler\nbuildup.1.step.1.thickness = 2 mm", nil},
-		{"filler first, with none", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nbuildup.1.step.1.kind = fill\nbuildup.1.step.1.card = polyester-filler\nbuildup.1.step.1.thickness = 2 mm", []buildup.Mend{buildup.LogTestPatch}},
-		{"fresh epoxy", "surface.1.ground = fresh-epoxy\nsurface.1.ground-age = 3\nsurface.1.prepared = both\nsurface.1.patch = yes", []buildup.Mend{buildup.WaitLonger}},
-		{"under water on filler", "surface.1.ground = polyester-filler\nsurface.1.water = below", []buildup.Mend{buildup.EpoxyFilling}},
+		{"filler first, with none", "surface.1.ground = epoxy\nsurface.1.ground-age = 30\nsurface.1.prepared = both\nbuildup.1.step.1.kind = fill\nbuildup.1.step.1.card = polyester-filler\nbuildup.1.step.1.thickness = 2 mm", []buildup.Fix{buildup.LogTestPatch}},
+		{"fresh epoxy", "surface.1.ground = fresh-epoxy\nsurface.1.ground-age = 3\nsurface.1.prepared = both\nsurface.1.patch = yes", []buildup.Fix{buildup.WaitLonger}},
+		{"under water on filler", "surface.1.ground = polyester-filler\nsurface.1.water = below", []buildup.Fix{buildup.EpoxyFilling}},
 		{"nothing said", "", nil},
 	} {
 		p := planOf(t, overGround, c.ground)
-		var red []buildup.Mend
+		var red []buildup.Fix
 		for _, f := range p.Buildups()[0].FindingsOn("surface.1") {
 			if f.IsRed() {
-				red = append(red, f.Mend)
+				red = append(red, f.Fix)
 				assert.NotEmpty(t, f.Source.String(), c.name)
 			}
 		}
-		assert.Equal(t, c.mends, red, c.name)
+		assert.Equal(t, c.fixes, red, c.name)
 		assert.NotEmpty(t, chance.OrderOf(p).Lines, "%s: red stops no order", c.name)
 	}
 }
@@ -334,7 +334,7 @@ func TestFindingsNameTheirSurfaces(t *testing.T) {
 
 // Unwaxed gel coat can't be sanded; under release film it can. A wash and a
 // sanding step between epoxy and gel coat count, and so does the waiting.
-func TestStepsMendWhatComesAfter(t *testing.T) {
+func TestStepsFixWhatComesAfter(t *testing.T) {
 	open := planOf(t, brushed, "buildup.1.step.1.release = open").Buildups()[0]
 	require.NotNil(t, hasFinding(open.Findings(), buildup.OpenCoat))
 	assert.Nil(t, hasFinding(planOf(t, brushed).Buildups()[0].Findings(), buildup.OpenCoat))
@@ -358,11 +358,11 @@ buildup.1.step.4.wait = 1
 `
 	b := planOf(t, steps).Buildups()[0]
 	require.Len(t, b.Findings(), 1)
-	assert.Equal(t, buildup.LogTestPatch, b.Findings()[0].Mend)
+	assert.Equal(t, buildup.LogTestPatch, b.Findings()[0].Fix)
 	assert.Empty(t, planOf(t, steps, "buildup.1.step.4.patch = 1 May").Buildups()[0].Findings())
 	soon := planOf(t, steps, "buildup.1.step.2.wait = 24", "buildup.1.step.4.patch = 1 May").Buildups()[0]
 	require.Len(t, soon.Findings(), 1)
-	assert.Equal(t, buildup.WaitLonger, soon.Findings()[0].Mend)
+	assert.Equal(t, buildup.WaitLonger, soon.Findings()[0].Fix)
 }
 
 func TestStepsOfTheirOwn(t *testing.T) {

@@ -95,7 +95,7 @@ func coatAmounts(m *maker, s *Step, area working.Figure[unit.Area]) {
 		return
 	}
 	var q chain.Run
-	all := overGoes(&q, s.Job, area)
+	all := overRounds(&q, s.Job, area)
 	if q.Err != nil {
 		m.refuse(s.Path+".goes", q.Err)
 		return

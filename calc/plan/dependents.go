@@ -123,7 +123,7 @@ func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Len
 	s := u.step
 	u.cups()
 	u.eachSpell("gloves")
-	goes := s.Job.Goes
+	goes := s.Job.Rounds
 	if goes.Step == nil {
 		goes = inOneGo
 	}
@@ -139,7 +139,7 @@ func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Len
 	}
 	if s.Job.IsUnderFilm {
 		film := u.card("release-film")
-		u.add(Use{Name: film.Name, Card: film, Volume: chain.Do2(&u.q, overCoat, chain.Do2(&u.q, areaOfGoes, area, goes), chain.OnCard(film, film.OverCoat, "over a coat, wet", unit.InMicrometre))})
+		u.add(Use{Name: film.Name, Card: film, Volume: chain.Do2(&u.q, overCoat, chain.Do2(&u.q, areaOfRounds, area, goes), chain.OnCard(film, film.OverCoat, "over a coat, wet", unit.InMicrometre))})
 	}
 	u.edge("tape", edge, goes)
 	if s.Job.Method.IsSpray {

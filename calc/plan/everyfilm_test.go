@@ -45,7 +45,7 @@ func TestEveryFilmOfEveryCardHolds(t *testing.T) {
 			if method == "gravity-gun" && !card.CuredSprayed.Known {
 				continue
 			}
-			for _, lies := range []string{job.LiesFlat, job.OnWall, job.Overhead} {
+			for _, lies := range []string{job.FacingUp, job.OnWall, job.Overhead} {
 				d := coatAlone(card, method, lies)
 				p := plan.Make(d)
 				for wet := unit.InMicrometre.From(float64(card.CoatLeast.Value)); wet <= 2000; wet += 7 {
@@ -74,7 +74,7 @@ func TestEveryFilmOfEveryCardHolds(t *testing.T) {
 func TestUsualFilmsHold(t *testing.T) {
 	flow, _ := material.Find("flowcoat")
 	perArea := 0.5 // kg/m² a coat
-	d := coatAlone(&flow, "nap-roller", job.LiesFlat).Set("buildup.1.step.1.film", fmt.Sprintf("%g µm", perArea/float64(flow.Density.Value)*1e6))
+	d := coatAlone(&flow, "nap-roller", job.FacingUp).Set("buildup.1.step.1.film", fmt.Sprintf("%g µm", perArea/float64(flow.Density.Value)*1e6))
 	p := plan.Make(d)
 	require.Empty(t, p.Refused())
 	for _, f := range append(p.Buildups()[0].Findings(), p.Buildups()[0].Budgets()[0].Findings...) {

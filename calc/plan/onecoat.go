@@ -79,7 +79,7 @@ func liesOf(p *Plan, buildup string) lying {
 			if m.look(s.Path); s.Buildup != buildup {
 				continue
 			}
-			l.isWall, l.isOverhead = l.isWall || s.Lies == job.OnWall, l.isOverhead || s.Lies == job.Overhead
+			l.isWall, l.isOverhead = l.isWall || s.Orientation == job.OnWall, l.isOverhead || s.Orientation == job.Overhead
 		}
 		return l
 	})

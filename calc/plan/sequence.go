@@ -20,7 +20,7 @@ type Finding struct {
 	Surfaces []string // paths; empty: wherever the build-up goes
 }
 
-// IsRed says if the finding stands until it is mended.
+// IsRed says if the finding stands until it is fixed.
 func (f *Finding) IsRed() bool { return f.Severity == buildup.Refuse }
 
 // noGround is the ground of a surface that hasn't said it: nothing is asked of it.
@@ -163,7 +163,7 @@ func walked(p *Plan, path string) []buildup.Step {
 
 func (m *maker) walkedStep(s *Step, cv working.Figure[unit.Share]) buildup.Step {
 	out := s.Kind.walk(m, s, cv)
-	out.Wait, out.Goes = s.Job.Wait.Value, int(s.Job.Goes.Value)
+	out.Wait, out.Rounds = s.Job.Wait.Value, int(s.Job.Rounds.Value)
 	return out
 }
 

@@ -65,7 +65,7 @@ func TestNothingIsRedOnAnyGroundItIsMeantFor(t *testing.T) {
 	for i := range ready.Sequences {
 		s := &ready.Sequences[i]
 		for _, ground := range s.Grounds() {
-			for _, lies := range []string{job.LiesFlat, job.OnWall, job.Overhead} {
+			for _, lies := range []string{job.FacingUp, job.OnWall, job.Overhead} {
 				for _, width := range []string{"0.3 m", "1 m", "5 m"} {
 					name := s.Key + ", " + ground + ", " + lies + ", " + width
 					p := plan.Make(onGround(s, ground, lies, width))
@@ -78,7 +78,7 @@ func TestNothingIsRedOnAnyGroundItIsMeantFor(t *testing.T) {
 						red = append(red, budget.Findings...)
 					}
 					for _, f := range red {
-						assert.Less(t, f.Severity, buildup.Refuse, "%s: step %d, %s %s: %g, limit %g", name, f.Step+1, f.Rule, f.Mend, f.Got, f.Limit)
+						assert.Less(t, f.Severity, buildup.Refuse, "%s: step %d, %s %s: %g, limit %g", name, f.Step+1, f.Rule, f.Fix, f.Got, f.Limit)
 					}
 				}
 			}
@@ -89,9 +89,9 @@ func TestNothingIsRedOnAnyGroundItIsMeantFor(t *testing.T) {
 // A sequence isn't meant for a ground that stops it: what a surface on another
 // ground is told is that ground's own.
 func TestAGroundThatStopsItIsNone(t *testing.T) {
-	p := plan.Make(onGround(ready.Find("foam-to-gloss"), "polystyrene", job.LiesFlat, "1 m"))
+	p := plan.Make(onGround(ready.Find("foam-to-gloss"), "polystyrene", job.FacingUp, "1 m"))
 	require.NotEmpty(t, p.Buildups()[0].Findings())
-	assert.Equal(t, buildup.EpoxyInstead, p.Buildups()[0].Findings()[0].Mend)
+	assert.Equal(t, buildup.EpoxyInstead, p.Buildups()[0].Findings()[0].Fix)
 }
 
 // The kilograms of mix for each square metre and coat lie in the trade's band.
@@ -102,7 +102,7 @@ func TestKilogramsASquareMetreAreTheTrades(t *testing.T) {
 	held := 0
 	for i := range ready.Sequences {
 		s := &ready.Sequences[i]
-		p := plan.Make(onGround(s, s.Grounds()[0], job.LiesFlat, "5 m"))
+		p := plan.Make(onGround(s, s.Grounds()[0], job.FacingUp, "5 m"))
 		for _, step := range p.Buildups()[0].Steps {
 			if step.Coat == nil {
 				continue

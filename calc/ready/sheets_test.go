@@ -67,7 +67,7 @@ func TestEachReadySequenceMeetsItsSheet(t *testing.T) {
 		of := &ready.Sequences[i]
 		t.Run(of.Key, func(t *testing.T) {
 			s := readSheet(t, "figures.txt", of.Key+".txt")
-			d := onGround(of, of.Grounds()[0], job.LiesFlat, "1 m")
+			d := onGround(of, of.Grounds()[0], job.FacingUp, "1 m")
 			surface := "surface." + d.Items("surface")[0]
 			for _, side := range []string{"length", "width"} {
 				text := strconv.FormatFloat(s.cells[side], 'f', -1, 64)

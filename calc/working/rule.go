@@ -50,9 +50,9 @@ func (r *Rule) Eval(si ...float64) float64 { return r.eval(si) }
 // for tests. Errors: *RangeError.
 func (r *Rule) Compute(si ...float64) (float64, error) { return r.compute(si) }
 
-// Spoil makes the rule give a wrong result until mended. It is for tests: a check
+// Spoil makes the rule give a wrong result until fixed. It is for tests: a check
 // that doesn't notice is none.
-func (r *Rule) Spoil() (mend func()) {
+func (r *Rule) Spoil() (fix func()) {
 	right := r.eval
 	r.eval = func(si []float64) float64 { return 3*right(si) + 1 }
 	return func() { r.eval = right }

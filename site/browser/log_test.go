@@ -117,7 +117,7 @@ func TestACupIsLoggedInTwoTaps(t *testing.T) {
 	})
 }
 
-// A fault's causes: those that the log bears out before the others, which stand in no order; what waiting mends is told
+// A fault's causes: those that the log bears out before the others, which stand in no order; what waiting fixes is told
 // apart from what it never will.
 func TestAFaultIsHeldAgainstTheLog(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {

@@ -144,7 +144,7 @@ func TestSwitchLeavesOtherTabsAlone(t *testing.T) {
 	})
 }
 
-// A program that ends can't ask whether to switch: a reload must bring the newer, perhaps mended, version by itself.
+// A program that ends can't ask whether to switch: a reload must bring the newer, perhaps fixed, version by itself.
 func TestReloadAfterTheEndBringsNewVersion(t *testing.T) {
 	page := served(t, emptyProgram)
 	inBoth(t, func(t *testing.T, s *webdriver.Session) {

@@ -184,7 +184,7 @@ func TestAWrongWorker(t *testing.T) {
 
 // A set that was spoilt or lost where it was kept is made whole again from the network, by a start that fails or by the next
 // one that doesn't.
-func TestAKeptSetIsMended(t *testing.T) {
+func TestAKeptSetIsFilledAgain(t *testing.T) {
 	page := served(t, emptyProgram)
 	set := "shed-reckoner-" + page.Version
 	inBoth(t, func(t *testing.T, s *webdriver.Session) {

@@ -69,7 +69,7 @@ func useForm(t *testing.T, s *webdriver.Session) {
 func TestClick(t *testing.T) {
 	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
-		w.Write([]byte(`<!doctype html><title>t</title><div id="above"></div><button id="moves">Moves</button><p id="count">0</p><button id="goes">Goes</button>
+		w.Write([]byte(`<!doctype html><title>t</title><div id="above"></div><button id="moves">Moves</button><p id="count">0</p><button id="goes">Rounds</button>
 <script>
 	const until = Date.now() + 400;
 	(function grow() { above.style.height = (above.offsetHeight + 7) + "px"; if (Date.now() < until) requestAnimationFrame(grow); })();

@@ -36,7 +36,7 @@ func TestTheOrderIsMadeSureInSlices(t *testing.T) {
 	require.Equal(t, 1, laters(effects))
 	before := s.Order().Lines[0].Need
 	slices := 0
-	for !s.Sure.Done {
+	for !s.Confidence.Done {
 		require.Equal(t, 1, laters(effects), "one slice asks for the next")
 		s, effects = page.Update(s, page.Message{Verb: "work"})
 		slices++
@@ -59,7 +59,7 @@ func TestAKeyDuringTheWorkBeginsAnew(t *testing.T) {
 	s, effects := page.Update(s, page.Message{Verb: "set", Path: "card.gelcoat.stock", Text: "2 kg", At: noon})
 	assert.Zero(t, laters(effects), "the slice asked for is still to come")
 	count := 0
-	for !s.Sure.Done {
+	for !s.Confidence.Done {
 		s, effects = page.Update(s, page.Message{Verb: "work"})
 		require.LessOrEqual(t, laters(effects), 1)
 		count++
@@ -77,7 +77,7 @@ func TestListsThatLeaveThePageAreFinished(t *testing.T) {
 	for _, verb := range []string{"text", "csv", "share", "print"} {
 		s, _ := demoOrder(t)
 		s, _ = page.Update(s, page.Message{Verb: verb, At: noon})
-		assert.True(t, s.Sure.Done, verb)
+		assert.True(t, s.Confidence.Done, verb)
 	}
 }
 
@@ -132,10 +132,10 @@ func TestCausesHaveWords(t *testing.T) {
 	s = do(s, "text", "", "")
 	seen := map[chance.CauseKind]bool{}
 	for _, l := range s.Order().Lines {
-		if l.Sure == nil {
+		if l.Confidence == nil {
 			continue
 		}
-		for _, e := range l.Sure.Effects {
+		for _, e := range l.Confidence.Effects {
 			seen[e.Cause.Kind] = true
 			assert.NotEmpty(t, words.Cause(e.Cause, false))
 			assert.NotEmpty(t, words.Advice(e.Cause))

@@ -84,7 +84,7 @@ func putDoc(s *State, doc job.Document, more ...Effect) []Effect {
 func planAnew(s *State) {
 	s.Plan = s.Plan.Next(s.Doc())
 	swept(s)
-	s.Sure = Sureness{}
+	s.Confidence = Confidence{}
 }
 
 // BenchNow is the moment that the bench is planned for.

@@ -109,17 +109,17 @@ func TestAProudSpotWithoutAMinusKey(t *testing.T) {
 	assert.Equal(t, "1.5", s.Doc().Get(row+".z"))
 }
 
-// Every check, want and mend has words; none falls back to the last resort.
+// Every check, want and fix has words; none falls back to the last resort.
 func TestEveryFindingHasWords(t *testing.T) {
 	last, _, _ := words.Finding(&plan.Finding{Finding: buildup.Finding{Rule: "none"}}, "Gel coat", job.Units{})
 	for _, rule := range buildup.Keys {
 		for want := buildup.Another; want <= buildup.Promptly; want++ {
-			for _, mend := range buildup.Mends {
-				f := plan.Finding{Finding: buildup.Finding{Rule: rule, Want: want, Mend: mend, Got: 1, Limit: 2, Scale: unit.InHour}}
+			for _, fix := range buildup.Fixes {
+				f := plan.Finding{Finding: buildup.Finding{Rule: rule, Requirement: want, Fix: fix, Got: 1, Limit: 2, Scale: unit.InHour}}
 				what, how, _ := words.Finding(&f, "Gel coat", job.Units{})
-				assert.NotEmpty(t, how, mend)
+				assert.NotEmpty(t, how, fix)
 				assert.NotEqual(t, last, what, rule)
-				assert.NotContains(t, what, "{", mend)
+				assert.NotContains(t, what, "{", fix)
 			}
 		}
 	}

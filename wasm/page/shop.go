@@ -93,7 +93,7 @@ func finishThing(s *State, t *Thing) {
 		t.Small = plannedLikely(s, l)
 	}
 	if was := s.Doc().Get(tickPath(t.Key)); was != "" {
-		t.Ticked = was == t.Packs || !s.Sure.Done && s.Sure.Err == nil // what to buy isn't known yet
+		t.Ticked = was == t.Packs || !s.Confidence.Done && s.Confidence.Err == nil // what to buy isn't known yet
 		if !t.Ticked {
 			t.WasFor = was
 		}
@@ -110,10 +110,10 @@ func gradeOf(l *chance.Line) string {
 func plannedLikely(s *State, l *chance.Line) string {
 	units := s.Plan.Job.Units
 	planned := Said(l.Planned(), l.Scale, units)
-	if l.Sure == nil {
+	if l.Confidence == nil {
 		return words.PlannedLikely(planned, "", "")
 	}
-	low, high := Roughly(l.Scale.From(l.Sure.Low), l.Scale, units), Roughly(l.Scale.From(l.Sure.High), l.Scale, units)
+	low, high := Roughly(l.Scale.From(l.Confidence.Low), l.Scale, units), Roughly(l.Scale.From(l.Confidence.High), l.Scale, units)
 	number, _, _ := strings.Cut(low, "\u00a0")
 	planned, _, _ = strings.Cut(planned, "\u00a0")
 	return words.PlannedLikely(planned, number, high)
@@ -164,10 +164,10 @@ func (s *State) ShortOf() (name string, chance float64) {
 	lines := s.Order().Lines
 	for i := range lines {
 		l := &lines[i]
-		if l.Sure == nil || l.Card.BuysAtOnce || !(l.Card.Reserve.Value > 0) || l.ToBuy.IsZero() {
+		if l.Confidence == nil || l.Card.BuysAtOnce || !(l.Card.Reserve.Value > 0) || l.ToBuy.IsZero() {
 			continue
 		}
-		if short := 1 - float64(l.Sure.Buys.Chance); short >= 0.05 {
+		if short := 1 - float64(l.Confidence.Buys.Chance); short >= 0.05 {
 			names, chance = append(names, l.Card.Name), max(chance, short)
 		}
 	}
@@ -191,8 +191,8 @@ func (s *State) Stops() []string {
 			if f.Step < len(b.Steps) && b.Steps[f.Step].Card != nil {
 				layer = b.Steps[f.Step].Card.Name
 			}
-			what, mend, _ := words.Finding(&f, layer, s.Plan.Job.Units)
-			if text := s.StepName(f.Path) + ". " + words.Capital(what) + " " + mend; !said[text] {
+			what, fix, _ := words.Finding(&f, layer, s.Plan.Job.Units)
+			if text := s.StepName(f.Path) + ". " + words.Capital(what) + " " + fix; !said[text] {
 				said[text] = true
 				list = append(list, strings.TrimSpace(text))
 			}
@@ -214,9 +214,9 @@ func bought(s *State, m Message) []Effect {
 		if t.Ticked || text == "" {
 			text = ""
 		}
-		sure := s.Sure // what there is to buy doesn't hang on what was bought
+		sure := s.Confidence // what there is to buy doesn't hang on what was bought
 		effects := edit(s, s.Doc().Set(tickPath(t.Key), text), "")
-		s.Sure = sure
+		s.Confidence = sure
 		return effects
 	}
 	return nil

@@ -36,8 +36,8 @@ type State struct {
 
 	Plan plan.Plan // of the shown job as it is typed: its problems stand beside the fields
 
-	Sure    Sureness // of the plan's order
-	Working bool     // a slice of work was asked for and hasn't come yet
+	Confidence Confidence // of the plan's order
+	Working    bool       // a slice of work was asked for and hasn't come yet
 
 	Now    Moment           // of the latest message
 	Warned map[string]int   // by running cup and its start: how far it has warned
@@ -78,8 +78,8 @@ func (s *State) Chosen() *bench.Chosen {
 // Order gives what to buy: as planned, or once that is known for the chance that
 // each card wants.
 func (s *State) Order() *chance.Order {
-	if s.Sure.order != nil {
-		return s.Sure.order
+	if s.Confidence.order != nil {
+		return s.Confidence.order
 	}
 	return plan.Once(&s.Plan, "order", 0, func(p *plan.Plan) *chance.Order {
 		o := chance.OrderOf(p)

@@ -30,7 +30,7 @@ func stepIn(scale unit.Scale) (by decimal.Decimal, known bool) {
 	return decimal.Decimal{}, false
 }
 
-// stepped is the measures of what is read off or set, and mended by a little.
+// stepped is the measures of what is read off or set, and corrected by a little.
 // What is taped, or copied from a sheet, is typed.
 var stepped = []unit.Measure{
 	unit.Temperatures, unit.Percents, unit.Films, unit.Fills, unit.CupWeights, unit.Minutes, unit.Hours, unit.Days, unit.Numbers,

@@ -141,7 +141,7 @@ func budgetPoints(s *page.State, b *plan.Buildup, w *plan.Budget, id string) htm
 
 func pointName(b *plan.Buildup, p buildup.Point) string {
 	name := stepName(b, p.Step)
-	if b.Steps[p.Step].Job.Goes.Value > 1 {
+	if b.Steps[p.Step].Job.Rounds.Value > 1 {
 		name += words.Round(p.Go)
 	}
 	if p.IsTaking && b.Steps[p.Step].Job.Kind.IsCoat() {

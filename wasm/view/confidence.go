@@ -18,14 +18,14 @@ func chancePicture(s *page.State, l *chance.Line) html {
 	have := func(c chance.Choice) draw.Point {
 		return point(l.Scale.SI(l.Stock.Add(c.Bought.Bought).InexactFloat64()), float64(c.Chance))
 	}
-	curve := []draw.Point{point(l.Sure.Low, 0.05), point(l.Sure.High, 0.95)}
+	curve := []draw.Point{point(l.Confidence.Low, 0.05), point(l.Confidence.High, 0.95)}
 	var others []draw.Point
-	for _, c := range l.Sure.Choices {
+	for _, c := range l.Confidence.Choices {
 		others = append(others, have(c))
 	}
 	curve = append(curve, others...)
 	slices.SortFunc(curve, func(a, b draw.Point) int { return cmp.Compare(a.X, b.X) })
-	start, once := have(l.Sure.Start.Buys), have(l.Sure.AtOnce.Buys)
+	start, once := have(l.Confidence.Start.Buys), have(l.Confidence.AtOnce.Buys)
 	class := func(isChosen bool) string {
 		if isChosen {
 			return "today"
@@ -57,17 +57,17 @@ const (
 // moves is the two or three inputs that move the need most, each with what to
 // measure.
 func moves(s *page.State, l *chance.Line) html {
-	if len(l.Sure.Effects) == 0 {
+	if len(l.Confidence.Effects) == 0 {
 		return nothing
 	}
 	ofKind := map[chance.CauseKind]int{}
 	reach := 0.
-	for _, e := range l.Sure.Effects {
+	for _, e := range l.Confidence.Effects {
 		ofKind[e.Cause.Kind]++
 		reach = max(reach, reachOf(e))
 	}
 	var list []html
-	for _, e := range l.Sure.Effects[:min(len(l.Sure.Effects), mostEffects)] {
+	for _, e := range l.Confidence.Effects[:min(len(l.Confidence.Effects), mostEffects)] {
 		if reachOf(e) < leastEffect*reach {
 			break
 		}

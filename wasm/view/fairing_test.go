@@ -124,7 +124,7 @@ func TestFiguresOfFairingOpenToTheirWorking(t *testing.T) {
 	}
 }
 
-// Red is red on both screens, with what mends it; a mended one is gone.
+// Red is red on both screens, with what fixes it; a fixed one is gone.
 func TestFindingsStandAtTheStepAndOnTheSurface(t *testing.T) {
 	s := opened(fairState(t), "buildup.1")
 	assert.Contains(t, view.Page(s).String(), "no test patch is logged")

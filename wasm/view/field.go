@@ -159,7 +159,7 @@ func unitChip(f *job.Field, key line) html {
 // isOfUnit says if a sign is of a unit, not of a number.
 func isOfUnit(r rune) bool { return unicode.IsLetter(r) || strings.ContainsRune(`°%'"′″`, r) }
 
-// stepper is − and + beside a number that is mended by a little.
+// stepper is − and + beside a number that is corrected by a little.
 func stepper(key line, f *job.Field) html {
 	if !page.HasSteps(key.path, f, key.units.scale) {
 		return nothing

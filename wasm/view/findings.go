@@ -8,7 +8,7 @@ import (
 )
 
 // findingLines is what the checks have to say, the red first. In short only
-// what is to be mended or looked at is said, and not what it rests on; away from
+// what is to be fixed or looked at is said, and not what it rests on; away from
 // its step a finding names it.
 func findingLines(s *page.State, b *plan.Buildup, list []plan.Finding, inShort, away bool) html {
 	var lines []html
@@ -30,13 +30,13 @@ var severities = map[buildup.Severity]struct{ class, word string }{
 
 // findingLine is one finding; away from its step it names it.
 func findingLine(s *page.State, b *plan.Buildup, f *plan.Finding, inShort, away bool) html {
-	what, mend, rests := words.Finding(f, layerName(b, f), s.Plan.Job.Units)
+	what, fix, rests := words.Finding(f, layerName(b, f), s.Plan.Job.Units)
 	mark := severities[f.Severity]
 	step := ""
 	if away {
 		step = words.OfStep(stepName(b, f.Step))
 	}
-	parts := []html{el("p", a("class", mark.class), txt(mark.word+" "+step+words.Capital(what)+" "+mend))}
+	parts := []html{el("p", a("class", mark.class), txt(mark.word+" "+step+words.Capital(what)+" "+fix))}
 	if where := onlyOn(s, b, f); where != "" && !away {
 		parts = append(parts, el("p", a("class", "source"), txt(where)))
 	}

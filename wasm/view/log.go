@@ -249,7 +249,7 @@ func aheadOf(s *page.State, path string) html {
 	if !s.IsAhead(path) {
 		return nothing
 	}
-	return el("p", a("class", "bad"), txt(words.LiesAhead))
+	return el("p", a("class", "bad"), txt(words.InFuture))
 }
 
 func testOf(d job.Document, cup string) html {

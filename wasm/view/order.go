@@ -97,9 +97,9 @@ func totals(s *page.State) []html {
 // enough; nothing once it is known.
 func sureness(s *page.State) html {
 	switch {
-	case s.Sure.Err != nil:
+	case s.Confidence.Err != nil:
 		return el("p", a("class", "bad"), txt(words.TooLarge))
-	case s.Sure.Done:
+	case s.Confidence.Done:
 		return nothing
 	}
 	return hint(words.StillWorking)
@@ -122,7 +122,7 @@ func orderCautions(s *page.State) html {
 		lines = append(lines, verdict(stops, words.StopsTheOrder, stop, ""))
 	}
 	if len(lines) > 0 {
-		lines = append(lines, hint(words.StopsMend))
+		lines = append(lines, hint(words.StopsFix))
 	}
 	if needsAirFed(s) {
 		lines = append(lines, el("p", a("class", "bad"), txt(words.AirFed)))

@@ -25,7 +25,7 @@ func sureOrder(t *testing.T, system string) *page.State {
 func settled(t *testing.T, s *page.State) *page.State {
 	t.Helper()
 	for range 1000 {
-		if s.Sure.Done {
+		if s.Confidence.Done {
 			return s
 		}
 		s = do(s, "work", "", "")
@@ -128,7 +128,7 @@ func TestTheListIsALineAThing(t *testing.T) {
 	assert.Contains(t, page.OrderText(ticked), "\n✓ Polyester gel coat: ")
 	assert.Contains(t, row(do(ticked, "bought", "gelcoat", ""), "gelcoat"), `aria-pressed="false"`)
 	assert.Contains(t, row(settled(t, do(ticked, "undo", "", "")), "gelcoat"), `aria-pressed="false"`)
-	assert.True(t, ticked.Sure.Done, "the order needn't be worked out again for a tick")
+	assert.True(t, ticked.Confidence.Done, "the order needn't be worked out again for a tick")
 	more := settled(t, do(ticked, "set", "card.gelcoat.pack.3.sold", "no"))
 	assert.Contains(t, row(more, "gelcoat"), "was ticked for "+ticked.Doc().Get("ticked.gelcoat.packs"))
 

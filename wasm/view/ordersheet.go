@@ -31,7 +31,7 @@ func thingSheet(s *page.State, t *page.Thing) html {
 		return join(figure(s, "order."+t.Key, words.SheetPieces, "–", nil), hint(t.Small), action("find", t.WaitsFor, t.Key, words.PutItRight, "quiet"), need)
 	}
 	parts := []html{thingAnswer(s, t)}
-	if first.Sure != nil {
+	if first.Confidence != nil {
 		parts = append(parts, region("ways-"+t.Key, "div", a("class", "bothways", "role", "group"), buyWays(s, first)),
 			region("likely-"+t.Key, "div", a("class", "likely"), chancePicture(s, first), moves(s, first), hint(words.HowSimulated)))
 	}
@@ -112,8 +112,8 @@ func thingAnswer(s *page.State, t *page.Thing) html {
 	box := answerBox{Label: t.Name, Hero: txt(hero), Twin: txt(twin)}
 	if l.Grade == 0 {
 		box.Facts = []fact{{lineAmount(s, l, l.Need), words.SheetNeed}, {lineAmount(s, l, l.Stock), words.SheetStock}}
-		if l.Sure != nil {
-			box.Facts = append(box.Facts, fact{page.Roughly(l.Sure.Buys.Left.InexactFloat64(), l.Scale, s.Plan.Job.Units), words.SheetLeft})
+		if l.Confidence != nil {
+			box.Facts = append(box.Facts, fact{page.Roughly(l.Confidence.Buys.Left.InexactFloat64(), l.Scale, s.Plan.Job.Units), words.SheetLeft})
 		}
 	}
 	return answerOf("thing-"+t.Key, box)
@@ -123,11 +123,11 @@ func thingAnswer(s *page.State, t *page.Thing) html {
 func buyWays(s *page.State, l *chance.Line) html {
 	path := l.Card.Path + ".buy"
 	onceWhy := words.WayOnceElseWhy
-	if l.Sure.AtOnce.Reserve.Step != nil {
+	if l.Confidence.AtOnce.Reserve.Step != nil {
 		onceWhy = words.WayOnceWhy
 	}
-	return join(buyWay(s, l, path, "start", words.WayStart, words.WayStartWhy, l.Sure.Start, !l.Card.BuysAtOnce),
-		buyWay(s, l, path, job.BuyAtOnce, words.WayOnce, onceWhy, l.Sure.AtOnce, l.Card.BuysAtOnce))
+	return join(buyWay(s, l, path, "start", words.WayStart, words.WayStartWhy, l.Confidence.Start, !l.Card.BuysAtOnce),
+		buyWay(s, l, path, job.BuyAtOnce, words.WayOnce, onceWhy, l.Confidence.AtOnce, l.Card.BuysAtOnce))
 }
 
 func buyWay(s *page.State, l *chance.Line, path, key, name, why string, w chance.Way, isChosen bool) html {
@@ -174,11 +174,11 @@ func lineFigures(s *page.State, l *chance.Line) html {
 		parts = append(parts, el("h3", nil, txt(l.Grade.String())))
 	}
 	parts = append(parts, needFigures(s, l, id)...)
-	if l.Sure != nil {
+	if l.Confidence != nil {
 		shown := func(si float64) string { return page.AmountOf(l.Scale.From(si), l.Scale, s.Plan.Job.Units) }
-		parts = append(parts, figure(s, id+".enough", words.EnoughIn(l.Sure.Chance), shown(float64(l.Sure.Enough.Value)), l.Sure.Enough.Step))
-		if l.Sure.Reserve.Step != nil {
-			parts = append(parts, figure(s, id+".reserve", words.SheetKeeps, shown(float64(l.Sure.Reserve.Value)), l.Sure.Reserve.Step))
+		parts = append(parts, figure(s, id+".enough", words.EnoughIn(l.Confidence.Chance), shown(float64(l.Confidence.Enough.Value)), l.Confidence.Enough.Step))
+		if l.Confidence.Reserve.Step != nil {
+			parts = append(parts, figure(s, id+".reserve", words.SheetKeeps, shown(float64(l.Confidence.Reserve.Value)), l.Confidence.Reserve.Step))
 		}
 	}
 	if taken := takenWords(s, l); taken != "" {

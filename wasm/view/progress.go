@@ -93,7 +93,7 @@ func toBuyAgain(s *page.State) html {
 		}
 	}
 	meant, more := words.AsPlanned, words.OrderSaysTheChance
-	if s.Sure.Done {
+	if s.Confidence.Done {
 		meant, more = words.ForCardsChance, ""
 	}
 	if len(lines) == 0 {

@@ -195,7 +195,7 @@ func moreWords(s *page.State, step *plan.Step, kind *job.StepKind) string {
 		if j.IsUnderFilm {
 			air = words.UnderReleaseFilm
 		}
-		return words.Listed(thinner, words.Goes(int(j.Goes.Value)), air, wait)
+		return words.Listed(thinner, words.Rounds(int(j.Rounds.Value)), air, wait)
 	case plan.DrawnFiller:
 		off := ""
 		if step.Fill != nil {

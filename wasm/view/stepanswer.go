@@ -210,8 +210,8 @@ func findingVerdict(s *page.State, b *plan.Buildup, f *plan.Finding, id string, 
 	if f.IsRed() {
 		is, strong = stops, words.Stop
 	}
-	what, mend, _ := words.Finding(f, layerName(b, f), s.Plan.Job.Units)
-	text := words.Capital(what) + " " + mend
+	what, fix, _ := words.Finding(f, layerName(b, f), s.Plan.Job.Units)
+	text := words.Capital(what) + " " + fix
 	if where := onlyOn(s, b, f); where != "" {
 		text += " " + where
 	}

@@ -173,8 +173,8 @@ func HandMixedOf(n int) string {
 	return "putty mixed by hand: " + strconv.Itoa(n)
 }
 
-// Goes says how often a coat is gone over.
-func Goes(n int) string {
+// Rounds says how often a coat is gone over.
+func Rounds(n int) string {
 	if n <= 1 {
 		return Once
 	}

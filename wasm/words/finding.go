@@ -127,21 +127,21 @@ func splitSentence(e *fairing.SplitError) string {
 	return "There is nothing in it. Paste rows of readings, one row a line."
 }
 
-// Finding says what a check has found, what mends it, and what it rests on.
-func Finding(f *plan.Finding, layer string, units job.Units) (what, mend, rests string) {
+// Finding says what a check has found, what fixes it, and what it rests on.
+func Finding(f *plan.Finding, layer string, units job.Units) (what, fix, rests string) {
 	what = findingWords(f, layer, units)
-	mend = mendWords[f.Mend]
+	fix = fixWords[f.Fix]
 	if f.Rule == buildup.WetFilm && f.IsRed() {
-		mend = nearWords(f.Near, units)
+		fix = nearWords(f.Near, units)
 	}
-	if f.Mend == buildup.OtherGrade {
-		mend = "Sand with P" + unit.Number(f.Limit, 5) + "."
+	if f.Fix == buildup.OtherGrade {
+		fix = "Sand with P" + unit.Number(f.Limit, 5) + "."
 	}
 	rests = f.Source.String()
 	if f.Source.Document == source.Practice { // the mark says so
 		rests = f.Source.Place
 	}
-	return what, mend, rests + " – " + f.Mark.String()
+	return what, fix, rests + " – " + f.Mark.String()
 }
 
 func findingWords(f *plan.Finding, layer string, units job.Units) string {
@@ -219,9 +219,9 @@ func inUnit(f *plan.Finding, si float64, units job.Units) string {
 
 func groundWords(f *plan.Finding, layer, got, limit string) string {
 	on := f.Ground.String()
-	switch f.Want {
+	switch f.Requirement {
 	case buildup.Sanding:
-		if f.Mend == buildup.OtherGrade {
+		if f.Fix == buildup.OtherGrade {
 			return "The ground (" + on + ") was last sanded with P" + unit.Number(f.Got, 5) + "."
 		}
 		return "The ground (" + on + ") isn't sanded."
@@ -238,7 +238,7 @@ func groundWords(f *plan.Finding, layer, got, limit string) string {
 		switch {
 		case f.IsUnknown:
 			return "Was the coat below (" + on + ") still open for the next one? The waiting time wasn't said."
-		case f.Mend == buildup.WaitLonger:
+		case f.Fix == buildup.WaitLonger:
 			return "After " + got + " the coat below doesn't bear another yet: " + limit + " at the soonest."
 		}
 		return "After " + got + " the coat below no longer takes another without sanding: " + limit + " at the latest."
@@ -247,14 +247,14 @@ func groundWords(f *plan.Finding, layer, got, limit string) string {
 	case buildup.Promptly:
 		return layer + " on " + on + ": it rusts or dulls at once."
 	}
-	if text, known := reasons[f.Mend]; known {
+	if text, known := reasons[f.Fix]; known {
 		return strings.Replace(strings.Replace(text, "{layer}", layer, 1), "{ground}", on, 1)
 	}
 	return layer + " doesn't go straight on " + on + "."
 }
 
-// reasons say why a layer doesn't go on a ground, by what mends it.
-var reasons = map[buildup.Mend]string{
+// reasons say why a layer doesn't go on a ground, by what fixes it.
+var reasons = map[buildup.Fix]string{
 	buildup.EpoxyInstead:  "Styrene dissolves {ground}.",
 	buildup.EpoxyBetween:  "{layer} holds badly on {ground}.",
 	buildup.FillerBetween: "{layer} goes on {ground} over filler only.",
@@ -264,7 +264,7 @@ var reasons = map[buildup.Mend]string{
 	buildup.StripPaint:    "{layer} never goes on {ground}: it lifts.",
 }
 
-var mendWords = map[buildup.Mend]string{
+var fixWords = map[buildup.Fix]string{
 	buildup.EpoxyInstead:  "Use epoxy and epoxy filler here instead.",
 	buildup.EpoxyBetween:  "Put a coat of epoxy or epoxy primer in between.",
 	buildup.FillerBetween: "Put epoxy filler in between.",

@@ -107,7 +107,7 @@ const (
 	TakenDown          = "Taken down when it was weighed"
 	ItsCups            = "Its cups:"
 	GelledShort        = "gelled"
-	LiesAhead          = "This lies in the future, by this phone's clock. Is one of the two clocks wrong?"
+	InFuture           = "This lies in the future, by this phone's clock. Is one of the two clocks wrong?"
 	TakeAsACupTest     = "Take as a cup test"
 	CupTestHint        = "100 g, stirred 60 s, the clock from catalyst in, gelled when a lifted string snaps."
 	AddACupTest        = "Add a cup test"

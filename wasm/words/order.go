@@ -46,7 +46,7 @@ const (
 	SheetPieces     = "Need"
 	TapeTitle       = "Masking comes off in time"
 	StopsTheOrder   = "A build-up stops:"
-	StopsMend       = "What it would take is on the list all the same: put the build-up right before you buy."
+	StopsFix        = "What it would take is on the list all the same: put the build-up right before you buy."
 	CheckAgain      = "Is that intended?"
 	CrossCheckTitle = "For a square metre and a coat"
 )

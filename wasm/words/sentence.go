@@ -32,7 +32,7 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 		whole   *job.WholeError
 		words   *job.WordsError
 		cups    *cure.CupsError
-		door    *order.DoorError
+		door    *order.RoundUpError
 		waits   *plan.WaitsError
 	)
 	switch {
@@ -130,8 +130,8 @@ func stepSentence(e *buildup.StepError) string {
 	switch e.Cause {
 	case buildup.TooManySteps:
 		return "A build-up has at most " + strconv.Itoa(buildup.MaxSteps) + " steps. Remove some."
-	case buildup.TooManyGoes:
-		return "A step is done at most " + strconv.Itoa(buildup.MaxGoes) + " times. Type fewer rounds."
+	case buildup.TooManyRounds:
+		return "A step is done at most " + strconv.Itoa(buildup.MaxRounds) + " times. Type fewer rounds."
 	}
 	return "The film of this step can't be worked out. Check what it adds and takes, and the steps before it."
 }

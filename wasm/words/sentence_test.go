@@ -57,7 +57,7 @@ var refusals = map[string]error{
 	"job.WholeError":  &job.WholeError{},
 	"job.WordsError":  &job.WordsError{},
 
-	"order.DoorError":     &order.DoorError{},
+	"order.RoundUpError":  &order.RoundUpError{},
 	"order.LogError":      &order.LogError{},
 	"order.ModelError":    &order.ModelError{},
 	"order.PackError":     &order.PackError{},

@@ -12,7 +12,7 @@ const (
 	NoneYet          = "none yet"
 	PatchHint        = "What needs a test patch stays red until its day is noted here or on the surface."
 	RoundsHint       = "Spray, sand, find pinholes, spray again: how often."
-	SwallowedHint    = "Goes into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."
+	SwallowedHint    = "Rounds into the pores and leaves no film. Try a square on an offcut: what it took beyond its film."
 	SuchAsP220       = "such as P220"
 	SuchAsP1200      = "such as P1200"
 	LastGradeHint    = "What the next layer and the polish find."

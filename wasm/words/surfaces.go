@@ -97,7 +97,7 @@ func Under(s *job.Surface) string {
 	if s.Prepared.Grade > 0 {
 		parts = append(parts, "P"+strconv.Itoa(s.Prepared.Grade))
 	}
-	switch s.Lies {
+	switch s.Orientation {
 	case job.OnWall:
 		parts = append(parts, "a wall")
 	case job.Overhead:

@@ -22,7 +22,7 @@ func TestAWrongRuleIsNoticedByItsCheckOnly(t *testing.T) {
 	assert.NoError(t, b.check(t, real, b.rows[0]))
 	assert.True(t, b.notices(t, real, twice.Rule))
 	assert.False(t, b.notices(t, idle, twice.Rule))
-	assert.NoError(t, b.check(t, real, b.rows[0]), "mended")
+	assert.NoError(t, b.check(t, real, b.rows[0]), "fixed")
 	assert.Equal(t, []string{"test.twice"}, b.checked())
 }
 

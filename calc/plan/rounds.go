@@ -9,17 +9,17 @@ import (
 )
 
 var (
-	areaOfGoes = working.Of2("a = A × g", source.Geometry.At("repeated area"), source.Exact,
+	areaOfRounds = working.Of2("a = A × g", source.Geometry.At("repeated area"), source.Exact,
 		working.In("a", "area coated over all goes", unit.InSquareMetre, 0, 1e6),
 		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("g", "goes", unit.InPure, 1, 50)},
 		func(a unit.Area, n unit.Factor) unit.Area { return a * unit.Area(n) })
 
-	coatsOfGoes = working.Of2("N = n × g", source.Geometry.At("equal goes"), source.Exact,
+	coatsOfRounds = working.Of2("N = n × g", source.Geometry.At("equal goes"), source.Exact,
 		working.In("N", "coats over all goes", unit.InPure, 1, 2500),
 		[]working.Arg{working.In("n", "coats in one go", unit.InPure, 1, 50), working.In("g", "goes", unit.InPure, 1, 50)},
 		func(n, goes unit.Factor) unit.Factor { return n * goes })
 
-	filmOfGoes = working.Of3("F = g × (f − r)", source.Geometry.At("equal goes"), source.Exact,
+	filmOfRounds = working.Of3("F = g × (f − r)", source.Geometry.At("equal goes"), source.Exact,
 		working.In("F", "film added by all goes", unit.InMicrometre, 0, 1e6),
 		[]working.Arg{
 			working.In("g", "goes", unit.InPure, 1, 50),
@@ -41,7 +41,7 @@ func (e *GoTakesError) Error() string {
 // in between: the film it adds, and its coats. False: it is refused.
 func (m coater) goes(s *Step, c *Coat) bool {
 	s.Added, c.AllCoats = c.Cured, c.Coats
-	n, takes := s.Job.Goes, s.Job.GoTakes
+	n, takes := s.Job.Rounds, s.Job.GoTakes
 	if takes.Value > c.Cured.Value {
 		m.refuse(s.Path+".go-takes", &GoTakesError{takes.Value, c.Cured.Value})
 		return false
@@ -57,24 +57,24 @@ func (m coater) goes(s *Step, c *Coat) bool {
 		takes = nothingTaken
 	}
 	var q chain.Run
-	s.Added = chain.Do3(&q, filmOfGoes, n, c.Cured, takes)
-	c.AllCoats = chain.Do2(&q, coatsOfGoes, c.Coats, n)
+	s.Added = chain.Do3(&q, filmOfRounds, n, c.Cured, takes)
+	c.AllCoats = chain.Do2(&q, coatsOfRounds, c.Coats, n)
 	if q.Err != nil {
 		m.refuse(s.Path+field, q.Err)
 	}
 	return q.Err == nil
 }
 
-// overGoes is the area that a coat goes over, each time counted.
-func overGoes(q *chain.Run, s *job.Step, area working.Figure[unit.Area]) working.Figure[unit.Area] {
-	n := s.Goes
+// overRounds is the area that a coat goes over, each time counted.
+func overRounds(q *chain.Run, s *job.Step, area working.Figure[unit.Area]) working.Figure[unit.Area] {
+	n := s.Rounds
 	switch {
 	case n.Step == nil && s.GoTakes.Step == nil:
 		return area
 	case n.Step == nil:
 		n = inOneGo
 	}
-	return chain.Do2(q, areaOfGoes, area, n)
+	return chain.Do2(q, areaOfRounds, area, n)
 }
 
 var (
