@@ -135,7 +135,7 @@ func tabsAt(t *testing.T, s *webdriver.Session, what string) string {
 func TestEmptyScreensLeadOn(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		for screen, next := range map[string]string{"surfaces": `.tiles [data-do="add"]`, "buildup": `.options [data-do="ready"]`, "order": `.empty [data-do="go"]`,
-			"log": `.empty [data-do="go"]`, "cup": `#answer h2`, "cards": `[data-do="open"]`} {
+			"log": `.empty [data-do="go"]`, "cup": `#answer h2`, "cards": `[data-do="sheet"][data-path^="card."]`} {
 			goTo(s, screen)
 			assert.True(t, s.Has(next), screen)
 		}

@@ -123,6 +123,7 @@ func TestOneUseThreeWays(t *testing.T) {
 	inBoth(t, func(t *testing.T, s *webdriver.Session) {
 		begin := func() {
 			s.Open(url)
+			ready(s) // what it keeps at its start comes before it is forgotten
 			forget(s)
 			s.Refresh()
 			ready(s)
