@@ -86,6 +86,18 @@
 		return whole;
 	}
 
+	// seen waits until the frame with the cautions was painted: on a slow line the program's megabyte comes after it, not
+	// beside what it is painted with. A page in the background isn't painted.
+	function seen() {
+		return new Promise((done) => {
+			if (document.visibilityState === "hidden") {
+				done();
+			}
+			requestAnimationFrame(() => setTimeout(done));
+			setTimeout(done, 100);
+		});
+	}
+
 	async function start() {
 		if (!globalThis.WebAssembly || !WebAssembly.instantiateStreaming || !globalThis.DecompressionStream) {
 			stop("This browser is too old for this page: it lacks WebAssembly or DecompressionStream. It takes a browser of 2023 or newer.");
@@ -94,6 +106,7 @@
 		const go = new Go();
 		const kept = shedStore.read(); // while the program is on its way
 		let program;
+		await seen();
 		try {
 			const response = new Response(await unpacked(await packedProgram()),
 				{ headers: { "Content-Type": "application/wasm" } });
