@@ -14,7 +14,6 @@
 
 (() => {
 	const root = document.documentElement;
-	const script = document.currentScript;
 
 	// The policy is made here and not in Go because registering the worker needs it too, even if the program can't start.
 	// createHTML passes everything on: the markup package escapes, and the border is the only user.
@@ -47,7 +46,7 @@
 		}
 	}
 
-	// packedProgram gives the program as a stream of bytes: from this file if it is inside, else from beside this script.
+	// packedProgram gives the program as a stream of bytes: from this file if it is inside, else from beside the page.
 	async function packedProgram() {
 		const inside = document.getElementById("program");
 		if (inside) {
@@ -55,7 +54,7 @@
 			inside.remove();
 			return new Response(bytes).body;
 		}
-		const asked = fetch(new URL("reckoner.wasm.gz", script.src));
+		const asked = fetch(root.dataset.program);
 		lookUp();
 		const response = await asked;
 		if (!response.ok) {

@@ -78,9 +78,9 @@
 
 	// askedHere takes the page's files past what the browser itself has kept of them.
 	function askedHere() {
-		const files = [...document.querySelectorAll("script[src], link[rel=stylesheet], link[rel=preload]")];
-		return Promise.all(files.map((file) =>
-			fetch(file.src || file.href, { cache: "reload" }).then((response) => response.arrayBuffer()).catch(() => {})));
+		const files = [...document.querySelectorAll("script[src], link[rel=stylesheet]")].map((file) => file.src || file.href);
+		return Promise.all([...files, root.dataset.program].map((file) =>
+			fetch(file, { cache: "reload" }).then((response) => response.arrayBuffer()).catch(() => {})));
 	}
 
 	// said is what became of a script or the style.
