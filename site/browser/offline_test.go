@@ -155,11 +155,15 @@ func TestReloadAfterTheEndBringsNewVersion(t *testing.T) {
 		s.Wait(`html[data-update="waiting"]`)
 		s.Script(nil, `endProgram()`)
 		s.Wait("#stopped:not([hidden])")
-		s.Until("the new version", func() bool {
-			s.Refresh()
-			return s.Attr("html", "data-version") == nextVersion
+		// Reloaded while the one worker takes over from the other, a page comes up and Chromium's driver waits for it for ever.
+		s.Until("the newer worker in its place", func() bool {
+			var waits bool
+			s.AsyncScript(&waits, `navigator.serviceWorker.getRegistration().then((r) => arguments[0](!r.active || r.active.state !== "activated" || !!r.waiting))`)
+			return !waits
 		})
+		s.Refresh()
 		ready(s)
+		assert.Equal(t, nextVersion, s.Attr("html", "data-version"))
 	})
 }
 
