@@ -13,13 +13,24 @@ func (s *Session) find(css string) string {
 	s.t.Helper()
 	var element map[string]string // one entry, under a key fixed by the protocol
 	err := s.try("POST", "/element", map[string]any{"using": "css selector", "value": css}, &element)
-	if err != nil && !isCode(err, "no such element") && !isCode(err, "stale element reference") && !isCode(err, "no such frame") {
+	if err != nil && !isNotThere(err) {
 		s.t.Fatalf("%s: %s: %v", s.Engine, css, err)
 	}
 	for _, id := range element {
 		return "/element/" + id
 	}
 	return ""
+}
+
+// isNotThere says that a driver found nothing: no such element, or its page went meanwhile, as when a page loads itself anew.
+// The last code is Chromium's own.
+func isNotThere(err error) bool {
+	for _, code := range []string{"no such element", "stale element reference", "no such frame", "aborted by navigation"} {
+		if isCode(err, code) {
+			return true
+		}
+	}
+	return false
 }
 
 // Wait waits until an element is there, and gives the protocol's path to it.
