@@ -142,6 +142,25 @@ func TestTheDayAtTheBench(t *testing.T) {
 	assert.False(t, turned.HasDose)
 }
 
+// Before the air is checked, each of its four figures is waited for by its own name,
+// and of another day all of them: yesterday's air would pass a coat in today's rain.
+func TestTheAirIsTodays(t *testing.T) {
+	four := []string{"day.today.read-temp", "day.today.read-humidity", "day.today.low", "day.today.high"}
+	whole := benchOf(t, tenOClock, warmMorning)
+	assert.Empty(t, whole.Air.Waiting)
+	assert.True(t, whole.Air.Known && whole.Air.HasCurve)
+	for _, path := range four {
+		b := benchOf(t, tenOClock, morningWith(path+" = "))
+		assert.Equal(t, []string{path}, b.Air.Waiting)
+		assert.False(t, b.Air.Known, path)
+		assert.Equal(t, path != four[2] && path != four[3], b.Air.HasCurve, path)
+	}
+	yesterdays := benchOf(t, tenOClock, morningWith("day.today.date = 2026-05-31"))
+	assert.Equal(t, four, yesterdays.Air.Waiting)
+	assert.False(t, yesterdays.Air.Known || yesterdays.Air.HasCurve)
+	assert.Equal(t, bench.NotChecked, verdict(t, yesterdays, bench.Humidity).Kind)
+}
+
 // In the sun a part may stand 12 °C over the air if it is white, 25 if it is darker:
 // common practice. In the shade its colour says nothing.
 func TestTheColourOfThePartInTheSun(t *testing.T) {

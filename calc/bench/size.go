@@ -206,9 +206,7 @@ func sizes(most unit.Mass) []unit.Mass {
 			list = append(list, unit.Mass(n)*step)
 		}
 	}
-	if most >= 2*dialStep {
-		down(dialStep, 2*dialStep)
-	}
+	down(dialStep, 2*dialStep)
 	down(smallStep, smallStep)
 	if len(list) == 0 && most >= unit.Gram {
 		list = append(list, unit.Mass(math.Floor(float64(most/unit.Gram)+1e-6))*unit.Gram)

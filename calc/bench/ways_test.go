@@ -3,6 +3,7 @@ package bench_test
 import (
 	"fmt"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -80,4 +81,28 @@ func TestTheNextTwoStretchesOfHoursAreNamed(t *testing.T) {
 	}
 	assert.Less(t, hours[0].From, hours[1].From)
 	assert.Less(t, hours[1].From, 24*unit.Hour)
+}
+
+// A part out of reach is brought to the nearer end of what does: of the catalyst
+// table, or of the card where the table goes further. A part warmed to the card's
+// 15 °C has no dose by a table that begins at 18.
+func TestAPartIsBroughtIntoTableAndCard(t *testing.T) {
+	table := func(ends ...string) string {
+		return "card.gelcoat.dose = 1 2\ncard.gelcoat.dose.1.temp = " + ends[0] + "\ncard.gelcoat.dose.1.share = 2\ncard.gelcoat.dose.2.temp = " + ends[1] + "\ncard.gelcoat.dose.2.share = 1.6"
+	}
+	for _, c := range []struct {
+		name, table, surface string
+		want                 float64
+	}{
+		{"the table is narrower, cold", table("18", "28"), "12", 18},
+		{"the table is narrower, hot", table("18", "28"), "33", 28},
+		{"the card is narrower, cold", table("10", "35"), "12", 15},
+		{"the card is narrower, hot", table("10", "35"), "34", 32},
+	} {
+		b := benchOf(t, tenOClock, bare, c.table, "bench.now.ahead = 15\nbench.now.surface-temp = "+c.surface)
+		require.False(t, b.HasDose, c.name)
+		at := slices.IndexFunc(b.Back(), func(w bench.Way) bool { return w.Kind == bench.AtTemperatures })
+		require.GreaterOrEqual(t, at, 0, "%s: %v", c.name, b.Reasons)
+		assert.InDelta(t, c.want, inCelsius(b.Back()[at].Surface.Value), 1e-6, c.name)
+	}
 }

@@ -36,14 +36,10 @@ func DoseTable(card *job.Card) (cure.Table, error) {
 }
 
 // AirLimits gives the air in which a card's material may be coated, and for how
-// long it must hold. A card without a limit of damp takes any.
+// long it must hold: all of it stands on every card that is coated or filled with.
 func AirLimits(c *job.Card) air.Limits {
-	most := c.HumidityMost.Value
-	if !c.HumidityMost.Known {
-		most = 1
-	}
 	return air.Limits{
-		Least: c.SurfaceLeast.Value, Most: c.SurfaceMost.Value, Driest: c.HumidityLeast.Value, Dampest: most,
+		Least: c.SurfaceLeast.Value, Most: c.SurfaceMost.Value, Driest: c.HumidityLeast.Value, Dampest: c.HumidityMost.Value,
 		Margin: air.DewMargin.Value, Cure: c.CureHours.Value,
 	}
 }

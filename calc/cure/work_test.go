@@ -95,6 +95,38 @@ func TestNoCupOverFiveTimesTheTestedMass(t *testing.T) {
 	assert.InDelta(t, 250, inGrams(h.Largest), 1e-9)
 }
 
+// No hand is given for work that can't be: a film, a speed, a batch or a tested mass
+// outside what the sums hold for is refused by its name. A hand without limits would
+// have no largest cup, and a dose that nothing holds.
+func TestWorkOutsideItsRangeHasNoHand(t *testing.T) {
+	c, err := table(t).At(celsius(25))
+	require.NoError(t, err)
+	for symbol, spoil := range map[string]func(w *cure.Work, g *cure.Gel, b *cure.Batch){
+		"v": func(w *cure.Work, _ *cure.Gel, _ *cure.Batch) {
+			w.Speed = given[unit.SpreadingSpeed](6, unit.InSquareMetrePerMinute)
+		},
+		"τ":    func(w *cure.Work, _ *cure.Gel, _ *cure.Batch) { w.Stretch = minutes(31) },
+		"m_x":  func(w *cure.Work, _ *cure.Gel, _ *cure.Batch) { w.Mixing = minutes(31) },
+		"k":    func(w *cure.Work, _ *cure.Gel, _ *cure.Batch) { w.Usable = given[unit.Share](0.95, unit.InPure) },
+		"WFT":  func(w *cure.Work, _ *cure.Gel, _ *cure.Batch) { w.Film = given[unit.WetFilm](20001, unit.InMicrometre) },
+		"ρ":    func(w *cure.Work, _ *cure.Gel, _ *cure.Batch) { w.Density = density(2.6) },
+		"loss": func(w *cure.Work, _ *cure.Gel, _ *cure.Batch) { w.Loss = given[unit.Share](0.95, unit.InPure) },
+		"L":    func(w *cure.Work, _ *cure.Gel, _ *cure.Batch) { w.Leftover = grams(2100) },
+		"m_1":  func(_ *cure.Work, _ *cure.Gel, b *cure.Batch) { b.Most = grams(20001) },
+		"t_1":  func(_ *cure.Work, _ *cure.Gel, b *cure.Batch) { b.Gel = minutes(0) },
+		"m_0":  func(_ *cure.Work, g *cure.Gel, _ *cure.Batch) { g.Mass = grams(0) },
+	} {
+		for _, tin := range []cure.Tin{cure.Untimed, cure.Timed, cure.TimedToday} {
+			w, g, b := work(), gel(), batch(t)
+			spoil(&w, &g, &b)
+			h, err := w.InHand(g, shed(25), c, b, tin)
+			require.Error(t, err, symbol)
+			assert.Equal(t, symbol, refused[*working.RangeError](t, err).Arg.Symbol)
+			assert.Empty(t, h.Limits, symbol)
+		}
+	}
+}
+
 // Design: minutes in the cup over early gel there, and minutes to lay off over
 // early gel on the surface, use up the usable share and no more.
 func TestTimeInHandAddsUp(t *testing.T) {

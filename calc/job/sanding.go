@@ -25,7 +25,7 @@ type Sanding struct {
 	First, Last sanding.Grade
 	Grades      []sanding.Grade // the run as typed; empty: the usual one
 	WetFrom     sanding.Grade
-	Tool        string
+	Tool        string // of a run
 	Scratch     working.Figure[unit.Factor]
 	IsPeak      bool // the film was read on the peaks of the texture
 	Texture     working.Figure[unit.Length]
@@ -46,11 +46,13 @@ var sandingFields = []*Field{
 }
 
 func (r *reader) sanding(s *Step, at func(string) (string, *Field), shown map[string]bool) {
-	s.Sanding = Sanding{
-		IsRun:  shown["by"] && r.choice(at("by")) == ByGrades,
-		Tool:   r.choice(at("tool")),
-		IsPeak: shown["texture-is"] && r.choice(at("texture-is")) == OverPeak,
+	choice := func(key string) string {
+		if !shown[key] {
+			return ""
+		}
+		return r.choice(at(key))
 	}
+	s.Sanding = Sanding{IsRun: choice("by") == ByGrades, Tool: choice("tool"), IsPeak: choice("texture-is") == OverPeak}
 	grade := func(key string) sanding.Grade {
 		if !shown[key] {
 			return 0

@@ -163,6 +163,18 @@ func TestACardThatSaysSomethingElseComesInBeside(t *testing.T) {
 	assert.Empty(t, bare.Get(job.NumberPath))
 }
 
+// A card that came in says whose it is: by its own name, or by that which ships.
+func TestACardThatCameInSaysWhoseItIs(t *testing.T) {
+	here := jobtest.Doc(t, "card.flowcoat.density = 1.25")
+	for name, want := range map[string]string{"": "Flow coat (gel coat with wax) (theirs)", "White flow coat": "White flow coat (theirs)"} {
+		came := jobtest.Doc(t, "buildup = 1", "buildup.1.step = 1", "buildup.1.step.1.card = flowcoat", "card.flowcoat.density = 1.31").Set("card.flowcoat.name", name)
+		d, brought, err := job.Into(here, came)
+		require.NoError(t, err)
+		assert.Equal(t, []string{want}, brought)
+		assert.Equal(t, want, d.Get("card."+d.Get("buildup.1.step.1.card")+".name"))
+	}
+}
+
 func TestTooManyCardsAreRefused(t *testing.T) {
 	here := jobtest.Doc(t, "card = "+ids(job.MaxCards))
 	_, _, err := job.Into(here, jobtest.Doc(t, theirs))

@@ -190,6 +190,20 @@ func TestLowerLimitsLieBelowUpperOnes(t *testing.T) {
 	}
 }
 
+// Every card that is coated or filled with says in what air, and for how long: a
+// limit that isn't there would pass any. One with wax takes a thinner, whose density
+// stands for both.
+func TestWhatIsCoatedSaysItsAir(t *testing.T) {
+	for _, c := range material.Cards {
+		if c.Kind <= material.Filler {
+			assert.True(t, c.SurfaceLeast.Known && c.SurfaceMost.Known && c.HumidityMost.Known && c.CureHours.Known, c.Key)
+		}
+		if c.Wax.Known {
+			assert.NotEmpty(t, c.Thinner, c.Key)
+		}
+	}
+}
+
 func below[Q unit.Quantity](t *testing.T, c *material.Card, name string, low, high material.Spec[Q]) {
 	t.Helper()
 	if low.Known && high.Known {

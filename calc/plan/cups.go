@@ -167,14 +167,11 @@ func days(coat, largest, left unit.Mass) working.Figure[unit.Factor] {
 }
 
 // mixDensity is that of the product with what goes in. Styrene and wax solution
-// are so near each other that the thinner's density stands for both.
+// are so near each other that the thinner's density stands for both: every card
+// with wax takes a thinner.
 func (m coater) mixDensity(q *chain.Run, card *job.Card, extra working.Figure[unit.ByVolume]) working.Figure[unit.Density] {
-	added := m.card(card.Thinner)
-	if added == nil {
-		added = m.card(material.WaxKey)
-	}
-	if extra.Value == 0 || added == nil {
+	if extra.Value == 0 {
 		return chain.DensityOf(card)
 	}
-	return chain.Do3(q, film.MixDensity, chain.DensityOf(card), extra, chain.DensityOf(added))
+	return chain.Do3(q, film.MixDensity, chain.DensityOf(card), extra, chain.DensityOf(m.card(card.Thinner)))
 }
