@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
 	"shedreckoner/calc/unit"
 )
 
@@ -124,7 +125,7 @@ func (r *reader) packs(path string, card *material.Card) []Pack {
 	list := cards.list("pack")
 	shipped := shippedPacks(card)
 	var packs []Pack
-	for i := range material.MaxPacks {
+	for i := range order.MaxSizes {
 		at := path + ".pack." + strconv.Itoa(i+1)
 		var p Pack
 		if i < len(shipped) {

@@ -14,7 +14,7 @@ import (
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
-	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
 )
 
 func TestASavedJobIsTheSame(t *testing.T) {
@@ -133,7 +133,7 @@ func ids(n int) string {
 func TestEveryListIsBoundedWhenLoaded(t *testing.T) {
 	for path, most := range map[string]int{"surface": job.MaxSurfaces, "buildup": job.MaxBuildups, "card": job.MaxCards,
 		"surface.1.cutout": job.MaxCutouts, "surface.1.stations": job.MaxRows, "surface.1.cutout.1.corners": job.MaxRows, "buildup.1.step": job.MaxSteps,
-		"buildup.1.step.1.grid": fairing.MaxSide, "card.gelcoat.pack": material.MaxPacks} {
+		"buildup.1.step.1.grid": fairing.MaxSide, "card.gelcoat.pack": order.MaxSizes} {
 		d := job.Document{}.Set("surface", "1").Set("surface.1.cutout", "1").Set("buildup", "1").Set("buildup.1.step", "1").Set("card", "gelcoat")
 		_, _, err := job.Load(job.Save(d.Set(path, ids(most)), 1))
 		assert.NoError(t, err, path)

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
 	"shedreckoner/calc/unit"
 )
 
@@ -45,7 +46,7 @@ var buildups = &List{Key: "buildup", Max: MaxBuildups,
 
 var cards = &List{Key: "card", Max: MaxCards,
 	Fields: cardFields(),
-	Lists: []*List{doses, grades, {Key: "pack", Max: material.MaxPacks, Fields: []*Field{
+	Lists: []*List{doses, grades, {Key: "pack", Max: order.MaxSizes, Fields: []*Field{
 		{Key: "size", Name: "size of pack", Kind: Size, Min: 1e-6, Max: 1e5, Optional: true},
 		{Key: "price", Name: "price of a pack", Kind: Money, Max: 1e7, Optional: true},
 		{Key: "sold", Name: "sold here", Kind: Choice, Options: []Option{{"yes", "sold here"}, {NotSold, "not sold here"}}},

@@ -152,10 +152,5 @@ const (
 	Benzoyl       = "benzoyl"
 )
 
-// Limits on what a card may hold.
-const (
-	MaxPacks = 6
-)
-
 // IsAbrasive says if a card's pieces come in grades, one no use for another.
 func (c *Card) IsAbrasive() bool { return c.OnFilm.Known && c.Kind == Sundry && c.Key != padKey }

@@ -9,6 +9,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 )
@@ -245,7 +246,7 @@ func TestDoseTablesLieInsideTheirLimits(t *testing.T) {
 func TestEveryShippedPackReads(t *testing.T) {
 	for _, c := range material.Cards {
 		assert.NotEmpty(t, c.Packs, "%s can't be bought", c.Key)
-		assert.LessOrEqual(t, len(c.Packs), material.MaxPacks)
+		assert.LessOrEqual(t, len(c.Packs), order.MaxSizes)
 		for _, p := range c.Packs {
 			size, err := job.ReadSize(p.Size)
 			require.NoError(t, err, "%s %q", c.Key, p.Size)

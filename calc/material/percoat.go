@@ -5,9 +5,9 @@ import "shedreckoner/calc/unit"
 // What a coat takes by the rule of thumb, as sold and with all that is lost.
 // Source: common practice.
 var (
-	perFlowCoat = spec[unit.MassPerArea](0.5, 0.4, 0.6, c)
-	perGelCoat  = spec[unit.MassPerArea](0.5, 0.4, 0.6, c) // rolled or brushed
-	perSprayed  = spec[unit.MassPerArea](1.1, 0.8, 1.5, c) // by the gun
+	perFlowCoat = spec[unit.MassPerArea](0.5, 0.4, 0.6, practice)
+	perGelCoat  = spec[unit.MassPerArea](0.5, 0.4, 0.6, practice) // rolled or brushed
+	perSprayed  = spec[unit.MassPerArea](1.1, 0.8, 1.5, practice) // by the gun
 )
 
 // PerCoat is the mass of product that the trade reckons for a square metre and a

@@ -14,11 +14,11 @@ type PuttyPart struct {
 // PuttyParts is every kind of part.
 // Source: makers of spheres and data sheets; the resins common practice.
 var PuttyParts = []*PuttyPart{
-	{"resin", "resin", "putty-resin", spec(1.15*kgPerL, 1.08*kgPerL, 1.20*kgPerL, c), spec(1.15*kgPerL, 1.08*kgPerL, 1.20*kgPerL, c)},
-	{"hardener", "hardener", "putty-hardener", spec(1.00*kgPerL, 0.94*kgPerL, 1.05*kgPerL, c), spec(1.00*kgPerL, 0.94*kgPerL, 1.05*kgPerL, c)},
-	{"balloons", "microballoons", "microballoons", spec(0.25*kgPerL, 0.15*kgPerL, 0.60*kgPerL, p), spec(0.10*kgPerL, 0.07*kgPerL, 0.35*kgPerL, p)},
-	{"silica", "fumed silica", "fumed-silica", spec(2.2*kgPerL, 2.2*kgPerL, 2.3*kgPerL, p), spec(0.04*kgPerL, 0.03*kgPerL, 0.05*kgPerL, p)},
-	{"other", "another part", "", spec(1.0*kgPerL, 0.8*kgPerL, 4*kgPerL, x), spec(1.0*kgPerL, 0.3*kgPerL, 4*kgPerL, x)},
+	{"resin", "resin", "putty-resin", spec(1.15*kgPerL, 1.08*kgPerL, 1.20*kgPerL, practice), spec(1.15*kgPerL, 1.08*kgPerL, 1.20*kgPerL, practice)},
+	{"hardener", "hardener", "putty-hardener", spec(1.00*kgPerL, 0.94*kgPerL, 1.05*kgPerL, practice), spec(1.00*kgPerL, 0.94*kgPerL, 1.05*kgPerL, practice)},
+	{"balloons", "microballoons", "microballoons", spec(0.25*kgPerL, 0.15*kgPerL, 0.60*kgPerL, published), spec(0.10*kgPerL, 0.07*kgPerL, 0.35*kgPerL, published)},
+	{"silica", "fumed silica", "fumed-silica", spec(2.2*kgPerL, 2.2*kgPerL, 2.3*kgPerL, published), spec(0.04*kgPerL, 0.03*kgPerL, 0.05*kgPerL, published)},
+	{"other", "another part", "", spec(1.0*kgPerL, 0.8*kgPerL, 4*kgPerL, assumption), spec(1.0*kgPerL, 0.3*kgPerL, 4*kgPerL, assumption)},
 }
 
 // FindPuttyPart gives the kind of part with the key; the first for an unknown one.

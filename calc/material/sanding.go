@@ -2,17 +2,17 @@ package material
 
 import "shedreckoner/calc/unit"
 
-// Abrasives is what a run of grades is reckoned with.
+// What a run of grades is worked out with.
 var (
 	// ScratchFactor is how deep a grade scratches, as a share of its mean grain.
 	// A third is the safe side for a film.
-	ScratchFactor = spec[unit.Factor](1./3, 0.15, 0.50, x)
+	ScratchFactor = spec[unit.Factor](1./3, 0.15, 0.50, assumption)
 	// RemovalCV is how uneven a hand takes film, from point to point.
-	RemovalCV = spec[unit.Share](0.40, 0.20, 0.60, x)
+	RemovalCV = spec[unit.Share](0.40, 0.20, 0.60, assumption)
 
-	SheetsCoarse = exactly[unit.Factor](5, p)      // wet sheets for a square metre, P400 and coarser: 0.2 m² a sheet
-	SheetsFine   = spec[unit.Factor](2.5, 1, 5, c) // finer than P400, each grade
-	WetByHand    = spec(perHour(1.4), perHour(1), perHour(2), k)
+	SheetsCoarse = exactly[unit.Factor](5, published)     // wet sheets for a square metre, P400 and coarser: 0.2 m² a sheet
+	SheetsFine   = spec[unit.Factor](2.5, 1, 5, practice) // finer than P400, each grade
+	WetByHand    = spec(perHour(1.4), perHour(1), perHour(2), calculated)
 )
 
 // AskStep is the step between two grades, as a ratio of their mean grains, that
@@ -38,13 +38,13 @@ const (
 const FinestCoarseSheet = 400
 
 // CutCost is what a litre cut off proud spots costs, in litres of filler put on.
-var CutCost = spec[unit.Factor](3, 1, 20, x)
+var CutCost = spec[unit.Factor](3, 1, 20, assumption)
 
 // The strips along edges, where films run thin and boards dwell.
 var (
-	EdgeStrip  = exactly(25*unit.Millimetre, c)
-	EdgeFilm   = exactly[unit.Factor](0.7, x) // film there ÷ film elsewhere
-	EdgeTaking = exactly[unit.Factor](2, x)   // removal there ÷ removal elsewhere
+	EdgeStrip  = exactly(25*unit.Millimetre, practice)
+	EdgeFilm   = exactly[unit.Factor](0.7, assumption) // film there ÷ film elsewhere
+	EdgeTaking = exactly[unit.Factor](2, assumption)   // removal there ÷ removal elsewhere
 )
 
 func wetSheet() *Card {
@@ -53,5 +53,5 @@ func wetSheet() *Card {
 
 func strip() *Card {
 	return sundry("strip", "Board strips 70 × 400 mm", ByPiece,
-		Sundries{OnFiller: spec[unit.Factor](2, 1, 5, c), OnFilm: spec[unit.Factor](2, 1, 5, c)}, "10", "50")
+		Sundries{OnFiller: spec[unit.Factor](2, 1, 5, practice), OnFilm: spec[unit.Factor](2, 1, 5, practice)}, "10", "50")
 }

@@ -30,14 +30,14 @@ type Ordering struct {
 
 // RepairLeast is the least that is kept of a colour for repairs.
 // Source: common practice.
-var RepairLeast = exactly(0.5*unit.Kilogram, c)
+var RepairLeast = exactly(0.5*unit.Kilogram, practice)
 
 // Chances of having enough. What can be bought again in the same batch waits
 // for what the first cups teach; a colour bought at once has to last.
 // Source: assumption; the reserve of a colour is common practice.
 var (
-	plain    = Ordering{Chance: exactly[unit.Share](0.80, x), AtOnce: exactly[unit.Share](0.90, x)}
-	coloured = Ordering{exactly[unit.Share](0.80, x), exactly[unit.Share](0.95, x), exactly[unit.Share](0.05, c)}
+	plain    = Ordering{Chance: exactly[unit.Share](0.80, assumption), AtOnce: exactly[unit.Share](0.90, assumption)}
+	coloured = Ordering{exactly[unit.Share](0.80, assumption), exactly[unit.Share](0.95, assumption), exactly[unit.Share](0.05, practice)}
 )
 
 func sundry(key, name string, soldBy Basis, figures Sundries, sizes ...string) *Card {
@@ -48,15 +48,15 @@ func sundry(key, name string, soldBy Basis, figures Sundries, sizes ...string) *
 const tenthMore = unit.Factor(1.1)
 
 func roller() *Card {
-	return sundry("roller", "Rollers", ByPiece, Sundries{EachSpell: exactly(tenthMore, c)}, "1", "10")
+	return sundry("roller", "Rollers", ByPiece, Sundries{EachSpell: exactly(tenthMore, practice)}, "1", "10")
 }
 
 func brush() *Card {
-	return sundry("brush", "Brushes", ByPiece, Sundries{EachSpell: exactly(tenthMore, c)}, "1", "10")
+	return sundry("brush", "Brushes", ByPiece, Sundries{EachSpell: exactly(tenthMore, practice)}, "1", "10")
 }
 
 func filter() *Card {
-	return sundry("filter", "Strainers for the gun", ByPiece, Sundries{EachSpell: exactly[unit.Factor](1, c)}, "10", "50")
+	return sundry("filter", "Strainers for the gun", ByPiece, Sundries{EachSpell: exactly[unit.Factor](1, practice)}, "10", "50")
 }
 
 func syringe() *Card {
@@ -65,19 +65,19 @@ func syringe() *Card {
 
 func cup() *Card {
 	return sundry("cup", "Mixing cups and sticks", ByPiece,
-		Sundries{EachCup: exactly[unit.Factor](1, c), EachSnaps: exactly[unit.Factor](1./3, c)}, "10", "50")
+		Sundries{EachCup: exactly[unit.Factor](1, practice), EachSnaps: exactly[unit.Factor](1./3, practice)}, "10", "50")
 }
 
 // HotForMasking is the temperature from which masking bakes on.
 // Source: common practice: paper tape and film at 40 °C.
-var HotForMasking = exactly(celsius(40), c)
+var HotForMasking = exactly(celsius(40), practice)
 
 // masking is what tape and sheet have in common. A day in heat and a few in the
 // shade is what paper tape is safe for.
 // Source: common practice: tape makers' sheets say 1 to 14 days by kind.
 var masking = Sundries{
-	Spare:  exactly(tenthMore, c),
-	KeptOn: spec(3*unit.Day, 1*unit.Day, 14*unit.Day, c), KeptOnHeat: spec(1*unit.Day, unit.Day/2, 3*unit.Day, c),
+	Spare:  exactly(tenthMore, practice),
+	KeptOn: spec(3*unit.Day, 1*unit.Day, 14*unit.Day, practice), KeptOnHeat: spec(1*unit.Day, unit.Day/2, 3*unit.Day, practice),
 }
 
 func tape() *Card { return sundry("tape", "Masking tape", ByLength, masking, "50") }
@@ -87,40 +87,40 @@ func sheeting() *Card {
 }
 
 func releaseFilm() *Card {
-	card := sundry("release-film", "Release film, liquid", ByVolume, Sundries{OverCoat: spec(50*um, 30*um, 100*um, c)}, "1", "5")
+	card := sundry("release-film", "Release film, liquid", ByVolume, Sundries{OverCoat: spec(50*um, 30*um, 100*um, practice)}, "1", "5")
 	card.Ordering = plain
 	return card
 }
 
 func gloves() *Card {
 	return sundry("gloves", "Gloves, in pairs", ByPiece,
-		Sundries{EachSpell: exactly[unit.Factor](1, c), EachHour: exactly[unit.Factor](0.5, c)}, "10", "50")
+		Sundries{EachSpell: exactly[unit.Factor](1, practice), EachHour: exactly[unit.Factor](0.5, practice)}, "10", "50")
 }
 
 func mask() *Card {
-	return sundry("mask", "Dust masks P2 or P3", ByPiece, Sundries{Lasts: exactly(8*unit.Hour, c)}, "1", "10")
+	return sundry("mask", "Dust masks P2 or P3", ByPiece, Sundries{Lasts: exactly(8*unit.Hour, practice)}, "1", "10")
 }
 
 func cartridges() *Card {
-	return sundry("cartridges", "Vapour cartridges, in pairs", ByPiece, Sundries{Lasts: exactly(8*unit.Hour, c)}, "1")
+	return sundry("cartridges", "Vapour cartridges, in pairs", ByPiece, Sundries{Lasts: exactly(8*unit.Hour, practice)}, "1")
 }
 
 func disc() *Card {
 	return sundry("disc", "Sanding discs 150 mm", ByPiece,
-		Sundries{OnFiller: spec[unit.Factor](2, 0.7, 6, c), OnFilm: spec[unit.Factor](1.7, 0.7, 5, c)}, "10", "50")
+		Sundries{OnFiller: spec[unit.Factor](2, 0.7, 6, practice), OnFilm: spec[unit.Factor](1.7, 0.7, 5, practice)}, "10", "50")
 }
 
 const padKey = "pad"
 
 func pad() *Card {
-	return sundry(padKey, "Polishing pads", ByPiece, Sundries{OnFilm: spec[unit.Factor](0.1, 0.05, 0.2, c)}, "1")
+	return sundry(padKey, "Polishing pads", ByPiece, Sundries{OnFilm: spec[unit.Factor](0.1, 0.05, 0.2, practice)}, "1")
 }
 
 // How much is sanded in an hour.
 // Source: common practice.
 var (
-	BoardOnFiller = spec(perHour(1), perHour(0.4), perHour(2), c) // by hand with the long board
-	DiscOnFilm    = spec(perHour(3), perHour(1.5), perHour(6), c) // by machine, each grade
+	BoardOnFiller = spec(perHour(1), perHour(0.4), perHour(2), practice) // by hand with the long board
+	DiscOnFilm    = spec(perHour(3), perHour(1.5), perHour(6), practice) // by machine, each grade
 )
 
 func perHour(area float64) unit.SpreadingSpeed {
@@ -134,9 +134,9 @@ func perHour(area float64) unit.SpreadingSpeed {
 func CupWall(mix unit.Volume) Spec[unit.Mass] {
 	switch {
 	case mix <= 250*unit.Millilitre:
-		return spec(8*grams, 5*grams, 15*grams, c)
+		return spec(8*grams, 5*grams, 15*grams, practice)
 	case mix <= 500*unit.Millilitre:
-		return spec(15*grams, 10*grams, 25*grams, c)
+		return spec(15*grams, 10*grams, 25*grams, practice)
 	}
-	return spec(25*grams, 15*grams, 40*grams, c)
+	return spec(25*grams, 15*grams, 40*grams, practice)
 }

@@ -5,6 +5,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/order"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
@@ -105,7 +106,7 @@ func cardField(s *page.State, c *job.Card, f *material.Field, shipped *material.
 func packForm(s *page.State, c *job.Card, shipped *material.Card) html {
 	isTyped := func(i int) bool { return len(s.Doc().Under(packPath(c, i))) > 0 }
 	var rows []html
-	for i := range material.MaxPacks {
+	for i := range order.MaxSizes {
 		size := ""
 		switch {
 		case i < len(shipped.Packs):
