@@ -30,9 +30,9 @@ func (b *border) event(e js.Value) {
 	b.tapped = kind == "click" || kind == "keydown"
 	switch kind {
 	case "input", "change":
-		if path := target.Get("dataset").Get("path"); !path.IsUndefined() && isInput(target, kind) {
-			b.typed[path.String()] = true
-			b.handle(page.Message{Verb: "set", Path: path.String(), Text: target.Get("value").String(), At: b.moment()})
+		if path := text(target.Get("dataset"), "path"); path != "" && isInput(target, kind) {
+			b.typed[path] = true
+			b.handle(page.Message{Verb: "set", Path: path, Text: target.Get("value").String(), At: b.moment()})
 		}
 	case "focusin":
 		b.entered = target
@@ -152,7 +152,7 @@ func (b *border) room(isOnPaper bool) {
 // beside the other. It is asked anew each time, since not every browser tells each
 // change of a window.
 func (b *border) covers() bool {
-	return !b.onPaper && b.window.Call("matchMedia", oneColumn).Get("matches").Bool()
+	return !b.onPaper && b.column.Get("matches").Bool()
 }
 
 // fragment hands over what the page's address carries behind its #, and takes it

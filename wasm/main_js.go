@@ -23,6 +23,8 @@ func main() {
 	b := &border{window: js.Global(), document: js.Global().Get("document"), shown: new(markup.Page), typed: map[string]bool{},
 		resumed: make(chan struct{}, 1)}
 	b.policy, b.store = b.window.Get("shedReckonerPolicy"), b.window.Get("shedStore")
+	b.date, b.steady = b.window.Get("Date"), b.window.Get("performance")
+	b.origin, b.column = b.steady.Get("timeOrigin").Float(), b.window.Call("matchMedia", oneColumn)
 	b.version = text(b.document.Get("documentElement").Get("dataset"), "version")
 	b.listen()
 	b.start()
@@ -51,7 +53,10 @@ type border struct {
 	tapped                   bool            // the event at hand is a tap or a key that acts
 	entered                  js.Value        // the control that the focus has just come to
 	back                     backEntry
-	turns                    turns
+	date, steady             js.Value // the clocks: the shed's, and the one that nobody sets
+	origin                   float64  // of steady, in milliseconds since 1970
+	hour                     clockHour
+	column                   js.Value  // whether oneColumn holds
 	settling                 *settling // nil: nothing waits for the disk
 }
 

@@ -15,13 +15,13 @@ func (b *border) show(next *markup.Page) {
 	before := b.shown
 	patches := next.Patches(before)
 	b.shown = next
-	focused := b.document.Get("activeElement").Get("id").String()
+	active := b.document.Get("activeElement")
 	for _, patch := range patches {
 		b.replace(patch)
 	}
-	b.setControls(before)
-	if len(patches) > 0 && b.document.Get("activeElement").Get("id").String() != focused {
-		b.focus(focused)
+	b.setControls(before, active)
+	if len(patches) > 0 && !b.document.Get("activeElement").Equal(active) {
+		b.focus(active.Get("id").String())
 	}
 }
 
@@ -53,13 +53,12 @@ func (b *border) trusted(html string) js.Value {
 // setControls sets what stays in its place and has another state than before,
 // and what was typed in: the document need not have taken it as it was typed. To
 // look at every control at every key would take longer than the sums do.
-func (b *border) setControls(before *markup.Page) {
+func (b *border) setControls(before *markup.Page, active js.Value) {
 	for path, state := range b.shown.Controls {
 		if was, known := before.Controls[path]; known && was != state {
 			b.typed[path] = true
 		}
 	}
-	active := b.document.Get("activeElement")
 	for path := range b.typed {
 		list := b.document.Call("querySelectorAll", `[data-path="`+path+`"]`+controls)
 		isSet := true
