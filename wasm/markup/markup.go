@@ -14,15 +14,13 @@ import "strings"
 type HTML struct{ node *node }
 
 type node struct {
-	text     string // escaped text; empty for an element
+	text     string // escaped text; of an element "<tag" with its attributes, escaped
 	tag      string // empty for text, and for pieces one after the other
-	attrs    string // escaped, with a leading space
 	kids     []*node
 	verbatim bool    // not for EachText
-	id       string  // of a region
-	path     string  // of a control
-	state    Control // of a control
-	kept     *kept   // of a Kept region, whose markup is made only when it is needed
+	id       string   // of a region
+	control  *control // its path and state, of a control
+	kept     *kept    // of a Kept region, whose markup is made only when it is needed
 }
 
 // Attr is an attribute. An empty name leaves it out.
@@ -92,8 +90,13 @@ type Control struct {
 // ControlFor is an input, select or textarea for the path with its state.
 func ControlFor(tag, path string, state Control, attrs []Attr, kids ...HTML) HTML {
 	n := element(tag, append([]Attr{{"data-path", path}}, attrs...), kids)
-	n.path, n.state = path, state
+	n.control = &control{path, state}
 	return HTML{n}
+}
+
+type control struct {
+	path  string
+	state Control
 }
 
 // Way is a way of writing texts: Key is all that it hangs on.
@@ -117,7 +120,7 @@ func (n *node) eachText(way Way) {
 		n.kept = &kept{key: written{plain.key, way.Key}, make: func() HTML { return EachText(plain.make(), way) }}
 		return
 	}
-	if n.text != "" && !n.verbatim {
+	if n.tag == "" && n.text != "" && !n.verbatim {
 		n.text = way.Write(n.text)
 	}
 	for _, k := range n.kids {
@@ -174,12 +177,14 @@ func (n *node) isJoined() bool { return n.tag == "" && n.kids != nil }
 
 func element(tag string, attrs []Attr, kids []HTML) *node {
 	n := &node{tag: tag, kids: flat(kids)}
-	size := 0
+	size := len("<") + len(tag)
 	for _, a := range attrs {
 		size += len(` =""`) + len(a.Name) + len(a.Value)
 	}
 	var b strings.Builder
 	b.Grow(size)
+	b.WriteString("<")
+	b.WriteString(tag)
 	for _, a := range attrs {
 		if a.Name == "" {
 			continue
@@ -193,7 +198,7 @@ func element(tag string, attrs []Attr, kids []HTML) *node {
 		b.WriteString(escapeAttr(a.Value))
 		b.WriteString(`"`)
 	}
-	n.attrs = b.String()
+	n.text = b.String()
 	return n
 }
 
@@ -205,9 +210,6 @@ func (n *node) write(b *strings.Builder, nested func(*node)) {
 	}
 	b.WriteString(n.text)
 	if n.tag != "" {
-		b.WriteString("<")
-		b.WriteString(n.tag)
-		b.WriteString(n.attrs)
 		if len(n.kids) == 0 && isVoid[n.tag] {
 			b.WriteString("/>")
 			return
@@ -239,5 +241,23 @@ var (
 	attrEscaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;", "\x00", "\uFFFD", "\n", "&#10;", "\t", "&#9;")
 )
 
-func escapeText(s string) string { return textEscaper.Replace(strings.ToValidUTF8(s, "\uFFFD")) }
-func escapeAttr(s string) string { return attrEscaper.Replace(strings.ToValidUTF8(s, "\uFFFD")) }
+func escapeText(s string) string { return escaped(s, textEscaper) }
+func escapeAttr(s string) string { return escaped(s, attrEscaper) }
+
+func escaped(s string, by *strings.Replacer) string {
+	if isPlain(s) {
+		return s
+	}
+	return by.Replace(strings.ToValidUTF8(s, "\uFFFD"))
+}
+
+// isPlain says of nearly every text that nothing in it needs escaping.
+func isPlain(s string) bool {
+	for i := range len(s) {
+		switch c := s[i]; {
+		case c < ' ', c > '~', c == '&', c == '<', c == '>', c == '"':
+			return false
+		}
+	}
+	return true
+}

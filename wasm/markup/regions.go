@@ -48,14 +48,18 @@ func (c *cutter) cut(n *node) *region {
 		c.page.Repeats = append(c.page.Repeats, n.id)
 	}
 	r := c.before.regions[n.id]
+	size := 0
+	if r != nil {
+		size = len(r.own)
+	}
 	switch {
 	case n.kept == nil:
-		r = c.cutNow(n)
+		r = c.cutNow(n, size)
 	case r != nil && r.key != nil && r.key == n.kept.key:
 		n.kept.isMade(r.node)
 		c.takeOver(r)
 	default:
-		r = c.cutNow(n.made())
+		r = c.cutNow(n.made(), size)
 		r.key = n.kept.key
 	}
 	c.page.regions[n.id] = r
@@ -71,9 +75,11 @@ func (c *cutter) takeOver(r *region) {
 	}
 }
 
-func (c *cutter) cutNow(n *node) *region {
+// cutNow cuts a region that will be about as long as it was.
+func (c *cutter) cutNow(n *node, size int) *region {
 	r := &region{node: n}
 	var b strings.Builder
+	b.Grow(size)
 	n.write(&b, func(inner *node) {
 		b.WriteString("<!")
 		b.WriteString(inner.id)
@@ -92,11 +98,11 @@ func (r *region) collect(n *node) {
 		if k.id != "" {
 			continue
 		}
-		if k.path != "" {
+		if k.control != nil {
 			if r.controls == nil {
 				r.controls = map[string]Control{}
 			}
-			r.controls[k.path] = k.state
+			r.controls[k.control.path] = k.control.state
 		}
 		r.collect(k)
 	}
