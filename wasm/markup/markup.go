@@ -17,7 +17,7 @@ type node struct {
 	text     string // escaped text; of an element "<tag" with its attributes, escaped
 	tag      string // empty for text, and for pieces one after the other
 	kids     []*node
-	verbatim bool    // not for EachText
+	verbatim bool     // not for EachText
 	id       string   // of a region
 	control  *control // its path and state, of a control
 	kept     *kept    // of a Kept region, whose markup is made only when it is needed
