@@ -157,14 +157,19 @@ func TestSolvedForTheMeanAlone(t *testing.T) {
 	assert.InDelta(t, 338.5, um(need.Film), 1e-9, "each go")
 }
 
-// At z × CV of 1 and more no film is enough; just under it, a very thick one.
+// At z × CV of 1 and more no film is enough; just under it, a very thick one, and
+// none over the 50 mm that are still a film: the number would be followed.
 func TestNotByMoreFilmByAMoreEvenOne(t *testing.T) {
 	at := func(cv float64) error {
 		_, err := buildup.Needed([]buildup.Step{coat(1, cv), sand(177, 0.4)}, 0, terms(0.05, 0))
 		return err
 	}
 	limit := 1 / 1.6448536269514722
-	assert.NoError(t, at(limit-1e-3))
+	assert.NoError(t, at(limit-5e-3))
+	var far *working.RangeError
+	require.ErrorAs(t, at(limit-1e-5), &far)
+	assert.Equal(t, buildup.FilmNeeded, far.Rule)
+	assert.Greater(t, far.Value, 50000.)
 	var uneven *buildup.MoreEven
 	require.True(t, errors.As(at(limit+1e-9), &uneven))
 	assert.InDelta(t, 1, uneven.Reach, 1e-6)

@@ -16,7 +16,7 @@ import (
 // after R was taken is the larger root of (F − R − l)² = z²(c²F² + S²).
 // Source: our own method, from Left, Spread and ThinSide.
 var FilmNeeded = working.Method("least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest", source.House.At("film budget, backwards"), source.Calculated,
-	working.Arg{Symbol: "f", Meaning: "film to put on, each go", Scale: unit.InMicrometre})
+	working.In("f", "film to put on, each go", unit.InMicrometre, 0, mostFilm))
 
 // Need is the film that a step has to add.
 type Need struct {
@@ -41,7 +41,7 @@ func (e *MoreEven) Error() string {
 
 // Needed solves the build-up backwards: the film that the step at index at has
 // to add, each go, the other steps as they are. What the step adds now is of no
-// account, its CV is. Errors: *StepError, *ShareError, *MoreEven.
+// account, its CV is. A film over 50 mm is none. Errors: *StepError, *ShareError, *MoreEven.
 func Needed(steps []Step, at int, terms Terms) (Need, error) {
 	z, err := solvable(steps, at, terms)
 	if err != nil {
@@ -68,6 +68,9 @@ func Needed(steps []Step, at int, terms Terms) (Need, error) {
 	}
 	if need.By < 0 {
 		return Need{}, &StepError{Step: at, Cause: NoLaterPoint}
+	}
+	if n := unit.InMicrometre.From(most); n > mostFilm {
+		return Need{}, outOfRange(at, &working.RangeError{Rule: FilmNeeded, Arg: FilmNeeded.Result, Value: n})
 	}
 	need.Film = working.By(FilmNeeded, unit.DryFilm(max(most, 0)), needSteps(steps, at, terms)...)
 	return need, nil
