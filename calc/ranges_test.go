@@ -18,13 +18,10 @@ import (
 )
 
 // isIn says if a number lies in a declared range, but for the last bits of a
-// conversion; where none is declared it need only be a number.
+// conversion.
 func isIn(a working.Arg, n float64) bool {
-	if a.Min == 0 && a.Max == 0 {
-		return !math.IsNaN(n) && !math.IsInf(n, 0)
-	}
-	room := 1e-9 * max(math.Abs(a.Min), math.Abs(a.Max))
-	return a.Min-room <= n && n <= a.Max+room
+	wide := max(math.Abs(a.Min), math.Abs(a.Max))
+	return a.Min-1e-9*max(math.Abs(a.Min), min(wide, 1000)) <= n && n <= a.Max+1e-9*wide
 }
 
 // atEnds draws arguments from their ranges, often from the ends.
@@ -43,13 +40,14 @@ func atEnds(r *working.Rule, random *rand.Rand) []float64 {
 	return si
 }
 
-// Each rule refuses a result outside the range that it declares, at either end,
+// Each rule declares the range of its result, and refuses one outside it, at either end,
 // and nothing inside it: a film taken away may not come out as −20 µm, nor a share
 // over the whole, and go on into a dose.
 func TestEveryRuleHoldsItsResultToItsRange(t *testing.T) {
-	declared, beyond := 0, 0
+	beyond := 0
 	for room, rules := range allRules {
 		for _, r := range rules {
+			require.Less(t, r.Result.Min, r.Result.Max, "%s: %s declares what it gives", room, r.Formula)
 			if r.IsProse {
 				continue
 			}
@@ -67,11 +65,6 @@ func TestEveryRuleHoldsItsResultToItsRange(t *testing.T) {
 				}
 				require.NoError(t, err, "%s: %s at %v", room, r.Formula, si)
 			}
-			if r.Result.Min == 0 && r.Result.Max == 0 {
-				continue
-			}
-			declared++
-			require.Less(t, r.Result.Min, r.Result.Max, "%s: %s", room, r.Formula)
 			// a range of the same width that ends short of the result, or begins past it
 			for range 200 {
 				si := atEnds(r, random)
@@ -89,8 +82,7 @@ func TestEveryRuleHoldsItsResultToItsRange(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d rules declare a range of their result; %d results drawn lay beyond it", declared, beyond)
-	assert.Greater(t, declared, 150)
+	t.Logf("%d results drawn lay beyond the range of their rule", beyond)
 	assert.Greater(t, beyond, 100, "the points drawn are worth it")
 }
 

@@ -18,9 +18,9 @@ const MinForSpread = 5
 // sample standard deviation.
 var (
 	MeanReading = working.Method("mean of the readings", source.Geometry.At("sample mean"), source.Exact,
-		working.Arg{Symbol: "F", Meaning: "film as measured", Scale: unit.InMicrometre})
+		working.In("F", "film as measured", unit.InMicrometre, 0, mostFilm))
 	ReadingCV = working.Method("sample standard deviation of the readings ÷ their mean", source.Geometry.At("sample standard deviation"), source.Exact,
-		working.Arg{Symbol: "c", Meaning: "point-to-point spread as measured", Scale: unit.InPercent})
+		working.In("c", "point-to-point spread as measured", unit.InPercent, 1, 1500))
 )
 
 // Measured is what readings of a film say.

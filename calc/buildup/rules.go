@@ -79,7 +79,7 @@ func normal(z float64) float64 { return math.Erfc(-z/math.Sqrt2) / 2 }
 
 // Deviate is the method of the z for a chosen share. Source: normal distribution.
 var Deviate = working.Method("standard normal deviate that the chosen share lies beyond", source.Geometry.At("normal distribution"), source.Exact,
-	working.Arg{Symbol: "z", Meaning: "deviate of the chosen share", Scale: unit.InPure})
+	working.In("z", "deviate of the chosen share", unit.InPure, 0, 3.1))
 
 // deviate gives z for a chosen share. Errors: *ShareError.
 func deviate(share working.Figure[unit.Share]) (working.Figure[unit.Factor], error) {

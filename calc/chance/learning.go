@@ -70,7 +70,7 @@ var (
 		func(n unit.Mass, c, w unit.WetFilm) unit.Mass { return n * unit.Mass(c/w) })
 
 	combMean = working.Method("mean of the combs read on these surfaces", source.Practice.At("reading a wet-film comb"), source.CommonPractice,
-		working.Arg{Symbol: "c", Meaning: "wet film of one coat", Scale: unit.InMicrometre})
+		working.In("c", "wet film of one coat", unit.InMicrometre, 0.5, 20000))
 )
 
 // Lessons is what the log teaches, and what it asks about on the way.

@@ -32,7 +32,7 @@ func (e *CupsError) Error() string {
 
 var (
 	cupCount = working.Of3("n = ceil(N ÷ (M − L) − 0.000000001)", source.House.At("whole cups; the last digits of a sum don't make a cup"), source.Calculated,
-		working.Arg{Symbol: "n", Meaning: "cups", Scale: unit.InPure},
+		working.In("n", "cups", unit.InPure, 1, 1e6),
 		[]working.Arg{
 			working.In("N", "mix that must leave the cups", unit.InGram, 1, 1e6),
 			working.In("M", "largest cup", unit.InGram, 1, 20000),
@@ -43,7 +43,7 @@ var (
 		})
 
 	cupsLoss = working.Of3("L_n = n × m − N", source.House.At("what is mixed and not spread"), source.Exact,
-		working.Arg{Symbol: "L_n", Meaning: "left behind in all cups", Scale: unit.InGram},
+		working.In("L_n", "left behind in all cups", unit.InGram, 0, MaxCups*1e6),
 		[]working.Arg{
 			working.In("n", "cups", unit.InPure, 1, MaxCups),
 			cupMass,

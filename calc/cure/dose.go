@@ -67,7 +67,7 @@ var dose = working.Of2("g = c × W ÷ 100", source.House.At("definition of a sha
 // Range: g 0.1 mg–5 kg, ρ_c 0.9–1.4 kg/L. Errors: *working.RangeError.
 // Source: definition of density.
 var DoseVolume = working.Of2("V_c = g ÷ ρ_c", source.House.At("definition of density"), source.Exact,
-	working.Arg{Symbol: "V_c", Meaning: "catalyst by volume", Scale: unit.InMillilitre},
+	working.In("V_c", "catalyst by volume", unit.InMillilitre, 1e-4/1.4, 5000/0.9),
 	[]working.Arg{catMass, rhoCat},
 	func(g unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(g) / float64(rho)) })
 
@@ -88,7 +88,7 @@ var ceilingOfWhole = working.Of2("c_max = C × y", source.House.At("the ceiling 
 // smallest is the smallest cup in which a tool's error stays between floor and
 // ceiling.
 var smallest = working.Of4("W_min = 100 × e ÷ min(c − c_min, c_max − c)", source.House.At("the error must stay inside the limits"), source.Calculated,
-	working.Arg{Symbol: "W_min", Meaning: "smallest cup that this tool can dose", Scale: unit.InGram},
+	working.In("W_min", "smallest cup that this tool can dose", unit.InGram, 0.003, 4e10),
 	[]working.Arg{toolErr, share, floor, ceiling},
 	func(e unit.Mass, c, least, most unit.ByMass) unit.Mass { return e / unit.Mass(min(c-least, most-c)) })
 
@@ -265,6 +265,6 @@ func (d Dose) withShares(off working.Figure[unit.Mass], rho working.Figure[unit.
 
 // toolShare is a tool's error as a share of all that cures.
 var toolShare = working.Of2("c_e = 100 × e ÷ W", source.House.At("definition of a share by mass"), source.Exact,
-	working.Arg{Symbol: "c_e", Meaning: "error of the tool, by mass of all that cures", Scale: unit.InPercent},
+	working.In("c_e", "error of the tool, by mass of all that cures", unit.InPercent, 1e-7, 4000),
 	[]working.Arg{toolErr, whole},
 	func(e, w unit.Mass) unit.ByMass { return unit.ByMass(e / w) })

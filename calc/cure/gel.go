@@ -269,7 +269,7 @@ func (g Gel) known() []unit.Temperature {
 // Range: m_0 5 g–20 kg. Errors: *working.RangeError.
 // Source: ASTM D2471 for that gel time depends on the mass; the factor is an assumption.
 var MostMass = working.Of1("m_t = 5 × m_0", source.ASTMD2471.At("gel time depends on the volume mixed"), source.Assumption,
-	working.Arg{Symbol: "m_t", Meaning: "largest cup that the gel time holds for", Scale: unit.InGram},
+	working.In("m_t", "largest cup that the gel time holds for", unit.InGram, 25, 1e5),
 	[]working.Arg{working.In("m_0", "tested mass", unit.InGram, 5, 20000)},
 	func(m unit.Mass) unit.Mass { return MostTimesTested * m })
 

@@ -87,7 +87,7 @@ var allThatCures = working.SumRule("all that cures", unit.InGram)
 
 // productShare is the product's part of all that cures.
 var productShare = working.Of2("y = P ÷ W", source.House.At("definition"), source.Exact,
-	working.Arg{Symbol: "y", Meaning: "product in all that cures", Scale: unit.InPure},
+	working.In("y", "product in all that cures", unit.InPure, 0, 1),
 	[]working.Arg{
 		working.In("P", "product", unit.InGram, 1, 20000),
 		working.In("W", "all that cures", unit.InGram, 1, 80000),

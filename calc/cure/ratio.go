@@ -101,12 +101,12 @@ var (
 	// VolumeOf is the volume of a part or of a mix, V = m ÷ ρ.
 	// Range: m 1 mg–200 kg, ρ 0.2–3 kg/L. Errors: *working.RangeError. Source: definition of density.
 	VolumeOf = working.Of2("V = m ÷ ρ", source.House.At("definition of density"), source.Exact,
-		working.Arg{Symbol: "V", Meaning: "volume of the part", Scale: unit.InMillilitre},
+		working.In("V", "volume of the part", unit.InMillilitre, 1e-3/3, 1e6),
 		[]working.Arg{working.In("m", "part", unit.InGram, 1e-3, 200000), working.In("ρ", "density of the part", unit.InKilogramPerLitre, 0.2, 3)},
 		func(m unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(m) / float64(rho)) })
 
 	massOf = working.Of2("m = V × ρ", source.House.At("definition of density"), source.Exact,
-		working.Arg{Symbol: "m", Meaning: "mass of the part", Scale: unit.InGram},
+		working.In("m", "mass of the part", unit.InGram, 2e-4, 6e5),
 		[]working.Arg{working.In("V", "part", unit.InMillilitre, 1e-3, 200000), working.In("ρ", "density of the part", unit.InKilogramPerLitre, 0.2, 3)},
 		func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) })
 )

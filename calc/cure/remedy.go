@@ -103,7 +103,7 @@ var (
 		func(t unit.Time, k unit.Factor) unit.Time { return t * unit.Time(k) })
 
 	apart = working.Of2("d = T_2 − T_1", source.House.At("definition"), source.Exact,
-		working.Arg{Symbol: "d", Meaning: "degrees", Scale: unit.InCelsiusDifference},
+		working.In("d", "degrees", unit.InCelsiusDifference, 0, warmestRead-coldestRead),
 		[]working.Arg{warmRange, coldRange},
 		func(warm, cold unit.Temperature) unit.TemperatureDifference {
 			return unit.TemperatureDifference(warm - cold)

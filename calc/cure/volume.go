@@ -13,7 +13,7 @@ var shareByVolume = working.In("c_v", "catalyst by volume of product", unit.InPe
 // Range: c_v 0.1–6 %, V 1 mL–20 L. Errors: *working.RangeError.
 // Source: definition of a share by volume.
 var VolumeOfVolume = working.Of2("V_c = c_v × V ÷ 100", source.House.At("definition of a share by volume"), source.Exact,
-	working.Arg{Symbol: "V_c", Meaning: "catalyst by volume", Scale: unit.InMillilitre},
+	working.In("V_c", "catalyst by volume", unit.InMillilitre, 1e-3, 1200),
 	[]working.Arg{shareByVolume, working.In("V", "product", unit.InMillilitre, 1, 20000)},
 	func(c unit.ByVolume, v unit.Volume) unit.Volume { return unit.Volume(c) * v })
 

@@ -88,12 +88,12 @@ var largestByTime = working.Of2("m = m_s + min(L, m_s)", source.House.At("what c
 
 // largestUntimed is the largest cup of a tin that was never timed.
 var largestUntimed = working.Of1("m_u = min(250, m ÷ 2)", source.House.At("a tin never timed: half of what the minutes allow"), source.Assumption,
-	working.Arg{Symbol: "m_u", Meaning: "largest cup of a tin never timed", Scale: unit.InGram}, []working.Arg{cupMass},
+	working.In("m_u", "largest cup of a tin never timed", unit.InGram, 0, 250), []working.Arg{cupMass},
 	func(m unit.Mass) unit.Mass { return min(HotCup, m/2) })
 
 // largestBatch falls with gel time: a mass that gels sooner can't shed its heat.
 var largestBatch = working.Of3("m_b = m_1 × min(1, t ÷ t_1)", source.House.At("the batch falls with gel time"), source.Assumption,
-	working.Arg{Symbol: "m_b", Meaning: "largest batch at this gel time", Scale: unit.InGram},
+	working.In("m_b", "largest batch at this gel time", unit.InGram, 0, 20000),
 	[]working.Arg{
 		working.In("m_1", "largest batch on the card", unit.InGram, 5, 20000),
 		working.In("t", "early gel time in the cup", unit.InMinute, 0.1, 1e5),

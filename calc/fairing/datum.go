@@ -84,7 +84,7 @@ func (e *CostError) Error() string {
 // made of straight lines in the height, bent upwards at each reading, so one
 // of the readings is the lowest point.
 var BestDatum = working.Method("height of the datum at which filler and cutting together cost least", source.House.At("best datum"), source.Exact,
-	working.Arg{Symbol: "h", Meaning: "datum raised by", Scale: unit.InMillimetre})
+	working.In("h", "datum raised by", unit.InMillimetre, -1000, 500))
 
 // Best gives the height of the datum at which filling and cutting cost least,
 // no proud spot cut deeper than mostCut. Exact, not a point of a curve.

@@ -152,9 +152,9 @@ const volumeTold = "integral over the grid by Simpson's rules both ways, by trap
 // Simpson's accuracy. Source: elementary geometry (Newton–Cotes).
 var (
 	FillVolume = working.Method(volumeTold+"; hollows only", source.Geometry.At("Newton–Cotes"), source.Exact,
-		working.Arg{Symbol: "V", Meaning: "filler left on", Scale: unit.InLitre})
+		working.In("V", "filler left on", unit.InLitre, 0, 1e5))
 	CutVolume = working.Method(volumeTold+"; proud spots only", source.Geometry.At("Newton–Cotes"), source.Exact,
-		working.Arg{Symbol: "V", Meaning: "cut off proud spots", Scale: unit.InLitre})
+		working.In("V", "cut off proud spots", unit.InLitre, 0, 1e5))
 )
 
 // Fill is the volume to fill with the datum raised.

@@ -29,7 +29,7 @@ var Mix = working.Of4("V = A × (WFT + S) ÷ 1000 ÷ (1 − loss)", source.UFC31
 // Range: V 0–1e5 L, t 0–0.5. Errors: *working.RangeError.
 // Source: definition of t; volumes are taken to add up.
 var AsSold = working.Of2("V_s = V ÷ (1 + t)", source.House.At("volumes add up"), source.Calculated,
-	working.Arg{Symbol: "V_s", Meaning: "product as sold", Scale: unit.InLitre},
+	working.In("V_s", "product as sold", unit.InLitre, 0, 1e5),
 	[]working.Arg{volume, thin},
 	func(v unit.Volume, t unit.ByVolume) unit.Volume { return v / unit.Volume(1+t) })
 
@@ -37,7 +37,7 @@ var AsSold = working.Of2("V_s = V ÷ (1 + t)", source.House.At("volumes add up")
 // Range: V_s 0–1e5 L, t 0–0.5. Errors: *working.RangeError.
 // Source: definition of t.
 var Thinner = working.Of2("V_t = V_s × t", source.House.At("definition of t"), source.Exact,
-	working.Arg{Symbol: "V_t", Meaning: "thinner", Scale: unit.InLitre},
+	working.In("V_t", "thinner", unit.InLitre, 0, 5e4),
 	[]working.Arg{working.In("V_s", "product as sold", unit.InLitre, 0, 1e5), thin},
 	func(v unit.Volume, t unit.ByVolume) unit.Volume { return v * unit.Volume(t) })
 
@@ -45,7 +45,7 @@ var Thinner = working.Of2("V_t = V_s × t", source.House.At("definition of t"), 
 // Range: V 0–1e5 L, ρ 0.1–3 kg/L. Errors: *working.RangeError.
 // Source: definition of density.
 var Weight = working.Of2("m = V × ρ", source.House.At("definition of density"), source.Exact,
-	working.Arg{Symbol: "m", Meaning: "mass", Scale: unit.InKilogram},
+	working.In("m", "mass", unit.InKilogram, 0, 3e5),
 	[]working.Arg{working.In("V", "volume", unit.InLitre, 0, 1e5), rho},
 	func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) })
 
@@ -53,7 +53,7 @@ var Weight = working.Of2("m = V × ρ", source.House.At("definition of density")
 // Range: WFT 1 µm–20 mm, ρ 0.1–3 kg/L. Errors: *working.RangeError.
 // Source: definition of density.
 var MassPerArea = working.Of2("g = WFT × ρ", source.House.At("definition of density"), source.Exact,
-	working.Arg{Symbol: "g", Meaning: "mass per area", Scale: unit.InGramPerSquareMetre},
+	working.In("g", "mass per area", unit.InGramPerSquareMetre, 0.1, 60000),
 	[]working.Arg{wft, rho},
 	func(wft unit.WetFilm, rho unit.Density) unit.MassPerArea {
 		return unit.MassPerArea(float64(wft) * float64(rho))
@@ -76,7 +76,7 @@ var FilmOfMass = working.Of2("WFT = g ÷ ρ", source.House.At("definition of den
 // Range: ρ 0.1–3 kg/L, SM 0.05–1, VS 0.02–1. Errors: *working.RangeError.
 // Source: definitions of solids by mass and by volume.
 var CuredDensity = working.Of3("ρ_c = ρ × SM ÷ VS", source.House.At("definition of solids"), source.Calculated,
-	working.Arg{Symbol: "ρ_c", Meaning: "density once cured", Scale: unit.InKilogramPerLitre},
+	working.In("ρ_c", "density once cured", unit.InKilogramPerLitre, 0.1, 3),
 	[]working.Arg{
 		rho,
 		working.In("SM", "cured share by mass", unit.InPure, 0.05, 1),
@@ -92,7 +92,7 @@ var CuredDensity = working.Of3("ρ_c = ρ × SM ÷ VS", source.House.At("definit
 // Range: A 0–1e5 m², DFT 1 µm–20 mm, ρ_c 0.1–3 kg/L. Errors: *working.RangeError.
 // Source: definition of density.
 var Kept = working.Of3("m_c = A × DFT × ρ_c ÷ 1000", source.House.At("definition of density"), source.Exact,
-	working.Arg{Symbol: "m_c", Meaning: "cured mass on the boat", Scale: unit.InKilogram},
+	working.In("m_c", "cured mass on the boat", unit.InKilogram, 0, 6e6),
 	[]working.Arg{area, dft, working.In("ρ_c", "density once cured", unit.InKilogramPerLitre, 0.1, 3)},
 	func(a unit.Area, dft unit.DryFilm, rho unit.Density) unit.Mass {
 		return unit.Mass(float64(a) * float64(dft) * float64(rho))

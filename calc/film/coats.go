@@ -14,7 +14,7 @@ import (
 // Range: WFT 1 µm–20 mm, W 10 µm–20 mm. Errors: *working.RangeError.
 // Source: definition of a card's largest wet film in one coat.
 var CoatCount = working.Of2("n = max(1, ceil((WFT − 1) ÷ W))", source.House.At("no coat thicker than its card allows"), source.Calculated,
-	working.Arg{Symbol: "n", Meaning: "coats", Scale: unit.InPure},
+	working.In("n", "coats", unit.InPure, 1, 2000),
 	[]working.Arg{wft, working.In("W", "largest wet film in one coat", unit.InMicrometre, 10, 20000)},
 	func(wft, most unit.WetFilm) unit.Factor {
 		n := math.Ceil((unit.InMicrometre.From(float64(wft)) - 1) / unit.InMicrometre.From(float64(most)))
@@ -25,6 +25,6 @@ var CoatCount = working.Of2("n = max(1, ceil((WFT − 1) ÷ W))", source.House.A
 // Range: WFT 1 µm–20 mm, n 1–2000. Errors: *working.RangeError.
 // Source: definition.
 var FilmPerCoat = working.Of2("WFT_n = WFT ÷ n", source.House.At("equal coats"), source.Exact,
-	working.Arg{Symbol: "WFT_n", Meaning: "wet film of each coat", Scale: unit.InMicrometre},
+	working.In("WFT_n", "wet film of each coat", unit.InMicrometre, 1.0/2000, 20000),
 	[]working.Arg{wft, working.In("n", "coats", unit.InPure, 1, 2000)},
 	func(wft unit.WetFilm, n unit.Factor) unit.WetFilm { return wft / unit.WetFilm(n) })

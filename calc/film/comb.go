@@ -25,7 +25,7 @@ var CombMid = working.Of2("WFT = (L + F) ÷ 2", source.Practice.At("reading a we
 // Range: P and WFT 1 µm–20 mm. Errors: *working.RangeError.
 // Source: definition.
 var Missing = working.Of2("M = P − WFT", source.House.At("definition"), source.Exact,
-	working.Arg{Symbol: "M", Meaning: "wet film missing", Scale: unit.InMicrometre},
+	working.In("M", "wet film missing", unit.InMicrometre, -20000, 20000),
 	[]working.Arg{working.In("P", "wet film planned", unit.InMicrometre, 1, 20000), wft},
 	func(planned, read unit.WetFilm) unit.WetFilm { return planned - read })
 

@@ -31,19 +31,20 @@ var FlowCups = []FlowCup{
 }
 
 func isoCup(formula string, a, b float64) working.Rule1[unit.Time, unit.KinematicViscosity] {
+	const least, most = 30, 100 // s
+	of := func(s float64) float64 { return a*s - b/s }
 	return working.Of1(formula, source.ISO2431.At(""), source.FromMemory,
-		working.Arg{Symbol: "ν", Meaning: "kinematic viscosity", Scale: unit.InSquareMillimetrePerSec},
-		[]working.Arg{working.In("t", "flow time", unit.InSecond, 30, 100)},
+		working.In("ν", "kinematic viscosity", unit.InSquareMillimetrePerSec, of(least), of(most)),
+		[]working.Arg{working.In("t", "flow time", unit.InSecond, least, most)},
 		func(t unit.Time) unit.KinematicViscosity {
-			s := unit.InSecond.From(float64(t))
-			return unit.KinematicViscosity(unit.InSquareMillimetrePerSec.SI(a*s - b/s))
+			return unit.KinematicViscosity(unit.InSquareMillimetrePerSec.SI(of(unit.InSecond.From(float64(t)))))
 		})
 }
 
 // ThinnerForTime is the method of ThinnerForFlow.
 var ThinnerForTime = working.Method("straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them",
 	source.House.At("two timed readings"), source.Assumption,
-	working.Arg{Symbol: "t", Meaning: "thinner per volume of product as sold", Scale: unit.InPercent})
+	working.In("t", "thinner per volume of product as sold", unit.InPercent, 0, 50))
 
 // FlowReading is one flow-cup time that the builder took.
 type FlowReading struct {

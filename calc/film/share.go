@@ -38,7 +38,7 @@ var ThinnerByMass = working.Of3("w = t × ρ_t ÷ ρ", source.House.At("definiti
 // Range: ρ 0.1–3 kg/L, ρ_t 0.5–1.5 kg/L, t 0–0.5. Errors: *working.RangeError.
 // Source: rule of mixtures; volumes are taken to add up.
 var MixDensity = working.Of3("ρ' = (ρ + t × ρ_t) ÷ (1 + t)", source.House.At("rule of mixtures"), source.Calculated,
-	working.Arg{Symbol: "ρ'", Meaning: "density of the mix", Scale: unit.InKilogramPerLitre},
+	working.In("ρ'", "density of the mix", unit.InKilogramPerLitre, 0.1, 3),
 	[]working.Arg{rhoProduct, thin, rhoThinner},
 	func(rho unit.Density, t unit.ByVolume, rhoT unit.Density) unit.Density {
 		return (rho + unit.Density(t)*rhoT) / unit.Density(1+t)

@@ -13,7 +13,7 @@ import (
 // Learning is the method of Learn.
 var Learning = working.Method("1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²)",
 	source.BoxTiao.At("1.2, normal mean with known spread"), source.FromMemory,
-	working.Arg{Symbol: "e^m", Meaning: "used ÷ planned, as learned", Scale: unit.InPure})
+	working.In("e^m", "used ÷ planned, as learned", unit.InPure, 0.01, 100))
 
 // Belief is what is held of the logarithm of a method's and card's used ÷
 // planned: normal with this mean and standard deviation.

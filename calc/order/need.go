@@ -51,7 +51,7 @@ func ToBuy(need, inStock decimal.Decimal) decimal.Decimal {
 // Range: p 0–0.5, N 0–1e5 kg, r_min 0–100 kg. Errors: *working.RangeError.
 // Source: common practice.
 var Reserve = working.Of3("r = max(p × N, r_min)", source.Practice.At("repair reserve of one batch"), source.CommonPractice,
-	working.Arg{Symbol: "r", Meaning: "kept for repairs", Scale: unit.InKilogram},
+	working.In("r", "kept for repairs", unit.InKilogram, 0, 5e4),
 	[]working.Arg{
 		working.In("p", "share kept for repairs", unit.InPure, 0, 0.5),
 		working.In("N", "needed", unit.InKilogram, 0, 1e5),

@@ -66,7 +66,7 @@ var ErrNoThinner = errors.New("plan: this material takes no thinner")
 var ErrNotSprayed = errors.New("plan: the card has no cured share for this method")
 
 var filmLeft = working.Method("films added by the coats, less what sanding and polishing take", source.House.At("film budget"), source.Calculated,
-	working.Arg{Symbol: "F", Meaning: "film left", Scale: unit.InMicrometre})
+	working.In("F", "film left", unit.InMicrometre, -50000, 50000))
 
 func canCoat(c *job.Card) bool { return c.Kind <= material.Topcoat }
 

@@ -46,9 +46,9 @@ var (
 		})
 
 	deepestReading = working.Method("largest of the readings, the datum raised", source.Geometry.At("maximum"), source.Exact,
-		working.Arg{Symbol: "d", Meaning: "depth at the deepest reading", Scale: unit.InMillimetre})
+		working.In("d", "depth at the deepest reading", unit.InMillimetre, 0, 1000))
 	deepestSpot = working.Method("largest of the depths", source.Geometry.At("maximum"), source.Exact,
-		working.Arg{Symbol: "d", Meaning: "depth of the deepest place", Scale: unit.InMillimetre})
+		working.In("d", "depth of the deepest place", unit.InMillimetre, 0, 1000))
 
 	sumOfSpots = working.SumRule("filler left on, all places", unit.InLitre)
 )

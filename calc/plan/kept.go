@@ -10,7 +10,7 @@ import (
 
 var coatLeft = working.Method("film of the coat, less what later sanding and polishing take of it, the uppermost film first",
 	source.House.At("film budget"), source.Calculated,
-	working.Arg{Symbol: "F", Meaning: "film left of the coat", Scale: unit.InMicrometre})
+	working.In("F", "film left of the coat", unit.InMicrometre, 0, 1e6))
 
 // keep works out what stays on the boat of each coat.
 func (m *maker) keep(steps []Step, area working.Figure[unit.Area]) {

@@ -37,7 +37,7 @@ type Rule struct {
 	Source  source.Ref
 	Mark    source.Mark
 	Args    []Arg
-	Result  Arg  // symbol, meaning, scale; what comes out of its range is refused
+	Result  Arg  // what comes out of its range is refused
 	IsProse bool // a method told in words: held by its own checks
 	eval    func([]float64) float64
 }
@@ -73,7 +73,8 @@ func (e *RangeError) Error() string {
 		unit.WithUnit(unit.Number(e.Arg.Max, 6), e.Arg.Scale), e.Rule.Source)
 }
 
-// slack forgives the last bits of a conversion at the ends of a range.
+// slack forgives the last bits of a conversion or of a difference at the ends of a
+// range: those of the end itself, and at nothing those of a thousand.
 const slack = 1e-9
 
 func (r *Rule) check(si []float64) error {
@@ -85,14 +86,11 @@ func (r *Rule) check(si []float64) error {
 	return nil
 }
 
-// holds says if a number in the scale lies in the range. It refuses NaN. A result
-// for which no range is declared may be any number there is.
+// holds says if a number in the scale lies in the range. It refuses NaN.
 func (a Arg) holds(n float64) bool {
-	if a.Min == 0 && a.Max == 0 {
-		return !math.IsNaN(n) && !math.IsInf(n, 0)
-	}
-	room := slack * math.Max(math.Abs(a.Min), math.Abs(a.Max))
-	return n >= a.Min-room && n <= a.Max+room
+	wide := math.Max(math.Abs(a.Min), math.Abs(a.Max))
+	room := func(end float64) float64 { return slack * math.Max(math.Abs(end), math.Min(wide, 1000)) }
+	return n >= a.Min-room(a.Min) && n <= a.Max+room(a.Max)
 }
 
 func (r *Rule) compute(si []float64) (float64, error) {

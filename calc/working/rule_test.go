@@ -111,6 +111,10 @@ func TestAResultOutsideItsRangeIsRefused(t *testing.T) {
 	require.True(t, errors.As(err, &outside))
 	assert.Equal(t, "r", outside.Arg.Symbol)
 	assert.InDelta(t, -20, outside.Value, 1e-9)
+	wide := *removal.Rule
+	wide.Result.Max = 1e9
+	_, err = wide.Compute(50e-6, 51e-6)
+	assert.ErrorAs(t, err, &outside, "however far the range reaches up, −1 µm lies below it")
 	_, err = removal.Figure(
 		working.Given(unit.DryFilm(50e-6), "before", unit.InMicrometre, "typed", source.Typed),
 		working.Given(unit.DryFilm(70e-6), "after", unit.InMicrometre, "typed", source.Typed))

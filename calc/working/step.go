@@ -42,9 +42,9 @@ func By[Q unit.Quantity](method *Rule, value Q, from ...*Step) Figure[Q] {
 	return Figure[Q]{Value: value, Step: &Step{Rule: method, From: from, Out: float64(value)}}
 }
 
-// SumRule is the sum of figures of one kind.
+// SumRule is the sum of figures of one kind, none of them below zero.
 func SumRule(meaning string, scale unit.Scale) *Rule {
-	return Method("sum of the parts", source.Geometry.At(""), source.Exact, Arg{Symbol: "Σ", Meaning: meaning, Scale: scale})
+	return Method("sum of the parts", source.Geometry.At(""), source.Exact, In("Σ", meaning, scale, 0, 1e9))
 }
 
 // Sum adds figures and keeps their working.
