@@ -20,28 +20,30 @@ var wrong = flag.Bool("wrong", false, "make each wrong change of testdata/drift/
 // seconds a change, so it is run by hand: go test ./calc -run WrongChanges -wrong -v.
 func TestWrongChangesAreNoticed(t *testing.T) {
 	rows := drift(t, "changes.txt", 5)
-	if !*wrong {
-		t.Logf("%d wrong changes are written down; -wrong tries them", len(rows))
-		return
+	if *wrong {
+		needsTools(t)
 	}
-	needsTools(t)
-	noticed := 0
+	tried, noticed := 0, 0
 	for _, row := range rows {
-		file, right, wrong, packages, why := row[0], unescaped(row[1]), unescaped(row[2]), row[3], row[4]
+		file, right, change, packages, why := row[0], unescaped(row[1]), unescaped(row[2]), row[3], row[4]
+		path, err := filepath.Abs(filepath.Join("..", filepath.FromSlash(file)))
+		require.NoError(t, err)
+		code, err := os.ReadFile(path)
+		require.NoError(t, err)
+		require.Equal(t, 1, strings.Count(string(code), right), "testdata/drift/changes.txt follows the code: %s has %q once", file, right)
+		if !*wrong {
+			continue
+		}
 		t.Run(why, func(t *testing.T) {
-			path, err := filepath.Abs(filepath.Join("..", filepath.FromSlash(file)))
-			require.NoError(t, err)
-			code, err := os.ReadFile(path)
-			require.NoError(t, err)
-			require.Equal(t, 1, strings.Count(string(code), right), "%s has %q once", file, right)
-			said, passes := testedWith(t, path, strings.Replace(string(code), right, wrong, 1), strings.Fields(packages))
+			tried++
+			said, passes := testedWith(t, path, strings.Replace(string(code), right, change, 1), strings.Fields(packages))
 			require.NotContains(t, said, "[build failed]", "%s", said)
-			if assert.False(t, passes, "nobody notices %s with %q for %q", file, wrong, right) {
+			if assert.False(t, passes, "nobody notices %s with %q for %q", file, change, right) {
 				noticed++
 			}
 		})
 	}
-	t.Logf("%d wrong changes tried, %d noticed", len(rows), noticed)
+	t.Logf("%d wrong changes are written down; %d tried, %d noticed", len(rows), tried, noticed)
 }
 
 // unescaped gives Go its or back: the cells of a row are parted by bars.

@@ -72,6 +72,11 @@ func TestUnfitNow(t *testing.T) {
 	coldest := b.Air.Day.Air(hours.From) + unit.Temperature(b.Air.Surface.By(b.Air.Day, hours.From).Least.Value)
 	assert.GreaterOrEqual(t, float64(coldest)-dew, 2.99, "then it is 3 °C over the dew point")
 
+	for _, hour := range []float64{9.99, 10} {
+		b := benchOf(t, at(hour), bare, day, damp)
+		asks := slices.ContainsFunc(b.Verdicts(), func(v bench.Verdict) bool { return v.Subject == bench.Readings })
+		assert.Equal(t, hour >= 10, asks, "at %v: asked from two hours on", hour)
+	}
 	old := benchOf(t, at(11), bare, day, damp)
 	assert.False(t, old.Air.IsFresh)
 	assert.False(t, hasReason[*bench.UnfitError](old), "three hours later that reading says nothing")
@@ -161,6 +166,7 @@ func TestAHotDay(t *testing.T) {
 		return fmt.Sprintf("test = 1\ntest.1.card = gelcoat\ntest.1.mass = 100 g\ntest.1.temp = %v\ntest.1.share = 1\ntest.1.minutes = %v\ntest.1.tin = %s\ntest.1.day = %s", temp, minutes, tin, day)
 	}
 	calm := "day.today.date = "
+	assert.True(t, benchOf(t, at(13), append(slices.Clone(hot), calm, result(37, 12, "A", "2026-06-01"))...).HasDose, "a whole degree over the test")
 	opened := benchOf(t, at(13), append(hot, calm, result(38, 12, "A", "2026-06-01"))...)
 	require.True(t, opened.HasDose, "%v %v", opened.Reasons, opened.Waiting)
 	assert.Equal(t, cure.TimedToday, opened.Tin)
@@ -168,6 +174,8 @@ func TestAHotDay(t *testing.T) {
 	assert.LessOrEqual(t, whole, 250.)
 	assert.GreaterOrEqual(t, got-off*whole, 0.01*whole-1e-6, "never under the floor")
 	for name, lines := range map[string][]string{
+		"larger cup":     {calm, result(38, 12, "A", "2026-06-01"), "test.1.mass = 101 g"},
+		"in the table":   {calm, result(31.9, 12, "A", "2026-06-01"), "bench.now.surface-temp = 32.5\nbench.now.product-temp = 32.5"},
 		"too quick":      {calm, result(38, 7, "A", "2026-06-01")},
 		"another tin":    {calm, result(38, 12, "B", "2026-06-01")},
 		"another day":    {calm, result(38, 12, "A", "2026-05-31")},

@@ -38,6 +38,9 @@ func TestVerdictsAgreeWithTheirFiguresAndSheets(t *testing.T) {
 			if v.Kind == bench.Holds {
 				require.True(t, isRight(v), "seed %d: subject %d holds with %v against %v", seed, v.Subject, v.Value, v.Limit)
 			}
+			if v.Subject == bench.Fire && v.Kind == bench.Asks {
+				require.Greater(t, v.Value, v.Limit-1e-6, "seed %d: asked about a vapour that can't burn", seed)
+			}
 			onSheet, shown := shownOn(&b, v.Subject, now)
 			if shown && v.Kind == bench.Holds {
 				require.InDelta(t, onSheet, v.Value, 1e-9, "seed %d: subject %d: the sheet shows another figure", seed, v.Subject)
@@ -76,6 +79,8 @@ func shownOn(b *bench.Bench, s bench.Subject, now bench.Now) (float64, bool) {
 		return float64(b.Vapour.Space.Value), true
 	case bench.Heat:
 		return float64(b.Surface.Value), true
+	case bench.Fire:
+		return float64(max(b.Surface.Value, b.Product.Value)), b.Surface.Step != nil
 	}
 	return 0, false
 }

@@ -94,9 +94,6 @@ func (e *StepError) Error() string {
 func (e *StepError) Unwrap() error { return e.Range }
 
 func outOfRange(step int, err error) error {
-	if err == nil {
-		return nil
-	}
 	return &StepError{step, OutOfRange, err}
 }
 

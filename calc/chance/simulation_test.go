@@ -165,6 +165,18 @@ func TestChoicesOfPacks(t *testing.T) {
 	}
 }
 
+// With packs of 20 g every share of jobs has its own purchase: each of those that
+// are offered is there, to the nearest pack.
+func TestTheChancesThatAreOffered(t *testing.T) {
+	fine := []string{"card.gelcoat.pack.1.size = 0.02", "card.gelcoat.pack.2.sold = no", "card.gelcoat.pack.3.sold = no", "card.gelcoat.chance = 85"}
+	l := sureLine(t, planned(t, append(fine, rolledTwice...)...), "gelcoat")
+	for _, want := range []float64{0.5, 0.7, 0.8, 0.85, 0.9, 0.95, 0.99} {
+		assert.True(t, slices.ContainsFunc(l.Confidence.Choices, func(c chance.Choice) bool {
+			return float64(c.Chance) >= want-1e-9 && float64(c.Chance) < want+0.01
+		}), "%v", want)
+	}
+}
+
 // Every way to buy 1, 5 and 20 kg that gives the wanted chance is tried: none
 // costs less than what is bought, and none of that price leaves less over.
 func TestNoPacksOfThatChanceCostLess(t *testing.T) {

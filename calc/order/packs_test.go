@@ -97,6 +97,7 @@ func TestChooseRefuses(t *testing.T) {
 		{"1e30", unpriced("1e27"), order.TooFine, 0},
 		{"1", unpriced("0.0000000000000000001"), order.TooFine, 0},
 		{"3999", bySize("0.473176473", "0.946352946", "3.785411784", "18.92705892", "1", "5"), order.TooFine, 0},
+		{"1000", []order.Pack{pack("1", "5000000000000000")}, order.TooFine, 0},
 		{"1e18", unpriced("1e17", "0.000000001"), order.TooFine, 0},
 	} {
 		_, err := order.Choose(dec(c.need), c.packs)

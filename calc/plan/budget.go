@@ -200,7 +200,7 @@ func (w *Budget) areas(m *maker, b *job.Buildup) error {
 // topLayer is the step that opens the uppermost layer.
 func topLayer(steps []buildup.Step) int {
 	for i := len(steps) - 1; i >= 0; i-- {
-		if steps[i].Kind == buildup.Coat && steps[i].Film.NewLayer {
+		if steps[i].Film.NewLayer {
 			return i
 		}
 	}
