@@ -116,7 +116,7 @@ func (s *State) HourOf(path string) string {
 var cupColumns = []struct{ name, key string }{
 	{"material", "card"}, {"tin", "tin"}, {"step", "step"}, {"method", "method"}, {"mixed", "mixed"}, {"catalyst", "dose"}, {words.ColumnShare, "share"},
 	{words.ColumnProductAt, "product-temp"}, {words.ColumnSurfaceAt, "surface-temp"}, {words.ColumnAirAt, "air-temp"}, {"humidity", "humidity"}, {"usable", "usable"}, {words.ColumnEarlyGel, "early"},
-	{words.ColumnGelledAfter, "gel"}, {words.ColumnLeftOver, "left"}, {"covered", "covered"}, {words.ColumnPerArea, "per-area"}, {words.ColumnEnd, "end"}, {words.ColumnFault, "fault"}, {"note", "note"},
+	{words.GelledName, "gel"}, {words.LeftOverName, "left"}, {"covered", "covered"}, {words.ColumnPerArea, "per-area"}, {words.ColumnEnd, "end"}, {words.ColumnFault, "fault"}, {"note", "note"},
 }
 
 // LogCSV is the log for a spreadsheet: each cup, then each finished piece of
@@ -193,7 +193,7 @@ func (s *State) SurfaceNames(paths []string) string {
 		if name == "" {
 			name = words.SurfaceGone
 			if list, id := job.Split(path); slices.Contains(s.Doc().Items(list), id) {
-				name = words.NamelessSurface
+				name = words.UnnamedSurface
 			}
 		}
 		names = append(names, name)

@@ -64,7 +64,7 @@ func csvCell(s string) string {
 
 // OrderCSV is the order list for a spreadsheet.
 func OrderCSV(s *State) string {
-	t := newTable(s.Plan.Job.Units.Comma, "material", "need", words.SheetStock, words.SheetHero, "unit", "packs", "bought", words.ColumnLeftOver, "cost", "currency")
+	t := newTable(s.Plan.Job.Units.Comma, "material", "need", words.SheetStock, words.SheetHero, "unit", "packs", "bought", words.LeftOverName, "cost", "currency")
 	for i := range s.Order().Lines {
 		l := &s.Order().Lines[i]
 		cost := ""

@@ -20,7 +20,7 @@ func budgets(s *page.State, b *plan.Buildup) html {
 		}
 		id := b.Path + ".budget." + strconv.Itoa(i)
 		if len(b.Budgets()) > 1 {
-			name := words.BudgetAsPlanned
+			name := words.Capital(words.AsPlanned)
 			if w.Surface != "" {
 				name = words.AsMeasured(surfaceName(s, w.Surface))
 			}

@@ -25,7 +25,7 @@ func doseTable(s *page.State, c *job.Card) html {
 	for i, id := range s.Doc().Items(list) {
 		row := list + "." + id
 		rows = append(rows, el("div", a("class", "row", "id", row, "tabindex", "-1"), el("p", a("class", "rowname"), txt(words.RowNumber(i+1))),
-			field(s, row+".temp"), field(s, row+".share"), action("remove", row, "", "Remove", "quiet")))
+			field(s, row+".temp"), field(s, row+".share"), action("remove", row, "", words.Remove, "quiet")))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
 		el("p", a("class", "rowsname"), txt(words.DoseBySurface)),

@@ -80,7 +80,7 @@ func cardAt(s *page.State, item string) (*job.Card, *material.Card) {
 func cardTools(c *job.Card) html {
 	tools := []html{action("add", "card", c.Key, words.CopyOfMyOwn, "quiet")}
 	if c.Own {
-		tools = append(tools, action("remove", c.Path, "", "Remove", "quiet"))
+		tools = append(tools, action("remove", c.Path, "", words.Remove, "quiet"))
 	}
 	return el("div", a("class", "itemtools"), tools...)
 }

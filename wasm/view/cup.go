@@ -35,7 +35,7 @@ func now(s *page.State, hasAnswer bool) shown {
 	body := join(
 		region("justended", "div", nil, justEnded(s)),
 		region("for", "div", a("class", "chips"), forChips(s)),
-		dial(s, at("surface-temp"), dialLine{Name: words.SurfaceDial, Small: productSmall(s)}),
+		dial(s, at("surface-temp"), dialLine{Name: words.SurfaceName, Small: productSmall(s)}),
 		region("ahead", "div", nil, aheadDial(s)),
 		region("cupdial", "div", nil, cupDial(s)),
 		region("tool", "section", nil, toolQuestion(s)),

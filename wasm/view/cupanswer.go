@@ -146,7 +146,7 @@ func pourOf(b *bench.Bench, pour *bench.Pour) poured {
 	}
 	share := unit.Write(float64(pour.Share.Value), unit.InPercent, 3)
 	if pour.Twin.Scale == unit.NoScale { // of a timed test over the table's end
-		p.alone, p.step = words.Share(share), pour.Share.Step
+		p.alone, p.step = words.ByMass(share), pour.Share.Step
 	} else {
 		p.twin = words.Twin(pour.Twin.String(), share)
 		p.alone = words.TwinAlone(pour.Twin.String(), !isVolume)
@@ -209,7 +209,7 @@ func facts(s *page.State, b *bench.Bench) []fact {
 		list = append(list, fact{of(s, f.Covers, unit.Areas), words.Covers})
 	}
 	if f.Cups.Step != nil {
-		list = append(list, fact{words.Cups(unit.Number(float64(f.Cups.Value), 3), f.CupsLeft), words.CupsAll})
+		list = append(list, fact{words.Cups(unit.Number(float64(f.Cups.Value), 3)), words.CupsAll})
 	}
 	if f.Comb.Step != nil {
 		list = append(list, fact{of(s, f.Comb, unit.Films), words.Comb})

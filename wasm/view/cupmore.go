@@ -33,7 +33,7 @@ func cupFigures(s *page.State) html {
 	}
 	parts := []html{}
 	if b.HasDose {
-		parts = append(parts, line("dose.share", words.OfAllThatCures, words.Share(unit.Write(float64(b.Dose.OfWhole.Value), unit.InPercent, 3)), b.Dose.OfWhole.Step))
+		parts = append(parts, line("dose.share", words.OfAllThatCures, words.ByMass(unit.Write(float64(b.Dose.OfWhole.Value), unit.InPercent, 3)), b.Dose.OfWhole.Step))
 	}
 	if m := b.Minutes; m != nil {
 		parts = append(parts, line("usable", words.UsableFromIn, minutes(m.Spread.Value), m.Spread.Step), line("mixed", words.OfTheseToMix, minutes(m.Mix.Value), m.Mix.Step),
@@ -44,7 +44,7 @@ func cupFigures(s *page.State) html {
 	}
 	return join(append(parts, mass("smallest", words.SmallestCup, b.Size.Smallest), mass("weigh.product", words.ProductInIt, b.Mix.Product), mass("weigh.thinner", words.ThinnerInIt, b.Mix.Thinner),
 		mass("weigh.wax", words.WaxInIt, b.Mix.Wax), mass("weigh.pigment", words.PigmentInIt, b.Mix.Pigment), mass("weigh.whole", words.AllInTheCup, b.Whole),
-		line("covers", words.CoversFigure, of(s, b.Facts.Covers, unit.Areas), b.Facts.Covers.Step), line("perarea", words.MixForArea, of(s, b.PerArea, unit.AreaWeights), b.PerArea.Step),
+		line("covers", words.Capital(words.Covers), of(s, b.Facts.Covers, unit.Areas), b.Facts.Covers.Step), line("perarea", words.MixForArea, of(s, b.PerArea, unit.AreaWeights), b.PerArea.Step),
 		line("cups", words.CupsForCoat, unit.Number(float64(b.Facts.Cups.Value), 3), b.Facts.Cups.Step), mass("cuploss", words.StaysBehind, b.Cups.Loss))...)
 }
 

@@ -109,9 +109,9 @@ func stepTitle(s *page.State, step string) string {
 func catalystStep(s *page.State) shown {
 	b := s.Bench()
 	cup, may := s.DoseFor()
-	step := words.CatalystStep
+	step := words.Capital(words.Catalyst)
 	if b.IsRatio {
-		step = words.HardenerStep
+		step = words.Capital(words.Hardener)
 	}
 	out := shown{Title: stepTitle(s, step)}
 	isTest := cup != "" && page.IsTestCup(s.Doc(), cup)

@@ -72,7 +72,7 @@ func setups(s *page.State) html {
 	if limit := b.Size.Limits; len(limit) > 0 && limit[0].Lifts != "" {
 		parts = append(parts, setup("limit", words.HeldBy(of(s, limit[0].Mass, unit.CupWeights), words.Bound(limit[0].Bound)), limit[0].Lifts+".limit"))
 	}
-	return join(append(parts, setup("cup", words.Setup(toolText(s), tinText(s), thinnerText(s)), "setup"))...)
+	return join(append(parts, setup("cup", words.Listed(toolText(s), tinText(s), thinnerText(s)), "setup"))...)
 }
 
 func toolText(s *page.State) string {

@@ -53,6 +53,6 @@ func cutoutSheet(s *page.State, item string) shown {
 	return shown{Title: cutoutName(at), Body: join(
 		sketchOf(s, typed), sizes(s, item),
 		dial(s, item+".count", dialLine{Name: words.HowManyAlike, Default: "1"}),
-		el("div", a("class", "itemtools"), action("remove", item, "", "Remove", "quiet"))),
+		el("div", a("class", "itemtools"), action("remove", item, "", words.Remove, "quiet"))),
 		Act: act("back", "", "", words.Done)}
 }

@@ -11,7 +11,7 @@ import (
 // airSheet is today's air, its curve, and whether it is fit to coat.
 func airSheet(s *page.State) shown {
 	return shown{Title: words.TodaysAir, Body: join(
-		dial(s, today("read-temp"), dialLine{Name: words.AirDial}), dial(s, today("read-humidity"), dialLine{Name: words.HumidityDial}),
+		dial(s, today("read-temp"), dialLine{Name: words.Air}), dial(s, today("read-humidity"), dialLine{Name: words.HumidityDial}),
 		dial(s, today("low"), dialLine{Name: words.LowDial}), dial(s, today("high"), dialLine{Name: words.HighDial}),
 		setup("airmore", airText(s), page.AirMoreSheet),
 		region("fit", "section", a("class", "fit"), fitSection(s)))}
@@ -69,7 +69,7 @@ func fitSection(s *page.State) html {
 	dew := unit.Write(float64(air.RoundUp(out.DewPoint.Value, units.Scale(unit.Temperatures))), units.Scale(unit.Temperatures), 3)
 	return join(head, fitVerdict(s),
 		el("div", a("class", "figures"),
-			figure(s, "dew", words.DewPoint, dew, out.DewPoint.Step),
+			figure(s, "dew", words.Capital(words.DewPoint), dew, out.DewPoint.Step),
 			figure(s, "overdew", words.OverDewPoint, words.OverDew(out.OverDew.Value, units.Scale(unit.Differences)), out.OverDew.Step)),
 		readingOff(s), dayCurve(s), hoursOfToday(s), look("today", words.WouldTake, page.TodaySheet))
 }

@@ -18,6 +18,6 @@ func itemTools(path string, at, count int) html {
 	if at < count-1 {
 		tools = append(tools, action("move", path, "down", words.MoveDown, "quiet"))
 	}
-	tools = append(tools, action("remove", path, "", "Remove", "quiet"))
+	tools = append(tools, action("remove", path, "", words.Remove, "quiet"))
 	return el("div", a("class", "itemtools"), tools...)
 }

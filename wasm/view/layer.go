@@ -56,7 +56,7 @@ func groundRow(s *page.State, path string) html {
 	}
 	return region("ground-"+path, "div", a("class", "layer ground"),
 		el("span", a("class", "seen"), draw.Swatch{Stuff: draw.Ground, Height: rowHeight}.Layer()),
-		el("span", a("class", "name"), txt(words.GroundRow), el("small", nil, txt(text))))
+		el("span", a("class", "name"), txt(words.Ground), el("small", nil, txt(text))))
 }
 
 // layerTitle is what a step is, by its material where it has one.

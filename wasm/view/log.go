@@ -66,7 +66,7 @@ func justEnded(s *page.State) html {
 	for _, part := range []struct {
 		name  string
 		share unit.Mass
-	}{{words.AQuarter, 0.25}, {"Half", 0.5}, {words.AllOfIt, 1}} {
+	}{{words.AQuarter, 0.25}, {words.Half, 0.5}, {words.AllOfIt, 1}} {
 		buttons = append(buttons, action("set", cup+".left", unit.Typed(float64(c.Mixed.Value*part.share), unit.InGram)+" g", part.name, "quiet"))
 	}
 	return el("article", a("class", "logged ask"),
@@ -128,15 +128,15 @@ func cupName(s *page.State, cup string) string {
 func loggedCup(s *page.State, cup string) shown {
 	d := s.Doc()
 	return shown{Title: cupName(s, cup), Body: join(noCure(d, cup), aheadOf(s, cup+".weighed"), el("p", nil, txt(d.Get(cup+".end")+", "+words.Date(d.Get(cup+".day"), s.Now.Date))),
-		dial(s, cup+".left", dialLine{Name: words.LeftName, Default: words.TheUsual, Small: words.LeftSmall}),
-		coveredField(s, cup), dial(s, cup+".gel", dialLine{Name: words.GelName}), el("div", a("class", "form"),
+		dial(s, cup+".left", dialLine{Name: words.LeftOverName, Default: words.TheUsual, Small: words.LeftSmall}),
+		coveredField(s, cup), dial(s, cup+".gel", dialLine{Name: words.GelledName}), el("div", a("class", "form"),
 			fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: words.NoneOfThePlan, Label: words.WentOnFor}),
 			fieldWith(s, cup+".fault", fieldExtras{First: "nothing"})),
 		region("fault-"+cup, "div", a("class", "fault"), faultAnswer(s, cup)),
 		region("figures-"+cup, "div", a("class", "figures"), entryFigures(s, cup)),
 		plainLine(s, cup+".note", words.NoteLine),
 		look("taken", words.TakenLine(s.HourOf(cup+".weighed")), page.Part(cup, page.TakenPart)),
-		region("tools-"+cup, "div", a("class", "itemtools"), testOf(d, cup), action("remove", cup, "", "Remove", "quiet")))}
+		region("tools-"+cup, "div", a("class", "itemtools"), testOf(d, cup), action("remove", cup, "", words.Remove, "quiet")))}
 }
 
 // takenSheet is what was taken down of a cup when it was weighed.
@@ -269,7 +269,7 @@ func cupTests(s *page.State) html {
 		if open {
 			parts = append(parts, el("div", a("class", "form"), fieldWith(s, path+".card", fieldExtras{Options: benchCards(s)}),
 				field(s, path+".mass"), field(s, path+".temp"), field(s, path+".share"), field(s, path+".minutes"), field(s, path+".tin")),
-				el("div", a("class", "itemtools"), action("remove", path, "", "Remove", "quiet")))
+				el("div", a("class", "itemtools"), action("remove", path, "", words.Remove, "quiet")))
 		}
 		items = append(items, region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...))
 	}

@@ -35,7 +35,7 @@ func notice(s *page.State) html {
 		lines = append(lines, el("div", a("class", "note"), el("p", nil, txt(words.NewVersion)), action("switch", "", "", words.UseItNow, "quiet")))
 	}
 	if s.InDemo {
-		lines = append(lines, el("div", a("class", "demo"), el("strong", a("aria-description", words.MadeUpLong), txt(words.MadeUp)),
+		lines = append(lines, el("div", a("class", "demo"), el("strong", a("aria-description", words.MadeUpLong), txt(words.MadeUpJob)),
 			action("own", "", "", words.BackToMine, "quiet")))
 	}
 	if len(s.Refused()) > 0 {

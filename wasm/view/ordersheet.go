@@ -185,7 +185,7 @@ func lineFigures(s *page.State, l *chance.Line) html {
 		parts = append(parts, hint(taken))
 	}
 	if !l.ToBuy.IsZero() && l.Err == nil {
-		parts = append(parts, figure(s, id+".bought", words.SheetBuying, lineAmount(s, l, l.Bought.Bought), l.Buying()))
+		parts = append(parts, figure(s, id+".bought", words.Capital(words.SheetHero), lineAmount(s, l, l.Bought.Bought), l.Buying()))
 		if l.SomePriced {
 			parts = append(parts, hint(words.InSomeSizes))
 		}

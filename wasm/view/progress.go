@@ -125,7 +125,7 @@ func finishedItem(s *page.State, path string) html {
 		parts = append(parts, hint(s.StepName(step)), el("div", a("class", "form"),
 			fieldWith(s, path+".used", fieldExtras{Default: words.ByItsCups}), field(s, path+".temp"), field(s, path+".note")),
 			region("figures-"+path, "div", a("class", "figures"), entryFigures(s, path)),
-			el("div", a("class", "itemtools"), action("remove", path, "", "Remove", "quiet")))
+			el("div", a("class", "itemtools"), action("remove", path, "", words.Remove, "quiet")))
 	}
 	return region("item-"+path, "article", a("class", "item", "data-open", yesNo(open)), parts...)
 }
@@ -142,7 +142,7 @@ func entryFigures(s *page.State, path string) html {
 				continue
 			}
 			if e.Used.Step != nil {
-				parts = append(parts, figure(s, path+".on", words.ColumnPutOn, of(s, e.Used, weights), e.Used.Step))
+				parts = append(parts, figure(s, path+".on", words.Capital(words.PutOn), of(s, e.Used, weights), e.Used.Step))
 			}
 			if e.Planned.Step != nil {
 				parts = append(parts, figure(s, path+".planned", "Planned", of(s, e.Planned, weights), e.Planned.Step))

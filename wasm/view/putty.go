@@ -75,7 +75,7 @@ func puttyParts(s *page.State, path string) html {
 		for _, key := range job.PuttyPartFields(s.Doc().Get(row + ".by")) {
 			cells = append(cells, puttyField(s, row, key, kind))
 		}
-		cells = append(cells, action("remove", row, "", "Remove", "quiet"))
+		cells = append(cells, action("remove", row, "", words.Remove, "quiet"))
 		rows = append(rows, region("part-"+row, "div", a("class", "row", "tabindex", "-1"), cells...))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),

@@ -130,8 +130,8 @@ func readingList(s *page.State, list, name, add string, keys ...string) html {
 		if len(keys) > 1 {
 			cells = append(cells, combAnswer(s, row, i))
 		}
-		cells = append(cells, fieldWith(s, row+".surface", fieldExtras{Options: surfaceOptions(s), First: words.WholeArea}),
-			action("remove", row, "", "Remove", "quiet"))
+		cells = append(cells, fieldWith(s, row+".surface", fieldExtras{Options: surfaceOptions(s), First: words.AllOfIt}),
+			action("remove", row, "", words.Remove, "quiet"))
 		lines = append(lines, el("div", a("class", "reading", "id", row, "tabindex", "-1"), cells...))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),

@@ -24,7 +24,7 @@ func settings(s *page.State) html {
 			el("p", a("class", "hint"), txt(words.ExportNowAndThen)),
 			offline(s),
 			look("kept", words.KeptLine, page.KeptSheet)),
-		region("madeup", "section", nil, action("demo", "", "", words.LookAtTheMadeUpJob, "quiet")),
+		region("madeup", "section", nil, action("demo", "", "", words.LookAtMadeUp, "quiet")),
 		region("about", "section", nil, about(s)),
 	)
 }

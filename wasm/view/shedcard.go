@@ -28,7 +28,7 @@ func shedCardSection(s *page.State) html {
 	if len(rows) == 0 {
 		return el("p", a("class", "hint"), txt(words.ShedWaitsForTool))
 	}
-	head := []html{el("th", a("scope", "col"), txt(words.ShedSurface))}
+	head := []html{el("th", a("scope", "col"), txt(words.Capital(words.SurfaceName)))}
 	for _, cup := range bench.ShedCups {
 		head = append(head, el("th", a("scope", "col"), txt(unit.Write(float64(cup), unit.InGram, 4))))
 	}

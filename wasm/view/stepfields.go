@@ -57,7 +57,7 @@ func stepExtras(key string) fieldExtras {
 func budgetFields(s *page.State, path string) html {
 	return join(
 		fieldWith(s, path+".thin-share", fieldExtras{Default: "5", Hint: words.ThinShareHint}),
-		fieldWith(s, path+".removal-cv", fieldExtras{Default: "40", Hint: words.OwnAssumption}),
+		fieldWith(s, path+".removal-cv", fieldExtras{Default: "40", Hint: words.MarkAssumption}),
 		fieldWith(s, path+".unfair", fieldExtras{Default: "0", Hint: words.UnfairHint}),
 		fieldWith(s, path+".strip", fieldExtras{Default: "25 mm", Hint: words.StripHint}))
 }

@@ -136,7 +136,7 @@ func rows(s *page.State, path string, r *surface.Rows) html {
 		for _, d := range r.Columns {
 			cells = append(cells, fieldWith(s, row+"."+d.Key, fieldExtras{Letter: d.Letter, Label: d.Name}))
 		}
-		cells = append(cells, action("remove", row, "", "Remove", "quiet"))
+		cells = append(cells, action("remove", row, "", words.Remove, "quiet"))
 		lines = append(lines, el("div", a("class", "row", "id", row, "tabindex", "-1"),
 			el("p", a("class", "rowname"), txt(words.Capital(r.Row)+" "+strconv.Itoa(i+1))), join(cells...)))
 	}

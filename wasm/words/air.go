@@ -12,7 +12,7 @@ import (
 const (
 	FitToCoat    = "Fit to coat"
 	FitWaits     = "Shown once today's air is typed: temperature and humidity now, lowest and highest of the day."
-	DewPoint     = "Dew point"
+	DewPoint     = "dew point"
 	OverDewPoint = "Surface over the dew point"
 	FitAllDay    = "Nothing speaks against it now, nor through the cure by today's curve."
 	NotFitNow    = "Not fit to coat now."

@@ -6,7 +6,6 @@ import (
 
 // The film budget.
 const (
-	BudgetAsPlanned     = "As planned"
 	NoFilmYet           = "No film yet: add a coat, and type what every step still lacks."
 	EndMean             = "Left in the end, mean"
 	EndThin             = "Left in the end, thin side"

@@ -16,9 +16,7 @@ const (
 	ReadySequences    = "Start from"
 	AddAStep          = "Add a step"
 	WhichStep         = "Which step?"
-	UsualGround       = "ground"
 	FilmBudget        = "Film budget"
-	GroundRow         = "Ground"
 	StepByStep        = "the film step by step, and what the checks rest on"
 	ReckonedWith      = "reckoned with shares, unevenness and edges as assumed"
 	DrawnShorter      = "drawn shorter"
@@ -53,8 +51,6 @@ const (
 	NoReadings        = "comb readings: none yet"
 	NoCombHere        = "measured film: none yet"
 	BoughtFiller      = "bought filler"
-	PassesOfMaterial  = "Passes and batches stay those of the material above."
-	RemoveStep        = "Remove"
 	StillWaits        = "Waits for: "
 	Holds             = "Holds:"
 	DoesNotHold       = "Doesn't hold:"
@@ -68,7 +64,6 @@ const (
 	UnderReleaseFilm  = "under release film"
 	Once              = "once"
 	MixedInCups       = "A cup of it: "
-	ToWeighAsIs       = "Weigh for a cup"
 	LastWetFirstDry   = "Read the comb within seconds: the last tooth that is wet, the first that stayed dry."
 	MeasuredFilmWords = "Cured film of the layer after this step, as measured"
 	CuredAll          = "cured, all coats"
@@ -133,7 +128,7 @@ func SandedOff(share string) string { return share + " sanded off again" }
 // MustLeave says what film a step must leave.
 func MustLeave(film string) string { return "must leave " + film }
 
-// Listed joins what there is to say with points between.
+// Listed joins what there is to say with points between; what is empty is left out.
 func Listed(parts ...string) string {
 	text := ""
 	for _, p := range parts {

@@ -41,7 +41,7 @@ func Cause(c chance.Cause, isOnly bool) string {
 	case c.Kind == chance.AreaCause:
 		surface := c.Surface.Name
 		if surface == "" {
-			surface = NamelessSurface
+			surface = lower(UnnamedSurface)
 		}
 		return name + " of " + surface
 	case c.Method != nil && !isOnly:

@@ -9,14 +9,12 @@ import (
 // What stands on the screens of a cup, step by step.
 const (
 	NextCup       = "Next cup"
-	SurfaceDial   = "Surface"
+	SurfaceName   = "surface"
 	CupDial       = "Cup"
-	ProductDial   = "Product"
 	AheadDial     = "Coldest ahead"
 	Catalyst      = "catalyst"
 	Hardener      = "hardener"
 	WeighCup      = "Weigh this cup"
-	ReadSurface   = "Read the surface"
 	ToCatalyst    = "Weighed: on to the catalyst"
 	ToHardener    = "Part A in: on to the hardener"
 	FillersIn     = "Stirred in: on to the hardener"
@@ -27,7 +25,6 @@ const (
 	BackToScale   = "Back to the scale"
 	PlanAnother   = "Plan another cup"
 	AllElse       = "Everything else for a cup"
-	Remembered    = "Remembered"
 	TypeSurface   = "Type the temperature of the surface, by infrared, where it is coldest. The dose follows."
 	TypeAhead     = "The surface is near the card's least. Type the coldest hour ahead, through the cure: the dose follows."
 	NoDose        = "No dose"
@@ -63,7 +60,6 @@ const (
 	FitUnchecked  = "Fit to coat: not checked."
 	ReadTheAir    = "Take the air's temperature and humidity."
 	AnswerLabel   = "This cup"
-	TellDrops     = "by your own count of drops"
 	WeighLabel    = "What goes into the cup"
 )
 
@@ -89,10 +85,8 @@ func Heading(step, card, amount string) string {
 
 // The steps, as a heading begins.
 const (
-	WeighStep    = "Weigh"
-	CatalystStep = "Catalyst"
-	HardenerStep = "Hardener"
-	TestStep     = "Timed test"
+	WeighStep = "Weigh"
+	TestStep  = "Timed test"
 )
 
 // lower gives a card's name inside a line: "Polyester gel coat" is no name of a person.
@@ -191,14 +185,13 @@ func HeldBy(mass, bound string) string { return "Largest " + mass + ": " + bound
 
 // The facts below a dose.
 const (
-	Covers    = "this cup covers"
-	CupsAll   = "for this coat"
-	Comb      = "comb, wet"
-	CoverDash = "–"
+	Covers  = "this cup covers"
+	CupsAll = "for this coat"
+	Comb    = "comb, wet"
 )
 
-// Cups counts cups: of a coat, of those still to come.
-func Cups(all string, left int) string {
+// Cups counts the cups of a coat.
+func Cups(all string) string {
 	if all == "1" {
 		return "1 cup"
 	}
@@ -216,21 +209,6 @@ const (
 // TimeBar reads the bar out.
 func TimeBar(mix, spread, from, until string) string {
 	return "From catalyst in: mixed after " + mix + ", spread by " + spread + ", gels in the cup from " + from + " to " + until + "."
-}
-
-// Setup is what is assumed or remembered, in one line: parts that are empty are left out.
-func Setup(parts ...string) string {
-	text := ""
-	for _, p := range parts {
-		if p == "" {
-			continue
-		}
-		if text != "" {
-			text += " · "
-		}
-		text += p
-	}
-	return text
 }
 
 // ByScale and BySyringe name the tool in the setup line.
@@ -257,7 +235,7 @@ func TinTimed(name string, isTimed bool) string {
 // WithThinner is how much thinner goes in.
 func WithThinner(share string) string {
 	if share == "" {
-		return "no thinner"
+		return NoThinner
 	}
 	return share + " thinner"
 }

@@ -17,7 +17,7 @@ const (
 	FlowTime       = "Thinner for a flow time"
 	TinAndTests    = "The tin, and how it is timed"
 	TodaysAir      = "Today's air"
-	AirDial        = "Air"
+	Air            = "air"
 	HumidityDial   = "Humidity"
 	LowDial        = "Lowest"
 	HighDial       = "Highest"
@@ -70,14 +70,10 @@ const (
 	WaxInIt         = "Wax solution in it"
 	PigmentInIt     = "Pigment paste in it"
 	AllInTheCup     = "All in the cup but the catalyst"
-	CoversFigure    = "This cup covers"
 	MixForArea      = "Mix for an area"
 	CupsForCoat     = "Cups for one coat"
 	StaysBehind     = "Stays behind in all of them"
 )
-
-// Share writes a share by mass.
-func Share(percent string) string { return percent + " by mass" }
 
 // LargestBy names a limit of the largest cup.
 func LargestBy(bound string) string { return "Largest cup, " + bound }

@@ -35,7 +35,7 @@ func (w writer) grams(m unit.Mass) string {
 }
 
 func percent[Q unit.Quantity](c Q) string {
-	return unit.Write(float64(c), unit.InPercent, 3) + " by mass"
+	return ByMass(unit.Write(float64(c), unit.InPercent, 3))
 }
 
 var whose = map[cure.Reading]string{cure.Surface: "The surface", cure.Product: "The product", cure.EveningAir: "The evening air"}
@@ -205,7 +205,7 @@ func (w writer) readings(err error) string {
 	var explosive *bench.ExplosiveError
 	switch {
 	case errors.As(err, &unfit) && len(unfit.Findings) > 0:
-		text := "Not fit to coat now."
+		text := NotFitNow
 		for _, f := range unfit.Findings {
 			text += " " + FindingSentence(f, w.units)
 		}

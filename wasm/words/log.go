@@ -127,12 +127,12 @@ func CupTestNumber(n int) string { return "Cup test " + strconv.Itoa(n) }
 
 // What stands on a cup of the log.
 const (
-	LeftName    = "left over"
-	LeftSmall   = "weighed back"
-	GelName     = "gelled after"
-	CoveredName = "covered"
-	NoteLine    = "note"
-	CausesMore  = "What else it may come from"
+	LeftOverName = "left over"
+	LeftSmall    = "weighed back"
+	GelledName   = "gelled after"
+	CoveredName  = "covered"
+	NoteLine     = "note"
+	CausesMore   = "What else it may come from"
 )
 
 // CoveredSmall says what a cup should take by plan.

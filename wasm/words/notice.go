@@ -32,7 +32,6 @@ const (
 	NewVersion = "A newer version of this page is ready."
 	UseItNow   = "Use it now"
 
-	MadeUp      = "Made-up job"
 	MadeUpLong  = "Nobody measured this boat, and its log is invented. Your own job is untouched."
 	BackToMine  = "Back to my job"
 	ClearMadeUp = "Clear the made-up job"

@@ -42,9 +42,7 @@ const (
 	SheetKeeps      = "Kept for repairs, of the same batch"
 	SheetPlanned    = "Need as planned"
 	SheetByVolume   = "Need as planned, by volume"
-	SheetBuying     = "To buy"
 	SheetPieces     = "Need"
-	TapeTitle       = "Masking comes off in time"
 	StopsTheOrder   = "A build-up stops:"
 	StopsFix        = "What it would take is on the list all the same: put the build-up right before you buy."
 	CheckAgain      = "Is that intended?"
@@ -187,8 +185,7 @@ func ForPaper(bought, kept, surfaces, area string) string {
 
 // The order as a list and as a table.
 const (
-	OrderList     = "Order list"
-	ColumnInStock = "In stock"
+	OrderList = "Order list"
 )
 
 // EnoughIn labels the amount that is enough in so many of a hundred jobs.

@@ -8,6 +8,7 @@ const (
 	Undo       = "Undo"
 	Redo       = "Redo"
 	Close      = "Close"
+	Remove     = "Remove"
 	Change     = "change"
 	Look       = "look"
 	Why        = "why"

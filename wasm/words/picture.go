@@ -9,9 +9,6 @@ import (
 // Pictures: what they say to those who don't see them, their axes and their keys.
 const (
 	HourAxis           = "hour"
-	AirLine            = "air"
-	DewLine            = "dew point"
-	SurfaceBand        = "surface"
 	FitHours           = "fit to work"
 	CupCures           = "put on now, cures"
 	GelOverTemperature = "Gel time over temperature"

@@ -19,7 +19,6 @@ const (
 	GoToTheOrder       = "Go to the order"
 	FinishedWork       = "Finished work"
 	ByItsCups          = "by its cups"
-	ColumnPutOn        = "Put on"
 )
 
 // DoneOf counts the surfaces that a step is done on.

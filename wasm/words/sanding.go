@@ -24,7 +24,6 @@ const (
 	CombReadings     = "Comb readings, each of one coat"
 	AddACombReading  = "Add a comb reading"
 	AddAMeasuredFilm = "Add a measured film"
-	WholeArea        = "all of it"
 )
 
 // Grades lists the grades that a sanding goes through.

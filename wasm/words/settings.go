@@ -19,13 +19,12 @@ var WhereKept = []string{
 
 // Settings.
 const (
-	AllMetric          = "All metric"
-	AllUSCustomary     = "All US customary"
-	TheJobAsAFile      = "The job as a file"
-	ImportAJob         = "Import a job"
-	ShareAsALink       = "Share as a link"
-	LookAtTheMadeUpJob = "Look at the made-up job"
-	AnyUnit            = "Any field takes any unit: 450\u00a0mm, 18\u00a0mil, 2\u00a0ft\u00a06\u00a0in. This is what a bare number means, and what figures are shown in."
-	EitherMark         = "Either is read. What could be taken for thousands is asked about."
-	AsThePhone         = "As the phone"
+	AllMetric      = "All metric"
+	AllUSCustomary = "All US customary"
+	TheJobAsAFile  = "The job as a file"
+	ImportAJob     = "Import a job"
+	ShareAsALink   = "Share as a link"
+	AnyUnit        = "Any field takes any unit: 450\u00a0mm, 18\u00a0mil, 2\u00a0ft\u00a06\u00a0in. This is what a bare number means, and what figures are shown in."
+	EitherMark     = "Either is read. What could be taken for thousands is asked about."
+	AsThePhone     = "As the phone"
 )

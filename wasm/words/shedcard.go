@@ -4,7 +4,6 @@ import "strconv"
 
 // The shed card, for the wall.
 const (
-	ShedSurface      = "Surface"
 	ShedWaitsForCup  = "A shed card for the wall can be printed while a cup could be mixed, and none runs."
 	ShedWaitsForTool = "A shed card for the wall can be printed once scale or syringe is typed."
 	PrintShedCard    = "Print the shed card"

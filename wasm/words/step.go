@@ -28,7 +28,6 @@ const (
 	RaiseHint        = "More filler, less to cut. Below zero: the other way."
 	CutCostHint      = "For the best height of the datum: an assumption."
 	ThinShareHint    = "The thin side is the film that all but this share of the area has."
-	OwnAssumption    = "An assumption: log your own."
 	UnfairHint       = "How far the ground lies off the plane that the board sands to."
 	StripHint        = "Along edges films run thin (× 0.7) and boards dwell (× 2): an assumption."
 )
