@@ -91,10 +91,10 @@ func TestOneDoseOneClock(t *testing.T) {
 		s.Until("that it may sound", func() bool { return !strings.Contains(shown(s, "#clock-note"), "tap anywhere once") })
 		s.Script(nil, `setHidden(true); passSeconds(3600); setHidden(false)`)
 		s.Wait(`.clock[data-is="over"]`)
-		assert.Contains(t, shown(s, ".clock"), "over: stop, put the rest outside")
+		assert.Contains(t, shown(s, ".clock"), "time is up: stop, put the rest outside")
 		s.Until("the alarm", func() bool { return effectsSoFar(s).Beeps == 8 })
 		assert.Equal(t, 1, effectsSoFar(s).Buzzes)
-		assert.Contains(t, shown(s, "#live"), "usable time is over")
+		assert.Contains(t, shown(s, "#live"), "time is up")
 		assert.NotContains(t, shown(s, ".clock"), "−", "no hour below nothing")
 		pass(s, 5)
 		pass(s, 5)
@@ -138,7 +138,7 @@ func TestAClockThatIsSetIsNoticed(t *testing.T) {
 		do(s, "end", "cup.1", "spread")
 		weighIn(t, s)
 		set(600)
-		assert.Contains(t, shown(s, "#clock-note"), "jumped on by 10 min")
+		assert.Contains(t, shown(s, "#clock-note"), "jumped ahead by 10 min")
 	})
 }
 

@@ -182,7 +182,7 @@ func TestACombIsAnsweredAtTheComb(t *testing.T) {
 		fill(s, "buildup.1.step.1.comb.1.last-wet", "350")
 		fill(s, "buildup.1.step.1.comb.1.first-dry", "400")
 		// of a rolled gel coat 83 % stays: 290.5 to 332; 450 − 375 are missing
-		assert.Equal(t, "Cures to 290–332 µm; about 75 µm wet missing of the plan.", strings.ReplaceAll(shown(s, `[id="comb-buildup.1.step.1.comb.1"]`), "291", "290"))
+		assert.Equal(t, "Cures to 290–332 µm; about 75 µm wet short of the plan.", strings.ReplaceAll(shown(s, `[id="comb-buildup.1.step.1.comb.1"]`), "291", "290"))
 		s.Click("#sheet-close")
 		assert.Contains(t, shown(s, ".sheet"), "comb readings: 1")
 		closeSheets(s)

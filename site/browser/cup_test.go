@@ -118,7 +118,7 @@ func TestNoDoseFromStaleInput(t *testing.T) {
 		}
 		pass(s, 24*3600)
 		checkNoDose(t, s, "yesterday's readings")
-		assert.Contains(t, shown(s, "#answer"), "The readings are of another day")
+		assert.Contains(t, shown(s, "#answer"), "The readings are from another day")
 	})
 }
 

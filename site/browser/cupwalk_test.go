@@ -274,7 +274,7 @@ func TestADewRefusal(t *testing.T) {
 			fillAt(s, f[0], f[1])
 		}
 		checkNoDose(t, s, "dew")
-		assert.Contains(t, shown(s, "#answer"), "over the dew point")
+		assert.Contains(t, shown(s, "#answer"), "above the dew point")
 		assert.Contains(t, shown(s, "#verdicts"), "Too near the dew point")
 	})
 }

@@ -137,14 +137,14 @@ func TestAFaultIsHeldAgainstTheLog(t *testing.T) {
 		behind(s, "cup.1", "causes")
 		text := shown(s, ".sheet")
 		assert.NotContains(t, text, "No wax in an open coat")
-		assert.Contains(t, text, "No sign in the log, in no order")
-		assert.Less(t, strings.Index(text, "No sign in the log, in no order"), strings.Index(text, "What the log speaks against"))
-		assert.Contains(t, text, "Surface: 24 °C, should be at least 15 °C.")
+		assert.Contains(t, text, "No sign in the log, in no special order")
+		assert.Less(t, strings.Index(text, "No sign in the log, in no special order"), strings.Index(text, "What the log contradicts"))
+		assert.Contains(t, text, "Surface: 24 °C; should be at least 15 °C.")
 		assert.Contains(t, text, "common practice of the trade")
 		s.Click("#sheet-close")
 		s.Wait(onSheet("cup.1"))
 		choose(s, "cup.1.fault", "fish-eyes")
-		assert.Contains(t, shown(s, `[id="fault-cup.1"]`), "The log shows no sign. Possible, in no order")
+		assert.Contains(t, shown(s, `[id="fault-cup.1"]`), "The log shows no sign. Possible causes, in no special order")
 	})
 }
 
@@ -183,7 +183,7 @@ func TestTheLogTeaches(t *testing.T) {
 
 		toRest(s)
 		fill(s, "done.1.used", "42 kg")
-		assert.Contains(t, say(s, "done.1.used"), "A slip, or real?", "far off what was planned: asked")
+		assert.Contains(t, say(s, "done.1.used"), "Is that right?", "far off what was planned: asked")
 		assert.False(t, s.Has(`button[data-do="learn"]`), "and not learned from unasked")
 		fill(s, "done.1.used", "4.2 kg")
 		toHand(s)

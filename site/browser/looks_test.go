@@ -203,7 +203,7 @@ func TestOnPaper(t *testing.T) {
 		do(s, "print", "", "")
 		text := onPaper(t, s)
 		require.Contains(t, text, "Order list: Tern")
-		for _, want := range []string{"Polyester gel coat", "1 × 5 kg", "To pay: 84.00", "The maker's sheet stands above it."} {
+		for _, want := range []string{"Polyester gel coat", "1 × 5 kg", "To pay: 84.00", "The maker's sheet overrules it."} {
 			assert.Contains(t, text, want)
 		}
 		assert.Regexp(t, `☐\s+Polyester gel coat`, text, "a box to tick")

@@ -79,13 +79,13 @@ func TestTheShoppingList(t *testing.T) {
 		assert.NotEqual(t, first, shown(s, `[id="order.gelcoat"] .buy`), "more is bought at once")
 		assert.Contains(t, shown(s, `[id="order.gelcoat"]`), "was ticked for", "and the tick was for less")
 
-		assert.NotContains(t, shown(s, "#order-cautions"), "A build-up stops")
+		assert.NotContains(t, shown(s, "#order-cautions"), "A build-up doesn't hold")
 		goTo(s, "surfaces")
 		forget(s) // the job before was changed, so it is newer than one that is put there
 		withJob(s, strings.Replace(tenThings, "ground = polyester", "ground = polystyrene", -1))
 		goTo(s, "order")
 		workedOut(s)
-		stop := "A build-up stops:"
+		stop := "A build-up doesn't hold:"
 		assert.Contains(t, shown(s, "#order-cautions"), stop)
 		s.Script(nil, `did.copied = ""; did.saved = null`)
 		do(s, "text", "", "")

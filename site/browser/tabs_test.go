@@ -132,7 +132,7 @@ func TestAFullStoreTellsTheOtherTabOfTheCatalyst(t *testing.T) {
 		s.SwitchTo(second)
 		s.Until("the dose to go", func() bool { return !s.Has("#catalyst-in") })
 		checkDoseGone(t, s, "once the other tab has put catalyst in")
-		assert.Contains(t, shown(s, "#answer"), "may have its catalyst: add none")
+		assert.Contains(t, shown(s, "#answer"), "may have its catalyst in: add none")
 		s.Refresh()
 		ready(s)
 		assert.False(t, s.Has("#catalyst-in"), "nor after a reload")

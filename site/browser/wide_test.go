@@ -98,9 +98,9 @@ func TestBothHalvesOfAWideScreenAreUsed(t *testing.T) {
 			assert.Greater(t, halves[1], 4, "%s: right", screen.Key)
 		}
 		goTo(s, "surfaces")
-		assert.Contains(t, shown(s, ".sheet"), "Where the area lies")
+		assert.Contains(t, shown(s, ".sheet"), "Where the area is")
 		do(s, "sheet", "surface.1", "")
-		assert.NotContains(t, shown(s, ".sheet"), "Where the area lies")
+		assert.NotContains(t, shown(s, ".sheet"), "Where the area is")
 		assert.True(t, s.Has(`.screen [data-path="surface.2"]`), "the list stands beside what is open")
 		goTo(s, "log")
 		assert.Contains(t, shown(s, ".sheet"), "When can the rest be done?")

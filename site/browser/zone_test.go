@@ -39,6 +39,6 @@ func TestHoursOfACupByThePhonesZone(t *testing.T) {
 		pass(s, 0)
 		assert.Regexp(t, `^2:10\s`, shown(s, ".until"))
 		assert.Equal(t, "5:00", shown(s, ".clock .time"))
-		assert.Contains(t, shown(s, "#clock-note"), "another time zone")
+		assert.Contains(t, shown(s, "#clock-note"), "changed its time zone")
 	})
 }

@@ -89,7 +89,7 @@ func TestDay(t *testing.T) {
 	}
 	p := draw.Plot{Title: "The day", X: draw.Axis{Label: "hour", Ticks: draw.NiceTicks(0, 24, 6, with("h"))},
 		Y:      draw.Axis{Label: "°C", Ticks: draw.NiceTicks(4, 28, 5, with("°C"))},
-		Shaded: []draw.Shade{{Name: "fit to work", Class: "fit", Parts: []draw.Interval{{From: 9.5, To: 16.25}}}},
+		Shaded: []draw.Shade{{Name: "fit to coat", Class: "fit", Parts: []draw.Interval{{From: 9.5, To: 16.25}}}},
 		Lines:  []draw.Line{{Name: "air", Class: "curve"}, {Name: "dew point", Class: "curve dashed"}},
 		Course: draw.Course{Name: "cures", Interval: draw.Interval{From: 13, To: 17}},
 		Marks:  []draw.Mark{upright(13, "now 13:00"), upright(9.5, "fit 9:30 to 16:15"), upright(13.5, "start no later than 13:30")}}
@@ -98,7 +98,7 @@ func TestDay(t *testing.T) {
 		p.Lines[1].Points = append(p.Lines[1].Points, draw.Point{X: h, Y: 9})
 	}
 	list := texts(read(t, p.Draw()))
-	for _, want := range []string{"now 13:00", "fit 9:30 to 16:15", "start no later than 13:30", "air", "dew point", "fit to work", "cures"} {
+	for _, want := range []string{"now 13:00", "fit 9:30 to 16:15", "start no later than 13:30", "air", "dew point", "fit to coat", "cures"} {
 		assert.Contains(t, list, want)
 	}
 	p.Marks[0].X, p.Lines[0].Points[2].Y = math.NaN(), math.NaN()

@@ -107,7 +107,7 @@ func TestAJumpOfTemperatureIsAsked(t *testing.T) {
 	s := inUse(t, tenOClock)
 	s, _ = sent(s, tenOClock+60, "end", "cup.1", "spread")
 	s, _ = sent(s, tenOClock+60, "set", "bench.now.surface-temp", "7")
-	assert.Contains(t, shownText(s, "cup"), "at the last cup it was 24\u00a0°C. A slip, or real?")
+	assert.Contains(t, shownText(s, "cup"), "at the last cup it was 24\u00a0°C. Is that right?")
 	assert.Contains(t, s.Bench().Reasons, bench.ErrJump)
 	s, _ = sent(s, tenOClock+60, "real", "bench.now.surface-temp", "7")
 	assert.NotContains(t, s.Bench().Reasons, bench.ErrJump)
@@ -191,7 +191,7 @@ func TestWhatIsSaidOfACupThatWontGoOff(t *testing.T) {
 	require.Equal(t, []string{"cup.1"}, page.OpenCups(s.Doc(), page.Running))
 	s, _ = sent(s, tenOClock+20*60, "sheet", page.WontSheet, "")
 	text := shownText(s, "cup")
-	for _, part := range []string{"Add nothing.", "As cold as it is, it may take until", "Still soft at", "scrape it off"} {
+	for _, part := range []string{"Add nothing.", "At this temperature it may take until", "Still soft at", "scrape it off"} {
 		assert.Contains(t, text, part)
 	}
 	stuck, err := s.WontGoOff("cup.1")

@@ -90,7 +90,7 @@ func mayChangeJobs(s *State) bool {
 	case hasOpenCup(s.Own.Doc) || hasOpenCup(s.Demo.Doc) && s.InDemo:
 		cupFirst(s, 1)
 	case s.Own.Elsewhere != "":
-		s.Notice = words.TabsFirst
+		s.Notice = words.ChooseATabFirst
 	case s.IsKeptByNewer(), len(s.Own.Stuck) > 0:
 		s.Notice = words.NoOtherJob
 	default:

@@ -137,7 +137,7 @@ func TestOddFiles(t *testing.T) {
 	assert.Contains(t, s.Pending.Asks[0], "9 days into the future")
 	assert.Empty(t, s.Doc().Lines())
 	taken, _ := sent(s, tenOClock, "take-job", "", "")
-	assert.Contains(t, shownText(func() *page.State { s, _ := sent(taken, tenOClock, "sheet", "cup.1", ""); return s }(), "log"), "lies in the future")
+	assert.Contains(t, shownText(func() *page.State { s, _ := sent(taken, tenOClock, "sheet", "cup.1", ""); return s }(), "log"), "this is in the future")
 	s, _ = sent(s, tenOClock, "import", "", job.Save(base, 1))
 	undo := len(s.Slot().Undo)
 	s, _ = sent(s, tenOClock, "import", "", job.Save(base, 8))

@@ -77,7 +77,7 @@ func TestWhatIsBoughtAgain(t *testing.T) {
 	for sure.Working {
 		sure, _ = sent(sure, tenOClock, "work", "", "")
 	}
-	assert.Contains(t, shownText(underSheet(sure, page.BuyRestSheet), "log"), "Beyond what is in stock, for the chance that each card wants", "said, once the order is worked out for it")
+	assert.Contains(t, shownText(underSheet(sure, page.BuyRestSheet), "log"), "Beyond what is in stock, for the chance set on each card", "said, once the order is worked out for it")
 	planned, err := unit.Read(s.Doc().Get("done.1.planned"), unit.InKilogram)
 	require.NoError(t, err)
 	s, _ = sent(s, tenOClock, "set", "done.1.used", unit.Typed(planned*1.3, unit.InKilogram)+" kg")

@@ -54,7 +54,7 @@ func clockFace(s *page.State, cup string, t page.Times) html {
 			share, marks = 1-t.Since/t.Late, []float64{1 - t.Early/t.Late}
 		}
 	case t.Left <= 0:
-		meaning = words.OverBy
+		meaning = words.TimeIsUp
 	case t.Left <= page.LastMinute:
 		meaning = words.LastMinute
 	}

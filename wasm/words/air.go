@@ -11,18 +11,18 @@ import (
 // Today's air, and if it is fit to coat.
 const (
 	FitToCoat    = "Fit to coat"
-	FitWaits     = "Shown once today's air is typed: temperature and humidity now, lowest and highest of the day."
+	FitWaits     = "Type today's air first: temperature and humidity now, the day's lowest and highest."
 	DewPoint     = "dew point"
-	OverDewPoint = "Surface over the dew point"
-	FitAllDay    = "Nothing speaks against it now, nor through the cure by today's curve."
+	OverDewPoint = "Surface above the dew point"
+	FitAllDay    = "Fit now and through the cure, going by today's curve."
 	NotFitNow    = "Not fit to coat now."
-	NoDoseHour   = "By today's curve no hour brings the surface inside the catalyst table."
+	NoDoseHour   = "Going by today's curve, the surface never comes inside the catalyst table."
 	NoHour       = "none"
 )
 
 // ReadingOff asks about a reading that the day's curve doesn't bear out.
 func ReadingOff(off unit.TemperatureDifference, scale unit.Scale) string {
-	return "The air as read lies " + unit.Write(math.Abs(float64(off)), scale, 2) + " off the curve between the day's low and high. Check all three, and the hour."
+	return "Your reading is " + unit.Write(math.Abs(float64(off)), scale, 2) + " off the curve between the day's low and high. Check all three, and the hour."
 }
 
 // UnfitNow and UnfitLater say what speaks against coating, now or while it cures.
@@ -64,7 +64,7 @@ func DoseHours(hours []air.Interval) string {
 	for _, i := range hours {
 		spans = append(spans, fromTo(i.From, i.To))
 	}
-	return "The surface lies inside the catalyst table from " + strings.Join(spans, ", and from ") + "."
+	return "The surface is inside the catalyst table from " + strings.Join(spans, ", and from ") + "."
 }
 
 func fromTo(from, to unit.Time) string { return Hour(from) + " to " + Hour(to) }
@@ -74,5 +74,5 @@ func OneMinuteLeft(card string) string { return card + ": one minute left. Finis
 
 // TimeIsOver says that it has ended.
 func TimeIsOver(card string) string {
-	return card + ": usable time is over. Stop, and put what is left outside."
+	return card + ": time is up. Stop, and put what is left outside."
 }

@@ -7,7 +7,7 @@ import (
 
 // Questions about unlikely figures.
 const (
-	ItIsReal = "It is real"
+	ItIsReal = "It is right"
 	OnlyOn   = "Only on "
 )
 
@@ -15,7 +15,7 @@ const (
 func Unlikely(ask *plan.Ask) string {
 	band := ask.Band
 	return Capital(band.Key) + " comes to " + unit.Write(ask.Value, band.Scale, 3) + ", outside the usual " +
-		unit.Write(band.Low, band.Scale, 3) + " to " + unit.Write(band.High, band.Scale, 3) + ". A slip, or real?"
+		unit.Write(band.Low, band.Scale, 3) + " to " + unit.Write(band.High, band.Scale, 3) + ". Is that right?"
 }
 
 // IfThatWas names the slip that would make a figure usual, and the figure then.
@@ -23,7 +23,7 @@ func IfThatWas(slip, then string) string { return "If that was " + slip + ", it 
 
 // Jumped asks about a temperature far from the last cup's.
 func Jumped(is, was string) string {
-	return "That is " + is + "; at the last cup it was " + was + ". A slip, or real?"
+	return "That is " + is + "; at the last cup it was " + was + ". Is that right?"
 }
 
 // RestsOn names the source of a finding.

@@ -6,16 +6,16 @@ import (
 
 // The film budget.
 const (
-	NoFilmYet           = "No film yet: add a coat, and type what every step still lacks."
-	EndMean             = "Left in the end, mean"
-	EndThin             = "Left in the end, thin side"
-	ExpectedToGoThrough = "Expected to go through"
+	NoFilmYet           = "No film yet: add a coat, and fill in what each step still needs."
+	EndMean             = "Left at the end, mean"
+	EndThin             = "Left at the end, thin side"
+	ExpectedToGoThrough = "Expected to be sanded through"
 	ThatIs              = "That is"
 	EdgeMean            = "Edge strips: left, mean"
-	EdgeThrough         = "Edge strips: expected to go through"
+	EdgeThrough         = "Edge strips: expected to be sanded through"
 	KeepOffEdges        = "Keep coarse paper off these strips, or tape the edges while the boards are out."
 	WetThatIs           = "Wet, that is"
-	InSoManyCoats       = "In so many coats"
+	InSoManyCoats       = "Number of coats"
 	PointByPoint        = "Step by step"
 	SandedBack          = ", sanded back"
 )
@@ -34,25 +34,25 @@ func PutOnAtLeast(step string) string { return step + ": put on at least" }
 
 // NoGradeLeft says that no grade of a sanding is affordable.
 func NoGradeLeft(step, left string) string {
-	return "Step " + step + ": with " + left + " on the thin side none of its grades is still affordable. Put on more first."
+	return "Step " + step + ": with " + left + " at the thin side, every grade of it takes too much. Put on more first."
 }
 
 // GradeIsAffordable says that a sanding can begin as it is planned.
 func GradeIsAffordable(step, grade, takes string) string {
-	return "Step " + step + ": " + grade + " is affordable, " + takes + " with what follows."
+	return "Step " + step + ": there is film enough for " + grade + ", which takes " + takes + ", counting what follows."
 }
 
 // BeginNoCoarser says with which grade a sanding can begin.
 func BeginNoCoarser(step, grade, takes string) string {
-	return "Step " + step + ": begin with " + grade + ", no coarser. It takes " + takes + " with what follows."
+	return "Step " + step + ": start with " + grade + ", no coarser. It takes " + takes + ", counting what follows."
 }
 
 // MoreEven says that only a more even film helps.
 func MoreEven(step, is, under string) string {
-	return step + ": not by more film, by a more even one. Its unevenness, " + is + ", must come under " + under + ", or choose a larger share that may go thinner."
+	return step + ": more film won't do it, a more even one will. Bring its unevenness down from " + is + " to under " + under + ", or allow a larger share to go thinner."
 }
 
 // MayCrack says that a film that survives sanding gets too thick.
 func MayCrack(over string) string {
-	return "With so much put on, more than " + over + " is left in the mean: it may crack. Take less, or put it on more evenly."
+	return "With that much put on, the mean left is over " + over + ": it may crack. Sand off less, or put it on more evenly."
 }

@@ -10,24 +10,24 @@ import (
 // The Build-up screen and a step's sheet.
 const (
 	Done              = "Done"
-	BuildupIs         = "A build-up is the ordered steps that a surface gets: fill, coat, sand, polish. Start from a usual one and change what differs."
-	UnnamedBuildup    = "Build-up without a name"
+	BuildupIs         = "A build-up is the steps a surface gets, in order: fill, coat, sand, polish. Start from a usual one and change what differs."
+	UnnamedBuildup    = "Unnamed build-up"
 	AnotherBuildup    = "+ another"
 	ReadySequences    = "Start from"
 	AddAStep          = "Add a step"
 	WhichStep         = "Which step?"
 	FilmBudget        = "Film budget"
 	StepByStep        = "the film step by step, and what the checks rest on"
-	ReckonedWith      = "reckoned with shares, unevenness and edges as assumed"
+	ReckonedWith      = "shares, unevenness and edges as assumed"
 	DrawnShorter      = "drawn shorter"
 	DrawnThicker      = "drawn thicker"
-	LeftAtTheEnd      = "Left in the end"
-	StackScale        = "Films to one scale; a broken layer is thicker, a hairline thinner."
+	LeftAtTheEnd      = "Left at the end"
+	StackScale        = "Films are drawn to one scale: a layer with a break in it is thicker, a hairline thinner."
 	WaitsForASize     = "Amounts wait for a size that can't be read."
 	WaitsForASurface  = "– (a size can't be read)"
 	OnNoSurface       = "on no surface yet"
 	WhichSurfaces     = "Which surfaces get it?"
-	NoSurfaceYet      = "There is no surface yet. Measure one on the first screen."
+	NoSurfaceYet      = "No surface yet. Measure one on Surfaces."
 	NameAndGround     = "Name and ground"
 	AsPlanned         = "as planned"
 	NoStepYet         = "No step yet."
@@ -35,7 +35,7 @@ const (
 	MoreOfTheStep     = "More of this step"
 	Readings          = "Readings"
 	EachCoat          = "each coat, on the comb"
-	EachCoatWithLoss  = "a coat, with its loss"
+	EachCoatWithLoss  = "a coat, losses included"
 	CupsOf            = "cups of "
 	Material          = "material"
 	FilmWetAll        = "Film, wet"
@@ -57,7 +57,7 @@ const (
 	Check             = "Check:"
 	NothingChecked    = "Nothing to check yet."
 	NothingRed        = "nothing is red."
-	AllLayers         = "Film left in the end, all layers"
+	AllLayers         = "Film left at the end, all layers"
 	AreaName          = "Area"
 	NoThinner         = "no thinner"
 	OpenToAir         = "open to the air"
@@ -77,14 +77,14 @@ const (
 	EveryFigure       = "Every figure"
 	ThisLayer         = "This layer"
 	Stop              = "Stop:"
-	WaitNotSaid       = "wait not said"
+	WaitNotSaid       = "waiting time not set"
 )
 
 // EachOf says that a comb should read so on each of several coats.
 func EachOf(n int) string { return "each of " + strconv.Itoa(n) + " coats, on the comb" }
 
 // AnswerOf names the answer of a step for those who don't see it.
-func AnswerOf(kind string) string { return "What comes of it: " + kind }
+func AnswerOf(kind string) string { return "Result: " + kind }
 
 // AtStep names a step by its place.
 func AtStep(n int) string { return "Step " + strconv.Itoa(n) + "." }
@@ -198,7 +198,7 @@ func ReadingsOf(combs, films int) string {
 func CombSays(from, to string) string { return "Cures to " + from + "–" + to }
 
 // CombMissing and CombOver say how the reading stands to the plan.
-func CombMissing(film string) string { return "; about " + film + " wet missing of the plan." }
+func CombMissing(film string) string { return "; about " + film + " wet short of the plan." }
 
 // CombOver says by how much the film lies over the plan.
 func CombOver(film string) string { return "; about " + film + " wet over the plan." }

@@ -11,7 +11,7 @@ import (
 import "strings"
 
 // General stands over the cards.
-const General = "What ships here is general: none of it was tried in a cup. Check your tin, and type what its sheet says: your figure takes over."
+const General = "These figures are general: none was tried in a cup. Check your tin, and type what its sheet says: your figure takes over."
 
 // OwnCard marks a copy that the builder made.
 const OwnCard = "your copy"
@@ -43,7 +43,7 @@ func ShelfLine(shelf string, n int) string {
 
 var cardParts = []named{
 	{"film", "film of a coat or pass"}, {"left", "what must be left"}, {"mix", "what may go in"}, {"dose", "catalyst by temperature"},
-	{"minutes", "minutes in the cup"}, {"fit", "when it may go on"}, {"waits", "what waits for it"}, {"buying", "how much is bought"},
+	{"minutes", "minutes in the cup"}, {"fit", "when it may go on"}, {"waits", "waiting times"}, {"buying", "how much is bought"},
 }
 
 // CardPart heads the sheet of one part of a card.
@@ -99,16 +99,16 @@ func APass(film string) string { return "up to " + film + " a pass" }
 const (
 	CopyOfMyOwn    = "Make a copy of my own"
 	FromTheTin     = "from the tin"
-	NothingShips   = "Nothing ships here. Type what the tin says."
+	NothingShips   = "No figure is supplied here. Type what the tin says."
 	MarkPractice   = "Common practice: check your tin."
 	MarkAssumption = "An assumption: log your own."
 	MarkFromMemory = "Published, from memory: check your tin."
 	PacksSold      = "Packs sold"
-	OncePriced     = "Once a price is typed, only the priced sizes are bought."
+	OncePriced     = "Once one size has a price, only priced sizes are bought."
 	InTheShop      = "in the shop"
 	DoseBySurface  = "Catalyst by the temperature of the surface"
-	DoseShips      = "Ships with (common practice, no maker's sheet):"
-	DoseOwn        = "The maker's own table, from cold to warm, takes over whole:"
+	DoseShips      = "As supplied (common practice, no maker's sheet):"
+	DoseOwn        = "The maker's table, from cold to warm. It replaces the one supplied, all of it:"
 )
 
 // UpToThinner is the most thinner; "" where it isn't known.
@@ -163,7 +163,7 @@ func DoseAt(r material.DoseRow, scale unit.Scale) string {
 // OddRow asks about a row of the builder's own table.
 func OddRow(n int, isUnusual bool) string {
 	if isUnusual {
-		return RowNumber(n) + " lies outside the 0.5 to 4 % of the trade. A slip?"
+		return RowNumber(n) + " is outside the usual 0.5 to 4 %. A slip?"
 	}
 	return RowNumber(n) + " asks for more catalyst than the colder row before it. A slip?"
 }

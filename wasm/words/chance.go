@@ -26,11 +26,11 @@ func Percent(chance unit.Share) string {
 // surer of each.
 var causes = map[chance.CauseKind]struct{ name, advice string }{
 	chance.AreaCause:      {"Area", "Measure it better, and the range gets narrower."},
-	chance.FilmCause:      {"Film", "Read a wet-film comb as you go: it holds the film, and so the need."},
+	chance.FilmCause:      {"Film", "Read a wet-film comb as you go: it keeps the film, and so the need, to plan."},
 	chance.LossCause:      {"Losses", "Weigh what the first cups really take, and order the rest by that."},
-	chance.SandedOffCause: {"Share sanded off", "Skim thinner and scribble before you fill again: less is sanded off."},
+	chance.SandedOffCause: {"Share sanded off", "Skim thinner, and use a guide coat before you fill again: less is sanded off."},
 	chance.UseCause:       {"Used per area", "Note how far the first tin goes."},
-	chance.LearntCause:    {"What your log left open", "Log more finished work: every entry narrows it."},
+	chance.LearntCause:    {"What your log leaves open", "Log more finished work: every entry narrows it."},
 }
 
 // Cause names what an amount may be off by, with the method only where there are

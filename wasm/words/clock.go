@@ -4,7 +4,7 @@ package words
 const (
 	LeftToSpread  = "left to spread"
 	LastMinute    = "last minute: finish the stretch"
-	OverBy        = "over: stop, put the rest outside"
+	TimeIsUp      = "time is up: stop, put the rest outside"
 	StopSpreading = "stop spreading"
 	GelsFrom      = "gels, earliest"
 	GelsUntil     = "gels, latest"
@@ -19,11 +19,11 @@ const (
 	TestHow       = "Stir 60\u00a0s, then leave the cup, on something that can't burn. Lift a string out now and then: when it snaps, it has gelled."
 	AddNothing    = "Add nothing."
 	SecondDose    = "A second dose can run away: heat, smoke, fire."
-	WarmThePart   = "Warm the part and the air around it, to where the card takes it. No flame, no glowing wire; peroxide is never warmed."
+	WarmThePart   = "Warm the part and the air around it, into the card's range. No flame, no glowing element; never warm peroxide."
 	ItWentOff     = "It went off after all"
 	ScrapedOff    = "Scraped off"
 	ClockUnknown  = "Time not known"
-	CupsRunning   = "Cups that run"
+	CupsRunning   = "Running cups"
 )
 
 // CatalystIsIn is read out once the clock runs.
@@ -35,40 +35,40 @@ func CatalystIsIn(stop string) string {
 }
 
 // TestJumped says why a timed test isn't taken at once.
-const TestJumped = "Logged, but not taken as a cup test: the phone's clock jumped while it ran. If your own watch agrees with the minutes, take it in the Log."
+const TestJumped = "Logged, but not taken as a cup test: the phone's clock jumped while it ran. If your own watch agrees with the minutes, take it as a test in the Log."
 
 // TestTooShort says why a timed test of no time is none.
-const TestTooShort = "Logged, but not taken as a cup test: nothing gels so soon."
+const TestTooShort = "Logged, but not taken as a cup test: nothing gels that fast."
 
 // TestIsIn is read out once a timed test runs.
 const TestIsIn = "Catalyst in. The test runs: say when it gels."
 
 // SetBack says that the phone's clock went back while a cup ran.
 func SetBack(minutes string) string {
-	return "The phone's clock was set back by " + minutes + " while this cup ran. That is reckoned in here."
+	return "The phone's clock was set back by " + minutes + " while this cup ran. That is allowed for here."
 }
 
 // SetOn says that the clock jumped on while the page was awake, or that it slept.
 func SetOn(minutes string) string {
-	return "The phone's clock jumped on by " + minutes + ": it slept, or was set. If it was set, go by your own watch."
+	return "The phone's clock jumped ahead by " + minutes + ": it slept, or was set. If it was set, go by your own watch."
 }
 
 // Zone says that the phone's time of day moved while a cup ran, though no time was lost.
-const Zone = "The phone's time of day was moved while this cup ran, by another time zone. What is left is right; hours here are by the phone as it is now."
+const Zone = "The phone changed its time zone while this cup ran. The time left is right; the hours here are by the phone as it is now."
 
 // Ahead says that the catalyst went in later than it is now.
 func Ahead(hour string) string {
-	return "By the phone's clock the catalyst only goes in at " + hour + ": the clock was set back. Go by your own watch."
+	return "By the phone's clock the catalyst has yet to go in, at " + hour + ": the clock was set back. Go by your own watch."
 }
 
 // DaysOld says of a cup that nobody ended long ago.
 func DaysOld(days string) string {
-	return "Its catalyst went in " + days + " ago, and nobody said how it ended."
+	return "Its catalyst went in " + days + " ago, and how it ended was never logged."
 }
 
 // StillInTime says until when a film may take that doesn't go off, as cold as it is.
 func StillInTime(hour, minutes string) string {
-	return "As cold as it is, it may take until " + hour + ": " + minutes + " from catalyst in."
+	return "At this temperature it may take until " + hour + ": " + minutes + " from catalyst in."
 }
 
 // OnceWarm says until when it may take once the part is warm.
@@ -77,11 +77,11 @@ func OnceWarm(temp, hour string) string {
 }
 
 // TooColdToSay says that no minutes are known for a film so cold.
-const TooColdToSay = "No minutes are known for so cold a film: warm it first."
+const TooColdToSay = "No minutes are known for a film this cold: warm it first."
 
 // ThenScrape says what comes after the wait.
 func ThenScrape(hour string) string {
-	return "Still soft at " + hour + ": scrape it off while it comes off, wipe with the solvent that the maker names, and begin anew with a test cup."
+	return "Still soft at " + hour + ": scrape it off while it will come off, wipe with the solvent the maker names, and start again with a test cup."
 }
 
 // Logged heads what is asked of a cup that ended with some left.

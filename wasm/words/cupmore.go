@@ -26,7 +26,7 @@ const (
 	UsualSunrise   = "6:00"
 	PartStands     = "the part stands"
 	PartColour     = "its colour"
-	WouldTake      = "What else today would take"
+	WouldTake      = "What else could go on today"
 	StyreneInAir   = "Styrene in the air"
 	Remedies       = "Against heat and cold"
 	MoreRemedies   = "What else helps"
@@ -54,14 +54,14 @@ func OfTheDay(readAt, stands, colour, sunrise string) string {
 // TestSteps is how a cup test is made.
 var TestSteps = []string{
 	"Weigh 100\u00a0g at the day's temperature.", "Catalyst in: start the clock.", "Stir 60\u00a0s, then leave the cup.",
-	"Lift a string out now and then: when it snaps, it has gelled.", "Tap 'It gelled: the string snapped'. It is taken at once.",
+	"Lift a string out now and then: when it snaps, it has gelled.", "Tap 'It gelled: the string snapped'. The test counts at once.",
 }
 
 // Figures of a cup.
 const (
 	OfAllThatCures  = "Catalyst, of all that cures"
 	UsableFromIn    = "Usable, from catalyst in"
-	OfTheseToMix    = "Of these to mix"
+	OfTheseToMix    = "Of that, mixing"
 	GelsFromFigure  = "Gels in the cup, earliest"
 	GelsUntilFigure = "Gels in the cup, latest"
 	SmallestCup     = "Smallest cup with this tool"
@@ -81,8 +81,8 @@ func LargestBy(bound string) string { return "Largest cup, " + bound }
 // Styrene in the air.
 const (
 	VapourWaits      = "Shown once the cup and the surface's temperature are known."
-	VapourCaution    = "Taken to leave within an hour. A caution, never a clearance: over a wet surface there is more than the shed's mean."
-	AirCantDoIt      = "Air alone can't do it: no open door lets so much in. Wear a mask for organic vapours, and have others keep out."
+	VapourCaution    = "All of it is taken to leave within an hour. A caution, never a clearance: over a wet surface there is more than the shed's average."
+	AirCantDoIt      = "Air alone can't do it: no open door lets that much in. Wear a mask for organic vapours, and keep others out."
 	CupGivesOff      = "This cup gives off"
 	OfExplosiveLimit = "Of the explosive limit, in the closed space"
 	CupsToCome       = "The cups of this coat still to come"
@@ -110,7 +110,7 @@ func Danger(d air.Danger) string {
 	case air.Explosive:
 		return "Over the explosive limit. Don't."
 	}
-	return "Under a tenth of the explosive limit. That is no clearance: the lungs have theirs far below. Air at the lowest point, a second person outside."
+	return "Under a tenth of the explosive limit. That is no clearance: the limit for the lungs is far lower. Air at the lowest point, a second person outside."
 }
 
 // Thinner towards a flow time.

@@ -52,9 +52,9 @@ func (w writer) temperatures(err error) string {
 		if evening.Ahead == 0 {
 			return "The next four hours aren't known. Type today's air first."
 		}
-		return "The air, or the part where it is colder, falls to " + w.temp(evening.Ahead) + " within four hours, under the " + w.temp(evening.Coldest) + " that the cure needs. Start earlier, or keep the shed warm through the night."
+		return "The air, or the part where it is colder, falls to " + w.temp(evening.Ahead) + " within four hours, below the " + w.temp(evening.Coldest) + " that the cure needs. Start earlier, or keep the shed warm through the night."
 	case errors.As(err, &apart):
-		return "Product and surface differ by more than 15 °C: neither tells how it will gel. Bring the product to the surface's temperature."
+		return "Product and surface differ by more than 15 °C: how it would gel isn't known. Bring the product to the surface's temperature."
 	case errors.As(err, &steep):
 		return "The product is warmer than the surface, and the two ask for doses too far apart: it would gel in the cup. Cool the product, or warm the surface."
 	}
@@ -111,7 +111,7 @@ func (w writer) cups(err error) string {
 	var weigh *cure.CoarseToolError
 	switch {
 	case errors.Is(err, bench.ErrTestCooler):
-		return "Let the product come to the part's temperature first: a test that is cooler opens no cups for it."
+		return "Let the product come to the part's temperature first: a cooler test doesn't count for it."
 	case errors.Is(err, bench.ErrPuttyRecipe):
 		return "The putty's recipe isn't whole yet, or can't be mixed as it is. Open it on Build-up, Putty mixed by hand."
 	case errors.Is(err, bench.ErrPuttyResin):
@@ -121,15 +121,15 @@ func (w writer) cups(err error) string {
 	case errors.Is(err, bench.ErrPuttyCatalyst):
 		return "A hand-mixed putty is dosed here only with a resin that has its hardener in a fixed ratio. Compare it with an epoxy filler, or use filler from the tin."
 	case errors.Is(err, bench.ErrNoTime):
-		return "It gels in the cup before it can be spread. Cool the product, or wait for a cooler hour."
+		return "It would gel in the cup before it can be spread. Cool the product, or wait for a cooler hour."
 	case errors.As(err, &coarse):
-		return "This tool errs by " + percent(coarse.Has) + " in so small a cup, too much to time a gel by. Take a finer one."
+		return "This tool errs by " + percent(coarse.Has) + " in a cup this small, too much to time a gel by. Use a finer one."
 	case errors.As(err, &weigh):
-		return "The tool is too coarse for so little: it measures " + weigh.Least.String() + " at least. Take a finer one, or a larger cup."
+		return "The tool is too coarse for a dose this small: it measures " + weigh.Least.String() + " at least. Use a finer one, or mix a larger cup."
 	case errors.As(err, &large):
 		return "The largest cup right now is " + w.grams(large.Largest) + ". Mix less."
 	case errors.As(err, &tool):
-		return "Not with this " + toolWord(tool.Tool.Kind()) + ": it can dose cups from " + w.grams(tool.Smallest) + " on. Take a finer one, or a larger cup where the minutes allow it."
+		return "Not with this " + toolWord(tool.Tool.Kind()) + ": it can dose cups of " + w.grams(tool.Smallest) + " or more. Use a finer one, or mix a larger cup if the minutes allow."
 	case errors.As(err, &step):
 		return "That can't be a tool's step: " + step.Least + " to " + step.Most + "."
 	case errors.As(err, &day) && day.Count > 0:
@@ -137,9 +137,9 @@ func (w writer) cups(err error) string {
 	case errors.As(err, &day):
 		return "What stays behind in each cup leaves nothing to spread. The cups are too small: cool the product, or find a cooler hour."
 	case errors.As(err, &clash):
-		return "With so much added, the least that cures the whole is over the most that the product takes. Add less thinner, wax or pigment."
+		return "With so much added, the least catalyst that cures the whole cup is more than the product takes. Add less thinner, wax or pigment."
 	case errors.As(err, &outside), errors.As(err, &room):
-		return "The table's catalyst lies at the card's limit and leaves no room for an error. Check floor, ceiling and table on the card."
+		return "The table's dose is at the card's limit and leaves no room for the tool's error. Check floor, ceiling and table on the card."
 	case errors.As(err, &part):
 		return "The amount of " + part.Part.String() + " can't be right: " + w.grams(part.Value) + "."
 	}
@@ -166,9 +166,9 @@ func (w writer) peroxides(err error) string {
 		return "This product takes " + strings.Join(takes, " or ") + ", not " + peroxide.Has.String() + ". Never mix two kinds of peroxide."
 	case errors.As(err, &ratio):
 		if ratio.Cause == cure.RatioMissing {
-			return "Nothing ships for this ratio. Type it on the card, from the tin."
+			return "No ratio is supplied for this product. Type it on the card, from the tin."
 		}
-		return "Grams and millilitres can't be told apart without the densities of both parts. Type the ratio by mass, if the tin gives it."
+		return "Millilitres can't be turned into grams without the densities of both parts. Type the ratio by mass, if the tin gives it."
 	case errors.As(err, &pigment):
 		return "Pigment paste comes to " + percent(pigment.Share) + ", over the card's limit of " + percent(pigment.Limit) + ". Type less."
 	}
@@ -187,10 +187,10 @@ func (w writer) gels(err error) string {
 	case errors.As(err, &test):
 		return "A cup test can't be right. Check its mass, temperature, catalyst and minutes in the Log."
 	case errors.As(err, &energy):
-		return "Your cup tests together make no sense: by them the gel time would move with temperature as no such product does (" +
+		return "Your cup tests don't fit together: by them, temperature would change the gel time as in no such product (" +
 			unit.Write(float64(energy.Energy), unit.InKilojoulePerMole, 3) + "). Check them in the Log, or remove one."
 	case errors.As(err, &gel):
-		return "The card's gel time can't be reckoned with. Check its figures on the card."
+		return "The card's gel time can't be used. Check its figures on the card."
 	case errors.As(err, &inCup):
 		return "No minutes are known for a cup of " + w.grams(inCup.Cup) + ": the largest tested allows " + w.grams(inCup.Most) + "."
 	}
@@ -213,19 +213,19 @@ func (w writer) readings(err error) string {
 	case errors.As(err, &explosive):
 		return "In this closed space the vapour would reach its explosive limit. Open it up and move the air through it, or put on less at a time."
 	case errors.Is(err, bench.ErrOtherDay):
-		return "The readings are of another day. Read the temperatures and the humidity again."
+		return "The readings are from another day. Read the temperatures and the humidity again."
 	case errors.Is(err, bench.ErrUnread):
-		return "Something that the dose depends on can't be read, so there is none. The field says what is wrong."
+		return "A figure that the dose depends on can't be read, so there is no dose. The field says what is wrong."
 	case errors.Is(err, bench.ErrHotFlowCoat):
 		return "Over 35 °C the wax of a flow coat melts and doesn't film over: it stays tacky. Wait for a cooler hour, or shade and cool the part."
 	case errors.Is(err, bench.ErrNoPatch):
 		return "Over 30 °C a flow coat needs a test patch that has cured. Type its day on the card."
 	case errors.Is(err, bench.ErrJump):
-		return "A temperature jumped by more than 15 °C from the last cup's. Say at its field if it is real."
+		return "A temperature is more than 15 °C away from the last cup's. Say at its field if it is right."
 	case errors.As(err, &input):
 		return dayWords[input.Input]
 	case errors.As(err, &flow):
-		return "The flow time can't be reckoned from these readings: both at one temperature, at least a tenth apart, and the wanted time between them."
+		return "The flow time can't be worked out from these readings: both at one temperature, at least a tenth apart, and the wanted time between them."
 	case errors.As(err, &ruled):
 		return "The " + ruled.Arg.Meaning + " comes to " + unit.WithUnit(unit.Number(ruled.Value, 3), ruled.Arg.Scale) + ", outside what can be worked out."
 	}
@@ -234,7 +234,7 @@ func (w writer) readings(err error) string {
 
 var dayWords = map[air.Input]string{
 	air.DayLow: "The lowest air of the day can't be right.", air.DayHigh: "The highest air of the day must not be under the lowest.",
-	air.Sunrise: "Sunrise must lie before noon.", air.ReadTemperature: "The air temperature can't be right.",
+	air.Sunrise: "Sunrise must be before noon.", air.ReadTemperature: "The air temperature can't be right.",
 	air.ReadHumidity: "Humidity goes from 1 to 100 %.", air.ReadHour: "The hour of the reading can't be right.",
 	air.CardTemperature: "The card's temperatures can't be met: check them.", air.CardHumidity: "The card's humidities can't be met: check them.",
 }
@@ -251,21 +251,21 @@ func FindingSentence(f air.Finding, units job.Units) string {
 	value, limit := unit.Write(f.Value, scale, 3), unit.Write(f.Limit, scale, 3)
 	switch f.Condition {
 	case air.TooCold:
-		return "Surface " + value + ", under the card's least, " + limit + "."
+		return "Surface " + value + ", below the card's lowest, " + limit + "."
 	case air.TooHot:
-		return "Surface " + value + ", over the card's most, " + limit + "."
+		return "Surface " + value + ", above the card's highest, " + limit + "."
 	case air.TooDry:
 		return "Air " + value + ", drier than the card's " + limit + "."
 	case air.TooDamp:
 		return "Air " + value + ", damper than the card's " + limit + "."
 	}
-	return "Surface only " + value + " over the dew point; " + limit + " are needed."
+	return "Surface only " + value + " above the dew point; it must be " + limit + "."
 }
 
 // RemedyWords names what can be done, and RiskWords what it can spoil.
 var RemedyWords = map[cure.Remedy]string{
 	cure.CoolProduct: "Cool the product, closed tin in iced water", cure.Shade: "Shade the part", cure.OtherHour: "Do it at another hour",
-	cure.SmallerCup: "Half the cup, several weighed out beforehand without catalyst", cure.Tray: "Pour it into a tray at once",
+	cure.SmallerCup: "Half the cup; weigh out several beforehand, without catalyst", cure.Tray: "Pour it into a tray at once",
 	cure.SlowerPeroxide: "A slower catalyst, if the maker of the product names one",
 	cure.WarmProduct:    "Warm the closed tin in a warm room", cure.WarmPart: "Warm the part, before and through the cure",
 	cure.WarmShed: "Keep the shed warm into the night",
@@ -273,8 +273,8 @@ var RemedyWords = map[cure.Remedy]string{
 
 // RiskWords says what a remedy can spoil.
 var RiskWords = map[cure.Risk]string{
-	cure.Sweats: "A tin colder than the dew point takes up water: dry it, and stir before opening.", cure.SunComesRound: "The sun comes round while the film gels.",
-	cure.DewIsNear: "Early hours lie near the dew point.", cure.MoreJoins: "More joins, and more doses to get right.",
+	cure.Sweats: "A tin colder than the dew point sweats: wipe it dry before you open it, so that no water gets in.", cure.SunComesRound: "The sun comes round while the film gels.",
+	cure.DewIsNear: "Early in the day the dew point is near.", cure.MoreJoins: "More joins, and more doses to get right.",
 	cure.MoreVapour:  "A wide surface gives off more styrene.",
-	cure.WrongFamily: "Never two kinds of peroxide together.", cure.Ignites: "No flame, no glowing wire, no unvented heater. Peroxide is never warmed.",
+	cure.WrongFamily: "Never two kinds of peroxide together.", cure.Ignites: "No flame, no glowing element, no unvented heater. Never warm peroxide.",
 }

@@ -21,25 +21,25 @@ var faultWords = []FaultWords{
 		"Warm the part, shed and all, and wait a day. Add nothing.", "Keep the surface, through the cure too, at no less than"},
 	{"under-table", "Less catalyst went in than the table has for this surface.", "Catalyst, by mass",
 		"Warm the part and wait a day. What is still wet then is scraped off.", "At such a surface, no less than"},
-	{"under-floor", "Less catalyst went in than any warmth makes up for.", "Catalyst, by mass",
+	{"under-floor", "Less catalyst went in than warmth can make up for.", "Catalyst, by mass",
 		"Scrape it off, wash, sand, coat again. A second dose doesn't mix in.", "Never less than"},
 	{"no-wax", "No wax in an open coat: air keeps its surface from curing. Under the next coat that is as it should be.", "Wax solution, by mass of product",
-		"Lay the next coat, or a last one with wax, or release film over one that is still fresh. Or wipe and sand through the sticky surface.", "For the last coat, wax solution of at least"},
+		"Put on the next coat, or a last one with wax, or release film over one that is still wet. Or wipe and sand off the sticky surface.", "For the last coat, wax solution of at least"},
 	{"thin", "The film was too thin: it loses its styrene before it cures.", "Wet film of one coat",
-		"It stays as it is. Sand or scrape to sound film, and lay a full coat.", "Wet, by the comb, at least"},
+		"It stays as it is. Sand or scrape to sound film, and put on a full coat.", "Wet, by the comb, at least"},
 	{"over-dosed", "More catalyst went in than the film can bind: it softens what it cured.", "Catalyst, by mass",
 		"It stays soft. Sand or scrape it off, and coat again.", "At such a surface, no more than"},
 	{"acetone", "Acetone got in: from a wet brush or roller, or as thinner.", "",
 		"It stays soft. Scrape it off, let the ground dry, coat again.", "Dry every washed tool before it meets the cup."},
-	{"half-cured", "It was laid over a coat that was half cured: its styrene lifted that.", "Hours since the coat before",
+	{"half-cured", "It went over a half-cured coat, and its styrene lifted that.", "Hours since the coat before",
 		"Let both cure hard, sand the wrinkles out, coat again.", "Between coats, wait at least"},
 	{"thick", "The coat was too thick for one pass: air can't leave, and it slides.", "Wet film of one coat",
 		"Let it cure hard, sand it flat, fill or coat what is open.", "Wet, by the comb, at most"},
 	{"damp", "The air was damper than the card allows.", "Humidity",
 		"Let it cure, sand to below the pinholes, fill them with a squeegee coat.", "Coat in air of at most"},
-	{"dew", "The surface lay too near the dew point: water in the film.", "Surface over dew point",
+	{"dew", "The surface was too near the dew point: water in the film.", "Surface over dew point",
 		"Let it cure, sand to below the pinholes, wash, and coat in dry air.", "Keep the surface over the dew point by"},
-	{"fast", "It gelled sooner than was reckoned: air had no time to leave.", "Minutes to the gel",
+	{"fast", "It gelled sooner than expected: air had no time to leave.", "Minutes to the gel",
 		"Sand to below the pinholes, fill them with a squeegee coat.", "Cool the product or coat earlier in the day: it should last at least"},
 	{"pressure", "Too much pressure at the gun, or water in its air.", "",
 		"Sand to below the pinholes, fill them with a squeegee coat.", "Drain the trap, and spray a panel first."},
@@ -49,16 +49,16 @@ var faultWords = []FaultWords{
 		"Let it cure, sand all of the wax off, wipe, coat again.", "Wax solution of at most"},
 	{"silicone", "Silicone or grease on the ground: from polish, sprays, hands.", "",
 		"Let it cure, wash with solvent, clean rags each time, sand, wash again, coat.", "Wash before you sand, not after; no silicone in the shed."},
-	{"polished-soon", "It was polished before the cure was through: the film went on shrinking.", "Hours until it was polished",
-		"Wait until it moves no more, then sand and polish once again.", "Before polishing, at 20 °C, wait at least"},
+	{"polished-soon", "It was polished before it had cured through: the film went on shrinking.", "Hours until it was polished",
+		"Wait until it stops moving, then sand and polish again.", "Before polishing, at 20 °C, wait at least"},
 	{"dark", "A dark part in the sun: its heat goes on with the cure, and the ground shows.", "The part stood dark in the sun.",
-		"Let it bake until it moves no more, then sand and polish once again.", "Shade it for the first weeks, or cure it warm before it is faired last."},
-	{"post-cure", "The ground or filler under it was not through its cure.", "",
-		"Wait until it moves no more, then sand and polish once again.", "Let filler cure warm before it is coated."},
-	{"settled", "The filler of the product settled: other cups came out of this tin before.", "Cups before it from the same tin",
-		"It may polish out. If not: sand, and lay a stirred coat.", "Stir from the bottom of the tin at every opening."},
+		"Let it bake until it stops moving, then sand and polish again.", "Shade it for the first weeks, or cure it warm before it is faired last."},
+	{"post-cure", "The ground or filler under it hadn't cured through.", "",
+		"Wait until it stops moving, then sand and polish again.", "Let filler cure warm before it is coated."},
+	{"settled", "The filler of the product settled: other cups came out of this tin before.", "Cups before it from this tin",
+		"It may polish out. If not: sand, and put on a coat from a stirred tin.", "Stir from the bottom of the tin at every opening."},
 	{"unstirred", "The tin wasn't stirred to the bottom.", "",
-		"It may polish out. If not: sand, and lay a stirred coat.", "Stir from the bottom of the tin at every opening."},
+		"It may polish out. If not: sand, and put on a coat from a stirred tin.", "Stir from the bottom of the tin at every opening."},
 }
 
 // FaultText gives the words of a cause.
@@ -83,9 +83,9 @@ func SignText(f *fault.Found, units job.Units) string {
 	if f.Sign.IsPlanned {
 		words += ", as planned"
 	}
-	limit := ", should be at least "
+	limit := "; should be at least "
 	if f.Sign.IsRoof {
-		limit = ", should be at most "
+		limit = "; should be at most "
 	}
 	return words + ": " + signFigure(f.Sign.Got, f.Sign.Scale, units) + limit + signFigure(f.Sign.Limit, f.Sign.Scale, units) + "."
 }
@@ -118,9 +118,9 @@ func signFigure(si float64, scale unit.Scale, units job.Units) string {
 // What a fault may come from.
 const (
 	BornOut           = "What the log bears out"
-	NoSignAmongOthers = "No sign in the log, in no order"
-	NoSignAtAll       = "The log shows no sign. Possible, in no order"
-	SpokenAgainst     = "What the log speaks against"
+	NoSignAmongOthers = "No sign in the log, in no special order"
+	NoSignAtAll       = "The log shows no sign. Possible causes, in no special order"
+	SpokenAgainst     = "What the log contradicts"
 	WaitingIsNoCure   = "Waiting won't fix it."
 	NoCombRead        = "No comb was read."
 	WaitForIt         = "Wait: it may yet cure."
@@ -128,5 +128,5 @@ const (
 
 // FaultSources says what a list of causes rests on.
 func FaultSources(sources string) string {
-	return "By " + sources + ", not a finding of a laboratory. The maker's sheet stands above it."
+	return "Based on " + sources + ", not on a laboratory's findings. The maker's sheet overrules it."
 }

@@ -61,10 +61,10 @@ func LinkHolds(name string, surfaces, cups int) string {
 
 // LogFails says which line of an incoming job's log can't be.
 func LogFails(path, text string) string {
-	return "That job wasn't taken: its log holds what no log can (" + path + " = " + text + "). " + NothingChanged
+	return "That job wasn't taken: its log holds an impossible entry (" + path + " = " + text + "). " + NothingChanged
 }
 
 // LogAhead asks about a log that lies so many days in the future.
 func LogAhead(days int) string {
-	return "Its log goes " + strconv.Itoa(days) + " days into the future, by this phone's clock. Is one of the two clocks wrong?"
+	return "By this phone's clock, its log runs " + strconv.Itoa(days) + " days into the future. Is one of the two clocks wrong?"
 }

@@ -38,7 +38,7 @@ func fairingSentence(err error, units job.Units) string {
 	case errors.As(err, &comb):
 		return "The first dry tooth must stand higher than the last wet one (" + filmText(comb.LastWet, units) + "). Read the comb again."
 	case errors.As(err, &fine):
-		return "The loss is too small to tell from the steps of the instrument. Sand longer, sand a larger offcut, or use a finer scale or gauge."
+		return "The loss is too small for the scale or gauge to tell. Sand longer, sand a larger offcut, or use a finer scale or gauge."
 	case errors.As(err, &share):
 		return "Type a share from 0.1 % to 50 %."
 	case errors.Is(err, buildup.ErrNoReadings):
@@ -60,7 +60,7 @@ func gradeSentence(e *sanding.GradeError) string {
 	case sanding.WhichSystem:
 		return "Two systems use that number, and they differ. Type " + either(e.Readings) + ", whichever is printed on the back of the sheet."
 	case sanding.NotMapped:
-		return "No P grade is put beside " + e.Text + " in print. Only US 320, US 400, US 500 and US 600 are. Type a P grade."
+		return "No printed table gives a P grade for " + e.Text + ", only for US 320, US 400, US 500 and US 600. Type a P grade."
 	}
 	return "There is no grade " + e.Text + ". Type one like P220, or US 400 for an American one."
 }
@@ -88,7 +88,7 @@ func gridSentence(err error, units job.Units) string {
 		return "A grid has 2 to 100 rows of 2 to 100 readings. This has " + unit.Number(float64(size.Rows), 4) + " rows of " + unit.Number(float64(size.Columns), 4) + "."
 	case errors.As(err, &ragged):
 		return "Row " + unit.Number(float64(ragged.Row+1), 4) + " has " + unit.Number(float64(ragged.Has), 4) + " readings, the first row " +
-			unit.Number(float64(ragged.First), 4) + ". Every row needs as many."
+			unit.Number(float64(ragged.First), 4) + ". Every row needs the same number."
 	case errors.As(err, &split):
 		return splitSentence(split)
 	case errors.As(err, &curve):
@@ -97,7 +97,7 @@ func gridSentence(err error, units job.Units) string {
 		return "Balloons would be " + unit.Write(float64(balloon.Share), unit.InPercent, 3) + " of the putty by volume. Over " +
 			unit.Write(float64(balloon.Most), unit.InPercent, 3) + " the resin can't wet them. Add resin, or fewer balloons."
 	case errors.Is(err, fairing.ErrNothing):
-		return "The recipe adds to nothing. Type how much of each part goes in."
+		return "The recipe adds up to nothing. Type how much of each part goes in."
 	}
 	return ""
 }
@@ -120,9 +120,9 @@ func splitSentence(e *fairing.SplitError) string {
 	case fairing.PasteTooLong:
 		return "That is more than 100 × 100 readings. Paste less."
 	case fairing.CommaTwoWays:
-		return "“" + e.Text + "” can be two readings, or one with a decimal comma. Part the readings by spaces or semicolons."
+		return "“" + e.Text + "” can be two readings, or one with a decimal comma. Separate the readings with spaces or semicolons."
 	case fairing.FractionTwoWay:
-		return "“" + e.Text + "” can be two readings, or one. Part the readings by semicolons."
+		return "“" + e.Text + "” can be two readings, or one. Separate the readings with semicolons."
 	}
 	return "There is nothing in it. Paste rows of readings, one row a line."
 }
@@ -150,7 +150,7 @@ func findingWords(f *plan.Finding, layer string, units job.Units) string {
 	case buildup.OnGround:
 		return groundWords(f, layer, got, limit)
 	case buildup.UnderWater:
-		return "Polyester filler takes up water: not below the waterline, nor anything on it."
+		return "Polyester filler takes up water: not below the waterline, whatever goes over it."
 	case buildup.OpenCoat:
 		return layer + " without wax stays tacky where air gets at it: it can't be left open or sanded."
 	case buildup.WetFilm:
@@ -165,20 +165,20 @@ func findingWords(f *plan.Finding, layer string, units job.Units) string {
 		return "Thinner and wax solution together come to " + got + ", over " + limit + "."
 	case buildup.Waxing:
 		if f.Got > f.Limit {
-			return "Wax solution at " + got + " is over " + limit + ": the next coat holds badly."
+			return "Wax solution at " + got + " is over " + limit + ": the next coat bonds badly."
 		}
 		return "Wax solution at " + got + " is under " + limit + ": the surface may stay tacky."
 	case buildup.SandSoon:
-		return "Sanded after " + got + ", before " + limit + " are over: too soft, the paper clogs."
+		return "Sanded after " + got + ", before " + limit + " are up: too soft, the paper clogs."
 	case buildup.MeanLeft:
 		if f.Got < 0 {
-			return "More is taken here than there is."
+			return "More is taken off here than there is."
 		}
 		return "Mean film left " + got + ", less than the " + limit + " asked for."
 	case buildup.ThinLeft:
 		return "The thin side is left with " + got + ", less than the " + limit + " asked for."
 	case buildup.GoThrough:
-		return got + " of the area is expected to go through here; " + limit + " was chosen."
+		return got + " of the area is expected to be sanded through here; " + limit + " was allowed."
 	case buildup.CrackLimit:
 		return "Film left " + got + " is over " + limit + ": it may crack."
 	}
@@ -231,19 +231,19 @@ func groundWords(f *plan.Finding, layer, got, limit string) string {
 		return layer + " on " + on + ": no test patch is logged."
 	case buildup.Age:
 		if f.IsUnknown {
-			return "How old the ground (" + on + ") is wasn't said. It needs " + limit + " at 20 °C."
+			return "The age of the ground (" + on + ") isn't given. It needs " + limit + " at 20 °C."
 		}
 		return "The ground (" + on + ") is " + got + " old. It needs " + limit + " at 20 °C."
 	case buildup.Window:
 		switch {
 		case f.IsUnknown:
-			return "Was the coat below (" + on + ") still open for the next one? The waiting time wasn't said."
+			return "The waiting time isn't given: was the coat below (" + on + ") still open for the next one?"
 		case f.Fix == buildup.WaitLonger:
-			return "After " + got + " the coat below doesn't bear another yet: " + limit + " at the soonest."
+			return "After " + got + " the coat below can't take another yet: " + limit + " at the soonest."
 		}
 		return "After " + got + " the coat below no longer takes another without sanding: " + limit + " at the latest."
 	case buildup.Dryness:
-		return layer + " on " + on + ": the ground must be dry all through."
+		return layer + " on " + on + ": the ground must be dry right through."
 	case buildup.Promptly:
 		return layer + " on " + on + ": it rusts or dulls at once."
 	}
@@ -256,10 +256,10 @@ func groundWords(f *plan.Finding, layer, got, limit string) string {
 // reasons say why a layer doesn't go on a ground, by what fixes it.
 var reasons = map[buildup.Fix]string{
 	buildup.EpoxyInstead:  "Styrene dissolves {ground}.",
-	buildup.EpoxyBetween:  "{layer} holds badly on {ground}.",
+	buildup.EpoxyBetween:  "{layer} bonds badly to {ground}.",
 	buildup.FillerBetween: "{layer} goes on {ground} over filler only.",
 	buildup.SealerBetween: "{ground} soaks up resin and moves under {layer}.",
-	buildup.PrimerBetween: "{layer} on {ground} usually gets a primer in between.",
+	buildup.PrimerBetween: "{layer} on {ground} usually needs a primer in between.",
 	buildup.SkimFirst:     "{ground} holds the heat of a curing layer in.",
 	buildup.StripPaint:    "{layer} never goes on {ground}: it lifts.",
 }

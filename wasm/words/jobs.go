@@ -7,25 +7,24 @@ import (
 // The jobs, and going from one to the other.
 const (
 	Jobs          = "Jobs"
-	JobsLong      = "Cards, tools, tins with their tests, stock and what the hand takes are the shed's: every job has them. Surfaces, build-ups and the log are the job's."
+	JobsLong      = "Cards, tools, tins with their tests, stock and what your hand takes belong to the shed: every job shares them. Surfaces, build-ups and the log belong to the job."
 	NewJobButton  = "New job"
 	ThisJob       = "Open now"
 	NeverWorkedOn = "nothing changed yet"
 	JobFailsShort = "can't be read"
 	CopyJob       = "Copy"
 	CopyJobLong   = "A copy has the surfaces and build-ups, and an empty log."
-	RemoveJobLong = "It goes for good, with its log. Undo doesn't bring it back: export it first if it may be wanted."
+	RemoveJobLong = "It goes for good, with its log. Undo doesn't bring it back: export it first if you may want it."
 	RemoveIt      = "Remove it"
 	MadeUpJob     = "Made-up job"
 	MadeUpShort   = "an invented boat to look around in"
 
-	NewJob       = "A new job. The one before is in Jobs; the shed came along."
+	NewJob       = "A new job, with the shed as it is. The job before is in Jobs."
 	CopiedJob    = "A copy. The job before is in Jobs."
 	RemovedJob   = "The job is gone."
 	JobFails     = "What was kept of that job can't be read. It is set aside: save it as a file."
 	JobAhead     = "That job was kept by a newer version of this page. Reload the page to get it."
-	TabsFirst    = "This job was changed in another tab. Say first which of the two goes on."
-	NoOtherJob   = "Another job can't be opened now: what stands in the store must stay as it is."
+	NoOtherJob   = "Another job can't be opened now: what this browser has kept must stay as it is."
 	NoRoomForJob = "The browser has no room to put this job away. Nothing was changed. Export the job as a file, or remove another one."
 	TooManyJobs  = "Fifty jobs are kept, and no more. Remove one first."
 )
@@ -38,9 +37,9 @@ func Imported(cards []string, isAnother bool) string {
 	}
 	switch n := len(cards); {
 	case n == 1:
-		text += " Its card " + cards[0] + " stands beside yours."
+		text += " Its card " + cards[0] + " is now beside yours."
 	case n > 1:
-		text += " Its cards " + strings.Join(cards[:n-1], ", ") + " and " + cards[n-1] + " stand beside yours."
+		text += " Its cards " + strings.Join(cards[:n-1], ", ") + " and " + cards[n-1] + " are now beside yours."
 	}
 	return text
 }

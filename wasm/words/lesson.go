@@ -10,8 +10,8 @@ import (
 
 // What is said of what the log teaches.
 const (
-	LessonTaken     = "Taken over: the order and what is left now reckon with it."
-	LessonForgotten = "Forgotten: the plan reckons with its own figures again."
+	LessonTaken     = "In use: the order and what is left now go by it."
+	LessonForgotten = "Forgotten: the plan goes by its own figures again."
 )
 
 // EntryDoesntTeach says why an entry of the log, a cup or a piece of finished work,
@@ -22,7 +22,7 @@ func EntryDoesntTeach(err error, isCup bool) string {
 	case errors.As(err, &refused) && refused.Cause == order.ThinFilm:
 		return "Less was used than the film alone needs: that is a thin film, not a low loss. Read a wet-film comb, type it at the step, and this counts."
 	case errors.As(err, &refused) && refused.Cause == order.Unlikely:
-		return "Used and planned lie more than five times apart: that is a slip of unit, not a hand. Check what was used."
+		return "Used and planned are more than five times apart: more likely a wrong unit than your hand. Check what was used."
 	case errors.Is(err, chance.ErrNoUse) && isCup:
 		return "Not learned from: no catalyst went into it."
 	case errors.Is(err, chance.ErrLeftOpen) && isCup:
@@ -32,9 +32,9 @@ func EntryDoesntTeach(err error, isCup bool) string {
 	case errors.Is(err, chance.ErrLeftOpen):
 		return "Not learned from yet: type what was left over of its cups that gelled or were left open."
 	case errors.Is(err, chance.ErrUnlikely):
-		return "Not learned from until you say that it is real."
+		return "Not learned from until you say that it is right."
 	case errors.Is(err, chance.ErrNoPlanned) && isCup:
-		return "Not learned from: it isn't known what this area was to take."
+		return "Not learned from: what this area should have taken isn't known."
 	case errors.Is(err, chance.ErrNoPlanned):
 		return "Not learned from: nothing was planned when it was logged."
 	}
@@ -51,12 +51,12 @@ const (
 	ColumnPerArea    = "planned per area"
 	ColumnEnd        = "how it ended"
 	ColumnFault      = "what went wrong"
-	SurfaceGone      = "a surface that is gone"
-	StepGone         = "a step that is gone"
+	SurfaceGone      = "a removed surface"
+	StepGone         = "a removed step"
 	UsedOverPlanned  = "Used ÷ planned, before"
 	EntryDoesntCount = "entry doesn't count yet: open it to see why."
 	EntriesDontCount = "entries don't count yet: open them to see why."
-	ReckonWithIt     = "Reckon with it"
+	ReckonWithIt     = "Use it"
 	ForgetIt         = "Forget it"
 )
 
@@ -65,12 +65,12 @@ func AfterEntries(n int) string { return "After " + Counted(n, "entry", "entries
 
 // LikelyNext says what the next work will take, low and high, as a multiple of the plan.
 func LikelyNext(likely [2]unit.Factor) string {
-	return "The next work will likely take " + unit.Number(float64(likely[0]), 2) + " to " + unit.Number(float64(likely[1]), 2) + " times what is planned."
+	return "The next work is likely to take " + unit.Number(float64(likely[0]), 2) + " to " + unit.Number(float64(likely[1]), 2) + " times what is planned."
 }
 
 // TakenOver says which lesson the order reckons with.
 func TakenOver(factor string, entries int) string {
-	return "Taken over: " + factor + ", from " + Counted(entries, "entry", "entries") + ". Order and progress reckon with it."
+	return "In use: " + factor + ", from " + Counted(entries, "entry", "entries") + ". The order and what is left go by it."
 }
 
 // UsedOver is an entry's use against its plan.

@@ -40,7 +40,9 @@ func DaysLeft(n int, days string) string {
 }
 
 // MoreWanted is the verdict that leads from the log to the order.
-func MoreWanted(amount string) string { return amount + " more is likely wanted, of the same batch." }
+func MoreWanted(amount string) string {
+	return amount + " more is likely to be needed, of the same batch."
+}
 
 // What stands on the log and on its sheets.
 const (
@@ -48,12 +50,12 @@ const (
 	BuyRestLine = "What the rest takes beyond what is in stock."
 	CupTests    = "Cup tests"
 	HandTakes   = "What your hand takes"
-	HandLine    = "What the log teaches, to be reckoned with or not."
+	HandLine    = "What the log teaches: use it or not."
 	NotYet      = "not yet"
 )
 
 // CupsLogged leads to the cups before the latest.
-func CupsLogged(n int) string { return Counted(n, "cup", "cups") + " before these." }
+func CupsLogged(n int) string { return Counted(n, "earlier cup", "earlier cups") + "." }
 
 // RestLine leads to what is done, and to where it is marked.
 func RestLine(done int) string {
@@ -93,25 +95,25 @@ const (
 	TheUsual           = "the usual"
 	NoneOfThePlan      = "none of the plan"
 	WentOnFor          = "it went on for"
-	MeasuredCounts     = "Measured, this cup counts by itself until its surface is done."
+	MeasuredCounts     = "With its area typed, this cup counts at once; without, when its surface is done."
 	NoCureWarm         = "Warm the part, and wait: on a cold part it may take hours."
 	NoCureAddNothing   = "Add nothing: a second dose can run away, and doesn't mix in."
 	NoCureScrape       = "Still wet the next day: scrape it off, wash, and coat again."
 	WeighedAt          = "Weighed at"
 	CatalystThatWentIn = "Catalyst that went in"
 	CatalystByMass     = "Catalyst, by mass"
-	UsableAsReckoned   = "Usable, as reckoned"
-	GelsSoonest        = "Gels at the soonest, as reckoned"
+	UsableAsReckoned   = "Usable, expected"
+	GelsSoonest        = "Earliest gel, expected"
 	GelledAsExpected   = "as expected or later"
 	GelledSooner       = "sooner than the early end that was expected"
-	TakenDown          = "Taken down when it was weighed"
+	TakenDown          = "Noted when it was weighed"
 	ItsCups            = "Its cups:"
 	GelledShort        = "gelled"
-	InFuture           = "This lies in the future, by this phone's clock. Is one of the two clocks wrong?"
+	InFuture           = "By this phone's clock, this is in the future. Is one of the two clocks wrong?"
 	TakeAsACupTest     = "Take as a cup test"
 	CupTestHint        = "100 g, stirred 60 s, the clock from catalyst in, gelled when a lifted string snaps."
 	AddACupTest        = "Add a cup test"
-	TakenJobLong       = "Taken, it is a job of its own: the one that is open here stays in Jobs, and the shed stays as it is."
+	TakenJobLong       = "If you take it, it becomes a job of its own: the one open here stays in Jobs, and the shed stays as it is."
 	TakeIt             = "Take it"
 	LeaveIt            = "Leave it"
 	ToTheOrder         = "To the order"
@@ -119,7 +121,7 @@ const (
 
 // GelledAfter says after how long a cup gelled, and when it could have at the soonest.
 func GelledAfter(after, soonest string) string {
-	return " after " + after + " (at the soonest " + soonest + " was reckoned)"
+	return " after " + after + " (earliest expected: " + soonest + ")"
 }
 
 // CupTestNumber names a cup test by its place.
@@ -155,7 +157,7 @@ func TakenLine(hour string) string {
 func CausesLine(others, against int) string {
 	text := Counted(others, "other cause", "other causes") + " without a sign in the log"
 	if against > 0 {
-		text += ", " + Counted(against, "that it speaks against", "that it speaks against")
+		text += ", " + strconv.Itoa(against) + " that it contradicts"
 	}
 	return text + "."
 }
@@ -173,7 +175,7 @@ const Later = "The days after"
 func LaterLine(days string) string { return days + " more." }
 
 // NextLikely says what the next work likely takes of what is planned.
-func NextLikely(low, high string) string { return "the next likely " + low + " to " + high + " ×" }
+func NextLikely(low, high string) string { return "next likely " + low + " to " + high + " ×" }
 
 // TakesTitle tells the picture to those who don't see it.
 func TakesTitle(of, comes, low, high string, entries int) string {

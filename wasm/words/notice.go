@@ -27,7 +27,7 @@ const (
 
 	FellBack = "The newer version of this page doesn't start here. The one before goes on; your job is the same."
 
-	NotALink = "What stands behind the # of that link is no job of this page. Nothing was changed. Ask for the link again, or for the job as a file."
+	NotALink = "What follows the # in that link is no job of this page. Nothing was changed. Ask for the link again, or for the job as a file."
 
 	NewVersion = "A newer version of this page is ready."
 	UseItNow   = "Use it now"
@@ -42,7 +42,7 @@ const (
 
 // Short answers to what was just done or can't be.
 const (
-	ChooseATabFirst    = "Choose first which tab's job goes on."
+	ChooseATabFirst    = "This job was changed in another tab. First choose which of the two to keep."
 	LogFull            = "The log is full. Export the job, then remove old cups."
 	EndTheCupFirst     = "A cup is open. End it first."
 	IsATestAlready     = "This cup is taken as a cup test already."
@@ -67,7 +67,7 @@ func Pasted(rows [][]string) string {
 	text := strconv.Itoa(len(rows)) + " × " + strconv.Itoa(len(rows[0])) + " readings pasted."
 	for i, r := range rows {
 		if len(r) != len(rows[0]) {
-			return text + " Row " + strconv.Itoa(i+1) + " has " + strconv.Itoa(len(r)) + ": look at what is missing."
+			return text + " Row " + strconv.Itoa(i+1) + " has " + strconv.Itoa(len(r)) + ": check what is missing."
 		}
 	}
 	return text

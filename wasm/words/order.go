@@ -20,11 +20,11 @@ const (
 	SaveCSV         = "Save as CSV"
 	PrintList       = "Print"
 	NothingToBuy    = "Nothing to buy"
-	StillWorking    = "Working out what may go otherwise: until then the list is as planned."
-	TooLarge        = "This job is too large to say how likely the list is enough. It is as planned, with nothing for what goes otherwise: add your own."
-	AirFed          = "Sprayed two-pack topcoat: no cartridge protects from it, so none is on the list. It takes an air-fed set."
-	OrderFootnote   = "An estimate. The maker's sheet stands above it."
-	HowSimulated    = "Areas, films, losses and what is sanded off are drawn 10\u202f000 times, each as well as it is known. The same hand errs the same way over the whole job."
+	StillWorking    = "Working out what may turn out differently: until then the list is as planned."
+	TooLarge        = "This job is too large to work out how likely the list is to be enough. It is as planned, with nothing to spare: add your own."
+	AirFed          = "Sprayed two-pack topcoat: no cartridge mask protects against it, so none is on the list. It takes an air-fed mask."
+	OrderFootnote   = "An estimate. The maker's sheet overrules it."
+	HowSimulated    = "Areas, films, losses and what is sanded off are drawn at random 10\u202f000 times, each within what is known of it. The same hand errs the same way over the whole job."
 	WayStart        = "Before you start"
 	WayOnce         = "All at once"
 	WayStartWhy     = "The first cups show what your hand takes. The rest is bought then, of the same batch, with what is kept for repairs."
@@ -43,10 +43,10 @@ const (
 	SheetPlanned    = "Need as planned"
 	SheetByVolume   = "Need as planned, by volume"
 	SheetPieces     = "Need"
-	StopsTheOrder   = "A build-up stops:"
+	StopsTheOrder   = "A build-up doesn't hold:"
 	StopsFix        = "What it would take is on the list all the same: put the build-up right before you buy."
 	CheckAgain      = "Is that intended?"
-	CrossCheckTitle = "For a square metre and a coat"
+	CrossCheckTitle = "For each square metre and coat"
 )
 
 // PlannedLikely is a line's small print: what the plan needs, and what it may take.
@@ -109,7 +109,7 @@ func InJobs(chance float64) string {
 	case chance < 0.005:
 		return "fewer than 1 job in 200"
 	case chance >= 0.45:
-		return "every second job"
+		return "1 job in 2, or more"
 	}
 	return "1 job in " + strconv.Itoa(int(1/chance+0.5))
 }
@@ -119,7 +119,7 @@ func RunsShort(what string) string { return what + " may run short:" }
 
 // RunsShortIn says how likely, and what to do about it.
 func RunsShortIn(jobs string) string {
-	return jobs + ". Weigh the first two cups: the Log then says if more is wanted, of the same batch."
+	return jobs + ". Weigh the first two cups: the Log then says whether more is needed, of the same batch."
 }
 
 // BoughtBox names a line's box to tick.
@@ -156,7 +156,7 @@ func Months(n int) string {
 
 // PerCoat holds what a coat takes against what the trade reckons.
 func PerCoat(takes, low, high, mark string) string {
-	return takes + " for a square metre and a coat. The trade reckons " + low + " to " + high + " (" + mark + ")."
+	return takes + " for each square metre and coat. Usual in the trade: " + low + " to " + high + " (" + mark + ")."
 }
 
 // PerCoatIntended follows a coat outside the trade's figure once its builder has said that it is meant so.
@@ -175,7 +175,7 @@ func PerCoatOdd(isMore bool) string {
 
 // OffBy says how long masking may stay on, and in heat.
 func OffBy(days, heat string) string {
-	return "Off within " + days + ", in heat of 40 °C within " + heat + ": then paper tape and film bake on. Check your roll."
+	return "Off within " + days + ", at 40 °C within " + heat + ": after that paper tape and film bake on. Check your roll."
 }
 
 // ForPaper is the plan's totals below a printed list.

@@ -9,7 +9,7 @@ import (
 // Pictures: what they say to those who don't see them, their axes and their keys.
 const (
 	HourAxis           = "hour"
-	FitHours           = "fit to work"
+	FitHours           = "fit to coat"
 	CupCures           = "put on now, cures"
 	GelOverTemperature = "Gel time over temperature"
 	GelPicture         = "Gel time over the temperature of the surface, with the table's catalyst"
@@ -23,7 +23,7 @@ const (
 	FillerLine         = "filler"
 	CutLine            = "cut off"
 	BestHeight         = "best"
-	LeftInTheEnd       = "Film left in the end, to scale"
+	LeftInTheEnd       = "Film left at the end, to scale"
 	LeftMean           = "mean"
 	LeftThin           = "thin side"
 	LeftEdge           = "edge strip"
@@ -31,7 +31,7 @@ const (
 
 // DayPicture says what the day's curve shows.
 func DayPicture(hours string) string {
-	return "Air, surface and dew point over today; fit to work: " + hours
+	return "Air, surface and dew point over today; fit to coat: " + hours
 }
 
 // NowAt marks now: an hour, or minutes.
@@ -53,13 +53,13 @@ func HaveAxis(symbol string) string { return "bought and in stock, " + symbol }
 func GelFit(f cure.Fit) string {
 	switch f {
 	case cure.Scaled:
-		return "Moved by your own cup tests; the steepness is the card's."
+		return "Shifted to your own cup tests; the slope is the card's."
 	case cure.Fitted:
 		return "Fitted to your own cup tests."
 	case cure.FittedUnusual:
-		return "Fitted to your own cup tests, unusually: only between their temperatures."
+		return "Fitted to your own cup tests, which are unusual: only between their temperatures."
 	}
-	return "By the card alone, 100 g. Your own cup tests replace it."
+	return "From the card alone, for 100 g. Your own cup tests replace it."
 }
 
 // OfTwenty counts a chance in jobs of twenty, never up to a certainty that isn't.

@@ -13,8 +13,8 @@ const (
 	PutOnByCups        = "Put on by cups since"
 	LeftToDo           = "Left to do"
 	DoneOnAll          = "Done on all of them"
-	OrderSaysTheChance = "Order says for what chance it is enough."
-	ForCardsChance     = "for the chance that each card wants"
+	OrderSaysTheChance = "Order says how likely that is to be enough."
+	ForCardsChance     = "for the chance set on each card"
 	ToBuyForTheRest    = "To buy for the rest"
 	GoToTheOrder       = "Go to the order"
 	FinishedWork       = "Finished work"
@@ -37,5 +37,5 @@ func StockIsEnough(meant string) string {
 
 // BeyondStock heads what must be bought for the rest.
 func BeyondStock(meant string) string {
-	return "Beyond what is in stock, " + meant + ", with what you took over from the log."
+	return "Beyond what is in stock, " + meant + ", going by what you use from the log."
 }

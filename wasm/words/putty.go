@@ -7,11 +7,11 @@ import (
 // Putties mixed by hand.
 const (
 	AddAPutty          = "Add a putty"
-	PuttyWithoutAName  = "Putty without a name"
+	PuttyWithoutAName  = "Unnamed putty"
 	WhatThePartsMake   = "what the parts make"
 	EpoxyFairingFiller = "Epoxy fairing filler"
 	WhatGoesIn         = "What goes in"
-	WhatDensities      = "True density: of the liquid, or of the particles. As it lies: weigh a full cup. What stands in an empty field is usual: check your tin."
+	WhatDensities      = "True density: of the liquid, or of the particles. As it lies: weigh a full cup. The figure in an empty field is the usual one: check your tin."
 	AddAPart           = "Add a part"
 	NoPrice            = "no price"
 	ThePartsMake       = "The parts make"

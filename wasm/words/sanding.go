@@ -11,7 +11,7 @@ import (
 // Sanding, and readings of the film.
 const (
 	FilmTaken        = "Film taken"
-	ForTheTexture    = "of it for the texture before it"
+	ForTheTexture    = "of it to flatten the texture"
 	SandedWet        = ", wet"
 	ByOwnFigure      = ", by your own figure"
 	UseThese         = "Use these"
@@ -32,7 +32,7 @@ func Grades(list string) string { return "Grades: " + list + "." }
 // GradeJump warns of two grades that are too far apart.
 func GradeJump(j sanding.Jump) string {
 	return "From " + j.From.String() + " to " + j.To.String() + " is a step of " + unit.Number(float64(j.Ratio), 3) + ": " +
-		j.To.String() + " may leave scratches of " + j.From.String() + ". Put a grade in between."
+		j.To.String() + " may leave " + j.From.String() + " scratches. Put a grade in between."
 }
 
 // TakesAtLeast labels what a grade takes.

@@ -49,7 +49,7 @@ func WorkNotes(w *schedule.Work, today string) []string {
 		notes = append(notes, text)
 	}
 	if w.IsLong {
-		notes = append(notes, "More than the hours of one day take: split the surface where an edge hides it, or get a second pair of hands.")
+		notes = append(notes, "More than one day's hours allow: split the surface where an edge hides it, or get a second pair of hands.")
 	}
 	switch off := w.Masking.Off; {
 	case w.Masking.IsLate:
@@ -88,11 +88,11 @@ func ScheduleStop(err error) string {
 	case schedule.ErrNeverCures:
 		return "At these temperatures the layer below never cures: warm the shed."
 	case schedule.ErrNoWindow:
-		return "No working hour of a day like this takes the material: see on Cup what speaks against it."
+		return "On a day like this no working hour is fit for the material: Cup says why."
 	case schedule.ErrTooLong:
 		return "The calendar ends here: there is more work than it holds."
 	}
-	return "The day's figures don't go together."
+	return "The day's figures don't fit together."
 }
 
 // WorkHours writes from when to when a work goes on: "10:00–12:30", with the days
@@ -114,5 +114,5 @@ const (
 	ScheduleWaits     = "Shown once today's air is typed on Cup: low, high, a reading of temperature and humidity."
 	NothingToSchedule = "Nothing is left to do, or nothing is measured yet."
 	DaysLikeToday     = "Every day is taken to be like today, with one pair of hands. Waits are the card's at 20 °C, twice as long at 10 °C, 0.6 of it at 30 °C; under 10 °C nothing cures. " +
-		"Common practice: the maker's sheet and a thumbnail stand above it."
+		"Common practice: the maker's sheet and a thumbnail test overrule it."
 )

@@ -121,7 +121,7 @@ func rareSentence(err error) string {
 	case errors.As(err, &model):
 		return "The chance can't be worked out from these figures. Check the sizes of the surfaces, and losses on the cards."
 	case errors.As(err, &entry):
-		return "Nothing can be learnt from this entry. Check what was used and what was planned."
+		return "Nothing can be learned from this entry. Check what was used and what was planned."
 	}
 	return ""
 }
@@ -159,7 +159,7 @@ func readSentence(e *unit.ReadError, field *job.Field, units job.Units) string {
 	case unit.TooLong:
 		return "That has more digits than any real figure. Type it again."
 	case unit.MixedCompound:
-		return "The parts don't go together. Type it like " + example + "."
+		return "The parts don't fit together. Type it like " + example + "."
 	}
 	return "That isn't a number. Type it like " + example + "."
 }
@@ -259,7 +259,7 @@ func thinnerSentence(e *plan.ThinnerError) string {
 func packSentence(e *order.PackError) string {
 	switch e.Cause {
 	case order.NoPacks:
-		return "No pack size is sold. Type one on the card, or say that one is sold here."
+		return "No pack size is sold here. Type one on the card, or say there that one is sold."
 	case order.TooManyPacks:
 		return "That takes more than a thousand packs. Type a larger pack size on the card."
 	case order.TooManySizes:

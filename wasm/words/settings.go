@@ -12,8 +12,8 @@ const (
 // WhereKept says where jobs are kept, and what a file and a link carry.
 var WhereKept = []string{
 	"Everything is kept in this browser at every change, and nothing is sent anywhere.",
-	"A file holds the job that is open, its log and the whole shed. An empty phone takes all of it; a shed that has cards of its own takes the job, with the cards that it uses beside its own.",
-	"A link carries the job, log and all, and what the sheets of its cards say, behind its #: no server gets to see it. Whoever has the link can read it.",
+	"A file holds the job that is open, its log and the whole shed. An empty phone takes all of it; a phone with cards of its own takes the job, and puts the cards it uses beside its own.",
+	"A link carries the job, log and all, and what the sheets of its cards say, after its #: no server sees it. Whoever has the link can read it.",
 	"Pages opened from the phone's own storage share one store with each other.",
 }
 

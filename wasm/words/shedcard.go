@@ -4,8 +4,8 @@ import "strconv"
 
 // The shed card, for the wall.
 const (
-	ShedWaitsForCup  = "A shed card for the wall can be printed while a cup could be mixed, and none runs."
-	ShedWaitsForTool = "A shed card for the wall can be printed once scale or syringe is typed."
+	ShedWaitsForCup  = "The shed card can be printed when a cup could be mixed and none is running."
+	ShedWaitsForTool = "The shed card can be printed once the scale or syringe is set."
 	PrintShedCard    = "Print the shed card"
 )
 
@@ -15,7 +15,7 @@ var ShedCautions = [...]string{
 	"Goggles and gloves on, eyewash in reach. Rinse at once and long.",
 	"Never two kinds of peroxide, never peroxide on promoter.",
 	"One dose a cup; nothing is added later.",
-	"The maker's sheet stands above this card.",
+	"The maker's sheet overrules this card.",
 }
 
 // ShedCardOf names the card.
@@ -36,5 +36,5 @@ func ShedLimits(floor, ceiling string, rows int) string {
 
 // ShedFit says when the material may be put on, now and through the cure.
 func ShedFit(least, most, margin, driest, dampest string) string {
-	return "Fit to coat: surface " + least + " to " + most + " and " + margin + " over the dew point, air at " + driest + " to " + dampest + " humidity, now and into the evening."
+	return "Fit to coat: surface " + least + " to " + most + " and " + margin + " above the dew point, air at " + driest + " to " + dampest + " humidity, now and into the evening."
 }

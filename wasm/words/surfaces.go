@@ -11,7 +11,7 @@ import (
 // The Surfaces screen and a surface's sheet.
 const (
 	Surfaces       = "Surfaces"
-	AreaInAll      = "Area in all"
+	AreaInAll      = "Total area"
 	PageName       = "Shed Reckoner"
 	WhatItIs       = "What to order, how thick, how much catalyst, for composite boats built by hand."
 	AddASurface    = "Add a surface"
@@ -20,7 +20,7 @@ const (
 	AddOneLike     = "Add one like"
 	NextSurface    = "Next surface"
 	NotMeasured    = "–"
-	UnnamedSurface = "Surface without a name"
+	UnnamedSurface = "Unnamed surface"
 	EveryShape     = "Every shape"
 	WhichShape     = "Which shape?"
 	OtherShape     = "Another shape"
@@ -39,14 +39,14 @@ const (
 	SayTheGround   = "Say the ground: the build-up is checked against it."
 	EdgeForTape    = "Edge, for tape"
 	SeeTheBuildup  = "See the build-up"
-	ForYoungGround = "For epoxy and laminate that is younger than a few weeks."
-	OneSideOnly    = "A girth over one side counts once. For both sides of a hull take two alike."
+	ForYoungGround = "For epoxy and laminate less than a few weeks old."
+	OneSideOnly    = "A girth over one side counts once. For both sides of a hull, take two alike."
 	AllRoundOnce   = "A girth the whole way round counts both sides already."
 )
 
 // BeforeATin is what to mind before a tin is opened.
 var BeforeATin = [...]string{
-	"The maker's sheet and the local rules stand above this page.",
+	"The maker's sheet and local rules overrule this page.",
 	"Peroxide catalyst blinds: goggles and gloves on, eyewash in reach.",
 	"Styrene vapour burns and harms: moving air, no flame, no spark.",
 	"Dust: mask P2 or P3. Isocyanate: never sprayed without an air-fed mask.",
@@ -79,7 +79,7 @@ func Gets(name string) string {
 // Under says what a surface lies on and how: "ground: laminate, washed and
 // sanded, P120; flat, facing up".
 func Under(s *job.Surface) string {
-	ground := "not said"
+	ground := NotSaid
 	if g, known := job.GroundByKey(s.Ground); known {
 		ground = g.String()
 	}
@@ -166,4 +166,4 @@ func SurfaceNumber(id string) string { return "Surface " + id }
 func AddA(row string) string { return "Add a " + row }
 
 // WhereItLies heads the areas beside the list of surfaces.
-const WhereItLies = "Where the area lies"
+const WhereItLies = "Where the area is"

@@ -67,7 +67,7 @@ func Verdict(v bench.Verdict, why string, units job.Units) (first, rest string) 
 	case bench.Readings:
 		first, rest = "Surface read at "+Hour(v.At)+":", "over two hours ago. Read it again."
 	case bench.Film:
-		first, rest = "The build-up speaks against this coat:", "see what it says."
+		first, rest = "Check the build-up for this coat:", "see what it says."
 	}
 	if v.Kind == bench.Stops && why != "" {
 		rest = why
@@ -82,11 +82,11 @@ func Verdict(v bench.Verdict, why string, units job.Units) (first, rest string) 
 func cupsBefore(n int) string {
 	switch n {
 	case 0:
-		return " Not one such cup fits before."
+		return " Not one such cup fits in before then."
 	case 1:
-		return " One such cup fits before."
+		return " One such cup fits in before then."
 	}
-	return " " + strconv.Itoa(n) + " such cups fit before."
+	return " " + strconv.Itoa(n) + " such cups fit in before then."
 }
 
 func (w writer) dew(v bench.Verdict) (first, rest string) {
@@ -96,14 +96,14 @@ func (w writer) dew(v bench.Verdict) (first, rest string) {
 		if v.At != 0 {
 			first += " until " + Hour(v.At)
 		}
-		return first + ":", "surface " + w.over(v) + " over the dew point."
+		return first + ":", "surface " + w.over(v) + " above the dew point."
 	case bench.Stops:
 		if v.IsLater {
-			return "Dew from " + Hour(v.At) + ":", "by today's curve the surface is then only " + w.over(v) + " over the dew point; " + w.in(v.Limit, v.Scale) + " are needed."
+			return "Dew from " + Hour(v.At) + ":", "by today's curve the surface will be only " + w.over(v) + " above the dew point; it must be " + w.in(v.Limit, v.Scale) + "."
 		}
-		return "Too near the dew point:", "surface only " + w.over(v) + " over it; " + w.in(v.Limit, v.Scale) + " are needed."
+		return "Too near the dew point:", "surface only " + w.over(v) + " above it; it must be " + w.in(v.Limit, v.Scale) + "."
 	case bench.Asks:
-		return "Dew is near:", "surface " + w.over(v) + " over the dew point. Read it again before you spread."
+		return "Dew is near:", "surface " + w.over(v) + " above the dew point. Read it again before you spread."
 	}
 	return "Dew not checked:", ReadTheAir
 }
@@ -128,7 +128,7 @@ func (w writer) evening(v bench.Verdict) (first, rest string) {
 		}
 		return "Warm enough:", cold
 	case bench.Asks:
-		return "How cold will it get?", "The surface is near the card's least, " + w.in(v.Limit, v.Scale) + ": type the coldest hour ahead."
+		return "How cold will it get?", "The surface is near the card's lowest, " + w.in(v.Limit, v.Scale) + ": type the coldest it will be."
 	case bench.Stops:
 		if v.IsLater {
 			return "Too cold from " + Hour(v.At) + ":", "by today's curve " + cold
@@ -163,7 +163,7 @@ func (w writer) explosive(v bench.Verdict) (first, rest string) {
 		if v.Value == 0 {
 			return "Not in a closed space:", "if it is, say how much air it holds."
 		}
-		return "Vapour:", share + " No clearance: the lungs have their limit far below."
+		return "Vapour:", share + " No clearance: the limit for the lungs is far lower."
 	case bench.Asks:
 		if v.Value > 0 {
 			return "Hazardous space:", share + " Not without forced air at the lowest point and a second person outside."
@@ -180,7 +180,7 @@ func (w writer) apart(v bench.Verdict) (first, rest string) {
 	switch v.Kind {
 	case bench.Holds:
 		if v.Value == 0 {
-			return "Product and surface:", "equally warm."
+			return "Product and surface:", "at the same temperature."
 		}
 		return "Product and surface:", differ + "."
 	case bench.NotChecked:
@@ -199,9 +199,9 @@ func Way(v bench.Way, units job.Units) (name, small string) {
 	case bench.AtTemperatures:
 		name, small = "Product at "+temp(v.Product.Value)+", part at "+temp(v.Surface.Value), "closed tin in cold water, part in the shade"
 		if v.DewPoint.Step != nil {
-			small += "; stay over " + temp(v.DewPoint.Value) + ", the dew point"
+			small += "; stay above " + temp(v.DewPoint.Value) + ", the dew point"
 		}
 		return name, small
 	}
-	return "A timed test at this temperature, with the card's least dose", "if it leaves two minutes or more to spread, cups up to " + temp(v.UpTo) + " open for today"
+	return "A timed test at this temperature, with the card's least dose", "if it leaves two minutes or more to spread, cups at up to " + temp(v.UpTo) + " get a dose today"
 }
