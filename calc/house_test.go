@@ -7,6 +7,7 @@ import (
 	"go/parser"
 	"go/token"
 	"io/fs"
+	"maps"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -61,6 +62,20 @@ var arrows = map[string][]string{
 	"wasm/page":          slices.Concat(rooms, []string{"wasm/words"}),
 	"wasm/view":          slices.Concat(rooms, []string{"calc", "wasm/words", "wasm/page", "wasm/draw", "wasm/markup"}),
 	"wasm":               {"wasm/page", "wasm/view", "wasm/markup"},
+
+	// What is served and what packs, measures and tests it, its tests too: none of calc or wasm knows any of these.
+	"site":               {},
+	"site/module":        {},
+	"site/webdriver":     {},
+	"site/fuzz":          {},
+	"site/pack":          {"site", "site/module"},
+	"site/pack/cmd":      {"site/pack"},
+	"site/serve":         {"site/pack"},
+	"site/prove":         {"site/pack", "site/module"},
+	"site/shots":         {"site/pack", "site/webdriver", "wasm/page"},
+	"site/bench":         {"site/pack", "site/module", "site/webdriver", "wasm/page", "wasm/view", "wasm/markup", "calc/job", "calc/plan", "calc/chance"},
+	"site/browser":       {"site", "site/pack", "site/webdriver", "wasm/page", "wasm/view", "wasm/markup", "calc/job"},
+	"site/browser/empty": {},
 }
 
 var (
@@ -74,7 +89,19 @@ var (
 // imports gives what each package imports, by its path; its tests aside.
 func imports(t *testing.T, env []string, args ...string) map[string][]string {
 	t.Helper()
-	cmd := exec.Command("go", append([]string{"list", "-f", "{{.ImportPath}} {{join .Imports \" \"}}"}, args...)...)
+	return goList(t, `{{join .Imports " "}}`, env, args...)
+}
+
+// importsWithTests gives what each package imports, its tests too.
+func importsWithTests(t *testing.T, args ...string) map[string][]string {
+	t.Helper()
+	return goList(t, `{{join .Imports " "}} {{join .TestImports " "}} {{join .XTestImports " "}}`, nil, args...)
+}
+
+// goList gives what go list says of each package, by its path.
+func goList(t *testing.T, of string, env []string, args ...string) map[string][]string {
+	t.Helper()
+	cmd := exec.Command("go", append([]string{"list", "-f", "{{.ImportPath}} " + of}, args...)...)
 	cmd.Dir, cmd.Env, cmd.Stderr = "..", append(os.Environ(), env...), os.Stderr
 	out, err := cmd.Output()
 	require.NoError(t, err)
@@ -91,6 +118,7 @@ var forBrowser = []string{"GOOS=js", "GOARCH=wasm"}
 func TestArrowsRunOneWay(t *testing.T) {
 	needsTools(t)
 	found := imports(t, forBrowser, "./calc/...", "./wasm/...")
+	maps.Copy(found, importsWithTests(t, "./site/..."))
 	for path, list := range found {
 		name := strings.TrimPrefix(path, module)
 		allowed, known := arrows[name]
@@ -98,7 +126,7 @@ func TestArrowsRunOneWay(t *testing.T) {
 			continue
 		}
 		for _, other := range list {
-			if own, isOwn := strings.CutPrefix(other, module); isOwn {
+			if own, isOwn := strings.CutPrefix(other, module); isOwn && other != path { // a test knows what it tests
 				assert.Contains(t, allowed, own, "%s imports %s", name, own)
 			}
 		}
