@@ -3,7 +3,7 @@
 //   shedStore.read()          a promise, which never fails, of nothing; from then on
 //   shedStore.quick           what the quick store held, by key; null where it can't be read
 //   shedStore.durable         the same of the database
-//   shedStore.put(key, text)  keeps a text in both; says if the quick store took it
+//   shedStore.put(key, text)  keeps a text in both; reports whether the quick store took it
 //   shedStore.drop(key)       drops it from both
 //   shedStore.settle()        sends the event shed-settled to window once all that went before is on the disk, or can't be
 "use strict";

@@ -252,7 +252,7 @@ func TestContrast(t *testing.T) {
 	}
 }
 
-// control says if a selector is that of something to tap or type in.
+// control reports whether a selector is that of something to tap or type in.
 var control = regexp.MustCompile(`\b(?:input|select|textarea|button)\b|\.(?:main|quiet|tool|switch|tab|unit|entry|figure|chip|nudge)\b|aria-`)
 
 func TestBordersOfControls(t *testing.T) {

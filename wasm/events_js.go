@@ -148,7 +148,7 @@ func (b *border) room(isOnPaper bool) {
 	}
 }
 
-// covers says if a sheet hides its screen: the window has no room for one thing
+// covers reports whether a sheet hides its screen: the window has no room for one thing
 // beside the other. It is asked anew each time, since not every browser tells each
 // change of a window.
 func (b *border) covers() bool {
@@ -168,7 +168,7 @@ func (b *border) fragment() {
 	b.handle(page.Message{Verb: "opened", Text: text, At: b.moment()})
 }
 
-// isInput says if the event is the one that tells of the control's new value:
+// isInput reports whether the event is the one that tells of the control's new value:
 // change for a choice, input for what is typed.
 func isInput(target js.Value, kind string) bool {
 	return (target.Get("tagName").String() == "SELECT") == (kind == "change")

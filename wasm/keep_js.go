@@ -73,7 +73,7 @@ func (b *border) change(e page.Effect) {
 	}
 }
 
-// keep says if the browser's quick store took the text.
+// keep reports whether the browser's quick store took the text.
 func (b *border) keep(key, text string) bool {
 	taken := b.store.Call("put", key, text).Bool()
 	verb := "kept"

@@ -95,7 +95,7 @@ func (b *border) adopt(state *page.State, shown *markup.Page, effects []page.Eff
 	b.keepWayBack()
 }
 
-// guarded runs f and says if it came to its end; a panic is shown, and the page
+// guarded runs f and reports whether it came to its end; a panic is shown, and the page
 // goes on with the last good state.
 func (b *border) guarded(f func()) (ended bool) {
 	defer func() {

@@ -16,7 +16,7 @@ type settling struct {
 	after []page.Message // that came meanwhile
 }
 
-// settles says if the step has to wait, and then keeps what it keeps.
+// settles reports whether the step has to wait, and then keeps what it keeps.
 func (b *border) settles(state *page.State, shown *markup.Page, effects []page.Effect) bool {
 	if !slices.ContainsFunc(effects, func(e page.Effect) bool { return e.Kind == page.Settle }) {
 		return false

@@ -68,7 +68,7 @@ const takesCup = `
 		done();
 	})();`
 
-// Whichever call of a store throws, and from whichever moment on, the page goes on and says if it keeps nothing; and a cup
+// Whichever call of a store throws, and from whichever moment on, the page goes on, and says so if it keeps nothing; and a cup
 // whose catalyst is in never shows its dose again, not when the stores work again either.
 func TestAStoreThatThrows(t *testing.T) {
 	url := prefixed(t, shedClock+thrower)

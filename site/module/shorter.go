@@ -34,7 +34,7 @@ func shorter(content []byte) []byte {
 	return to
 }
 
-// is says if the instructions are those, in code and number, from the first on.
+// is reports whether the instructions are those, in code and number, from the first on.
 func is(code []instruction, want ...instruction) bool {
 	if len(code) < len(want) {
 		return false
@@ -183,7 +183,7 @@ func pauseAlike(code []instruction) []instruction {
 	return kept
 }
 
-// afterCall says if the code ends with a call, and the stack pointer copied again.
+// afterCall reports whether the code ends with a call, and the stack pointer copied again.
 func afterCall(code []instruction) bool {
 	n := len(code) - 3
 	return n >= 0 && (code[n].code == call || code[n].code == callAt) && is(code[n+1:], stackCopied...)

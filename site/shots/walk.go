@@ -99,7 +99,7 @@ func (w walk) photograph(name string) error {
 	return nil
 }
 
-// windowful scrolls what is on top so many windows down, and says if its end is seen then.
+// windowful scrolls what is on top so many windows down, and reports whether its end is seen then.
 const windowful = `
 	const [look, down] = arguments;
 	document.documentElement.dataset.look = look === "contrast" ? "light" : look;

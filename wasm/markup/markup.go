@@ -146,7 +146,7 @@ func Join(pieces ...HTML) HTML {
 	return HTML{&node{kids: kids}}
 }
 
-// IsEmpty says if there is nothing to show.
+// IsEmpty reports whether there is nothing to show.
 func (h HTML) IsEmpty() bool { return h.node == nil }
 
 // String is the whole markup, well-formed as XML.

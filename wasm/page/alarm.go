@@ -10,7 +10,7 @@ import (
 // warnBefore is how long before the end of the usable time a cup warns.
 const warnBefore = 60
 
-// tick is the clock: it warns of cups that run out, each stage once.
+// tick is the clock: it warns of cups about to run out, once for each stage.
 func tick(s *State, m Message) []Effect {
 	var effects []Effect
 	for _, cup := range OpenCups(s.Doc(), Running) {
@@ -32,7 +32,7 @@ func tick(s *State, m Message) []Effect {
 	return effects
 }
 
-// warnKey tells a running cup from every other, of the other job too.
+// warnKey tells a running cup from every other, the other job's too.
 func warnKey(s *State, cup string) string {
 	return strconv.FormatBool(s.InDemo) + " " + cup + " " + s.Doc().Get(cup+".in")
 }

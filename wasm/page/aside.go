@@ -7,8 +7,8 @@ import (
 )
 
 // What can't be read is set aside under a key of its own. A store that is full
-// may refuse that: then the spoilt text stands where it was, and no save of that
-// job is made until it has been set aside after all, or saved as a file.
+// may refuse that: then the spoilt text stays where it was, and that job isn't
+// saved until the text has been set aside after all, or saved as a file.
 
 const asidePrefix = Prefix + "aside."
 
@@ -22,7 +22,7 @@ func asideKey(kept map[string]string, key string) string {
 	}
 }
 
-// asideOf gives the key that was set aside under another, and the job it is of.
+// asideOf undoes asideKey: it gives the key whose text was set aside, and its job.
 func asideOf(aside string) (key string, demo, ok bool) {
 	_, key, ok = strings.Cut(strings.TrimPrefix(aside, asidePrefix), ".")
 	key = Prefix + key
@@ -48,7 +48,7 @@ func unstuck(s *State, aside string) []Effect {
 }
 
 // offerAside offers what was set aside as a file, so that somebody may yet read
-// it. What stood in the way of saves then does no longer.
+// it. From then on it no longer blocks saves.
 func offerAside(s *State, m Message) []Effect {
 	if len(s.Aside) == 0 {
 		return nil

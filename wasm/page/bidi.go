@@ -6,7 +6,7 @@ import (
 	"shedreckoner/calc/job"
 )
 
-// isBidiControl says if a character only turns the direction of what follows it
+// isBidiControl reports whether a character only turns the direction of what follows it
 // round: a name or a figure with one in it can read as another.
 //
 // Source: Unicode Standard Annex #9, section 2 (the directional formatting

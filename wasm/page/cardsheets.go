@@ -12,9 +12,9 @@ import (
 // "cards.tools".
 const CardsSheet = "cards"
 
-// The shelves of cards that lie behind a line of their own: all that isn't put on.
+// The shelves of cards behind a line of their own: all that isn't put on the boat.
 const (
-	AdditionsShelf = "additions" // what goes into a cup besides, and what cleans it
+	AdditionsShelf = "additions" // what else goes into a cup, and what cleans it
 	SandingShelf   = "sanding"   // abrasives, compound, polish, pads
 	ToolsShelf     = "tools"     // tools, masking, protection
 	PuttyShelf     = "putty"     // what a putty is mixed from by hand
@@ -23,8 +23,8 @@ const (
 // CardShelves are the shelves, in the order of their lines.
 var CardShelves = []string{AdditionsShelf, SandingShelf, ToolsShelf, PuttyShelf}
 
-// ShelfOf is the shelf that a card lies on; "" for what is coated and filled with:
-// that stands on the screen.
+// ShelfOf is the shelf of a card; "" for what coats and fills: that is on the
+// screen itself.
 func ShelfOf(c *material.Card) string {
 	switch c.Kind {
 	case material.Catalyst, material.Thinner, material.WaxSolution, material.Solvent:
@@ -50,7 +50,7 @@ const (
 	DosePart    = "dose"    // catalyst over temperature
 	MinutesPart = "minutes" // its time in the cup
 	FitPart     = "fit"     // when it may be put on
-	WaitsPart   = "waits"   // what waits for it
+	WaitsPart   = "waits"   // waiting times
 	BuyPart     = "buying"  // how much of it is bought
 )
 
@@ -104,8 +104,8 @@ func cardSheets(s *State, parts []string) []string {
 	return sheets
 }
 
-// standsCard says if there is a card of the key: one that ships, or a copy.
-func standsCard(doc job.Document, item string) bool {
+// hasCard reports whether there is a card of the key: one that ships, or a copy.
+func hasCard(doc job.Document, item string) bool {
 	_, key := job.Split(item)
 	_, ships := material.Find(key)
 	return ships || doc.Holds(item)

@@ -23,8 +23,7 @@ func choose(s *State, m Message) []Effect {
 	return effects
 }
 
-// chosen takes away the sheet on which something new was chosen: it has said
-// what it had to.
+// chosen closes the sheet on which something was chosen: it has done its work.
 func chosen(s *State) {
 	n := len(s.Sheets)
 	if n == 0 {
@@ -51,7 +50,7 @@ func putReady(s *State, m Message) []Effect {
 		doc = grounded(doc.Set(m.Path+".buildup", item), m.Path)
 	}
 	effects := edit(s, doc, "", Effect{Kind: Focus, Key: "heading"})
-	if !stands(s.Doc(), item) {
+	if !exists(s.Doc(), item) {
 		return effects
 	}
 	if m.Path == "" {
@@ -74,7 +73,7 @@ func grounded(doc job.Document, surface string) job.Document {
 // its name.
 func like(s *State, m Message) []Effect {
 	list, _ := job.Split(m.Path)
-	if list != "surface" || !stands(s.Doc(), m.Path) {
+	if list != "surface" || !exists(s.Doc(), m.Path) {
 		return nil
 	}
 	if len(s.Doc().Items(list)) >= job.MaxSurfaces {
@@ -101,7 +100,7 @@ func choicesOf(doc job.Document, item string) []string {
 	return keys
 }
 
-// alike gives a surface the build-up, the ground and the lie of another.
+// alike gives a surface the build-up, the ground and the orientation of another.
 func alike(doc job.Document, from, item string) job.Document {
 	for _, key := range append([]string{"buildup"}, onGroundSheet...) {
 		doc = doc.Set(item+"."+key, doc.Get(from+"."+key))

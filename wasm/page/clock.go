@@ -13,10 +13,10 @@ import (
 )
 
 // A phone's clock can be set while a cup runs. With every message comes a second
-// clock that nobody sets; where the two part, a running cup keeps to the second.
-// Going on at once may also be a phone that slept, which stops the second clock:
-// that is only said. So is a time of day that moves while both go on, by another
-// zone: the hours shown are by it as it is now.
+// clock that nobody sets; where the two disagree, a running cup keeps to the
+// second. A jump ahead may also be a phone that slept, which stops the second
+// clock: that is only said. So is a time of day that moves while both go on, in
+// another time zone: the hours shown follow it.
 
 // The least that the phone's clock must have moved against the other to be noticed.
 const (
@@ -56,8 +56,8 @@ func lookAtClock(s *State, next Moment) {
 	s.moved = clocks
 }
 
-// zoneMoved is by how much the time of day went on more than the time did, but
-// for a jump that was foreseen.
+// zoneMoved is by how much more the time of day went on than the time did, apart
+// from a jump that was foreseen.
 func zoneMoved(was, next Moment) int64 {
 	const day = 86400
 	moved := int64(next.Day - was.timeOfDay(next.Unix))
@@ -70,23 +70,23 @@ func zoneMoved(was, next Moment) int64 {
 	return moved
 }
 
-// Times is a running cup's times, in seconds from catalyst in. What isn't known is nothing.
+// Times is a running cup's times, in seconds from catalyst in. What isn't known is zero.
 type Times struct {
-	Since, Left         float64 // gone; still to spread, below nothing once it is over
+	Since, Left         float64 // gone; still to spread, negative once it is over
 	Usable, Early, Late float64
 	SetBack, SetOn      float64 // by how much the phone's clock was moved meanwhile
-	Zone                float64 // by how much its time of day went on besides, below nothing if back
+	Zone                float64 // by how much its time of day went on besides, negative if back
 	IsTest              bool
 	IsUnknown           bool // by the phone's clock its catalyst isn't in yet
 }
 
-// IsOld says if the catalyst went in more than a day ago.
+// IsOld reports whether the catalyst went in more than a day ago.
 func (t Times) IsOld() bool { return t.Since > 86400 }
 
 // LastMinute is how long before the end of the usable time a cup warns.
 const LastMinute = warnBefore
 
-// clockSlack is how far ahead catalyst in may lie and still be now, in seconds.
+// clockSlack is how far in the future a cup's start may be and still count as now, in seconds.
 const clockSlack = 60
 
 // TimesOf gives a running cup's times.
@@ -109,8 +109,8 @@ func (s *State) TimesOf(cup string) Times {
 	return t
 }
 
-// WontGoOff says how long a running cup's film is waited for and when it is
-// scraped off.
+// WontGoOff says how long to wait for a running cup's film, and when to scrape it
+// off.
 func (s *State) WontGoOff(cup string) (cure.Stuck, error) {
 	return bench.Stuck(&s.Plan, cup, bench.Now{Hour: unit.Time(s.Now.Day), Date: s.Now.Date, Unix: float64(s.Now.Unix)})
 }
@@ -121,11 +121,11 @@ func (s *State) HourAfter(cup string, after float64) string {
 	return words.Clock(s.Now.timeOfDay(s.Now.Unix + int64(math.Floor(after-s.TimesOf(cup).Since))))
 }
 
-// ClockList is the list of running cups: the one that is open in it stands in front.
+// ClockList is the list of running cups: the one open in it is in front.
 const ClockList = "clock"
 
 // FrontCup is the running cup whose clock is in front: the chosen one, or the one
-// withItem the least time left; "" where none runs.
+// with the least time left; "" where none runs.
 func (s *State) FrontCup() string {
 	front, least := "", 0.
 	for _, cup := range OpenCups(s.Doc(), Running) {

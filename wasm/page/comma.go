@@ -8,8 +8,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// locale hears with which mark the phone writes decimals. A job that is begun
-// here is written so from then on, wherever it is opened: what a figure means
+// locale learns which mark the phone writes decimals with. A job begun here keeps
+// that mark, wherever it is opened: what a figure means
 // must not change with the phone.
 func locale(s *State, m Message) []Effect {
 	s.Comma = m.Text == ","
@@ -28,15 +28,15 @@ func setDecimal(s *State, m Message) []Effect {
 	return edit(s, job.SetComma(s.Doc(), m.Text == "comma"), "")
 }
 
-// Local writes the figures of a text as the shown job writes them. What the
-// builder named with figures keeps them as they are, and so does what is refused.
+// Local writes the figures of a text as the shown job writes them. Names
+// that the builder gave keep their figures as they are, and so does refused text.
 func (s *State) Local(text string) string {
 	write, _ := s.Writer(func(name string) string { return name })
 	return write(text)
 }
 
-// Writer is Local for many texts, and all that it hangs on; escape writes a name
-// as the texts have it.
+// Writer is Local for many texts, with a key of all that it depends on; escape
+// writes a name as it appears in the texts.
 func (s *State) Writer(escape func(string) string) (write func(string) string, key string) {
 	if !job.HasComma(s.Doc()) {
 		return func(text string) string { return text }, ""

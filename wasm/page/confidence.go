@@ -4,8 +4,8 @@ import (
 	"shedreckoner/calc/chance"
 )
 
-// Confidence is how far the page has come with finding out how sure the order is.
-// The simulation goes on in slices, so that keys are answered meanwhile.
+// Confidence is how far the simulation has come that says how likely the order is
+// enough. It goes on in slices, so that keys are answered meanwhile.
 type Confidence struct {
 	Run   *chance.Simulation // nil: not begun; shared by states, which is safe since it only goes on
 	Done  bool               // its order has taken the plan's place
@@ -16,7 +16,7 @@ type Confidence struct {
 // sliceWork is the multiplications of one slice: a few milliseconds of a slow phone.
 const sliceWork = 60_000
 
-// confident asks for time to find out how sure the order is, once it is looked at.
+// confident asks for time to simulate the order, once it is looked at.
 func confident(s *State, effects []Effect) []Effect {
 	if s.Screen != "order" || s.Working || s.Confidence.Run != nil || !asksConfidence(s) {
 		return effects
@@ -25,7 +25,7 @@ func confident(s *State, effects []Effect) []Effect {
 	return append(effects, Effect{Kind: Later})
 }
 
-// asksConfidence says if it is to be found out how sure the order is.
+// asksConfidence reports whether the order is to be simulated.
 func asksConfidence(s *State) bool {
 	return s.Screen == "order" && s.Confidence.Err == nil && len(s.Order().Lines) > 0
 }
@@ -65,7 +65,7 @@ func simulate(s *State) {
 }
 
 // finished does what is left of the simulation at once: a list that leaves the
-// page is bought for its chance.
+// page gives what is to be bought for its chance.
 func finished(s *State) {
 	if s.Confidence.Run == nil && asksConfidence(s) {
 		simulate(s)

@@ -14,8 +14,8 @@ import (
 // Phase is how far a cup has come.
 type Phase int
 
-// The phases. A cup goes through them once, in this order: its dose is shown in
-// Weighed alone.
+// The phases. A cup goes through them once, in this order: its dose is shown only
+// in Weighed.
 const (
 	Weighed Phase = iota // resin weighed, no catalyst yet
 	Running              // catalyst in
@@ -44,7 +44,7 @@ func OpenCups(d job.Document, phase Phase) []string {
 	return list
 }
 
-// hasOpenCup says if a cup is weighed or running.
+// hasOpenCup reports whether a cup is weighed or running.
 func hasOpenCup(d job.Document) bool {
 	return len(OpenCups(d, Weighed))+len(OpenCups(d, Running)) > 0
 }
@@ -91,9 +91,9 @@ func weighed(s *State, m Message) []Effect {
 // roomForCup is kept free for what a weighed cup still gets: its start, dose, end.
 const roomForCup = 4 << 10
 
-// record puts what happened to a cup in place. It is no edit: undo doesn't
-// reach it, so that no dose can come back; nor does it go back to a list of cups
-// that doesn't have this one.
+// record stores what happened to a cup. It is no edit: undo doesn't reach it, so
+// that no dose can come back; nor does undo go back to a list of cups without
+// this one.
 func record(s *State, doc job.Document, more ...Effect) []Effect {
 	slot := s.Slot()
 	slot.LastPath = ""
@@ -140,8 +140,8 @@ func pourText(p *bench.Pour) string {
 	return p.Twin.String() + " (" + p.Hero.String() + ")"
 }
 
-// mayDose says if the bench still stands as it stood when the cup was weighed:
-// then its dose may be shown, and no other time.
+// mayDose reports whether the bench is still as it was when the cup was weighed:
+// only then may its dose be shown.
 func mayDose(s *State, cup string) bool {
 	b, d := s.Bench(), s.Doc()
 	if s.Slot().Elsewhere != "" || CupPhase(d, cup) != Weighed || b.Card == nil || b.Card.Key != d.Get(cup+".card") {
@@ -154,7 +154,7 @@ func mayDose(s *State, cup string) bool {
 	return has && gramText(whole) == d.Get(cup+".mixed")
 }
 
-// DoseFor says if a dose may be shown, and for which cup: "" for the next one,
+// DoseFor reports whether a dose may be shown, and for which cup: "" for the next one,
 // before anything is weighed. None is while another tab may have dosed the cup.
 func (s *State) DoseFor() (cup string, may bool) {
 	if open := OpenCups(s.Doc(), Weighed); len(open) > 0 {
@@ -258,10 +258,10 @@ func stillCups(d job.Document) job.Document {
 	return d
 }
 
-// IsCup says if a path belongs to the cups, which have verbs of their own.
+// IsCup reports whether a path belongs to the cups, which have verbs of their own.
 func IsCup(path string) bool { return path == "cup" || strings.HasPrefix(path, "cup.") }
 
-// cupsInTheWay says if a change can't be taken back or made again now, because
+// cupsInTheWay reports whether a change can't be taken back or made again now, because
 // it reaches into the cups while one of them is open.
 func (slot *Slot) cupsInTheWay(changes []job.Change) bool {
 	return touchesCups(changes) && hasOpenCup(slot.Doc)

@@ -72,7 +72,7 @@ func shownText(s *page.State, screen string) string {
 	return view.Page(s).String()
 }
 
-// showsDose says if markup has a dose in it, of catalyst or of parts.
+// showsDose reports whether markup has a dose in it, of catalyst or of parts.
 func showsDose(text string) bool {
 	return strings.Contains(text, `id="why-dose.`) || strings.Contains(text, `id="why-part.`) || strings.Contains(text, "by your own count")
 }

@@ -22,8 +22,8 @@ const (
 	CatalystSheet = "catalyst" // of the weighed cup: the dose alone
 	NextCup       = "next"     // another cup is planned while one runs
 	WontSheet     = "wont"     // a running cup won't go off
-	AirMoreSheet  = "airmore"  // over today's air: what is assumed of the day until it is said
-	TodaySheet    = "today"    // over today's air: what else it would take
+	AirMoreSheet  = "airmore"  // over today's air: what is assumed of the day until it is typed
+	TodaySheet    = "today"    // over today's air: what else could go on
 
 	WeighTestSheet = "weigh.test" // what goes into a timed test
 )
@@ -38,7 +38,7 @@ func resumed(s *State) {
 	}
 }
 
-// hasStep says if a sheet of the cup's steps still has something to show.
+// hasStep reports whether a sheet of the cup's steps still has something to show.
 func hasStep(d job.Document, key string) bool {
 	switch key {
 	case CatalystSheet:
@@ -69,7 +69,7 @@ func chooseTool(s *State, m Message) []Effect {
 // toolSteps is where each tool's step is typed.
 var toolSteps = map[string]string{job.ByScale: "scale-step", job.BySyringe: "syringe-step"}
 
-// HasTool says if a tool with its step is the one that is typed.
+// HasTool reports whether a tool with its step is the one that is typed.
 func (s *State) HasTool(key string) bool {
 	tool, step, _ := strings.Cut(key, " ")
 	typed := s.Doc().Get(job.BenchPath + ".tool")
@@ -149,7 +149,7 @@ func benchSheet(key string) string {
 	return ""
 }
 
-// AsksAhead says if the coldest hour ahead is asked for beside the surface: it stays there once it is typed.
+// AsksAhead reports whether the coldest hour ahead is asked for beside the surface: it stays there once it is typed.
 func (s *State) AsksAhead() bool {
 	return s.Bench().IsNearCold()
 }

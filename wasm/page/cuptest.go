@@ -9,14 +9,14 @@ import (
 	"shedreckoner/wasm/words"
 )
 
-// A timed test is a cup of its own kind: 100 g of product for timing its gel. Over
+// A timed test is a cup of its own kind: 100 g of product for timing its gel. Past
 // the table's end it takes the card's floor, as the bench works it out; inside it
 // takes the dose that any cup of 100 g has.
 
 // testGrams is what is typed for a timed test inside the table.
 const testGrams = "100 g"
 
-// TestWay is the timed test over the table's end; nil: none can be made now.
+// TestWay is the timed test past the table's end; nil: none can be made now.
 func (s *State) TestWay() *bench.Way {
 	b := s.Bench()
 	ways := b.Back()
@@ -28,7 +28,7 @@ func (s *State) TestWay() *bench.Way {
 	return nil
 }
 
-// MayTest says if a timed test can be made of what is on the bench.
+// MayTest reports whether a timed test can be made of what is on the bench.
 func (s *State) MayTest() bool {
 	b := s.Bench()
 	return s.Slot().Elsewhere == "" && len(OpenCups(s.Doc(), Weighed)) == 0 && (s.TestWay() != nil || b.HasDose && b.Tin == cure.Untimed)
@@ -47,7 +47,7 @@ func timeTest(s *State, m Message) []Effect {
 	return append(effects, Effect{Kind: Focus, Key: SheetHeading})
 }
 
-// IsTestCup says if a cup is for timing its gel.
+// IsTestCup reports whether a cup is for timing its gel.
 func IsTestCup(d job.Document, cup string) bool { return d.Get(cup+".kind") == job.TestCup }
 
 // takeTest makes a cup test of a cup that gelled: what was really used.
@@ -98,7 +98,7 @@ func asTest(d job.Document, cup string) job.Document {
 // ofTest is where a cup test's figures come from in the log's cup.
 var ofTest = map[string]string{"card": "card", "tin": "tin", "mass": "mixed", "temp": "product-temp", "share": "share", "minutes": "gel", "day": "day"}
 
-// isTaken says if a cup stands among the cup tests as it is: twice would weigh
+// isTaken reports whether a cup stands among the cup tests as it is: twice would weigh
 // double.
 func isTaken(d job.Document, cup string) bool {
 	return slices.ContainsFunc(d.Items("test"), func(id string) bool {

@@ -205,8 +205,8 @@ func demo(s *State, m Message) []Effect {
 	return append(putDoc(s, demoReadings(demoDocument(), s.Now)), keepView(s))
 }
 
-// demoBench is what was read of the made-up shed: a mild day, by which its Cup
-// is full.
+// demoBench is what was read of the made-up shed: a mild day, on which its
+// Cup screen is full.
 var demoBench = []job.Line{
 	{Path: job.BenchPath + ".step", Text: "buildup.2.step.1"}, {Path: job.BenchPath + ".surface-temp", Text: "22 °C"},
 	{Path: job.BenchPath + ".tool", Text: job.ByScale}, {Path: job.BenchPath + ".scale-step", Text: "0.1 g"},

@@ -51,7 +51,7 @@ func freshSurface(doc job.Document, item, shape string) job.Document {
 	return doc
 }
 
-// freshCard starts a card as another stands, the builder's figures on it too.
+// freshCard starts a card as a copy of another, with the builder's figures on it.
 // What is in stock of the other, and the patch that cured of it, stay with it.
 func freshCard(doc job.Document, item, other string) job.Document {
 	_, base := job.Split(other)

@@ -16,7 +16,7 @@ import (
 // CellPath gives the path of a cell.
 func CellPath(row string, column int) string { return row + "." + strconv.Itoa(column) }
 
-// cellAt parts the path of a cell into the row's field and the column.
+// cellAt splits the path of a cell into the row's field and the column.
 func cellAt(path string) (row string, column int, ok bool) {
 	row, last := job.Split(path)
 	column, err := strconv.Atoi(last)

@@ -21,7 +21,7 @@ func historyKey(demo bool) string {
 }
 
 // keepHistory keeps what can be undone and redone, with the revision that it
-// belongs to: it is taken up again only beside that very save.
+// belongs to: it is restored only beside that very save.
 func keepHistory(s *State) Effect {
 	slot := *s.Slot()
 	made := func() string { return historyText(slot) }

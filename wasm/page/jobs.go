@@ -15,7 +15,7 @@ import (
 // that it lowers can't come apart. Every other job is put away under a number,
 // without the shed, in two copies of its own. A job is taken up by putting the
 // one before away first: at any moment each stands whole in the store. What is
-// putDoc away under the number of the job that is worked on is an older state of it.
+// put away under the number of the job that is worked on is an older state of it.
 
 const awayPrefix = Prefix + "away."
 
@@ -84,7 +84,7 @@ func freeNumber(s *State) string {
 	return strconv.Itoa(top + 1)
 }
 
-// mayChangeJobs says if another job can be taken up now; it tells why not.
+// mayChangeJobs reports whether another job can be taken up now; if not, it says why.
 func mayChangeJobs(s *State) bool {
 	switch {
 	case hasOpenCup(s.Own.Doc) || hasOpenCup(s.Demo.Doc) && s.InDemo:
@@ -251,7 +251,7 @@ func inPlace(s *State, doc job.Document, notice string) []Effect {
 }
 
 // shedNow is the shed with its stock as it is now: the cups that lowered it stay
-// withItem their job.
+// with their job.
 func shedNow(s *State) job.Document {
 	shed, _ := job.Parted(s.Own.Doc)
 	read := s.Plan

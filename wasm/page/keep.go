@@ -109,7 +109,7 @@ func untouched(s *State, effects []Effect) []Effect {
 }
 
 // StartAside makes the first state without the jobs that were kept: planning or
-// showing them failed by a mistake of this program. They are set aside like
+// showing them failed because of a bug in this program. They are set aside like
 // jobs that can't be read.
 func StartAside(kept map[string]string, now Moment) (*State, []Effect) {
 	rest := maps.Clone(kept)
@@ -128,7 +128,7 @@ func StartAside(kept map[string]string, now Moment) (*State, []Effect) {
 	return s, untouched(s, append(effects, more...))
 }
 
-// isNewer says if a text was saved by a newer version of the page: its checksum
+// isNewer reports whether a text was saved by a newer version of the page: its checksum
 // fits, so that no flipped digit passes for a format.
 func isNewer(err error) bool { return errors.Is(err, job.ErrNewer) && !errors.Is(err, job.ErrDamaged) }
 

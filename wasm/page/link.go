@@ -60,10 +60,10 @@ func ReadLink(fragment string) (job.Document, error) {
 }
 
 // unescaped undoes what some programs make of the mark before a link's job. What
-// stands behind it is of letters, digits, - and _, which nothing escapes.
+// follows it is letters, digits, - and _, which nothing escapes.
 var unescaped = strings.NewReplacer("%3D", "=", "%3d", "=", "%2E", ".", "%2e", ".")
 
-// noLink says why a fragment begins otherwise than a job of this page's making.
+// noLink says why a fragment isn't one that this page made.
 func noLink(text string) error {
 	if way, found := strings.CutPrefix(text, "job="); found {
 		number, _, _ := strings.Cut(way, ".")
@@ -75,8 +75,8 @@ func noLink(text string) error {
 	return ErrNoLink
 }
 
-// fold writes of each line how many bytes it begins alike with the line before,
-// as one byte, and then the rest.
+// fold writes for each line how many of its first bytes are those of the line
+// before, as one byte, and then the rest.
 func fold(text string) string {
 	var b strings.Builder
 	before := ""
@@ -161,7 +161,7 @@ func openLink(s *State, m Message) []Effect {
 	return nil
 }
 
-// isAnchor says if a fragment is a place in a page rather than what became of a
+// isAnchor reports whether a fragment is a place in a page rather than a mangled
 // job: a word, short and plain.
 func isAnchor(fragment string) bool {
 	const longest = 32
@@ -194,7 +194,7 @@ func dropPending(s *State, m Message) []Effect {
 }
 
 // imported takes up a job that was read whole. The one before is put away; where
-// nothing was typed yet, it comes in its place, and undo takes it out again. The
+// nothing was typed yet, the new one replaces it, and undo takes it out again. The
 // shed stays as it is.
 func imported(s *State, incoming job.Document) []Effect {
 	doc, brought, err := job.Into(shedNow(s), incoming)
@@ -218,7 +218,7 @@ func imported(s *State, incoming job.Document) []Effect {
 	return effects
 }
 
-// isSame says if what comes in is the builder's job as it stands here.
+// isSame reports whether what comes in is the builder's job as it stands here.
 func isSame(s *State, incoming job.Document) bool { return job.IsSame(s.Own.Doc, incoming) }
 
 // refusedLog says why the log of a job that comes in can't be; "" where it can.

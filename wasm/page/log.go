@@ -62,8 +62,8 @@ func finish(s *State, m Message) []Effect {
 	return edit(s, doc, "", Effect{Kind: Focus, Key: item})
 }
 
-// learn takes over what the log teaches of a method and card; unlearn takes it
-// back. Nothing is taken over unasked.
+// learn has the plan go by what the log teaches of a method and card; unlearn ends
+// that. Nothing is learned unasked.
 func learn(s *State, m Message) []Effect {
 	for i := range s.Lessons().List {
 		if l := &s.Lessons().List[i]; l.Count > 0 && LessonPath(l) == m.Path {
@@ -84,18 +84,18 @@ func unlearn(s *State, m Message) []Effect {
 	return effects
 }
 
-// LessonPath is where a lesson is kept once it is taken over.
+// LessonPath is where a lesson is kept while the plan goes by it.
 func LessonPath(l *chance.Lesson) string { return job.LearntPath(l.Method.Key, l.Card.Key) }
 
-// IsAhead says if a moment lies in the future by more than clocks differ.
+// IsAhead reports whether a moment lies in the future by more than clocks differ.
 func (s *State) IsAhead(path string) bool {
 	at, err := strconv.ParseFloat(s.Doc().Get(path), 64)
 	return err == nil && at-float64(s.Now.Unix) > slackAhead
 }
 
-// HourOf is the time of day of a moment of the log, by the phone as it went then: in
-// another zone, or before summer time began, it was another than by the phone now.
-// An entry of an older job, which didn't take it down, has none after a day.
+// HourOf is the time of day of a moment in the log, as the phone told it then: in
+// another zone, or before summer time began, that was another hour than now. An
+// entry of an older job, which didn't note it, has none after a day.
 func (s *State) HourOf(path string) string {
 	const day = 86400
 	at, err := strconv.ParseInt(s.Doc().Get(path), 10, 64)

@@ -9,7 +9,7 @@ import (
 )
 
 // What is kept stands in two stores: a quick one, which may lose its last seconds
-// withItem the whole browser, and a durable one, which lags by as much as a disk
+// with the whole browser, and a durable one, which lags by as much as a disk
 // takes. Of each place the newer valid text counts.
 
 // durableMark stands in the quick store once a durable one was there.

@@ -47,14 +47,14 @@ func undosed(d job.Document, cup string) job.Document {
 	return d.Set(cup+".ended", "0").Set(cup+".end", words.CatalystMayBeIn)
 }
 
-// LastMayHaveCatalyst says if nobody knows whether the catalyst of the cup that
+// LastMayHaveCatalyst reports whether nobody knows whether the catalyst of the cup that
 // was weighed last is in.
 func (s *State) LastMayHaveCatalyst() bool {
 	ids := s.Doc().Items("cup")
 	return len(ids) > 0 && s.Doc().Get("cup."+ids[len(ids)-1]+".end") == words.CatalystMayBeIn
 }
 
-// NextWaits says if no dose of the next cup is shown until it is asked for:
+// NextWaits reports whether no dose of the next cup is shown until it is asked for:
 // beside a cup that had its own, or may have had.
 func (s *State) NextWaits() bool {
 	return (len(OpenCups(s.Doc(), Running)) > 0 || s.LastMayHaveCatalyst()) && !slices.Contains(s.Sheets, NextCup)

@@ -100,7 +100,7 @@ func itemName(s *State, item string) string {
 	return ""
 }
 
-// IsShown says if a place is on the screen that is shown, under its sheets, with
+// IsShown reports whether a place is on the screen that is shown, under its sheets, with
 // its items open.
 func (s *State) IsShown(p Place) bool {
 	return s.Screen == p.Screen && slices.Equal(s.Sheets, p.Sheets) && !slices.ContainsFunc(p.Items, func(item string) bool { return !s.IsOpen(item) })

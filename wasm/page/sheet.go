@@ -27,8 +27,8 @@ func openSheet(s *State, m Message) []Effect {
 // SheetHeading is the id of the uppermost sheet's heading.
 const SheetHeading = "sheet-heading"
 
-// back takes away the uppermost sheet, or goes to the screen before. Below an
-// open cup there is nothing to go back to: the page must not be left unsaid.
+// back takes away the uppermost sheet, or goes to the screen before. Beside an
+// open cup there is nothing to go back to: the page must not be left by mistake.
 func back(s *State, m Message) []Effect {
 	if n := len(s.Sheets); n > 0 {
 		key := s.Sheets[n-1]
@@ -60,12 +60,12 @@ func (s *State) Depth() int {
 // swept takes away the sheets of items that are gone.
 func swept(s *State) {
 	doc := s.Doc()
-	s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool { return !stands(doc, key) })
+	s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool { return !exists(doc, key) })
 }
 
-// stands says if every item that a key names is in its list. What is no item's
-// key stands.
-func stands(doc job.Document, key string) bool {
+// exists reports whether every item that a key names is in its list; what is no
+// item's key always exists.
+func exists(doc job.Document, key string) bool {
 	if !hasStep(doc, key) {
 		return false
 	}
@@ -73,7 +73,7 @@ func stands(doc job.Document, key string) bool {
 	for n := 2; n <= len(parts); n += 2 {
 		list := strings.Join(parts[:n-1], ".")
 		if list == "card" {
-			return standsCard(doc, "card."+parts[1])
+			return hasCard(doc, "card."+parts[1])
 		}
 		if l := job.ListAt(list); l == nil || l.Max == 1 {
 			return true

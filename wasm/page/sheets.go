@@ -15,7 +15,7 @@ const (
 	ShapePart    = "shapes"   // which shape
 	AboutPart    = "about"    // a build-up's name and usual ground
 	BudgetPart   = "budget"   // a build-up's film budget
-	TermsPart    = "terms"    // what the film budget is reckoned with
+	TermsPart    = "terms"    // what the film budget is worked out with
 	PointsPart   = "points"   // the film step by step, and what its checks rest on
 	OnPart       = "on"       // the surfaces that get a build-up
 	AddPart      = "add"      // which kind of step
@@ -37,7 +37,7 @@ const (
 	BuyRestSheet  = "rebuy"    // what the rest takes beyond what is in stock
 	CalendarSheet = "calendar" // when the rest can be done
 	LaterSheet    = "later"    // the days of it that its sheet has no room for
-	HoursSheet    = "hours"    // the hours of work that it is reckoned with
+	HoursSheet    = "hours"    // the hours of work that it goes by
 	HandSheet     = "takes"    // what the hand takes of what is planned
 	TestsSheet    = "tests"    // the builder's own cup tests
 	UnitsSheet    = "units"    // the unit of each measure
@@ -59,7 +59,7 @@ var stepsInSight = []string{
 	"by", "taken", "first", "last", "tool", "swallowed",
 }
 
-// IsInSight says if a step's field stands on its sheet.
+// IsInSight reports whether a step's field stands on its sheet.
 func IsInSight(key string) bool { return slices.Contains(stepsInSight, key) }
 
 // onGroundSheet are the fields of a surface's ground, in their order.
@@ -125,7 +125,7 @@ func stepSheets(step string, rest []string) []string {
 	return []string{step}
 }
 
-// hasSheet says if an item is opened as a sheet.
+// hasSheet reports whether an item is opened as a sheet.
 func hasSheet(item string) bool {
 	list, _ := job.Split(item)
 	_, key := job.Split(list)

@@ -37,7 +37,7 @@ func (s *Sight) Sheet() string {
 	return ""
 }
 
-// IsCovered says if nobody sees the screen for the sheet that lies over it.
+// IsCovered reports whether nobody sees the screen for the sheet that lies over it.
 func (s *Sight) IsCovered() bool { return s.Covers && len(s.Sheets) > 0 }
 
 // leave notes the screen that is left, so that Back finds it again, each once.
@@ -47,7 +47,7 @@ func (s *Sight) leave(to string) {
 	s.Trail = s.Trail[max(0, len(s.Trail)-maxTrail):]
 }
 
-// IsOpen says if the item is the open one of its list.
+// IsOpen reports whether the item is the open one of its list.
 func (s *Sight) IsOpen(item string) bool {
 	list, _ := job.Split(item)
 	return s.Open[list] == item
@@ -63,7 +63,7 @@ func (s *Sight) ScreenName() string {
 	return ""
 }
 
-// opened gives the state with the item open in its list, and shut if it was.
+// opened opens the item in its list, or shuts it if it was open.
 func (s *Sight) opened(item string) {
 	list, _ := job.Split(item)
 	s.Open = maps.Clone(s.Open)

@@ -38,7 +38,7 @@ func (s *Slots) slot(demo bool) *Slot {
 // bytes, and the views ask hundreds of times.)
 func (s *Slots) Doc() job.Document { return s.Slot().Doc }
 
-// IsStuck says if something spoilt stands in the way of saves.
+// IsStuck reports whether something spoilt stands in the way of saves.
 func (s *Slots) IsStuck() bool { return len(s.Own.Stuck)+len(s.Demo.Stuck) > 0 }
 
 // stuck notes what the store didn't set aside.
@@ -49,5 +49,5 @@ func (s *Slots) stuck(demo bool, aside Effect) {
 	}
 }
 
-// IsKeptByNewer says if a newer version of the page has kept what stands in the store.
+// IsKeptByNewer reports whether a newer version of the page has kept what stands in the store.
 func (s *Slots) IsKeptByNewer() bool { return s.Own.Ahead || s.Demo.Ahead }

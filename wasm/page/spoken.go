@@ -42,7 +42,7 @@ func spoken(s *State, effects []Effect) []Effect {
 // once it is in sight again.
 const behind = "covered"
 
-// showsStep says if on the Cup's screen a step is in sight: no sheet of anything else
+// showsStep reports whether on the Cup's screen a step is in sight: no sheet of anything else
 // covers it.
 func showsStep(s *State) bool {
 	return !s.IsCovered() || slices.Contains(cupStepSheets, s.Sheet())

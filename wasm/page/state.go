@@ -1,5 +1,5 @@
 // Package page is the page without a browser: its state, the messages that
-// changeTo it, and what the border is to do besides. It knows no markup and no
+// change it, and what the border is to do besides. It knows no markup and no
 // syscall/js; time comes only with a message.
 package page
 

@@ -36,7 +36,7 @@ var stepped = []unit.Measure{
 	unit.Temperatures, unit.Percents, unit.Films, unit.Fills, unit.CupWeights, unit.Minutes, unit.Hours, unit.Days, unit.Numbers,
 }
 
-// HasSteps says if − and + stand beside the field at the path, whose bare numbers
+// HasSteps reports whether − and + stand beside the field at the path, whose bare numbers
 // are in the scale.
 func HasSteps(path string, f *job.Field, scale unit.Scale) bool {
 	if strings.HasPrefix(path, "card.") {

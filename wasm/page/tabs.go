@@ -9,10 +9,10 @@ import (
 )
 
 // elsewhere hears that another tab has kept something of a job, the one that is
-// shownIn or the one behind it. From a save on this tab keeps nothing of that job
-// until the builder says which of the two goes on. From a permit that is gone
-// on no dose is shown for that cup: the save that tells of its catalyst may
-// never come.
+// shown or the one behind it. Once that is a save, this tab keeps nothing of the job
+// until the builder says which of the two goes on. Once it is a dropped permit,
+// no dose is shown for that cup: the save that tells of its catalyst may never
+// come.
 func elsewhere(s *State, m Message) []Effect {
 	for _, demo := range []bool{false, true} {
 		slot := s.slot(demo)
@@ -106,7 +106,7 @@ func withRunning(d, other job.Document) job.Document {
 	return d
 }
 
-// sameCup says if a path names the same cup in both: they number theirs alike.
+// sameCup reports whether a path names the same cup in both: they number theirs alike.
 func sameCup(a, b job.Document, cup string) bool {
 	return isCup(a, cup) && a.Get(cup+".weighed") == b.Get(cup+".weighed")
 }

@@ -10,7 +10,7 @@ import (
 )
 
 // Update takes a message to the next state and to what is to be done. It works
-// on a copy: the state before stands as it was, whatever goes wrong on the way.
+// on a copy: the state before stays as it was, whatever goes wrong on the way.
 // A verb that isn't known changes nothing.
 func Update(before *State, m Message) (*State, []Effect) {
 	next := *before
@@ -161,7 +161,7 @@ func withItem(s *State, doc job.Document, item string) []Effect {
 		focus = "f-" + key
 	}
 	effects := edit(s, doc, "", Effect{Kind: Focus, Key: focus})
-	if stands(s.Doc(), item) {
+	if exists(s.Doc(), item) {
 		chosen(s)
 		shownIn(s, item)
 	}
@@ -264,7 +264,7 @@ func setSystem(s *State, m Message) []Effect {
 	return edit(s, job.SetSystem(s.Doc(), m.Text == "us"), "")
 }
 
-// confirm notes that a figure that was asked about is real as it stands.
+// confirm notes that a figure that was asked about is right as it stands.
 func confirm(s *State, m Message) []Effect {
 	if s.AskAt(m.Path) == nil {
 		return nil

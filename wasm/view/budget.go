@@ -45,7 +45,7 @@ func budgetEnd(s *page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 		figure(s, id+".thin", words.EndThin, of(s, last.Thin, unit.Films), last.Thin.Step),
 	}
 	if w.Share.Step != nil {
-		parts = append(parts, figure(s, id+".share", words.ExpectedToGoThrough, shareText(w.Share.Value), w.Share.Step))
+		parts = append(parts, figure(s, id+".share", words.SandedThrough, shareText(w.Share.Value), w.Share.Step))
 	}
 	if w.Through.Step != nil {
 		parts = append(parts, figure(s, id+".gone", words.ThatIs, of(s, w.Through, unit.Areas), w.Through.Step))
@@ -54,7 +54,7 @@ func budgetEnd(s *page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 		edge := w.Edge[n-1]
 		parts = append(parts,
 			figure(s, id+".edge", words.EdgeMean, of(s, edge.Mean, unit.Films), edge.Mean.Step),
-			figure(s, id+".edgeshare", words.EdgeThrough, shareText(w.EdgeOff.Value), w.EdgeOff.Step))
+			figure(s, id+".edgeshare", words.EdgeSandedThrough, shareText(w.EdgeOff.Value), w.EdgeOff.Step))
 		if w.EdgeGone.Step != nil {
 			parts = append(parts, figure(s, id+".edgegone", words.ThatIs, of(s, w.EdgeGone, unit.Areas), w.EdgeGone.Step))
 		}
@@ -117,7 +117,7 @@ func needLines(s *page.State, b *plan.Buildup, w *plan.Budget) html {
 			lines = append(lines, figure(s, id+".wet", words.WetThatIs, of(s, n.Wet, unit.Films), n.Wet.Step))
 		}
 		if n.Coats.Step != nil {
-			lines = append(lines, figure(s, id+".coats", words.InSoManyCoats, unit.Number(float64(n.Coats.Value), 3), n.Coats.Step))
+			lines = append(lines, figure(s, id+".coats", words.NumberOfCoats, unit.Number(float64(n.Coats.Value), 3), n.Coats.Step))
 		}
 		if n.Over.Step != nil {
 			lines = append(lines, el("p", a("class", "bad"), txt(words.MayCrack(of(s, n.Over, unit.Films)))))

@@ -197,7 +197,7 @@ func budgetSheet(s *page.State, path string) shown {
 		region("figures-"+path+".budget", "div", a("class", "figures"),
 			budgets(s, &b)),
 		look(path+".points", words.StepByStep, page.Part(path, page.PointsPart)),
-		setup(path+".terms", words.ReckonedWith, page.Part(path, page.TermsPart))),
+		setup(path+".terms", words.AssumedTerms, page.Part(path, page.TermsPart))),
 		Act: act("back", "", "", words.Done)}
 }
 

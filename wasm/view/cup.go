@@ -47,7 +47,7 @@ func now(s *page.State, hasAnswer bool) shown {
 	return shown{Title: nowTitle(s), Body: body, Act: nowAct(s, b)}
 }
 
-// hasDoseBeside says if a sheet beside the plan shows the dose: it is seen once.
+// hasDoseBeside reports whether a sheet beside the plan shows the dose: it is seen once.
 func hasDoseBeside(s *page.State) bool {
 	cup, may := s.DoseFor()
 	return s.Sheet() == page.NextCup || may && cup != "" && s.Sheet() == page.CatalystSheet

@@ -109,7 +109,7 @@ func stillWaiting(s *page.State, b *bench.Bench) html {
 	return region("answer", "section", a("class", "answer", "aria-label", words.AnswerLabel), parts...)
 }
 
-// isAskedOnNow says if a path has its place on the screen anyway.
+// isAskedOnNow reports whether a path has its place on the screen anyway.
 func isAskedOnNow(b *bench.Bench, path string) bool {
 	return path == at("surface-temp") || path == at("amount") || b.AsksTool && path == at("scale-step") || path == at("ahead")
 }

@@ -21,7 +21,7 @@ func faultAnswer(s *page.State, cup string) html {
 	case len(borne) == 0:
 		return join(append(otherCauses(words.NoSignAtAll, others, against), sourceHint(found))...)
 	}
-	return join(el("h3", nil, txt(words.BornOut)), el("ul", a("class", "causes borne"), borne...), sourceHint(found),
+	return join(el("h3", nil, txt(words.BorneOut)), el("ul", a("class", "causes borne"), borne...), sourceHint(found),
 		look("causes", words.CausesLine(len(others), len(against)), page.Part(cup, page.CausesPart)))
 }
 
@@ -63,7 +63,7 @@ func otherCauses(title string, others, against []html) (parts []html) {
 		parts = append(parts, el("h3", nil, txt(title)), el("ul", a("class", "causes"), others...))
 	}
 	if len(against) > 0 {
-		parts = append(parts, el("h3", nil, txt(words.SpokenAgainst)), el("ul", a("class", "causes"), against...))
+		parts = append(parts, el("h3", nil, txt(words.Contradicted)), el("ul", a("class", "causes"), against...))
 	}
 	return parts
 }

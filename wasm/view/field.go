@@ -156,7 +156,7 @@ func unitChip(f *job.Field, key line) html {
 	return region("unit-"+key.path, "span", a("class", "unit"), txt(symbol))
 }
 
-// isOfUnit says if a sign is of a unit, not of a number.
+// isOfUnit reports whether a sign is of a unit, not of a number.
 func isOfUnit(r rune) bool { return unicode.IsLetter(r) || strings.ContainsRune(`°%'"′″`, r) }
 
 // stepper is − and + beside a number that is corrected by a little.

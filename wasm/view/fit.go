@@ -57,7 +57,7 @@ func aheadField(s *page.State) html {
 	return field(s, at("ahead"))
 }
 
-// fitSection says if it is fit to coat: now, through the cure, and in which
+// fitSection reports whether it is fit to coat: now, through the cure, and in which
 // hours of today.
 func fitSection(s *page.State) html {
 	out := &s.Bench().Air

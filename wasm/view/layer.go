@@ -130,7 +130,7 @@ func swatchOf(step *plan.Step, kind *job.StepKind, at int, b *plan.Buildup) draw
 	return w
 }
 
-// isTopCoat says if no coat lies over the step.
+// isTopCoat reports whether no coat lies over the step.
 func isTopCoat(b *plan.Buildup, at int) bool {
 	for _, step := range b.Steps[min(at+1, len(b.Steps)):] {
 		if step.Coat != nil || step.Fill != nil {

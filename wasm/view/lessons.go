@@ -87,7 +87,7 @@ func lesson(s *page.State, l *chance.Lesson) html {
 	}
 	var buttons []html
 	if l.Count > 0 && !l.IsCurrent() {
-		buttons = append(buttons, action("learn", path, "", words.ReckonWithIt, "main"))
+		buttons = append(buttons, action("learn", path, "", words.UseLesson, "main"))
 	}
 	if l.Taken != nil {
 		buttons = append(buttons, action("unlearn", path, "", words.ForgetIt, "quiet"))

@@ -76,7 +76,7 @@ func TestTypingNeverReplacesTheControl(t *testing.T) {
 	}
 }
 
-// choosesFields says if a control is a choice on which fields depend.
+// choosesFields reports whether a control is a choice on which fields depend.
 func choosesFields(path string) bool {
 	_, key := job.Split(path)
 	return slices.Contains([]string{"shape", "card", "tool", "for", "by", "fill-by", "way", "is"}, key)

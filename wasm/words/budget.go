@@ -6,18 +6,18 @@ import (
 
 // The film budget.
 const (
-	NoFilmYet           = "No film yet: add a coat, and fill in what each step still needs."
-	EndMean             = "Left at the end, mean"
-	EndThin             = "Left at the end, thin side"
-	ExpectedToGoThrough = "Expected to be sanded through"
-	ThatIs              = "That is"
-	EdgeMean            = "Edge strips: left, mean"
-	EdgeThrough         = "Edge strips: expected to be sanded through"
-	KeepOffEdges        = "Keep coarse paper off these strips, or tape the edges while the boards are out."
-	WetThatIs           = "Wet, that is"
-	InSoManyCoats       = "Number of coats"
-	PointByPoint        = "Step by step"
-	SandedBack          = ", sanded back"
+	NoFilmYet         = "No film yet: add a coat, and fill in what each step still needs."
+	EndMean           = "Left at the end, mean"
+	EndThin           = "Left at the end, thin side"
+	SandedThrough     = "Expected to be sanded through"
+	ThatIs            = "That is"
+	EdgeMean          = "Edge strips: left, mean"
+	EdgeSandedThrough = "Edge strips: expected to be sanded through"
+	KeepOffEdges      = "Keep coarse paper off these strips, or tape the edges while the boards are out."
+	WetThatIs         = "Wet, that is"
+	NumberOfCoats     = "Number of coats"
+	PointByPoint      = "Step by step"
+	SandedBack        = ", sanded back"
 )
 
 // AsMeasured names the budget of a surface whose film was measured.

@@ -18,7 +18,7 @@ const (
 	WhichStep         = "Which step?"
 	FilmBudget        = "Film budget"
 	StepByStep        = "the film step by step, and what the checks rest on"
-	ReckonedWith      = "shares, unevenness and edges as assumed"
+	AssumedTerms      = "shares, unevenness and edges as assumed"
 	DrawnShorter      = "drawn shorter"
 	DrawnThicker      = "drawn thicker"
 	LeftAtTheEnd      = "Left at the end"

@@ -117,10 +117,10 @@ func signFigure(si float64, scale unit.Scale, units job.Units) string {
 
 // What a fault may come from.
 const (
-	BornOut           = "What the log bears out"
+	BorneOut          = "What the log bears out"
 	NoSignAmongOthers = "No sign in the log, in no special order"
 	NoSignAtAll       = "The log shows no sign. Possible causes, in no special order"
-	SpokenAgainst     = "What the log contradicts"
+	Contradicted      = "What the log contradicts"
 	WaitingIsNoCure   = "Waiting won't fix it."
 	NoCombRead        = "No comb was read."
 	WaitForIt         = "Wait: it may yet cure."

@@ -56,7 +56,7 @@ const (
 	UsedOverPlanned  = "Used ÷ planned, before"
 	EntryDoesntCount = "entry doesn't count yet: open it to see why."
 	EntriesDontCount = "entries don't count yet: open them to see why."
-	ReckonWithIt     = "Use it"
+	UseLesson        = "Use it"
 	ForgetIt         = "Forget it"
 )
 

@@ -26,7 +26,7 @@ var forMachines = []string{"curve dashed", "today dashed", "time long"}
 // asData are files whose texts are a saved job.
 var asData = []string{"demo.go"}
 
-// isForMachines says if a call's texts are read by no one: errors inside the
+// isForMachines reports whether a call's texts are read by no one: errors inside the
 // program, attributes of markup (what people read of them comes by name), what a
 // text is searched for.
 func isForMachines(call *ast.CallExpr) bool {
