@@ -31,7 +31,7 @@
 	let registration = null;
 
 	// stop tells the builder that the page no longer works. Nobody is left to ask about a waiting version then, so it is
-	// switched to: a reload must be able to bring the mended page.
+	// switched to: a reload must be able to bring the repaired page.
 	function stop(reason) {
 		shedStop(reason);
 		switchWorker();
@@ -40,7 +40,7 @@
 	// fail is for a start that came to nothing.
 	function fail(reason) {
 		if (location.protocol.startsWith("http")) {
-			shedMend(reason);
+			shedRepair(reason);
 		} else {
 			stop(reason);
 		}

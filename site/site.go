@@ -18,7 +18,7 @@ import (
 //go:embed index.html watch.js store.js asks.js boot.js sw.js manifest.webmanifest
 var Files embed.FS
 
-// styles are the parts of the style sheet, a subject each. Later ones stand above earlier ones, so their names begin with
+// styles are the parts of the style sheet, a subject each. Later ones override earlier ones, so their names begin with
 // their place.
 //
 //go:embed style/*.css
@@ -73,7 +73,7 @@ var types = map[string]string{
 	".webmanifest": "application/manifest+json",
 }
 
-// Type is the media type that a file is served with, by the ending of its name; "" if the page has no such files.
+// Type is the media type that a file is served with, by its name's extension; "" if the page has no such files.
 func Type(name string) string { return types[path.Ext(name)] }
 
 // Handler serves the packed folder dir. Files in a folder of dir never change under their name, because the folder is

@@ -1,16 +1,16 @@
 // Stands inside the page, before all other scripts, and can't be missing: it tells if one of them doesn't come as it was
-// packed, mends what the page was started from, and holds the sentence that a page which has stopped says.
-//   shedStop(reason)   says that the page no longer works
-//   shedMend(reason)   drops what this start was made from, asks the network again and loads the page anew; the second time
-//                      in a row it says the reason instead, since a host that stays wrong would have it reload for ever
-//   shedStarted()      ends that row
+// packed, repairs what the page was started from, and holds the sentence that is shown when the page has stopped.
+//   shedStop(reason)     says that the page no longer works
+//   shedRepair(reason)   drops what this start was made from, asks the network again and loads the page anew; the second time
+//                        in a row it says the reason instead, since a host that stays wrong would have it reload forever
+//   shedStarted()        ends that row
 // It also tells the style which screen was left last, html[data-screen], so that the first that is painted is that screen's
 // frame with the cautions. No figure stands in it: none is older than what was typed.
 "use strict";
 
 (() => {
 	const root = document.documentElement;
-	const tried = "shedreckoner.mended"; // kept for this tab only
+	const tried = "shedreckoner.repaired"; // kept for this tab only
 	const patience = 30000; // ms for the worker to ask the network for all it lacks
 	const missing = [];
 
@@ -35,7 +35,7 @@
 		}
 	};
 
-	globalThis.shedMend = async (reason) => {
+	globalThis.shedRepair = async (reason) => {
 		if (isSecond()) {
 			shedStop(reason);
 			return;
@@ -113,7 +113,7 @@
 	document.addEventListener("DOMContentLoaded", async () => {
 		if (missing.length > 0) {
 			const told = await Promise.all(missing.map(said));
-			shedMend("The host didn't send this page whole: " + told.join("; ") + ".");
+			shedRepair("The host didn't send this page whole: " + told.join("; ") + ".");
 		}
 	});
 })();

@@ -149,8 +149,8 @@ func (b *border) room(isOnPaper bool) {
 }
 
 // covers reports whether a sheet hides its screen: the window has no room for one thing
-// beside the other. It is asked anew each time, since not every browser tells each
-// change of a window.
+// beside the other. It is asked anew each time, since not every browser tells of
+// each change of a window.
 func (b *border) covers() bool {
 	return !b.onPaper && b.column.Get("matches").Bool()
 }

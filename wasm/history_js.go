@@ -19,7 +19,7 @@ const backMark = "back"
 
 // keepWayBack puts the entry there or takes it away, as the page's state asks.
 func (b *border) keepWayBack() {
-	defer func() { _ = recover() }() // a browser may refuse entries: then Back leaves the page, as ever
+	defer func() { _ = recover() }() // a browser may refuse entries: then Back leaves the page, as always
 	history := b.window.Get("history")
 	switch wanted := b.state.Depth() > 0; {
 	case wanted && !b.back.stands:

@@ -34,7 +34,7 @@ func (b *border) held(store string) map[string]string {
 	return held
 }
 
-// saving is the message that has what was put off kept.
+// saving is the message that asks for what was put off to be kept.
 const saving = "save"
 
 // putOff has an effect on the store wait until the event at hand is answered:

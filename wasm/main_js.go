@@ -107,7 +107,7 @@ func (b *border) guarded(f func()) (ended bool) {
 	return true
 }
 
-// fail tells of a mistake of the program.
+// fail reports a bug in the program.
 func (b *border) fail(what string) {
 	b.window.Get("console").Call("error", "shed reckoner: "+what)
 	place := b.document.Call("getElementById", "stopped")

@@ -1,5 +1,5 @@
-// Command fuzz runs every fuzz function of the sums and the page for a while, one after the other, and tells in a line each
-// what it came to. What it finds stays in testdata/fuzz beside the function, where every later test runs it.
+// Command fuzz runs every fuzz function of the sums and the page for a while, one after the other, and says in a line each
+// what came of it. What it finds stays in testdata/fuzz beside the function, where every later test runs it.
 package main
 
 import (
@@ -19,7 +19,7 @@ import (
 	"time"
 )
 
-// fuzzTries is how often a function may have its time: Go now and then calls it a failure that the time ran out.
+// fuzzTries is how often a function may run: now and then Go reports running out of time as a failure.
 const fuzzTries = 3
 
 func main() {
@@ -31,7 +31,7 @@ func main() {
 	}
 }
 
-// fuzz runs all, and gives what failed at the end: a find in one function keeps no other from its time.
+// fuzz runs all of them, and returns what failed at the end: a find in one function takes no time from the others.
 func fuzz(ctx context.Context, each time.Duration) error {
 	targets, err := targets(ctx, "./calc/...", "./wasm/...")
 	if err != nil {
@@ -88,7 +88,7 @@ func targets(ctx context.Context, packages ...string) ([]target, error) {
 	}
 }
 
-// run fuzzes one function, and gives the last that Go says of it. A find is made small within half a second: longer, and it
+// run fuzzes one function, and gives the last that Go says about it. A find is made small within half a second: longer, and it
 // would take the time of the others.
 func (t target) run(ctx context.Context, each time.Duration) (last string, err error) {
 	for try := 1; ; try++ {
@@ -103,7 +103,7 @@ func (t target) run(ctx context.Context, each time.Duration) (last string, err e
 	}
 }
 
-// ranOut says that the time ran out and no input failed.
+// ranOut reports whether the time ran out and no input failed.
 func ranOut(said string) bool {
 	return strings.Contains(said, "\n    context deadline exceeded\n") && !strings.Contains(said, "Failing input")
 }

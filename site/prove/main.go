@@ -1,4 +1,4 @@
-// Command prove runs the tests of the sums as WebAssembly under Node, compiled and made small in the very way of the page's
+// Command prove runs the tests of the sums as WebAssembly under Node, compiled and made small in the same way as the page's
 // program: what packing does to a program must not change what it works out. Without Node it says so.
 package main
 

@@ -1,5 +1,5 @@
 // Command shots photographs every screen of the made-up job, and every sheet that can be opened from one, in both engines:
-// what a change of looks is compared by. What is longer than the window takes several pictures.
+// for comparing a change of looks. What is longer than the window takes several pictures.
 package main
 
 import (
@@ -105,7 +105,7 @@ func album(driver *webdriver.Driver, url, size, look, folder string, wanted *reg
 		}
 		s.Open(url)
 		s.Wait(`html[data-ready="yes"]`)
-		s.Script(nil, `Element.prototype.animate = undefined`) // nothing is photographed half way into sight
+		s.Script(nil, `Element.prototype.animate = undefined`) // nothing is photographed halfway into sight
 		w := walk{s: s, look: look, seen: map[string]bool{}}
 		w.picture = func(name string, png []byte) error {
 			pictures++

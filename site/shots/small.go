@@ -8,7 +8,7 @@ import (
 	"sort"
 )
 
-// small writes a picture anew with the 256 colours that it has most of: a page has few, and the file is a third as large.
+// small rewrites a picture with the 256 colours that it has most of: a page has few, and the file is a third of the size.
 func small(picture []byte) ([]byte, error) {
 	from, err := png.Decode(bytes.NewReader(picture))
 	if err != nil {

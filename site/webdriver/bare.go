@@ -5,7 +5,7 @@ import (
 	"os/exec"
 )
 
-// Bare is a browser without a driver, whose profile outlives it: what a test wants of the page, a script in the page does.
+// Bare is a browser without a driver, whose profile outlives it: a script in the page does what a test wants done there.
 // (WebKit's driver gives each session a store of its own, which ends with it.)
 type Bare struct {
 	engine  Engine
@@ -15,7 +15,7 @@ type Bare struct {
 	env     []string
 }
 
-// Bare prepares a browser that keeps all that it keeps in a folder. It is for the caller to Close it.
+// Bare prepares a browser that keeps its files in a folder. The caller must Close it.
 func (e Engine) Bare(profile string) (*Bare, error) {
 	b := &Bare{engine: e, profile: profile}
 	b.env = append(os.Environ(), "HOME="+profile,

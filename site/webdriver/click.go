@@ -35,7 +35,7 @@ const settle = `
 	})();`
 
 // Click waits for an element, until it stays where it is, and clicks it. It sees to it that the click arrives: one of which
-// nothing reached the page is the driver's loss, and is made once more; one that the page lost ends the test.
+// nothing reached the page was lost by the driver, and is made once more; one that the page lost ends the test.
 func (s *Session) Click(css string) {
 	s.t.Helper()
 	for try := 1; ; try++ {

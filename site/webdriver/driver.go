@@ -1,5 +1,5 @@
 // Package webdriver is a small client of the W3C WebDriver protocol: it starts a browser's driver, opens sessions in it,
-// and clicks, types and reads there. Two engines are known, Chromium and WebKit, since half of all phones have each.
+// and clicks, types and reads there. It knows two engines, Chromium and WebKit: most phones have one or the other.
 //
 // Source: W3C, WebDriver, Recommendation of 5 June 2018, and the WebDriver Level 2 draft.
 package webdriver

@@ -2,7 +2,7 @@ package webdriver
 
 import "strings"
 
-// Has says whether an element is there now.
+// Has reports whether an element is there now.
 func (s *Session) Has(css string) bool {
 	s.t.Helper()
 	return s.find(css) != ""
@@ -22,7 +22,7 @@ func (s *Session) find(css string) string {
 	return ""
 }
 
-// isNotThere says that a driver found nothing: no such element, or its page went meanwhile, as when a page loads itself anew.
+// isNotThere reports whether a driver found nothing: no such element, or its page went meanwhile, as when a page loads itself anew.
 // The last code is Chromium's own.
 func isNotThere(err error) bool {
 	for _, code := range []string{"no such element", "stale element reference", "no such frame", "aborted by navigation"} {
@@ -86,7 +86,7 @@ func (s *Session) Attr(css, name string) string {
 	return s.get(s.Wait(css) + "/attribute/" + name)
 }
 
-// Value waits for a field and gives what stands in it.
+// Value waits for a field and gives its value.
 func (s *Session) Value(css string) string {
 	s.t.Helper()
 	return s.get(s.Wait(css) + "/property/value")

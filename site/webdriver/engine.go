@@ -32,7 +32,7 @@ func WebKit() Engine {
 	e := Engine{Name: "WebKit", needsDisplay: true}
 	e.driver = e.program("WebKitWebDriver")
 	e.program("Xvfb")
-	// The small browser that comes with the library stands outside the search path.
+	// The small browser that comes with the library is outside the search path.
 	found, _ := filepath.Glob("/usr/lib*/*/webkit2gtk-4.*/MiniBrowser") // fails for a wrong pattern only
 	if len(found) == 0 {
 		e.browser = e.program("MiniBrowser")

@@ -22,7 +22,7 @@ type Session struct {
 	faults []string // of pages that were left
 }
 
-// Session opens a window. It is for the caller to Quit it.
+// Session opens a window. The caller must Quit it.
 func (d *Driver) Session(t Failer) *Session {
 	t.Helper()
 	s := &Session{Engine: d.engine.Name, t: t, driver: d}
@@ -36,7 +36,7 @@ func (d *Driver) Session(t Failer) *Session {
 // Quit closes the window and its browser.
 func (s *Session) Quit() { s.try("DELETE", "", nil, nil) }
 
-// Chromium says whether CDP can be used.
+// Chromium reports whether the engine is Chromium: only there CDP can be used.
 func (s *Session) Chromium() bool { return s.driver.engine.chromium }
 
 // try makes a call that may fail.
@@ -72,7 +72,7 @@ func (s *Session) Open(url string) {
 	s.post("/url", map[string]any{"url": url}, nil)
 }
 
-// Refresh loads the page anew.
+// Refresh reloads the page.
 func (s *Session) Refresh() {
 	s.t.Helper()
 	s.keepFaults()

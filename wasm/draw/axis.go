@@ -6,7 +6,7 @@ import (
 	"shedreckoner/wasm/markup"
 )
 
-// Tick is a place on an axis and what stands there, unit included.
+// Tick is a place on an axis and its label, unit included.
 type Tick struct {
 	At   float64
 	Text string
@@ -20,7 +20,7 @@ type Axis struct {
 }
 
 // NiceTicks gives round places, at most a few more than the given number, that
-// take in low and high. Without a range it gives none.
+// span low to high. Without a range it gives none.
 func NiceTicks(low, high float64, about int, text func(float64) string) []Tick {
 	if !isFinite(low, high, high-low) || high <= low || about < 1 {
 		return nil

@@ -7,7 +7,7 @@ import "shedreckoner/wasm/markup"
 type EffectBar struct {
 	Title             string // for those who don't see it
 	Low, High         float64
-	Reach             float64 // the longest way that any of the bars beside it goes
+	Reach             float64 // the longest reach of the bars beside it
 	LowText, HighText string
 }
 

@@ -22,8 +22,8 @@ const (
 	leftHeight = 22.
 )
 
-// Left draws a bar for each place, all to one scale from nothing up, and a line
-// for the least. A film below nothing has no bar. Without a film it draws nothing.
+// Left draws a bar for each place, all to one scale from zero up, and a line
+// for the least. A negative film has no bar. Without a film it draws nothing.
 func Left(p LeftPlot) markup.HTML {
 	most := p.Least
 	for _, r := range p.Rows {

@@ -17,8 +17,8 @@ const (
 	mostFlags = 4  // are tried in every order
 )
 
-// flags gives each mark a row and a side so that lines cross as few texts as can
-// be.
+// flags gives each mark a row and a side so that lines cross as few texts as
+// possible.
 func (f frame) flags(list []Mark) []flag {
 	flags := make([]flag, len(list))
 	for i, m := range list {

@@ -7,7 +7,7 @@ import (
 // Stuff is what a layer of a build-up is made of: each has its own pattern.
 type Stuff int
 
-// The stuffs.
+// The kinds of stuff.
 const (
 	Ground Stuff = iota
 	Filling
@@ -20,7 +20,7 @@ const (
 	Washed
 )
 
-// Swatch is one layer of a build-up as it lies in its list: the list is its
+// Swatch is one layer of a build-up as it appears in its list: the list is its
 // drawing.
 type Swatch struct {
 	Stuff  Stuff
@@ -32,7 +32,7 @@ type Swatch struct {
 
 const (
 	swatchWidth = 88.
-	hairline    = 2. // what is thinner is drawn so thick
+	hairline    = 2. // anything thinner is drawn this thick
 )
 
 // Layer draws the swatch. What it stands for is said beside it.
@@ -56,7 +56,7 @@ func (s Swatch) Layer() markup.HTML {
 	return swatch(h, parts)
 }
 
-// Ends is what is left of a film in the end, side by side to the scale of the
+// Ends is what is left of a film at the end, side by side to the scale of the
 // layers below: its mean, its thin side, its edges.
 type Ends struct {
 	Stuff Stuff

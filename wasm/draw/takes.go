@@ -10,7 +10,7 @@ import (
 // they come to, and the band that the next work likely lies in.
 type TakesPlot struct {
 	Title   string // for those who don't see it
-	Plan    string // what stands at one
+	Plan    string // the label at one
 	Likely  string // what the band is
 	Entries []float64
 	Comes   float64 // what the entries come to

@@ -6,7 +6,7 @@ import (
 )
 
 // Thumb is a shape without its measures, small: beside a name that says what it
-// is, so it has none of its own. It fills its box, which is always of one form.
+// is, so it has none of its own. It fills its box, which always has the same proportions.
 func Thumb(sk surface.Sketch) markup.HTML {
 	const margin = 1.3
 	low, far := surface.Point{X: surface.SketchWidth, Y: surface.SketchHeight}, surface.Point{}

@@ -21,8 +21,8 @@ const (
 	timeBarHeight = 40.
 )
 
-// TimeBar draws a cup's time as one bar with its ends below. It draws nothing of
-// ends that are no numbers, or out of order.
+// TimeBar draws a cup's time as one bar with its ends below. Of ends
+// that are no numbers or out of order it draws nothing.
 func TimeBar(p TimeBarPlot) markup.HTML {
 	ends := []float64{0, p.Mixed, p.Spread, p.From, p.Until}
 	for i := 1; i < len(ends); i++ {

@@ -10,7 +10,7 @@ package markup
 import "strings"
 
 // HTML is a piece of markup. The zero value is nothing. It is one word, since
-// views are little else than calls that hand it on.
+// views are little more than calls that hand it on.
 type HTML struct{ node *node }
 
 type node struct {
@@ -61,7 +61,7 @@ type kept struct {
 // Kept is a region that follows from its key alone, the state of its controls
 // too. It isn't made again while the page before has it with an equal key: a long
 // list costs only what changed in it. The function makes the region with that id,
-// and what it makes must hang on nothing but the key.
+// and what it makes must depend on nothing but the key.
 func Kept[K comparable](id string, key K, make func(id string, key K) HTML) HTML {
 	return HTML{&node{id: id, kept: &kept{key: key, make: func() HTML { return make(id, key) }}}}
 }
@@ -99,7 +99,7 @@ type control struct {
 	state Control
 }
 
-// Way is a way of writing texts: Key is all that it hangs on.
+// Way is a way of writing texts: Key is all that it depends on.
 type Way struct {
 	Key   string
 	Write func(escaped string) string

@@ -10,7 +10,7 @@ type Page struct {
 	root     *region
 	regions  map[string]*region // by id
 	Controls map[string]Control // by path
-	Repeats  []string           // ids that stand twice, but inside what was taken over: a mistake of the views
+	Repeats  []string           // ids that stand twice, but inside what was taken over: a bug in the views
 }
 
 type region struct {

@@ -80,7 +80,7 @@ func putDoc(s *State, doc job.Document, more ...Effect) []Effect {
 }
 
 // planAnew makes the plan of what is typed, as far as it goes: no figure is older
-// than its text. What hangs on a text that can't be read isn't known.
+// than its text. What depends on a text that can't be read isn't known.
 func planAnew(s *State) {
 	s.Plan = s.Plan.Next(s.Doc())
 	swept(s)

@@ -214,7 +214,7 @@ func bought(s *State, m Message) []Effect {
 		if t.Ticked || text == "" {
 			text = ""
 		}
-		sure := s.Confidence // what there is to buy doesn't hang on what was bought
+		sure := s.Confidence // what there is to buy doesn't depend on what was bought
 		effects := edit(s, s.Doc().Set(tickPath(t.Key), text), "")
 		s.Confidence = sure
 		return effects

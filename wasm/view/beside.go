@@ -8,7 +8,7 @@ import (
 )
 
 // beside is what stands right of a list on a wide screen while nothing of it is
-// open: where the area lies, or what is next.
+// open: where the area is, or what is next.
 func beside(s *page.State) html {
 	switch {
 	case s.Screen == "surfaces" && len(s.Plan.Surfaces()) > 0:

@@ -37,7 +37,7 @@ func budgets(s *page.State, b *plan.Buildup) html {
 	return join(parts...)
 }
 
-// budgetEnd is what is left once all is done, and what is through by then.
+// budgetEnd is what is left once all is done, and what is sanded through by then.
 func budgetEnd(s *page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 	last, _ := w.Last()
 	parts := []html{
@@ -81,7 +81,7 @@ func stepName(b *plan.Buildup, step int) string {
 	return name
 }
 
-// affordableLines say with which grade a run can still be begun.
+// affordableLines say which grade a run can still start with.
 func affordableLines(s *page.State, b *plan.Buildup, w *plan.Budget) html {
 	var lines []html
 	for _, g := range w.Grades() {

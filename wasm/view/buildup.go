@@ -102,7 +102,7 @@ func aboutWords(s *page.State, path string) string {
 	return text
 }
 
-// filmVerdict says what is left of the film in the end.
+// filmVerdict says what is left of the film at the end.
 func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 	sheet := page.Part(path, page.BudgetPart)
 	is, strong, text := unchecked, words.FilmBudget+":", words.NothingChecked
@@ -189,8 +189,8 @@ func onSheet(s *page.State, path string) shown {
 	return shown{Title: words.WhichSurfaces, Body: region("on-"+path, "div", a("class", "options"), list...), Act: act("back", "", "", words.Done)}
 }
 
-// budgetSheet is the film through the steps: what is left in the end, what is
-// expected to go through, what has to be put on, and what that rests on.
+// budgetSheet is the film through the steps: what is left at the end, what is
+// expected to be sanded through, what has to be put on, and what that rests on.
 func budgetSheet(s *page.State, path string) shown {
 	b := plannedBuildup(s, path)
 	return shown{Title: words.FilmBudget, Body: join(
@@ -201,7 +201,7 @@ func budgetSheet(s *page.State, path string) shown {
 		Act: act("back", "", "", words.Done)}
 }
 
-// termsSheet is what the film budget is reckoned with.
+// termsSheet is what the film budget is worked out with.
 func termsSheet(s *page.State, path string) shown {
 	return shown{Title: words.FilmBudget, Body: el("div", a("class", "form"), budgetFields(s, path)), Act: act("back", "", "", words.Done)}
 }

@@ -10,7 +10,7 @@ import (
 )
 
 // doseTable is the catalyst table: the one that ships, and the builder's own
-// from the maker's sheet, which takes over whole.
+// from the maker's sheet, which replaces all of it.
 func doseTable(s *page.State, c *job.Card) html {
 	if len(c.Families) == 0 {
 		return nothing

@@ -58,7 +58,7 @@ func reasons(s *page.State) html {
 	return el("ul", a("class", "reasons"), lines...)
 }
 
-// told leaves out what another reason says better: over the table's end the card's
+// told leaves out what another reason says better: past the table's end the card's
 // own limits are passed too, and the air is no fitter.
 func told(reasons []error) []error {
 	var beyond *cure.BeyondTableError
@@ -145,7 +145,7 @@ func pourOf(b *bench.Bench, pour *bench.Pour) poured {
 		p.id, p.step = "dose.millilitres", b.Dose.Volume.Step
 	}
 	share := unit.Write(float64(pour.Share.Value), unit.InPercent, 3)
-	if pour.Twin.Scale == unit.NoScale { // of a timed test over the table's end
+	if pour.Twin.Scale == unit.NoScale { // of a timed test past the table's end
 		p.alone, p.step = words.ByMass(share), pour.Share.Step
 	} else {
 		p.twin = words.Twin(pour.Twin.String(), share)

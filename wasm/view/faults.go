@@ -9,9 +9,8 @@ import (
 	"shedreckoner/wasm/words"
 )
 
-// faultAnswer is what the log bears out of what a cup's fault may come from, with
-// the sign that was found, and the way to the rest. Where it bears nothing out, the
-// rest stands here.
+// faultAnswer is which causes of a cup's fault the log bears out, with the sign that
+// was found, and the way to the rest. Where it bears none out, the rest stands here.
 func faultAnswer(s *page.State, cup string) html {
 	found := foundOf(s, cup)
 	borne, others, against := sortedCauses(s, found)
@@ -26,7 +25,7 @@ func faultAnswer(s *page.State, cup string) html {
 }
 
 // causesSheet is what else a fault may come from: first what the log shows no sign
-// of, in no order, then what it speaks against, in short.
+// of, in no order, then what it contradicts, in short.
 func causesSheet(s *page.State, cup string) shown {
 	found := foundOf(s, cup)
 	_, others, against := sortedCauses(s, found)
@@ -43,7 +42,7 @@ func foundOf(s *page.State, cup string) []fault.Found {
 }
 
 // sortedCauses are those that the log bears out, those that it is silent on, and
-// those that it speaks against.
+// those that it contradicts.
 func sortedCauses(s *page.State, found []fault.Found) (borne, others, against []html) {
 	for i := range found {
 		switch f := &found[i]; {

@@ -17,7 +17,7 @@ import (
 // markup never changes while it is typed in.
 func field(s *page.State, path string) html { return fieldWith(s, path, fieldExtras{}) }
 
-// fieldExtras is what a line may have besides.
+// fieldExtras is what else a line may have.
 type fieldExtras struct {
 	Letter  string       // its name on the sketch
 	Default string       // what holds while nothing is typed
@@ -35,7 +35,7 @@ func fieldWith(s *page.State, path string, extra fieldExtras) html {
 	if key.Name == "" {
 		key.Name = f.Name
 	}
-	if extra.Options != nil { // they hang on the job
+	if extra.Options != nil { // they depend on the job
 		return fieldLine("line-"+path, key, extra.Options)
 	}
 	return markup.Kept("line-"+path, key, func(id string, key line) html { return fieldLine(id, key, nil) })

@@ -27,7 +27,7 @@ func airText(s *page.State) string {
 	return words.OfTheDay(s.Doc().Get(today("read-at")), chosen("sun"), chosen("colour"), sunrise)
 }
 
-// airMoreSheet is what is assumed of the day until it is said.
+// airMoreSheet is what is assumed of the day until it is typed.
 func airMoreSheet(s *page.State) shown {
 	return shown{Title: words.DayMore, Body: join(
 		fieldWith(s, today("read-at"), fieldExtras{Default: words.ReadNow}),
@@ -57,7 +57,7 @@ func aheadField(s *page.State) html {
 	return field(s, at("ahead"))
 }
 
-// fitSection reports whether it is fit to coat: now, through the cure, and in which
+// fitSection says whether it is fit to coat: now, through the cure, and in which
 // hours of today.
 func fitSection(s *page.State) html {
 	out := &s.Bench().Air

@@ -51,13 +51,13 @@ func takesPicture(l *chance.Lesson) html {
 	return draw.Takes(plot)
 }
 
-// handTakesSheet is what the log teaches, to be taken over or not.
+// handTakesSheet is what the log teaches, to be used or not.
 func handTakesSheet(s *page.State) shown {
 	return shown{Title: words.HandTakes, Body: region("lessons", "section", a("class", "figures"), lessons(s))}
 }
 
-// lessons is what the log teaches, before and after, for the builder to take
-// over or not.
+// lessons is what the log teaches, before and after, for the builder to use
+// or not.
 func lessons(s *page.State) html {
 	if len(s.Lessons().List) == 0 {
 		return nothing

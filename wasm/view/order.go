@@ -93,8 +93,8 @@ func totals(s *page.State) []html {
 	return kids
 }
 
-// sureness says how far the page is with finding out how likely the list is
-// enough; nothing once it is known.
+// sureness says how far the page has come with working out how likely the list is
+// to be enough; nothing once it is known.
 func sureness(s *page.State) html {
 	switch {
 	case s.Confidence.Err != nil:

@@ -151,7 +151,7 @@ func buyWay(s *page.State, l *chance.Line, path, key, name, why string, w chance
 		append(lines, el("small", nil, txt(why)))...)
 }
 
-// trade holds what a coat takes against what the trade reckons for it.
+// trade sets what a coat takes against the trade's usual figure for it.
 func trade(s *page.State, card *job.Card) html {
 	var lines, usual []html
 	for _, c := range s.Trade(card) {

@@ -45,7 +45,7 @@ func keptSheet(s *page.State) shown {
 	return shown{Title: words.KeptTitle, Body: join(lines...)}
 }
 
-// offline reports whether the page works without a network, once that is known.
+// offline says whether the page works without a network, once that is known.
 func offline(s *page.State) html {
 	switch s.Offline {
 	case "yes":

@@ -34,7 +34,7 @@ func stepAnswer(s *page.State, path string, step *plan.Step, kind *job.StepKind)
 	return answerOf("answer-"+path, box)
 }
 
-// withhold leaves a dash where an amount hangs on a surface that can't be read.
+// withhold leaves a dash where an amount depends on a surface that can't be read.
 func withhold(box *answerBox, step *plan.Step) {
 	for i := range box.Facts {
 		box.Facts[i].Value = "–"

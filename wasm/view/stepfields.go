@@ -6,7 +6,7 @@ import (
 	"shedreckoner/wasm/words"
 )
 
-// stepField is a field of a step with what it has besides.
+// stepField is a field of a step with what else it has.
 func stepField(s *page.State, path, key string) html {
 	at := path + "." + key
 	card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card"))
@@ -21,7 +21,7 @@ func stepField(s *page.State, path, key string) html {
 	return fieldWith(s, at, stepExtras(key))
 }
 
-// stepFieldExtras is what fields of a step have besides, by key.
+// stepFieldExtras is what else fields of a step have, by key.
 var stepFieldExtras = []struct {
 	key string
 	fieldExtras
@@ -53,7 +53,7 @@ func stepExtras(key string) fieldExtras {
 	return fieldExtras{}
 }
 
-// budgetFields is what a build-up's film is reckoned with.
+// budgetFields is what a build-up's film is worked out with.
 func budgetFields(s *page.State, path string) html {
 	return join(
 		fieldWith(s, path+".thin-share", fieldExtras{Default: "5", Hint: words.ThinShareHint}),

@@ -25,10 +25,10 @@ func ReadingOff(off unit.TemperatureDifference, scale unit.Scale) string {
 	return "Your reading is " + unit.Write(math.Abs(float64(off)), scale, 2) + " off the curve between the day's low and high. Check all three, and the hour."
 }
 
-// UnfitNow and UnfitLater say what speaks against coating, now or while it cures.
+// UnfitNow says why it is not fit to coat now.
 func UnfitNow(finding string) string { return "Now: " + finding }
 
-// UnfitLater says it of a later hour.
+// UnfitLater says why it is not fit from a later hour on, while it cures.
 func UnfitLater(at unit.Time, finding string) string {
 	return "From " + Hour(at) + ", while it cures: " + finding
 }

@@ -225,7 +225,7 @@ func OnGround(g buildup.Ground) string { return ", on " + g.String() }
 // OnMeasured says on which surface a film was measured.
 func OnMeasured(surface string) string { return " on " + AsMeasured(surface) }
 
-// EndsFromTheLeft names the films that are left in the end as they are drawn, from
+// EndsFromTheLeft names the films that are left at the end as they are drawn, from
 // the left; what isn't known is empty.
 func EndsFromTheLeft(mean, thin, edge, least string) string {
 	parts := []string{"mean\u00a0" + mean, "thin\u00a0side\u00a0" + thin}

@@ -239,7 +239,7 @@ var dayWords = map[air.Input]string{
 	air.CardTemperature: "The card's temperatures can't be met: check them.", air.CardHumidity: "The card's humidities can't be met: check them.",
 }
 
-// FindingSentence says what speaks against coating.
+// FindingSentence says why it is not fit to coat.
 func FindingSentence(f air.Finding, units job.Units) string {
 	scale := f.Condition.Scale()
 	switch scale {

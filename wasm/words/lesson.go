@@ -68,7 +68,7 @@ func LikelyNext(likely [2]unit.Factor) string {
 	return "The next work is likely to take " + unit.Number(float64(likely[0]), 2) + " to " + unit.Number(float64(likely[1]), 2) + " times what is planned."
 }
 
-// TakenOver says which lesson the order reckons with.
+// TakenOver says which lesson the order goes by.
 func TakenOver(factor string, entries int) string {
 	return "In use: " + factor + ", from " + Counted(entries, "entry", "entries") + ". The order and what is left go by it."
 }

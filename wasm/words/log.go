@@ -165,7 +165,7 @@ func CausesLine(others, against int) string {
 // HoursOfWork heads the sheet of the hours of work.
 const HoursOfWork = "Hours of work"
 
-// HoursLine says which hours of work the calendar is reckoned with.
+// HoursLine says which hours of work the calendar goes by.
 func HoursLine(from, to string) string { return "Work from " + from + " to " + to + "." }
 
 // Later heads the days of the calendar that come after those in sight.

@@ -154,7 +154,7 @@ func Months(n int) string {
 	return strconv.Itoa(n) + " months"
 }
 
-// PerCoat holds what a coat takes against what the trade reckons.
+// PerCoat sets what a coat takes against the trade's usual figure.
 func PerCoat(takes, low, high, mark string) string {
 	return takes + " for each square metre and coat. Usual in the trade: " + low + " to " + high + " (" + mark + ")."
 }

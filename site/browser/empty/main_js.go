@@ -9,5 +9,5 @@ func main() {
 		close(end)
 		return nil
 	}))
-	<-end // for ever, unless a test ends the program to see whether the page notices
+	<-end // forever, unless a test ends the program to see whether the page notices
 }
