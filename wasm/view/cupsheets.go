@@ -7,6 +7,7 @@ import (
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/plan"
+	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -82,9 +83,14 @@ func setupSheet(s *page.State) shown {
 		toolFields(s),
 		fieldWith(s, at("thinner"), fieldExtras{Default: "none", Hint: words.ThinnerHint}), field(s, at("thinner-by")),
 		fieldWith(s, at("pigment"), fieldExtras{Default: "none"}),
-		el("div", a("class", "menu"),
-			more(bench.TinSheet, words.TinAndTests), more(bench.AirSheet, words.TodaysAir), more(bench.HandSheet, words.MinutesToMix), more("flow", words.FlowTime),
-			more(bench.SpaceSheet, words.StyreneInAir), more("remedies", words.Remedies), more("sums", words.AllFigures), more("shedcard", words.ShedCard)))}
+		markup.Kept("setup-more", struct{}{}, setupMore))}
+}
+
+// setupMore leads from the setup of a cup on to all that is needed only sometimes.
+func setupMore(id string, _ struct{}) html {
+	return region(id, "div", a("class", "menu"),
+		more(bench.TinSheet, words.TinAndTests), more(bench.AirSheet, words.TodaysAir), more(bench.HandSheet, words.MinutesToMix), more("flow", words.FlowTime),
+		more(bench.SpaceSheet, words.StyreneInAir), more("remedies", words.Remedies), more("sums", words.AllFigures), more("shedcard", words.ShedCard))
 }
 
 // toolFields is the tool and its step; a fixed ratio has no catalyst.

@@ -87,12 +87,14 @@ func chosenName(s *page.State, path string, options []job.Option) string {
 
 // plainLine is a dial's line for words.
 func plainLine(s *page.State, path, name string) html {
-	f := job.FieldAt(path)
-	key := lineOf(s, path, f)
-	return el("div", a("class", "dial"),
-		el("label", a("for", "f-"+path), txt(words.Capital(name))),
-		el("span", a("class", "entry"), control(f, key, nil)),
-		region("say-"+path, "div", a("class", "say"), key.say))
+	key := lineOf(s, path, job.FieldAt(path))
+	key.Name = name
+	return markup.Kept("line-"+path, key, func(id string, key line) html {
+		return region(id, "div", a("class", "dial"),
+			el("label", a("for", "f-"+key.path), txt(words.Capital(key.Name))),
+			el("span", a("class", "entry"), control(job.FieldAt(key.path), key, nil)),
+			region("say-"+key.path, "div", a("class", "say"), key.say))
+	})
 }
 
 // picker is a choice among many that looks like a chip.
@@ -165,9 +167,14 @@ func setup(id, text, sheet string) html { return setupLine(id, text, sheet, word
 func look(id, text, sheet string) html { return setupLine(id, text, sheet, words.Look) }
 
 func setupLine(id, text, sheet, does string) html {
-	return region("setup-"+id, "p", a("class", "setup"), el("span", nil, txt(text)),
-		el("button", a("type", "button", "id", page.OpenerID(sheet), "data-do", "sheet", "data-path", sheet, "aria-label", words.Capital(does)+": "+text), txt(does)))
+	return markup.Kept("setup-"+id, setupKey{text, sheet, does}, func(id string, of setupKey) html {
+		return region(id, "p", a("class", "setup"), el("span", nil, txt(of.text)),
+			el("button", a("type", "button", "id", page.OpenerID(of.sheet), "data-do", "sheet", "data-path", of.sheet, "aria-label", words.Capital(of.does)+": "+of.text), txt(of.does)))
+	})
 }
+
+// setupKey is all that a setup line shows.
+type setupKey struct{ text, sheet, does string }
 
 // act is the button of an act bar.
 func act(do, path, text, name string) html {

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -95,11 +96,21 @@ func laid(s *page.State, sheet shown) html {
 		return el("div", a("class", "sheetbody"), sheet.Body)
 	}
 	return join(
-		region("sheethead", "div", a("class", "sheethead"),
-			el("h2", a("id", page.SheetHeading, "tabindex", "-1"), txt(sheet.Title)),
-			undoTool(s, "sheet-undo"),
-			el("button", a("class", "tool", "id", "sheet-close", "type", "button", "data-do", "back", "data-path", "", "aria-label", words.Close), txt("✕"))),
+		markup.Kept("sheethead", head{sheet.Title, canUndo(s)}, sheetHead),
 		el("div", a("class", "sheetbody"), sheet.Body))
+}
+
+// head is all that a sheet's header shows.
+type head struct {
+	title   string
+	canUndo bool
+}
+
+func sheetHead(id string, of head) html {
+	return region(id, "div", a("class", "sheethead"),
+		el("h2", a("id", page.SheetHeading, "tabindex", "-1"), txt(of.title)),
+		undoTool("sheet-undo", of.canUndo),
+		el("button", a("class", "tool", "id", "sheet-close", "type", "button", "data-do", "back", "data-path", "", "aria-label", words.Close), txt("✕")))
 }
 
 // menu is the way to all that isn't one of the five screens.

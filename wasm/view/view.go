@@ -75,7 +75,7 @@ func Page(s *page.State) html {
 		})),
 		region("sheet", "section", sheetAttrs, laid(s, sheet)),
 		region("act", "div", a("class", "act"), act),
-		region("bar", "nav", a("class", "bar", "aria-label", words.Screens), bar(s)),
+		markup.Kept("bar", s.Screen, bar),
 	)
 	if !job.HasComma(s.Doc()) {
 		return whole
@@ -101,16 +101,16 @@ func headingClass(screen shown) string {
 }
 
 // bar is the five screens, in reach of the thumb.
-func bar(s *page.State) html {
+func bar(id, chosen string) html {
 	var items []html
 	for _, screen := range page.Screens[:page.MainScreens] {
 		attrs := a("class", "tab", "id", "tab-"+screen.Key, "data-do", "go", "data-path", screen.Key, "type", "button")
-		if screen.Key == s.Screen {
+		if screen.Key == chosen {
 			attrs = append(attrs, a("aria-current", "page")...)
 		}
 		items = append(items, el("button", attrs, txt(screen.Name)))
 	}
-	return join(items...)
+	return region(id, "nav", a("class", "bar", "aria-label", words.Screens), items...)
 }
 
 // top is where the builder is, what can be taken back, and the way to everything
@@ -124,19 +124,21 @@ func top(s *page.State, name string) html {
 	}
 	return join(
 		el("p", a("class", "jobname"), txt(name)),
-		undoTool(s, "undo"),
+		undoTool("undo", canUndo(s)),
 		el("button", a("class", "tool", "id", page.OpenerID("menu"), "type", "button", "data-do", "sheet", "data-path", "menu", "aria-label", words.Menu), txt("⋯")))
 }
 
 // undoTool takes the last change back. Where there is none it is kept in place,
 // so that what stands beside it doesn't jump under the thumb.
-func undoTool(s *page.State, id string) html {
+func undoTool(id string, canUndo bool) html {
 	attrs := a("class", "tool", "id", "tool-"+id, "type", "button", "data-do", "undo", "data-path", "", "aria-label", words.Undo)
-	if len(s.Slot().Undo) == 0 {
+	if !canUndo {
 		attrs = append(attrs, a("aria-disabled", "true")...)
 	}
 	return el("button", attrs, txt("↶"))
 }
+
+func canUndo(s *page.State) bool { return len(s.Slot().Undo) > 0 }
 
 // action is a button that asks for something.
 func action(do, path, text, name, class string) html {
