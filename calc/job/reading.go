@@ -18,12 +18,35 @@ func Read(d Document) (Job, []Problem) {
 type Reading struct {
 	Job      Job
 	Problems []Problem // what can't be read
+	Mark     *Mark     // tells this reading from all others
+	follows  *Mark     // the one before
+	changed  []Line    // where they differ
 	doc      Document
 	parts    map[string]*part // by path
 	surfaces items
 	buildups items
 	cards    items
 }
+
+// Mark tells one reading from another, without keeping it.
+type Mark struct{ _ byte }
+
+// Keeps says that the part at a path is the very same as in the reading of the
+// mark; false: perhaps it is, and Part must be asked.
+func (r *Reading) Keeps(mark *Mark, path string) bool {
+	if mark != r.follows || len(r.changed) > fewChanges {
+		return false
+	}
+	for _, l := range r.changed {
+		if strings.HasPrefix(l.Path, path) || l.Path == "units" || strings.HasPrefix(l.Path, "units.") {
+			return false
+		}
+	}
+	return true
+}
+
+// fewChanges is how many lines a key changes at most.
+const fewChanges = 8
 
 // items is a list that is read item by item.
 type items struct {
@@ -52,7 +75,7 @@ type part struct {
 func (r *Reading) Next(d Document) *Reading {
 	units := ReadUnits(d)
 	in := &reader{units: units, before: r, changed: changedPaths(r.doc, d)}
-	in.next = &Reading{doc: d, parts: make(map[string]*part, len(r.parts))}
+	in.next = &Reading{Mark: new(Mark), follows: r.Mark, changed: in.changed.lines, doc: d, parts: make(map[string]*part, len(r.parts))}
 	if len(in.changed.At("units")) > 0 {
 		in.before = new(Reading)
 	}

@@ -24,7 +24,7 @@ type answer struct {
 	notes    notes
 	parts    []seen    // of the reading
 	asked    []*answer // the other questions that it needed
-	of       *job.Reading
+	of       *job.Mark // of the reading for which it is known to hold
 	work     func(*maker) any
 	isSmall  bool // its value can be compared
 }
@@ -75,7 +75,7 @@ func (p *Plan) answerTo(question string, isSmall bool, work func(*maker) any) *a
 	if a := b.answers[question]; a != nil && p.isRight(a) {
 		return a
 	}
-	a := &answer{question: question, work: work, isSmall: isSmall, of: p.reading}
+	a := &answer{question: question, work: work, isSmall: isSmall, of: p.reading.Mark}
 	b.open = append(b.open, a)
 	defer func() { b.open = b.open[:len(b.open)-1] }()
 	a.value = work(&maker{plan: p, answer: a})
@@ -85,11 +85,11 @@ func (p *Plan) answerTo(question string, isSmall bool, work func(*maker) any) *a
 
 // isRight says if an answer holds for this plan too.
 func (p *Plan) isRight(a *answer) bool {
-	if a.of == p.reading {
+	if a.of == p.reading.Mark {
 		return true
 	}
 	for _, s := range a.parts {
-		if p.reading.Part(s.path) != s.was {
+		if !p.reading.Keeps(a.of, s.path) && p.reading.Part(s.path) != s.was {
 			return false
 		}
 	}
@@ -106,7 +106,7 @@ func (p *Plan) isRight(a *answer) bool {
 		}
 		a.asked[i] = again
 	}
-	a.of = p.reading
+	a.of = p.reading.Mark
 	return true
 }
 
@@ -147,13 +147,6 @@ func (m *maker) job(parts ...string) *job.Job {
 		m.look(part)
 	}
 	return &m.plan.Job
-}
-
-// lookAtLists notes that the answer hangs on every text outside the surfaces and
-// build-ups: those are looked at by the questions about them.
-func (m *maker) lookAtLists() {
-	m.cards()
-	m.job("bench", "day", "test", "removal", "putty", "cup", "done", "learn")
 }
 
 // cards is every card.

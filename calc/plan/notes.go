@@ -22,10 +22,9 @@ func (p *Plan) Unreadable() []job.Problem {
 
 // Refused is all that is wrong as typed.
 func (p *Plan) Refused() []job.Problem {
-	return ask(p, "refused", func(m *maker) []job.Problem {
-		m.lookAtLists()
-		list := slices.Clone(m.plan.reading.Problems)
-		for _, n := range (teller{m.plan}).said() {
+	return Once(p, "refused", 0, func(p *Plan) []job.Problem {
+		list := slices.Clone(p.reading.Problems)
+		for _, n := range (teller{p}).said() {
 			list = append(list, n.refused...)
 		}
 		return list
@@ -34,9 +33,9 @@ func (p *Plan) Refused() []job.Problem {
 
 // Waiting is all that has yet to be typed.
 func (p *Plan) Waiting() []job.Problem {
-	return ask(p, "waiting", func(m *maker) []job.Problem {
+	return Once(p, "waiting", 0, func(p *Plan) []job.Problem {
 		var list []job.Problem
-		for _, n := range (teller{m.plan}).said() {
+		for _, n := range (teller{p}).said() {
 			list = append(list, n.waiting...)
 		}
 		return list
@@ -45,9 +44,9 @@ func (p *Plan) Waiting() []job.Problem {
 
 // Asks is all that is taken but unlikely.
 func (p *Plan) Asks() []Ask {
-	return ask(p, "asks", func(m *maker) []Ask {
+	return Once(p, "asks", 0, func(p *Plan) []Ask {
 		var list []Ask
-		for _, n := range (teller{m.plan}).said() {
+		for _, n := range (teller{p}).said() {
 			list = append(list, n.asks...)
 		}
 		return list

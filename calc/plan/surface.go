@@ -53,7 +53,7 @@ func on(p *Plan, buildup string) string {
 	return askSmall(p, "surfaces on "+buildup, func(m *maker) string {
 		var list []string
 		for _, s := range m.surfaces() {
-			m.look(s.Path)
+			m.look(s.Path + ".buildup")
 			if s.Buildup == buildup {
 				list = append(list, s.Path)
 			}
