@@ -7,7 +7,8 @@
 //   ask {kind: "pick"}              answer {verb: "import", text}, what stands in the file; none if no file is picked
 //   ask {kind: "timer", key}        "on": answer {verb: "tick"} every second; "off", and before any ask: every minute;
 //                                   either way at once when the page is shown again
-//   ask {kind: "awake", key}        "on": the screen is kept awake where the phone lets a page do so; none
+//   ask {kind: "awake", key}        "on": the screen is kept awake where the phone lets a page do so: answer {verb: "awake"};
+//                                   where it doesn't, or no longer: {verb: "may-sleep"}. "off": none
 //   ask {kind: "sound", key}        sounds the alarm of stage "1" or "2"; none. Unasked: answer {verb: "audible"} once the
 //                                   browser lets the page sound, {verb: "mute"} when it no longer does
 //   ask {kind: "persist"}           the browser is asked to keep what the page has stored; none
@@ -57,12 +58,25 @@
 
 	async function awake(ask) {
 		wantsAwake = ask.key === "on";
-		if (wantsAwake && navigator.wakeLock && !wakeLock && !document.hidden) {
-			wakeLock = await navigator.wakeLock.request("screen");
-			wakeLock.addEventListener("release", () => { wakeLock = null; });
+		if (wantsAwake && !wakeLock && !document.hidden) {
+			try {
+				wakeLock = await navigator.wakeLock.request("screen"); // fails too where the browser has none
+				wakeLock.addEventListener("release", letGo);
+				answer("awake");
+			} catch {
+				answer("may-sleep");
+			}
 		}
 		if (!wantsAwake && wakeLock) {
 			await wakeLock.release();
+		}
+	}
+
+	// A phone takes the lock back when its battery runs low, say.
+	function letGo() {
+		wakeLock = null;
+		if (wantsAwake && !document.hidden) {
+			answer("may-sleep");
 		}
 	}
 

@@ -18,7 +18,7 @@ const askOnClick = `
 	const ask = arguments[0];
 	globalThis.answer = null;
 	window.addEventListener("shed-answer", (event) => {
-		if (!["audible", "mute", "offline"].includes(event.detail.verb)) globalThis.answer = event.detail; // those are told unasked
+		if (!["audible", "mute", "awake", "may-sleep", "offline"].includes(event.detail.verb)) globalThis.answer = event.detail; // those are told unasked
 	});
 	document.querySelector("h1").onclick = () => window.dispatchEvent(new CustomEvent("shed-ask", { detail: ask }));`
 

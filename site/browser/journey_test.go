@@ -43,6 +43,7 @@ const shedClock = `
 	Object.defineProperty(navigator, "wakeLock", { value: { request: async () => {
 		done.awake++;
 		let release = () => {};
+		globalThis.loseAwake = () => release(); // as a phone takes it back
 		return { addEventListener(kind, f) { release = f; }, async release() { done.slept++; release(); } };
 	} } });
 	Object.defineProperty(navigator, "clipboard", { value: { writeText: async (text) => { done.copied = text; } } });

@@ -160,3 +160,18 @@ func TestAnOldLogKeepsItsHours(t *testing.T) {
 	recent := withCup(winter, momentIn(berlin, winter.Add(20*time.Hour)))
 	assert.Equal(t, "14:05", recent.HourOf("cup.1.weighed"))
 }
+
+// Where the phone doesn't let a page keep the screen awake, no alarm can be relied on: the clock says so, and never more
+// than two things at once.
+func TestAScreenThatMaySleepIsSaid(t *testing.T) {
+	s := inUse(t, tenOClock)
+	notes := func(s *page.State) string { return region(t, shownText(s, "cup"), "clock-note") }
+	assert.NotContains(t, notes(s), words.OwnTimer)
+	assert.Contains(t, notes(s), words.SilentYet)
+	sleepy, _ := sent(s, tenOClock+1, "may-sleep", "", "")
+	assert.Contains(t, notes(sleepy), words.OwnTimer)
+	assert.Contains(t, notes(sleepy), words.Warm, "what the hand must know stays")
+	assert.NotContains(t, notes(sleepy), words.SilentYet)
+	awake, _ := sent(sleepy, tenOClock+2, "awake", "", "")
+	assert.Equal(t, notes(s), notes(awake))
+}

@@ -56,6 +56,7 @@ type State struct {
 	Newer      bool     // a newer version of the page is kept and waits
 	Offline    string   // "yes" or "no": whether the page is kept for use without a network; "" while that isn't known
 	Audible    bool     // the browser lets the page sound: none does before the first touch
+	MaySleep   bool     // the phone doesn't let the page keep the screen awake
 }
 
 // Bench gives the next cup, by what is typed and by the minute: readings grow old,
@@ -157,7 +158,7 @@ const (
 	Say                         // read Text out to those who listen rather than look: at once, or once it has Settled
 	Theme                       // show the look Key
 	Timer                       // "on": a tick every second; "off"
-	Awake                       // "on": keep the screen awake, where the phone lets it; "off"
+	Awake                       // "on": keep the screen awake; answered by "awake" or "may-sleep"; "off"
 	Sound                       // sound the alarm of stage Key
 	Vibrate                     // vibrate for stage Key
 	Persist                     // ask the browser to keep what is stored

@@ -35,7 +35,7 @@ func update(s *State, m Message) []Effect {
 
 // unasked are the messages that no builder sends: what is being told stays
 // through them.
-var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "offline", "audible", "mute", "room"}
+var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "offline", "audible", "mute", "awake", "may-sleep", "room"}
 
 // verbs is everything that can be asked of the page.
 var verbs = []struct {
@@ -96,6 +96,8 @@ var verbs = []struct {
 	{"fell-back", func(s *State, m Message) []Effect { s.Notice = words.FellBack; return nil }},
 	{"audible", func(s *State, m Message) []Effect { s.Audible = true; return nil }},
 	{"mute", func(s *State, m Message) []Effect { s.Audible = false; return nil }},
+	{"awake", func(s *State, m Message) []Effect { s.MaySleep = false; return nil }},
+	{"may-sleep", func(s *State, m Message) []Effect { s.MaySleep = true; return nil }},
 	{"switch", switchVersion},
 	{"aside", offerAside},
 	{"copy-failed", func(s *State, m Message) []Effect {

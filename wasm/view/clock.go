@@ -96,8 +96,8 @@ func hoursOfCup(s *page.State, cup string, t page.Times) html {
 	return el("div", a("class", "facts until"), list...)
 }
 
-// clockNotes is what the hand must know now: the cup's heat, and a clock that
-// can't be trusted.
+// clockNotes is what the hand must know now, two things at most: the cup's heat,
+// and a clock that can't be trusted, or an alarm that can't.
 func clockNotes(s *page.State, t page.Times) []string {
 	var lines []string
 	switch {
@@ -116,7 +116,11 @@ func clockNotes(s *page.State, t page.Times) []string {
 		return append(lines, words.TestHow)
 	}
 	lines = append(lines, words.Warm)
-	if !s.Audible && len(lines) < 2 {
+	switch {
+	case len(lines) >= 2:
+	case s.MaySleep: // the phone's own timer sounds, too
+		lines = append(lines, words.OwnTimer)
+	case !s.Audible:
 		lines = append(lines, words.SilentYet)
 	}
 	return lines

@@ -11,6 +11,7 @@ import (
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
+	"shedreckoner/wasm/words"
 )
 
 // fairJob has everything that fairing, sanding and the film budget show.
@@ -131,4 +132,11 @@ func TestFindingsStandAtTheStepAndOnTheSurface(t *testing.T) {
 	surfaces := opened(do(s, "go", "surfaces", ""), "sheet surface.1")
 	assert.Contains(t, view.Page(surfaces).String(), "step 3 Coat: Polyester gel coat")
 	assert.Contains(t, view.Page(surfaces).String(), "See the build-up")
+}
+
+// How a comb is read stands over its readings, and over no others.
+func TestHowACombIsReadStandsOverItsReadings(t *testing.T) {
+	html := view.Page(opened(fairState(t), "sheet buildup.1.step.3.readings")).String()
+	assert.Equal(t, 1, strings.Count(html, words.LastWetFirstDry))
+	assert.Contains(t, html, words.MeasuredFilmWords)
 }

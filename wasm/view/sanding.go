@@ -120,6 +120,10 @@ func readings(s *page.State, path string, kind *job.StepKind) html {
 }
 
 func readingList(s *page.State, list, name, add string, keys ...string) html {
+	how := ""
+	if len(keys) > 1 {
+		how = words.LastWetFirstDry
+	}
 	var lines []html
 	for i, id := range s.Doc().Items(list) {
 		row := list + "." + id
@@ -135,7 +139,7 @@ func readingList(s *page.State, list, name, add string, keys ...string) html {
 		lines = append(lines, el("div", a("class", "reading", "id", row, "tabindex", "-1"), cells...))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
-		el("p", a("class", "rowsname"), txt(name)), sayRegion(list, saidOf(s, list)),
+		el("p", a("class", "rowsname"), txt(name)), hintIf(how), sayRegion(list, saidOf(s, list)),
 		join(lines...), action("add", list, "", add, "quiet"))
 }
 

@@ -15,7 +15,7 @@ const (
 	WontGoOff     = "It won't go off"
 	StringSnapped = "It gelled: the string snapped"
 	SilentYet     = "No alarm yet: tap anywhere once to allow the sound."
-	OwnTimer      = "Where the screen doesn't stay awake, set the phone's own timer."
+	OwnTimer      = "This phone lets the screen sleep, and then there is no alarm: set the phone's own timer too."
 	TestHow       = "Stir 60\u00a0s, then leave the cup, on something that can't burn. Lift a string out now and then: when it snaps, it has gelled."
 	AddNothing    = "Add nothing."
 	SecondDose    = "A second dose can run away: heat, smoke, fire."
