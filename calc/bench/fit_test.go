@@ -195,6 +195,8 @@ func TestTheExplosiveLimitInABox(t *testing.T) {
 	box := "surface = 1 2\nsurface.1.shape = box\nsurface.1.side = inside\nsurface.1.faces = top bottom front back left right\nsurface.1.length = 1 m\nsurface.1.width = 0.5 m\nsurface.1.height = 1 m\nsurface.1.inside = locker\nsurface.1.buildup = buildup.1\n" +
 		"surface.2.length = 5 m\nsurface.2.width = 2 m\nsurface.2.buildup = buildup.1\n" +
 		"buildup = 1\nbuildup.1.step = 1\nbuildup.1.step.1.kind = coat\nbuildup.1.step.1.card = gelcoat\nbuildup.1.step.1.method = brush\nbuildup.1.step.1.film = 400 µm"
+	other := benchOf(t, tenOClock, bare, strings.Replace(box, "surface = 1 2", "surface = 2 1", 1), "bench.now.surface-temp = 30")
+	assert.True(t, other.Vapour.IsInside, "what lies inside counts wherever it stands in the list")
 	hot := benchOf(t, tenOClock, bare, box, "bench.now.surface-temp = 30")
 	require.True(t, hot.Vapour.IsInside)
 	assert.InDelta(t, 0.5, float64(hot.Vapour.Volume.Value), 1e-9)

@@ -134,7 +134,7 @@ var (
 )
 
 // coatNeed is the mix that the coat on its surfaces still takes: one coat, less
-// what unfinished cups have put on.
+// what unfinished cups have put on. Of a coat under 100 g nothing is told.
 func (b sizer) coatNeed() (working.Figure[unit.Mass], bool) {
 	none := working.Figure[unit.Mass]{}
 	if b.step == nil || b.step.Coat == nil || b.step.Coat.Mix.Step == nil {
@@ -143,9 +143,6 @@ func (b sizer) coatNeed() (working.Figure[unit.Mass], bool) {
 	var q chain.Run
 	perCoat := chain.Do2(&q, mixOfOneCoat, b.step.Coat.Mix, b.step.Coat.AllCoats)
 	coat := chain.Do2(&q, massOfVolume, perCoat, b.work.Density)
-	if q.Err != nil || coat.Value < 100*unit.Gram {
-		return none, false
-	}
 	need := chain.Do3(&q, restOfOneCoat, coat, b.step.Progress.PutOn, b.openShare())
 	return need, q.Err == nil && need.Value >= unit.Gram
 }

@@ -106,3 +106,40 @@ func TestAPartIsBroughtIntoTableAndCard(t *testing.T) {
 		assert.InDelta(t, c.want, inCelsius(b.Back()[at].Surface.Value), 1e-6, c.name)
 	}
 }
+
+// Each reason that is of air or temperature leads to something that brings the dose
+// back; what no hour and no temperature changes leads nowhere.
+func TestEachReasonOfTheWeatherHasAWayBack(t *testing.T) {
+	const none = "day.today.low = \nday.today.high = "
+	const flat = "card.gelcoat.dose = 1 2\ncard.gelcoat.dose.1.temp = 15\ncard.gelcoat.dose.1.share = 1.8\ncard.gelcoat.dose.2.temp = 32\ncard.gelcoat.dose.2.share = 1.6"
+	for name, c := range map[string]struct {
+		reason any
+		lines  []string
+		leads  bool
+	}{
+		"over the table":      {new(*cure.BeyondTableError), []string{"bench.now.surface-temp = 34", "bench.now.product-temp = 30"}, true},
+		"under the card":      {new(*cure.TemperatureError), []string{"bench.now.surface-temp = 20", "bench.now.product-temp = 12", "bench.now.ahead = 18"}, true},
+		"apart":               {new(*cure.ApartError), []string{"bench.now.surface-temp = 15.5", "bench.now.product-temp = 31", "bench.now.ahead = 15.5", flat}, true},
+		"steep":               {new(*cure.SteepError), []string{"bench.now.surface-temp = 16", "bench.now.product-temp = 29", "bench.now.ahead = 16"}, true},
+		"coarse scale":        {new(*cure.NotWithThisToolError), []string{"bench.now.scale-step = 1 g"}, false},
+		"untested, too large": {new(*cure.CupTooLargeError), []string{"bench.now.amount = 300 g"}, false},
+		"wrong peroxide":      {new(*cure.PeroxideError), []string{"bench.now.catalyst = benzoyl-paste"}, false},
+	} {
+		b := benchOf(t, tenOClock, morningWith(c.lines...), none)
+		require.False(t, b.HasDose, name)
+		require.True(t, slices.ContainsFunc(b.Reasons, func(err error) bool { return errorIs(err, c.reason) }), "%s: %v", name, b.Reasons)
+		assert.Equal(t, c.leads, len(b.Back()) > 0, "%s: %v", name, b.Reasons)
+	}
+	late := benchOf(t, at(22), morningWith("day.today.low = 8", "day.today.read-at = 22:00"))
+	require.True(t, hasReason[*cure.ColdEveningError](late), "%v", late.Reasons)
+	assert.NotEmpty(t, late.Back(), "tomorrow's hours")
+}
+
+// The part alone is brought down where the product may stay as it is.
+func TestTheProductMayStayAsItIs(t *testing.T) {
+	b := benchOf(t, tenOClock, bare, "bench.now.surface-temp = 33\nbench.now.product-temp = 24")
+	at := slices.IndexFunc(b.Back(), func(w bench.Way) bool { return w.Kind == bench.AtTemperatures })
+	require.GreaterOrEqual(t, at, 0, "%v", b.Reasons)
+	w := b.Back()[at]
+	assert.InDeltaSlice(t, []float64{32, 24}, []float64{inCelsius(w.Surface.Value), inCelsius(w.Product.Value)}, 1e-6)
+}

@@ -98,6 +98,16 @@ func TestTheStockOfALitreShowsItsWorking(t *testing.T) {
 		found = found || text.Numbers == "max(0, 0.75 − 0.2)" && text.Result == "0.55\u00a0L"
 	}
 	assert.True(t, found, "%v", l.Buying().Texts())
+
+	// before any cup it is what was typed
+	unused := plan.Make(jobtest.Doc(t, rolled, "buildup.1.step.1.card = topcoat\nbuildup.1.step.1.film = 100 µm\ncard.topcoat.stock = 0.75 L"))
+	shown := false
+	for _, text := range line(unused, "topcoat").Buying().Texts() {
+		for _, s := range text.From {
+			shown = shown || s.Name == "in stock" && s.Value == "0.75\u00a0L"
+		}
+	}
+	assert.True(t, shown)
 }
 
 // A grade of an abrasive is counted by itself: 50 discs of P80 are no use for

@@ -23,6 +23,10 @@ func TestFaultsAreWhole(t *testing.T) {
 		seen[c.Fault+" "+c.Key] = true
 		of[c.Fault] = append(of[c.Fault], c.Key)
 		assert.NotNil(t, c.Source.Document)
+		// only what is cold, or short of catalyst within its limits, comes good by waiting:
+		// the rest would be waited for in vain
+		waits := c.Key == "cold" || c.Key == "under-table"
+		assert.Equal(t, waits, c.Waits, "%s: %s", c.Fault, c.Key)
 	}
 	assert.Len(t, of, len(job.Faults))
 	for _, f := range job.Faults {

@@ -118,6 +118,75 @@ surface = surface.1 surface.2 | Surfaces | [surface.1 surface.2]
 cups = cup.1 cup.2 | Cups | [cup.1 cup.2]
 `
 
+// more is the same of parts whose figures lie in parts of their own, or are asked for
+// under an answer: that is typed before.
+const more = `
+buildup.1 | Buildups
+name = Topsides | Name | Topsides
+ground = polyester | Ground | polyester
+thin-share = 4 % | Budget.Thin | 0.04
+removal-cv = 30 % | Budget.RemovalCV | 0.3
+unfair = 21 µm | Budget.Unfairness | 2.1e-05
+strip = 26 mm | Budget.Strip | 0.026
+
+surface.1 | Surfaces
+name = Bow | Name | Bow
+buildup = buildup.2 | Buildup | buildup.2
+lies = overhead | Orientation | overhead
+inside = locker | Inside | true
+by = paced | By | paced
+sides = both | Sides | 2
+ground = polyester | Ground | polyester
+water = below | Prepared.IsBelowWater | true
+prepared = washed | Prepared.IsWashed | true
+prepared = sanded | Prepared.IsSanded | true
+prepared-grade = P220 | Prepared.Grade | 220
+ground-age = 3 d | Prepared.Age | 259200
+patch = 2026-05-30 | Prepared.Patch | 2026-05-30
+count = 3 | Part.Count | 3
+
+putty.1 | Putties
+name = Fine | Name | Fine
+wanted = 1.5 L | Wanted | 0.0015
+air = 5 % | Air | 0.05
+against = epoxy-filler | Against | epoxy-filler
+
+removal.1 | Removals | way = weighed
+before = 201 g | Before | 0.201
+after = 199 g | After | 0.199
+area = 0.2 m² | Area | 0.2
+cured-density = 1.3 kg/L | Density | 1300
+scale-step = 0.1 g | ScaleStep | 0.0001
+
+removal.1 | Removals | way = gauged
+grade = P220 | Grade | P220
+read-before = 410 µm | ReadBefore | 0.00041
+read-after = 380 µm | ReadAfter | 0.00038
+gauge-step = 2 µm | GaugeStep | 2e-06
+
+removal.1 | Removals | way = directly
+takes = 12 µm | Direct | 1.2e-05
+`
+
+func TestEachFieldOfAPartOfItsOwnIsReadIntoItsPlace(t *testing.T) {
+	for block := range strings.SplitSeq(strings.TrimSpace(more), "\n\n") {
+		head, rows, _ := strings.Cut(block, "\n")
+		cells := strings.Split(head, " | ")
+		before := job.Document{}
+		if len(cells) == 3 {
+			key, text, _ := strings.Cut(cells[2], " = ")
+			before = before.Set(cells[0]+"."+key, text)
+		}
+		for row := range strings.SplitSeq(rows, "\n") {
+			want := strings.Split(row, " | ")
+			require.Len(t, want, 3, row)
+			key, text, _ := strings.Cut(want[0], " = ")
+			changed, value := placeIn(t, before, cells[0], cells[1], key, text)
+			assert.Equal(t, want[1:], []string{changed, value}, "%s.%s", cells[0], key)
+		}
+	}
+}
+
 func TestEachFieldIsReadIntoItsOwnPlace(t *testing.T) {
 	for block := range strings.SplitSeq(strings.TrimSpace(places), "\n\n") {
 		head, rows, _ := strings.Cut(block, "\n")
@@ -146,8 +215,13 @@ func TestEachFieldIsReadIntoItsOwnPlace(t *testing.T) {
 // placeOf types one text and gives the one place of the part that it changed.
 func placeOf(t *testing.T, item, part, key, text string) (changed, value string) {
 	t.Helper()
+	return placeIn(t, job.Document{}, item, part, key, text)
+}
+
+func placeIn(t *testing.T, before job.Document, item, part, key, text string) (changed, value string) {
+	t.Helper()
 	list, id, _ := strings.Cut(item, ".")
-	empty := job.Document{}.Set(list, id).Set(item+".unknown", "x")
+	empty := before.Set(list, id).Set(item+".unknown", "x")
 	one := func(d job.Document) reflect.Value {
 		read, problems := job.Read(d)
 		require.Empty(t, problems, "%s.%s = %s", item, key, text)
@@ -158,21 +232,27 @@ func placeOf(t *testing.T, item, part, key, text string) (changed, value string)
 		}
 		return v
 	}
-	was, is := one(empty), one(empty.Set(item+"."+key, text))
-	for i := range was.NumField() {
-		if !reflect.DeepEqual(was.Field(i).Interface(), is.Field(i).Interface()) {
-			require.Empty(t, changed, "%s.%s changes two places", item, key)
-			changed = was.Type().Field(i).Name
-			f := is.Field(i)
-			if f.Kind() == reflect.Struct {
-				f = f.FieldByName("Value")
+	var walk func(was, is reflect.Value, in string)
+	walk = func(was, is reflect.Value, in string) {
+		for i := range was.NumField() {
+			if reflect.DeepEqual(was.Field(i).Interface(), is.Field(i).Interface()) {
+				continue
 			}
-			value = fmt.Sprint(f.Interface())
+			f, name := is.Field(i), in+was.Type().Field(i).Name
+			if f.Kind() == reflect.Struct {
+				if f = f.FieldByName("Value"); !f.IsValid() {
+					walk(was.Field(i), is.Field(i), name+".")
+					continue
+				}
+			}
+			require.Empty(t, changed, "%s.%s changes two places", item, key)
+			changed, value = name, fmt.Sprint(f.Interface())
 			if f.CanFloat() {
 				value = strconv.FormatFloat(f.Float(), 'g', 9, 64)
 			}
 		}
 	}
+	walk(one(empty), one(empty.Set(item+"."+key, text)), "")
 	return changed, value
 }
 

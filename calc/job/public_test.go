@@ -8,6 +8,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
+	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
 )
 
@@ -83,6 +84,25 @@ func TestATextIsReadBackFromItsLine(t *testing.T) {
 		assert.NotContains(t, line, "\n")
 		assert.NotContains(t, line, "\t")
 		assert.Equal(t, text, job.Unescape(line))
+	}
+}
+
+// What was taken over of a hand is read in its order: mean and spread of the logarithm,
+// and how many entries it came from. One that can't be is as if it weren't there.
+func TestWhatWasTakenOverIsRead(t *testing.T) {
+	of := func(text string) *job.Learnt {
+		j, _ := job.Read(jobtest.Doc(t, "learn.foam-roller.gelcoat = "+text))
+		method, _ := material.FindMethod("foam-roller")
+		return j.LearntOf(method, "gelcoat")
+	}
+	l := of("0.12 0.05 4")
+	require.NotNil(t, l)
+	assert.Equal(t, []float64{0.12, 0.05, 4}, []float64{l.Mean, l.SD, float64(l.Entries)})
+	for _, spoilt := range []string{"1.62 0.05 4", "-1.62 0.05 4", "0.12 0 4", "0.12 1.01 4", "0.12 0.05 0", "0.12 0.05", "x 0.05 4", "0.12 0.05 4.5"} {
+		assert.Nil(t, of(spoilt), spoilt)
+	}
+	for _, end := range []string{"1.61 1 1", "-1.61 1 1"} {
+		assert.NotNil(t, of(end), end)
 	}
 }
 

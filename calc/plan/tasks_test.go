@@ -1,11 +1,14 @@
 package plan_test
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
@@ -34,4 +37,62 @@ func TestEachPassOfAFillIsLaidAndSanded(t *testing.T) {
 		}
 		assert.Equal(t, want, got, steps)
 	}
+}
+
+const oneSurface = "surface = 1\nsurface.1.length = 2 m\nsurface.1.width = 1 m\nsurface.1.buildup = buildup.1\nbuildup = 1"
+
+// step is the lines of a step.
+func step(id, kind string, fields ...string) string {
+	at := "\nbuildup.1.step." + id + "."
+	return strings.TrimPrefix(at, "\n") + "kind = " + kind + at + strings.Join(fields, at)
+}
+
+// What is waited for before a step is waited for once, before its first work: before
+// each coat it would put the second a day late.
+func TestAWaitStandsBeforeTheFirstWorkOfAStep(t *testing.T) {
+	steps := planOf(t, oneSurface, "buildup.1.step = 1 2", step("1", "coat", "card = gelcoat", "method = brush", "film = 400 µm", "wait = 24 h"),
+		step("2", "coat", "card = gelcoat", "method = brush", "film = 800 µm", "coats = 2", "wait = 30 h")).Buildups()[0].Steps
+	var got []float64
+	for i := range steps {
+		for _, task := range steps[i].Tasks(unit.SquareMetre) {
+			got = append(got, unit.InHour.From(float64(task.Wait)))
+		}
+	}
+	assert.Equal(t, []float64{24, 30, 0}, got)
+}
+
+// The grade that counts for what comes next is the last of a run: primer wants a key
+// of P80 to P180 on gel coat, and P400 is none, whatever the run began with.
+func TestTheLastGradeOfARunIsTheKey(t *testing.T) {
+	asked := func(first, last string) bool {
+		b := planOf(t, oneSurface, "buildup.1.step = 1 2 3", step("1", "coat", "card = gelcoat", "method = brush", "film = 800 µm"),
+			step("2", "sand", "by = grades", "first = "+first, "last = "+last), step("3", "coat", "card = primer", "method = brush", "film = 300 µm")).Buildups()[0]
+		return slices.ContainsFunc(b.Findings(), func(f plan.Finding) bool { return f.Fix == buildup.OtherGrade })
+	}
+	assert.False(t, asked("P80", "P120"))
+	assert.True(t, asked("P80", "P400"))
+}
+
+// Of cups logged for a step those that a finished piece of work counts are on with
+// it; the ones after them still count. Filler that is logged without its tool was put
+// on with a knife, which holds 30 g, and mixed on a board.
+func TestCupsThatAPieceOfWorkCountsAreOnWithIt(t *testing.T) {
+	two := "surface = 1 2\nsurface.1.length = 2 m\nsurface.1.width = 1 m\nsurface.1.buildup = buildup.1\nsurface.2.length = 2 m\nsurface.2.width = 1 m\nsurface.2.buildup = buildup.1\nbuildup = 1"
+	const at = "buildup.1.step.1"
+	cups := func(card string) string {
+		var list []string
+		for _, id := range []string{"1", "2"} {
+			c := "cup." + id
+			list = append(list, c+".card = "+card, c+".step = "+at, c+".mixed = 300 g", c+".in = 1780300000", c+".ended = 1780300900", c+".end = spread", c+".left = 20 g")
+		}
+		return "cup = 1 2\n" + strings.Join(list, "\n")
+	}
+	coat := planOf(t, two, "buildup.1.step = 1", step("1", "coat", "card = gelcoat", "method = brush", "film = 400 µm"), cups("gelcoat"),
+		"done = 1\ndone.1.step = "+at+"\ndone.1.surface = surface.1\ndone.1.cups = cup.1\ndone.1.card = gelcoat")
+	progress := coat.Buildups()[0].Steps[0].Progress
+	assert.Equal(t, []string{"surface.1"}, progress.Done)
+	assert.Equal(t, []string{"cup.2"}, progress.Cups)
+	assert.InDelta(t, 0.280, float64(progress.PutOn.Value), 1e-9)
+	fill := planOf(t, two, "buildup.1.step = 1", step("1", "fill", "card = polyester-filler", "thickness = 5 mm"), strings.ReplaceAll(cups("polyester-filler"), ".left = 20 g", ".left = "))
+	assert.InDelta(t, 0.300-0.030+0.300, float64(fill.Buildups()[0].Steps[0].Progress.PutOn.Value), 1e-9, "the knife is wet for the second")
 }

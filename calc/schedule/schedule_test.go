@@ -137,6 +137,7 @@ func TestOutsideTheWindow(t *testing.T) {
 	require.Len(t, s.Works, 1)
 	require.Len(t, s.Stopped, 1)
 	assert.ErrorIs(t, s.Stopped[0].Err, schedule.ErrNeverCures)
+	assert.Equal(t, "buildup.1.step.2", s.Stopped[0].Step.Path, "the work that can't be done, not the last")
 
 	_, s = scheduled(t, jobtest.Doc(t, topside), 8*h)
 	assert.NotEmpty(t, s.Waiting, "no day, no calendar")
