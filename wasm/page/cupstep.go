@@ -22,6 +22,7 @@ const (
 	CatalystSheet = "catalyst" // of the weighed cup: the dose alone
 	NextCup       = "next"     // another cup is planned while one runs
 	WontSheet     = "wont"     // a running cup won't go off
+	FitSheet      = "fit"      // what holds of all that bears on a cup, each by itself
 	AirMoreSheet  = "airmore"  // over today's air: what is assumed of the day until it is typed
 	TodaySheet    = "today"    // over today's air: what else could go on
 

@@ -201,13 +201,9 @@ func (s *State) SurfaceNames(paths []string) string {
 	return strings.Join(names, ", ")
 }
 
-// WorkOf names what a step does, with its material.
+// WorkOf names a step by its material, else by what it does.
 func (s *State) WorkOf(path string) string {
-	name := job.FindStepKind(s.Doc().Get(path + ".kind")).Name
-	if card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card")); card != nil {
-		name += ", " + card.Name
-	}
-	return name
+	return words.StepTitle(job.FindStepKind(s.Doc().Get(path+".kind")), s.Plan.Job.CardByKey(s.Doc().Get(path+".card")))
 }
 
 // StepName names a step by its build-up, place and material.

@@ -9,9 +9,10 @@ import (
 
 // PerCoat is what one coat takes of a card, beside the trade's figure.
 type PerCoat struct {
-	Step string // its path
-	Text string
-	Asks bool // it lies outside, and nobody said that it is intended
+	Step  string // its path
+	Takes string
+	Text  string
+	Asks  bool // it lies outside, and nobody said that it is intended
 }
 
 // Trade says of each coat of a card what it takes, beside the trade's figure, and asks where it lies outside.
@@ -25,7 +26,7 @@ func (s *State) Trade(card *job.Card) []PerCoat {
 			if !known || step.Card.Key != card.Key {
 				continue
 			}
-			c := PerCoat{Step: step.Path, Text: perCoat(s, step, float64(takes.Value), float64(trade.Low), float64(trade.High))}
+			c := perCoat(s, step, float64(takes.Value), float64(trade.Low), float64(trade.High))
 			switch v := takes.Value; {
 			case v >= trade.Low && v <= trade.High:
 			case s.Doc().Get(job.Real(perCoatOf(step))) == perCoatText(takes.Value):
@@ -60,11 +61,12 @@ func intended(s *State, m Message) []Effect {
 	return edit(s, s.Doc().Set(job.Real(perCoatOf(step)), perCoatText(takes.Value)), "")
 }
 
-func perCoat(s *State, step *plan.Step, takes, low, high float64) string {
+func perCoat(s *State, step *plan.Step, takes, low, high float64) PerCoat {
 	scale := unit.InKilogramPerSquareMetre
 	if s.Plan.Job.Units.Scale(unit.AreaWeights) != unit.InGramPerSquareMetre {
 		scale = s.Plan.Job.Units.Scale(unit.AreaWeights)
 	}
 	write := func(v float64) string { return unit.Write(v, scale, 2) }
-	return s.StepName(step.Path) + ": " + words.PerCoat(write(takes), unit.Number(scale.From(low), 2), write(high), words.CommonPractice)
+	return PerCoat{Step: step.Path, Takes: words.PerCoat(write(takes)),
+		Text: words.PerCoatTrade(unit.Number(scale.From(low), 2), write(high), words.CommonPractice, s.StepName(step.Path))}
 }

@@ -6,7 +6,6 @@ import (
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/words"
 )
@@ -44,7 +43,7 @@ func (s *State) Things() []Thing {
 	times := map[string]int{}
 	for i := range list {
 		finishThing(s, &list[i])
-		list[i].Short = shortThing(list[i].Lines[0].Card)
+		list[i].Short = words.ShortName(list[i].Lines[0].Card)
 		times[list[i].Short]++
 	}
 	for i := range list {
@@ -53,21 +52,6 @@ func (s *State) Things() []Thing {
 		}
 	}
 	return list
-}
-
-// shortThing is a shipped card's name without what it is for; an own name stays.
-func shortThing(card *job.Card) string {
-	if shipped, found := material.Find(card.ShippedKey()); !found || shipped.Name != card.Name {
-		return card.Name
-	}
-	name, _, _ := strings.Cut(card.Name, ",")
-	name, _, _ = strings.Cut(name, " (")
-	name, _, _ = strings.Cut(name, " and ")
-	name, _, _ = strings.Cut(name, " for the ")
-	if rest, isLong := strings.CutPrefix(name, "Sanding "); isLong {
-		return strings.ToUpper(rest[:1]) + rest[1:]
-	}
-	return name
 }
 
 func finishThing(s *State, t *Thing) {
@@ -168,7 +152,7 @@ func (s *State) ShortOf() (name string, chance float64) {
 			continue
 		}
 		if short := 1 - float64(l.Confidence.Buys.Chance); short >= 0.05 {
-			names, chance = append(names, l.Card.Name), max(chance, short)
+			names, chance = append(names, words.ShortName(l.Card)), max(chance, short)
 		}
 	}
 	return strings.Join(names, ", "), chance

@@ -120,7 +120,7 @@ func doseAnswer(s *page.State, b *bench.Bench) html {
 	box := answerBox{Label: words.AnswerLabel, Picture: timeBar(b), Facts: facts(s, b)}
 	p := pourOf(b, b.Pour)
 	box.Hero = hero(s, p)
-	box.Twin = join(txt(p.name), el("br", nil), el("span", a("id", "twin"), txt(p.twin)))
+	box.Twin = join(txt(p.name+" "), el("span", a("id", "twin"), txt(p.twin)))
 	if s.Why == p.id {
 		box.More = workings(s, p.step)
 	}

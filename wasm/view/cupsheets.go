@@ -16,7 +16,7 @@ import (
 var cupSheets = map[string]func(*page.State) shown{
 	page.WeighSheet: weigh, page.CatalystSheet: catalystStep, page.WontSheet: wont, page.NextCup: next,
 	"what": what, "how": how, "setup": setupSheet, "remedies": remediesSheet, "sums": sumsSheet, "flow": flowSheet, "shedcard": shedCardSheet,
-	bench.AirSheet: airSheet, page.AirMoreSheet: airMoreSheet, page.TodaySheet: todaySheet, bench.SpaceSheet: spaceSheet, bench.TinSheet: tinSheet, bench.HandSheet: handSheet,
+	page.FitSheet: fitSheet, bench.AirSheet: airSheet, page.AirMoreSheet: airMoreSheet, page.TodaySheet: todaySheet, bench.SpaceSheet: spaceSheet, bench.TinSheet: tinSheet, bench.HandSheet: handSheet,
 }
 
 func at(key string) string    { return job.BenchPath + "." + key }

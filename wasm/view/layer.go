@@ -42,7 +42,7 @@ func stepRow(s *page.State, path string, at int, b *plan.Buildup) html {
 			attrs = a("class", "layer", "data-is", stops)
 		}
 	}
-	return region("item-"+path, "div", attrs, listRow(path, swatch.Layer(), strconv.Itoa(at+1)+" "+layerTitle(&step, kind), small, stepFilm(s, &step, kind)))
+	return region("item-"+path, "div", attrs, listRow(path, swatch.Layer(), strconv.Itoa(at+1)+" "+words.StepTitle(kind, step.Card), small, stepFilm(s, &step, kind)))
 }
 
 // takes marks a layer that takes film.
@@ -57,17 +57,6 @@ func groundRow(s *page.State, path string) html {
 	return region("ground-"+path, "div", a("class", "layer ground"),
 		el("span", a("class", "seen"), draw.Swatch{Stuff: draw.Ground, Height: rowHeight}.Layer()),
 		el("span", a("class", "name"), txt(words.Ground), el("small", nil, txt(text))))
-}
-
-// layerTitle is what a step is, by its material where it has one.
-func layerTitle(step *plan.Step, kind *job.StepKind) string {
-	if step.Card != nil && !plan.KindOf(kind).IntoPores {
-		return step.Card.Name
-	}
-	if step.Card != nil {
-		return kind.Name + ": " + step.Card.Name
-	}
-	return kind.Name
 }
 
 // stepSmall is the small line under a step's name.

@@ -164,7 +164,7 @@ func TestAStopStandsOnTheOrder(t *testing.T) {
 // the plan lies outside.
 func TestACoatBesideTheTradesFigure(t *testing.T) {
 	s := do(sureOrder(t, "metric"), "sheet", "order.flowcoat", "")
-	assert.Regexp(t, `0\.54\x{00a0}kg/m² for each square metre and coat\. Usual in the trade: 0\.4 to 0\.6\x{00a0}kg/m² \(common practice\)`, view.Page(s).String())
+	assert.Regexp(t, `0\.54\x{00a0}kg/m² a coat:</b> usual in the trade: 0\.4 to 0\.6\x{00a0}kg/m² \(common practice\)`, view.Page(s).String())
 	asked := func() []page.PerCoat {
 		return slices.DeleteFunc(s.Trade(s.Plan.Job.CardByKey("flowcoat")), func(c page.PerCoat) bool { return !c.Asks })
 	}

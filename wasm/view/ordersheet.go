@@ -156,10 +156,10 @@ func trade(s *page.State, card *job.Card) html {
 	var lines, usual []html
 	for _, c := range s.Trade(card) {
 		if c.Asks {
-			lines = append(lines, verdict(asks, words.CheckAgain, c.Text, ""), action("intended", c.Step, "", words.AsIntended, "quiet"))
+			lines = append(lines, verdict(asks, c.Takes, c.Text, ""), action("intended", c.Step, "", words.AsIntended, "quiet"))
 			continue
 		}
-		usual = append(usual, verdict(holds, words.CrossCheckTitle+":", c.Text, ""))
+		usual = append(usual, verdict(holds, c.Takes, c.Text, ""))
 	}
 	lines = append(lines, usual...)
 	return join(lines...)

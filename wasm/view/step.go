@@ -34,7 +34,7 @@ func stepSheet(s *page.State, path string) shown {
 	if kind.HasWitnesses() {
 		parts = append(parts, setup(path+".readings", readingsWords(s, path, kind), page.Part(path, page.ReadingsPart)))
 	}
-	return shown{Title: strconv.Itoa(at+1) + " " + layerTitle(&step, kind), Body: join(append(parts, itemTools(path, at, len(ids)))...), Act: act("back", "", "", words.Done)}
+	return shown{Title: strconv.Itoa(at+1) + " " + words.StepTitle(kind, step.Card), Body: join(append(parts, itemTools(path, at, len(ids)))...), Act: act("back", "", "", words.Done)}
 }
 
 // stepForm is the fields of a step that stand on its sheet: what it is made of

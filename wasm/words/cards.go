@@ -2,13 +2,14 @@ package words
 
 import (
 	"strconv"
+	"strings"
 
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
 )
-
-import "strings"
 
 // General stands over the cards.
 const General = "These figures are general: none was tried in a cup. Check your tin, and type what its sheet says: your figure takes over."
@@ -166,4 +167,30 @@ func OddRow(n int, isUnusual bool) string {
 		return RowNumber(n) + " is outside the usual 0.5 to 4 %. A slip?"
 	}
 	return RowNumber(n) + " asks for more catalyst than the colder row before it. A slip?"
+}
+
+// ShortName is a shipped card's name without what it is for; an own name stays.
+func ShortName(card *job.Card) string {
+	if shipped, found := material.Find(card.ShippedKey()); !found || shipped.Name != card.Name {
+		return card.Name
+	}
+	name, _, _ := strings.Cut(card.Name, ",")
+	name, _, _ = strings.Cut(name, " (")
+	name, _, _ = strings.Cut(name, " and ")
+	name, _, _ = strings.Cut(name, " for the ")
+	if rest, isLong := strings.CutPrefix(name, "Sanding "); isLong {
+		return Capital(rest)
+	}
+	return name
+}
+
+// StepTitle names a step by its material; by what it does where it has none, and where that isn't plain from it.
+func StepTitle(kind *job.StepKind, card *job.Card) string {
+	switch {
+	case card == nil:
+		return kind.Name
+	case plan.KindOf(kind).IntoPores:
+		return kind.Name + ": " + ShortName(card)
+	}
+	return ShortName(card)
 }

@@ -45,8 +45,6 @@ const (
 	SheetPieces     = "Need"
 	StopsTheOrder   = "A build-up doesn't hold:"
 	StopsFix        = "What it would take is on the list all the same: put the build-up right before you buy."
-	CheckAgain      = "Is that intended?"
-	CrossCheckTitle = "For each square metre and coat"
 )
 
 // PlannedLikely is a line's small print: what the plan needs, and what it may take.
@@ -154,9 +152,12 @@ func Months(n int) string {
 	return strconv.Itoa(n) + " months"
 }
 
-// PerCoat sets what a coat takes against the trade's usual figure.
-func PerCoat(takes, low, high, mark string) string {
-	return takes + " for each square metre and coat. Usual in the trade: " + low + " to " + high + " (" + mark + ")."
+// PerCoat is what a coat takes, and PerCoatTrade the trade's usual figure for it.
+func PerCoat(takes string) string { return takes + " a coat:" }
+
+// PerCoatTrade names the coat, too.
+func PerCoatTrade(low, high, mark, coat string) string {
+	return "usual in the trade: " + low + " to " + high + " (" + mark + "). " + coat + "."
 }
 
 // PerCoatIntended follows a coat outside the trade's figure once its builder has said that it is meant so.

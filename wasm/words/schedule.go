@@ -18,15 +18,15 @@ func Work(w *schedule.Work) string {
 	}
 	card := ""
 	if w.Step.Card != nil {
-		card = ": " + w.Step.Card.Name
+		card = ShortName(w.Step.Card) + ", "
 	}
 	switch w.Kind {
 	case plan.LayCoat:
-		return "Coat" + of + card
+		return Capital(card + "coat" + of)
 	case plan.LayFiller:
-		return "Filler, pass" + of + card
+		return Capital(card + "pass" + of)
 	case plan.PolishIt:
-		return "Polish" + card
+		return "Polish"
 	case plan.LaunchIt:
 		return "May be launched"
 	case plan.OtherWork:

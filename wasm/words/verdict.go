@@ -3,6 +3,7 @@ package words
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/job"
@@ -76,6 +77,44 @@ func Verdict(v bench.Verdict, why string, units job.Units) (first, rest string) 
 		rest += cupsBefore(v.CupsBefore)
 	}
 	return first, rest
+}
+
+// Held says in one sentence all that holds of what bears on a cup. It is fit to
+// coat where nothing else is said of it.
+func Held(list []bench.Verdict, isAll bool, units job.Units) (first, rest string) {
+	w := writer{units}
+	var parts []string
+	for _, v := range list {
+		if part := w.held(v); part != "" {
+			parts = append(parts, part)
+		}
+	}
+	first = "Holds:"
+	if isAll {
+		first = "Fit to coat:"
+	}
+	return first, strings.Join(parts, ", ") + "."
+}
+
+// held is a verdict that holds, in a few words; none where a dial says it.
+func (w writer) held(v bench.Verdict) string {
+	switch v.Subject {
+	case bench.Dew:
+		if v.At != 0 {
+			return "no dew until " + Hour(v.At)
+		}
+		return "no dew"
+	case bench.ColdEvening:
+		if v.IsAssumed {
+			return "taken to stay over " + w.in(v.Value, v.Scale)
+		}
+		return w.in(v.Value, v.Scale) + " at the coldest"
+	case bench.Humidity:
+		return "humidity " + unit.Write(v.Value, unit.InPercent, 2)
+	case bench.Explosive:
+		return "not in a closed space"
+	}
+	return ""
 }
 
 // cupsBefore says how many such cups still fit before a later stop.
