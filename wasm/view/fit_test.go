@@ -45,7 +45,7 @@ func TestVapourThatHoldsKeepsItsCaution(t *testing.T) {
 		}
 	}
 	markup := view.Page(s).String()
-	assert.Contains(t, markup, "No clearance: the lungs have their limit far below.")
+	assert.Contains(t, markup, "No clearance: the limit for the lungs is far lower.")
 	assert.Contains(t, markup, "Holds:</b> no dew until midnight")
 	sheet := view.Page(do(s, "sheet", page.FitSheet, "")).String()
 	for _, each := range []string{"No dew until midnight:", "Warm enough:", "Humidity 58\u00a0%:", "Product and surface:"} {
