@@ -53,14 +53,14 @@ func TestEveryRuleIsChecked(t *testing.T) {
 	}
 	for _, name := range slices.Sorted(maps.Keys(rules)) {
 		_, isListed := none[name]
-		switch total := sumOf(counts[name], source.Checks); {
+		switch total := sumOf(counts[name], source.CheckKinds); {
 		case total == 0:
 			assert.True(t, isListed, "%s has no check, and %s doesn't say why", name, workingtest.NoneFile)
 			room, _, _ := strings.Cut(name, ".")
 			assert.NotContains(t, mustBeChecked, room, "%s: a rule of dose, gel, film, dew or order must have a check", name)
-		case isListed && sumOf(counts[name], source.Checks[:source.OutsideChecks]) > 0:
+		case isListed && sumOf(counts[name], source.CheckKinds[:source.OutsideKinds]) > 0:
 			t.Errorf("%s has a check from outside: take it off %s", name, workingtest.NoneFile)
-		case sumOf(counts[name], source.Checks[:source.OutsideChecks]) == 0:
+		case sumOf(counts[name], source.CheckKinds[:source.OutsideKinds]) == 0:
 			room, _, _ := strings.Cut(name, ".")
 			assert.True(t, isListed || none[room+".*"].LookedFor != "", "%s has no figure from outside, and %s doesn't say what was looked for", name, workingtest.NoneFile)
 		}
@@ -79,7 +79,7 @@ func TestRulesByTheKindOfTheirChecks(t *testing.T) {
 	for name := range rules {
 		kind := firmestOf(counts[name])
 		firmest[kind]++
-		if slices.Contains(source.Checks[:source.OutsideChecks], kind) {
+		if slices.Contains(source.CheckKinds[:source.OutsideKinds], kind) {
 			outside++
 		}
 	}
@@ -88,14 +88,14 @@ func TestRulesByTheKindOfTheirChecks(t *testing.T) {
 		all += n
 	}
 	t.Logf("%d rules, %d of them held from outside; %d rows", len(rules), outside, all)
-	for i, kind := range append(source.Checks, unchecked) {
-		if i == source.OutsideChecks {
+	for i, kind := range append(source.CheckKinds, unchecked) {
+		if i == source.OutsideKinds {
 			t.Log("not from outside:")
 		}
 		t.Logf("  %-26s %3d rules at best, %3d rows", kind, firmest[kind], rows[kind])
 	}
-	for i, kind := range source.Checks {
-		assert.Equal(t, firmest[kind], shownAs(kind, i < source.OutsideChecks), "%s: the page's Sources and go doc show another count than the tables hold", kind)
+	for i, kind := range source.CheckKinds {
+		assert.Equal(t, firmest[kind], shownAs(kind, i < source.OutsideKinds), "%s: the page's Sources and go doc show another count than the tables hold", kind)
 	}
 	assert.Equal(t, firmest[unchecked], shownAs("", false), "shown without a check")
 	assert.GreaterOrEqual(t, outside, leastOutside, "rules that a published figure, a reference library or somebody else's measurement holds")
@@ -124,9 +124,9 @@ func shownAs(kind string, isOutside bool) (n int) {
 	return n
 }
 
-// firmestOf is the first of source.Checks that a rule has a row of.
+// firmestOf is the first of source.CheckKinds that a rule has a row of.
 func firmestOf(counts map[string]int) string {
-	for _, kind := range source.Checks {
+	for _, kind := range source.CheckKinds {
 		if counts[kind] > 0 {
 			return kind
 		}
@@ -152,7 +152,7 @@ func counted(t *testing.T) calc.Counts {
 		var words []string
 		for _, name := range workingtest.Names(t, topic.Room) {
 			word := ""
-			for i, kind := range source.Checks {
+			for i, kind := range source.CheckKinds {
 				if n := counts[name][kind]; n > 0 {
 					word += string(rune('a'+i)) + strconv.Itoa(n)
 				}

@@ -147,13 +147,13 @@
 //	t = t_ref × f_c × f_T | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | from outside: measured by somebody else × 4; besides: worked here × 26
 //	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published example × 1, published table × 1, measured by somebody else × 7; besides: worked here × 6
 //	m_t = 5 × m_0 | ASTM D2471, Gel time and peak exothermic temperature, gel time depends on the volume mixed | assumption | nothing from outside; besides: worked here × 1
-//	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, own cup tests | calculated | from outside: reference library × 1; besides: worked here × 2
-//	the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 % | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 6
-//	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | our own method, own cup tests over 8 °C or more | calculated | from outside: published example × 3, reference library × 1; besides: worked here × 5
-//	the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol | our own method, own cup tests | assumption | nothing from outside; besides: worked here × 1
-//	mean temperature of the tests, as 1 ÷ T | our own method, own cup tests | calculated | from outside: reference library × 2; besides: worked here × 2
-//	geometric mean of the tests' catalyst | our own method, own cup tests | calculated | from outside: reference library × 1; besides: worked here × 1
-//	the lightest of the tests | our own method, own cup tests | calculated | nothing from outside; besides: worked here × 2
+//	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, the builder's cup tests | calculated | from outside: reference library × 1; besides: worked here × 2
+//	the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 % | our own method, the builder's cup tests | assumption | nothing from outside; besides: worked here × 6
+//	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | our own method, cup tests over 8 °C or more | calculated | from outside: published example × 3, reference library × 1; besides: worked here × 5
+//	the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol | our own method, the builder's cup tests | assumption | nothing from outside; besides: worked here × 1
+//	mean temperature of the tests, as 1 ÷ T | our own method, the builder's cup tests | calculated | from outside: reference library × 2; besides: worked here × 2
+//	geometric mean of the tests' catalyst | our own method, the builder's cup tests | calculated | from outside: reference library × 1; besides: worked here × 1
+//	the lightest of the tests | our own method, the builder's cup tests | calculated | nothing from outside; besides: worked here × 2
 //	u = k − τ ÷ t_f | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
 //	S = t_c × u − m_x | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
 //	w = WFT × ρ ÷ (1 − loss) | our own method, definition of density and loss | exact | nothing from outside; besides: worked here × 9
@@ -195,7 +195,7 @@
 //
 // # The film budget: package buildup
 //
-//	F = n × f | elementary geometry, equal goes | exact | nothing from outside; besides: worked here × 1
+//	F = n × f | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
 //	s = c × F | our own method, film from point to point | exact | from outside: published example × 2, reference library × 1; besides: worked here × 1
 //	σ = √(a² + b² + u²) | our own method, film budget | assumption | from outside: published example × 2, reference library × 1; besides: worked here × 1
 //	m = F − R | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1, common practice × 5

@@ -83,7 +83,7 @@ func TestWrongUnitsAreCaught(t *testing.T) {
 func other(t *testing.T, s unit.Scale, symbol string) unit.Scale {
 	t.Helper()
 	for _, scale := range unit.Scales {
-		if scale.Symbol() == symbol && scale.Measure() == s.Measure() {
+		if scale.Symbol() == symbol && scale.Dimension() == s.Dimension() {
 			return scale
 		}
 	}

@@ -44,7 +44,7 @@ var Topics = []Topic{
 
 // Counts is how often each rule is checked: a line a topic, a word a rule, in the
 // order of Topics. A word has a letter for each kind of check, a for the first of
-// source.Checks, with the number of rows behind it: "a1b18"; "-" is by none.
+// source.CheckKinds, with the number of rows behind it: "a1b18"; "-" is by none.
 type Counts string
 
 // NoneOutside stands where no check of a rule is from outside the project.
@@ -74,13 +74,13 @@ func (c Counts) kinds(topic, rule int) (outside, besides []string) {
 	if rule >= len(rules) {
 		return nil, nil
 	}
-	for i, kind := range source.Checks {
+	for i, kind := range source.CheckKinds {
 		_, number, found := strings.Cut(rules[rule], string(rune('a'+i)))
 		if !found {
 			continue
 		}
 		said := kind + " × " + number[:len(number)-len(strings.TrimLeft(number, "0123456789"))]
-		if i < source.OutsideChecks {
+		if i < source.OutsideKinds {
 			outside = append(outside, said)
 		} else {
 			besides = append(besides, said)

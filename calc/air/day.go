@@ -30,7 +30,7 @@ func (r Reading) DewPoint() (working.Figure[unit.Temperature], error) {
 	if err := r.checkTemperature(); err != nil {
 		return none, err
 	}
-	if err := within(ReadHumidity, float64(r.Humidity.Value), math.SmallestNonzeroFloat64, 1); err != nil {
+	if err := checkRange(ReadHumidity, float64(r.Humidity.Value), math.SmallestNonzeroFloat64, 1); err != nil {
 		return none, err
 	}
 	return DewPoint(r.Temperature, r.Humidity)
@@ -52,16 +52,17 @@ type Day struct {
 
 // NewDay makes a day of its low, its high, the time of sunrise and one reading. A
 // reading without a humidity leaves the dew point unknown, taken as −45 °C; one
-// without a temperature is none. Range: temperatures −20 to 60 °C, low ≤ high; sunrise 0:00 to 12:00; the
-// reading's own. Errors: *InputError, and those of Reading.DewPoint.
+// without a temperature counts as no reading. Range: temperatures −20 to 60 °C, low
+// ≤ high; sunrise 0:00 to 12:00; the reading's own. Errors: *InputError, and those
+// of Reading.DewPoint.
 func NewDay(low, high working.Figure[unit.Temperature], sunrise working.Figure[unit.Time], r Reading) (Day, error) {
-	if err := within(DayLow, float64(low.Value), float64(coldestAir), float64(hottestAir)); err != nil {
+	if err := checkRange(DayLow, float64(low.Value), float64(coldestAir), float64(hottestAir)); err != nil {
 		return Day{}, err
 	}
-	if err := within(DayHigh, float64(high.Value), float64(low.Value), float64(hottestAir)); err != nil {
+	if err := checkRange(DayHigh, float64(high.Value), float64(low.Value), float64(hottestAir)); err != nil {
 		return Day{}, err
 	}
-	if err := within(Sunrise, float64(sunrise.Value), 0, float64(latestSunrise)); err != nil {
+	if err := checkRange(Sunrise, float64(sunrise.Value), 0, float64(latestSunrise)); err != nil {
 		return Day{}, err
 	}
 	d := Day{low, high, low.Value, high.Value, sunrise, r, noDew}
@@ -87,15 +88,15 @@ func NewDay(low, high working.Figure[unit.Temperature], sunrise working.Figure[u
 	return d, nil
 }
 
-// noDew is where no dew point is known: nothing is ever near it.
+// noDew is taken where no dew point is known: nothing is ever near it.
 var noDew = working.Given(unit.ZeroCelsius-45, "dew point", unit.InCelsius, "not known", source.Assumption)
 
-// checkTemperature says if the temperature and its hour can be.
+// checkTemperature refuses a temperature or an hour that can't be right.
 func (r Reading) checkTemperature() error {
-	if err := within(ReadTemperature, float64(r.Temperature.Value), float64(coldestAir), float64(hottestAir)); err != nil {
+	if err := checkRange(ReadTemperature, float64(r.Temperature.Value), float64(coldestAir), float64(hottestAir)); err != nil {
 		return err
 	}
-	return within(ReadHour, float64(r.At), 0, float64(unit.Day))
+	return checkRange(ReadHour, float64(r.At), 0, float64(unit.Day))
 }
 
 // Sunset is taken as 24:00 less the time of sunrise, as if noon were at 12:00.
@@ -118,8 +119,8 @@ func (d Day) Humidity(at unit.Time) unit.Share { return humidityAt(d.Dew(at), d.
 // ahead is how long a film is watched for a cold evening.
 const ahead = 4 * unit.Hour
 
-// ColdestAhead is the coldest that the air, or a surface where it lies colder,
-// gets within 4 h of a time from midnight. The sun's warmth doesn't count.
+// ColdestAhead is the coldest that the air gets within 4 h of a time from midnight,
+// or the surface where that is colder. The sun's warmth doesn't count.
 func (d Day) ColdestAhead(s Surface, at unit.Time) unit.Temperature {
 	coldest := d.Air(at)
 	for _, p := range pieces(d, s, Interval{at, at + ahead}) {
@@ -128,7 +129,7 @@ func (d Day) ColdestAhead(s Surface, at unit.Time) unit.Temperature {
 	return coldest
 }
 
-// ReadingOff is how far the reading's temperature lies above the curve of low and
+// ReadingOff is how far the reading's temperature is above the curve of low and
 // high alone at its hour. Past MostOff the low, the high or the hour is wrong.
 func (d Day) ReadingOff() unit.TemperatureDifference {
 	from, to := d.base(d.reading.At)
@@ -143,11 +144,13 @@ func (d Day) typed(turn unit.Time) unit.Temperature {
 	return d.typedLow
 }
 
-// MostOff is how far a reading may lie from the curve unasked, either way.
+// MostOff is how far a reading may be from the curve, either way, before the
+// builder is asked.
 // Source: our own assumption.
 const MostOff unit.TemperatureDifference = 4
 
-// turn is where a half cosine ends and the next begins.
+// turn is a turning point of the curve, where a half cosine ends and the next
+// begins.
 type turn struct {
 	at  unit.Time
 	air working.Figure[unit.Temperature]
@@ -181,10 +184,11 @@ func (d Day) turns(at unit.Time) (from, to turn) {
 	return from, to
 }
 
-// isSame says if two times are the same but for seconds.
+// isSame says if two times are the same to within seconds.
 func isSame(a, b unit.Time) bool { return math.Abs(float64(a-b)) < float64(10*unit.Second) }
 
-// turnAt is the turn at a time of low or high: what was read just then stands.
+// turnAt is the turn at a time of low or high; a reading taken just then replaces
+// it.
 func (d Day) turnAt(at unit.Time) turn {
 	switch {
 	case isSame(at, d.reading.At):
@@ -204,7 +208,7 @@ type Weather struct {
 // Weather gives Air, Dew and Humidity with their working.
 // Range: 0:00 to 48:00. Errors: *InputError.
 func (d Day) Weather(at unit.Time) (w Weather, err error) {
-	if err := within(ConditionHour, float64(at), 0, 2*float64(unit.Day)); err != nil {
+	if err := checkRange(ConditionHour, float64(at), 0, 2*float64(unit.Day)); err != nil {
 		return w, err
 	}
 	from, to := d.turns(at)

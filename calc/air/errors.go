@@ -2,7 +2,7 @@ package air
 
 import "fmt"
 
-// Input names a value that is typed for the sums of this package.
+// Input names a value typed for the sums of this package.
 type Input int
 
 // The inputs that an InputError can name.
@@ -21,7 +21,7 @@ const (
 	ConditionHour                // hour for which conditions are asked, s from midnight
 )
 
-// InputError says that a typed value lies outside what the sums can take.
+// InputError says that a typed value is outside what the sums can take.
 type InputError struct {
 	Input           Input
 	Value, Min, Max float64 // SI base units
@@ -32,8 +32,8 @@ func (e *InputError) Error() string {
 	return fmt.Sprintf("air: input %d is %g, outside %g to %g", e.Input, e.Value, e.Min, e.Max)
 }
 
-// within gives an *InputError unless min ≤ v ≤ max.
-func within(in Input, v, min, max float64) error {
+// checkRange returns an *InputError unless min ≤ v ≤ max.
+func checkRange(in Input, v, min, max float64) error {
 	if !(v >= min && v <= max) { // also refuses NaN
 		return &InputError{in, v, min, max}
 	}

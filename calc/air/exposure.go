@@ -13,14 +13,15 @@ const ppm unit.Share = 1e-6
 type Exposure struct {
 	Agency     string
 	EightHours unit.Share // mean over a working day, by volume
-	Short      unit.Share // for a short while, mostly 15 min
-	IsCeiling  bool       // the short one is never to be passed
+	Short      unit.Share // for a short time, mostly 15 min
+	IsCeiling  bool       // the short-term limit is never to be exceeded
 	Dated      string     // year of the figure, or of the list that holds it; from memory but for Australia's
 	Source     source.Ref
 	Mark       source.Mark
 }
 
-// Exposures are the limits by agency, the lowest first. Local rules stand above them.
+// Exposures are the limits by agency, the lowest first. Local rules take
+// precedence.
 var Exposures = []Exposure{
 	{"ACGIH (US)", 10 * ppm, 20 * ppm, false, "2020", source.ACGIH.At("styrene"), source.FromMemory},
 	{"Germany", 20 * ppm, 40 * ppm, false, "2006", source.TRGS900.At("styrene"), source.FromMemory},

@@ -16,7 +16,7 @@ type Limits struct {
 	Least, Most     unit.Temperature           // of the surface
 	Driest, Dampest unit.Share                 // relative humidity of the air
 	Margin          unit.TemperatureDifference // of the surface over the dew point
-	Cure            unit.Time                  // how long after the last of it margin and least temperature must hold
+	Cure            unit.Time                  // how long after the last of the coat margin and least temperature must hold
 }
 
 // longestCure bounds the search through the cure.
@@ -26,12 +26,12 @@ const longestCure = 7 * unit.Day
 // Range: Least ≤ Most ≤ 100 °C, 0 ≤ Driest ≤ Dampest ≤ 1, Margin 0 to 20 °C, Cure 0 to 7 days. Errors: *InputError.
 func (l Limits) Validate() error {
 	for _, err := range []error{
-		within(CardTemperature, float64(l.Least), 0, float64(l.Most)),
-		within(CardTemperature, float64(l.Most), float64(l.Least), float64(unit.ZeroCelsius+100)),
-		within(CardHumidity, float64(l.Driest), 0, float64(l.Dampest)),
-		within(CardHumidity, float64(l.Dampest), float64(l.Driest), 1),
-		within(CardMargin, float64(l.Margin), 0, 20),
-		within(CureTime, float64(l.Cure), 0, float64(longestCure)),
+		checkRange(CardTemperature, float64(l.Least), 0, float64(l.Most)),
+		checkRange(CardTemperature, float64(l.Most), float64(l.Least), float64(unit.ZeroCelsius+100)),
+		checkRange(CardHumidity, float64(l.Driest), 0, float64(l.Dampest)),
+		checkRange(CardHumidity, float64(l.Dampest), float64(l.Driest), 1),
+		checkRange(CardMargin, float64(l.Margin), 0, 20),
+		checkRange(CureTime, float64(l.Cure), 0, float64(longestCure)),
 	} {
 		if err != nil {
 			return err
@@ -40,8 +40,8 @@ func (l Limits) Validate() error {
 	return nil
 }
 
-// Conditions are what the limits are held against, at one time. A surface that
-// was not measured has a band.
+// Conditions are what the limits are compared with, at one time. A surface that
+// wasn't measured has a band.
 type Conditions struct {
 	At               unit.Time
 	Coldest, Hottest unit.Temperature // of the surface
@@ -61,13 +61,13 @@ const (
 	TooNearDew                  // surface too little above the dew point
 )
 
-// demand is how a condition is read: its value, its limit and their scale, and
+// demand is how a condition is checked: its value, its limit and their scale, and
 // whether the value must stay below the limit.
 type demand struct {
-	scale  unit.Scale
-	value  func(Conditions) float64
-	limit  func(Limits) float64
-	isRoof bool
+	scale     unit.Scale
+	value     func(Conditions) float64
+	limit     func(Limits) float64
+	isCeiling bool
 }
 
 var demands = [...]demand{
@@ -82,10 +82,11 @@ var demands = [...]demand{
 // Scale is the scale in which a finding of the condition is read.
 func (k Condition) Scale() unit.Scale { return demands[k].scale }
 
-// every is all conditions; lasting are those that must hold through the cure.
+// allConditions lists every condition; lasting lists those that must hold through
+// the cure.
 var (
-	every   = []Condition{TooCold, TooHot, TooDry, TooDamp, TooNearDew}
-	lasting = []Condition{TooCold, TooNearDew}
+	allConditions = []Condition{TooCold, TooHot, TooDry, TooDamp, TooNearDew}
+	lasting       = []Condition{TooCold, TooNearDew}
 )
 
 // Finding says which condition is missed, by what value, and when.
@@ -101,7 +102,7 @@ const slack = 1e-6
 // room is how far the condition is from being missed; negative: it is missed.
 func (l Limits) room(k Condition, c Conditions) float64 {
 	d := demands[k]
-	if d.isRoof {
+	if d.isCeiling {
 		return d.limit(l) - d.value(c) + slack
 	}
 	return d.value(c) - d.limit(l) + slack
@@ -111,11 +112,11 @@ func (l Limits) finding(k Condition, c Conditions) Finding {
 	return Finding{k, demands[k].value(c), demands[k].limit(l), c.At}
 }
 
-// Findings lists the conditions that are missed. None is no clearance: it says
-// nothing of the cure to come.
+// Findings lists the conditions that are missed. None found is no clearance: it
+// says nothing of the cure to come.
 func (l Limits) Findings(c Conditions) []Finding {
 	var list []Finding
-	for _, k := range every {
+	for _, k := range allConditions {
 		if !(l.room(k, c) >= 0) { // also for NaN
 			list = append(list, l.finding(k, c))
 		}
@@ -123,7 +124,7 @@ func (l Limits) Findings(c Conditions) []Finding {
 	return list
 }
 
-// Fit holds a card's limits against a surface through a day.
+// Fit compares a card's limits with a surface through a day.
 type Fit struct {
 	day     Day
 	surface Surface

@@ -17,9 +17,9 @@ const (
 
 var content = working.In("h", "styrene in the product as it goes on", unit.InPercent, leastContent, mostContent)
 
-// ThinnedContent is the styrene content once styrene or wax solution was added,
-// h' = (h + s) ÷ (1 + s), shares by mass, s per mass of product. Wax solution
-// counts whole as styrene.
+// ThinnedContent is the styrene content once styrene or wax solution was added, h' = (h
+// + s) ÷ (1 + s), shares by mass, s per mass of product. Wax solution counts wholly as
+// styrene.
 // Range: h 0 to 0.6, s 0 to 0.2. Errors: *working.RangeError. Source: balance of masses.
 var ThinnedContent = working.Of2("h' = (h + s) ÷ (1 + s)", source.House.At("balance of masses"), source.Exact,
 	working.In("h'", "styrene in the product as it goes on", unit.InPure, 0, 1),
@@ -29,10 +29,10 @@ var ThinnedContent = working.Of2("h' = (h + s) ÷ (1 + s)", source.House.At("bal
 	},
 	func(h, s unit.ByMass) unit.ByMass { return (h + s) / (1 + s) })
 
-// BoatEmission is the styrene given off by gel coat by the rule for boat
-// builders, for every way of putting it on: B = 0.445 × h^1.675, g/kg, h in %.
-// The rule counts methyl methacrylate with the styrene: a gel coat that holds it
-// has a larger h.
+// BoatEmission is the styrene given off by gel coat by the rule for boat builders,
+// for every way of putting it on: B = 0.445 × h^1.675, g/kg, h in %. The rule
+// counts methyl methacrylate with the styrene: a gel coat that contains it has a
+// larger h.
 // Range: 1 to 60 % by mass. Errors: *working.RangeError.
 // Source: 40 CFR 63 Subpart VVVV, Table 3.
 var BoatEmission = working.Of1("B = 0.445 × h^1.675", source.CFR63VVVV.At("Table 3"), source.Published,
@@ -67,7 +67,7 @@ func unified(formula string, low, slope, less float64) working.Rule1[unit.ByMass
 		func(h unit.ByMass) unit.Emission { return unit.Emission(max(low*float64(h), slope*float64(h)-less)) })
 }
 
-// LargerEmission is the one that is shown: E = max(B, U).
+// LargerEmission is the emission that is shown: E = max(B, U).
 // Range: 0 to 600 g/kg. Errors: *working.RangeError. Source: our own choice of two published rules.
 var LargerEmission = working.Of2("E = max(B, U)", source.House.At("the larger of two published rules"), source.Calculated,
 	working.In("E", "styrene given off", unit.InGramPerKilogram, 0, 600),
@@ -106,7 +106,7 @@ var GivenOff = working.Of2("m = E × M", source.CFR63VVVV.At("Table 3"), source.
 	},
 	func(e unit.Emission, m unit.Mass) unit.Mass { return unit.Mass(float64(e) * float64(m)) })
 
-// LeavesWithin is how long a coat gives styrene off: all of it within one hour.
+// LeavesWithin is how long a coat gives off styrene: all of it within one hour.
 // Source: our own assumption, on the short side.
 var LeavesWithin = working.Given(unit.Hour, "time in which a coat gives off its styrene", unit.InHour,
 	"taken short, to be safe", source.Assumption)

@@ -106,9 +106,9 @@ func TestACupIsBeyondADoor(t *testing.T) {
 	q, err := air.StyreneAir(g, air.LowestExposure().Limit(), celsius(25), air.MixingFactor)
 	require.NoError(t, err)
 	assert.InDelta(t, 10570, unit.InCubicMetrePerHour.From(float64(q.Value)), 30, "0.5 × 0.445 × 36^1.675 g/h over 42.57 mg/m³, five times")
-	assert.True(t, air.BeyondDoor(q.Value))
-	assert.True(t, air.BeyondDoor(unit.AirFlow(math.NaN())))
-	assert.False(t, air.BeyondDoor(unit.Of[unit.AirFlow](1000, unit.InCubicMetrePerHour)))
+	assert.True(t, air.ExceedsDoorAir(q.Value))
+	assert.True(t, air.ExceedsDoorAir(unit.AirFlow(math.NaN())))
+	assert.False(t, air.ExceedsDoorAir(unit.Of[unit.AirFlow](1000, unit.InCubicMetrePerHour)))
 	assert.Len(t, q.Step.Texts(), 7)
 }
 

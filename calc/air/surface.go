@@ -6,8 +6,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Offset is how far a surface's temperature lies above the air's: a measured
-// one has one value, an allowance a least and a most.
+// Offset is how far a surface's temperature is above the air's: a measured one has
+// one value, an allowance has a least and a most.
 type Offset struct {
 	Least, Most working.Figure[unit.TemperatureDifference]
 }
@@ -31,7 +31,7 @@ func Measured(surface, air working.Figure[unit.Temperature]) (Offset, error) {
 	return Offset{d, d}, err
 }
 
-// Colour is how a surface takes up the sun.
+// Colour is how much of the sun a surface absorbs.
 type Colour int
 
 // The colours.
@@ -41,7 +41,7 @@ const (
 	Dark
 )
 
-// Place is what a surface that can't be measured stands under.
+// Place is what is over a surface that wasn't measured.
 type Place int
 
 // The places.
@@ -52,17 +52,17 @@ const (
 )
 
 // sunMost is how far the sun may warm a surface over the air. In print: at 31 °C a white deck of
-// 43 °C and a dark one of 54 °C; at 21 °C a dark hull of 27 °C and a grey deck
-// of 46 °C. Dark is taken no cooler than grey. The least in the sun is none,
-// for a cloud, or a side that the sun only grazes.
+// 43 °C and a dark one of 54 °C; at 21 °C a dark hull of 27 °C and a grey deck of 46 °C. Dark is
+// taken no cooler than grey. The least is zero, for a cloud, or for a side that the sun only
+// grazes.
 var sunMost = [...]unit.TemperatureDifference{White: 12, Mid: 25, Dark: 25}
 
-// nightLeast is how far a clear sky may cool a surface below the air, of any
-// colour: an assumption; 3 to 6 °C are told of car roofs and decks.
+// nightLeast is how far a clear sky may cool a surface of any colour below the air:
+// an assumption; 3 to 6 °C is reported of car roofs and decks.
 const nightLeast unit.TemperatureDifference = -5
 
-// Allowance is the offset allowed for where nothing was measured. Its width is
-// its uncertainty: an infrared reading replaces it.
+// Allowance is the offset assumed where nothing was measured. Its width is its
+// uncertainty: an infrared reading replaces it.
 // Source: common practice for the sun, assumption for shade and night sky.
 func Allowance(c Colour, p Place) Offset {
 	least, most, mark := unit.TemperatureDifference(0), unit.TemperatureDifference(0), source.Assumption
@@ -78,8 +78,8 @@ func Allowance(c Colour, p Place) Offset {
 	return Offset{give(least, "surface over air, at least"), give(most, "surface over air, at most")}
 }
 
-// Surface is how a surface stands against the air: by an allowance from sunrise
-// to sunset and by night, and for two hours after it was measured by that.
+// Surface is how warm a surface is beside the air: by an allowance for the day and
+// one for the night, and for two hours after it was measured, by the measurement.
 type Surface struct {
 	Day, Night Offset
 	isOpen     bool // under the open sky
@@ -88,12 +88,12 @@ type Surface struct {
 	isMeasured bool
 }
 
-// Holds is how long a measured offset holds.
-// Source: our own assumption: the sun comes round in it.
-const Holds = 2 * unit.Hour
+// HoldsFor is how long a measured offset holds.
+// Source: our own assumption: by then the sun has come round.
+const HoldsFor = 2 * unit.Hour
 
-// Under is a surface that wasn't measured: under a roof, or where the sun
-// reaches it by day and the sky by night.
+// Under is a surface that wasn't measured: under a roof, or open to the sun by day
+// and the sky by night.
 func Under(c Colour, isOpen bool) Surface {
 	if !isOpen {
 		return Surface{Day: Allowance(c, Shade), Night: Allowance(c, Shade)}
@@ -102,8 +102,8 @@ func Under(c Colour, isOpen bool) Surface {
 }
 
 // MeasuredAt is the surface with an offset that was measured at a time from
-// midnight: it holds for Holds, and where the part stands in the open it is by
-// night no warmer than the allowance, measured or not.
+// midnight: it holds for HoldsFor, and at night, in the open, it is no warmer than the
+// allowance.
 func (s Surface) MeasuredAt(o Offset, at unit.Time) Surface {
 	s.measured, s.at, s.isMeasured = o, at, true
 	return s
@@ -111,7 +111,7 @@ func (s Surface) MeasuredAt(o Offset, at unit.Time) Surface {
 
 // IsMeasured says if a measured offset holds at a time from midnight.
 func (s Surface) IsMeasured(at unit.Time) bool {
-	return s.isMeasured && at >= s.at && at < s.at+Holds
+	return s.isMeasured && at >= s.at && at < s.at+HoldsFor
 }
 
 // By is the offset at a time from midnight.
@@ -131,8 +131,8 @@ func (s Surface) By(d Day, at unit.Time) Offset {
 	return Offset{noWarmer(s.measured.Least, allowed.Least), noWarmer(s.measured.Most, allowed.Most)}
 }
 
-// noWarmer is a measured offset by night, with its working; where the rule can't
-// take the figures the allowance stands.
+// noWarmer is a measured offset by night, with its working; the allowance where the
+// rule can't take the figures.
 func noWarmer(measured, allowed working.Figure[unit.TemperatureDifference]) working.Figure[unit.TemperatureDifference] {
 	f, err := ByNight.Figure(measured, allowed)
 	if err != nil {

@@ -8,7 +8,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// What is taken of styrene and of the air.
+// The properties of styrene and of the air.
 var (
 	// StyreneMolarMass is 104.15 g/mol. Source: NIOSH pocket guide.
 	StyreneMolarMass = working.Given(unit.MolarMass(0.10415), "molar mass of styrene", unit.InGramPerMole,
@@ -67,16 +67,17 @@ func StyreneAir(rate working.Figure[unit.MassFlow], limit working.Figure[unit.Sh
 	return AirFor.Figure(k, rate, c)
 }
 
-// DoorAir is more than an open door can be counted on to let in: a door of 2 m²,
-// a light air of 1 m/s, and the 0.3 of area times wind that enters an opening
-// aslant to it make 0.6 m³/s, or 2160 m³/h; rounded down.
-// Source: our own assumption; the 0.25 to 0.35 for slant wind from memory.
+// DoorAir is more than an open door can be counted on to let in: with a door of 2
+// m², a light air of 1 m/s, and the 0.3 of area times wind that enters an opening
+// at an angle to it, 0.6 m³/s or 2160 m³/h; rounded down.
+// Source: our own assumption; the 0.25 to 0.35 for wind at an angle from memory.
 var DoorAir = working.Given(unit.AirFlow(2000./3600), "air through an open door", unit.InCubicMetrePerHour,
 	"2 m² of door, wind of 1 m/s aslant", source.Assumption)
 
-// BeyondDoor says that air alone can't keep the limit. False is no clearance:
-// the breathing zone over a wet surface has more than the shed's mean.
-func BeyondDoor(need unit.AirFlow) bool { return !(need <= DoorAir.Value) }
+// ExceedsDoorAir says if no open door lets in the air that is needed. False is no
+// clearance: the air breathed over a wet surface holds more vapour than the shed's
+// mean.
+func ExceedsDoorAir(need unit.AirFlow) bool { return !(need <= DoorAir.Value) }
 
 // ShareOfLimit is how much of a limit a mass of vapour reaches when all of it
 // stays in a closed space, x = m × 1000 ÷ (V × c), m in g, V in m³, c in mg/m³.
@@ -104,8 +105,8 @@ var StyreneVapour = working.Of1("P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(
 		return unit.Pressure(math.Exp(105.93 - 8685.9/k - 12.42*math.Log(k) + 7.5583e-6*k*k))
 	})
 
-// Saturated is the share of air that styrene vapour can take up at all,
-// X = 10⁶ × P ÷ p, in ppm by volume.
+// Saturated is the largest share of the air that styrene vapour can be, X = 10⁶ × P
+// ÷ p, in ppm by volume.
 // Range: P 0 to 10 kPa, p 60 to 110 kPa. Errors: *working.RangeError.
 // Source: Procedures for Working with Chemicals in Laboratories, p. 196.
 var Saturated = working.Of2("X = 1000000 × P ÷ p", source.PrudentPractices.At("p. 196"), source.Published,
@@ -150,7 +151,7 @@ func InSpace(m working.Figure[unit.Mass], v working.Figure[unit.Volume], t worki
 	return CappedShare.Figure(all, most, StyreneExplosive)
 }
 
-// Danger is how near a closed space comes to the explosive limit.
+// Danger is how close a closed space comes to the explosive limit.
 type Danger int
 
 // The dangers.

@@ -6,17 +6,17 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Interval is a stretch of time from midnight, its end left out.
+// Interval is a stretch of time from midnight, its end excluded.
 type Interval struct{ From, To unit.Time }
 
-// Window is a stretch in which material may go on: at any time of it every
-// condition holds, and margin and least temperature hold through the cure after it.
+// Window is a stretch in which material may go on: throughout it every condition
+// holds, and margin and least temperature hold through the cure that follows.
 type Window struct {
 	Interval           // From: earliest start; To: time to stop
 	Closing  []Finding // why it ends; none where it ends with the hours that were asked for
 }
 
-// LatestStart is when a coat that takes so long to lay must have been begun.
+// LatestStart is when a coat that takes the given time to lay must have been begun.
 // It is false where the window is shorter than that.
 func (w Window) LatestStart(laying unit.Time) (unit.Time, bool) {
 	return w.To - laying, laying >= 0 && w.To-laying >= w.From
@@ -39,14 +39,14 @@ func (f Fit) Windows(asked Interval) ([]Window, error) {
 		}
 	}
 	var list []Window
-	for _, open := range intersect(f.holding(asked, every...), starts) {
+	for _, open := range intersect(f.holding(asked, allConditions...), starts) {
 		list = append(list, Window{open, f.closing(open.To, asked.To)})
 	}
 	return list, nil
 }
 
-// SurfaceWithin lists when the whole of a surface's band lies between two
-// temperatures, the ends of a dose table for one.
+// SurfaceWithin lists when the whole of a surface's band is between two
+// temperatures, such as the ends of a dose table.
 // Range: least ≤ most; 0:00 ≤ From < To ≤ 48:00. Errors: *InputError.
 func SurfaceWithin(d Day, s Surface, least, most unit.Temperature, asked Interval) ([]Interval, error) {
 	if err := asked.validate(); err != nil {
@@ -60,13 +60,13 @@ func SurfaceWithin(d Day, s Surface, least, most unit.Temperature, asked Interva
 }
 
 func (i Interval) validate() error {
-	if err := within(AskedHours, float64(i.From), 0, float64(longestAsked)); err != nil {
+	if err := checkRange(AskedHours, float64(i.From), 0, float64(longestAsked)); err != nil {
 		return err
 	}
 	if i.From == i.To {
 		return &InputError{AskedHours, float64(i.To), float64(i.From), float64(longestAsked)}
 	}
-	return within(AskedHours, float64(i.To), float64(i.From), float64(longestAsked))
+	return checkRange(AskedHours, float64(i.To), float64(i.From), float64(longestAsked))
 }
 
 // closing finds why a window ends, a moment after its end.
@@ -81,19 +81,19 @@ func (f Fit) closing(end, askedEnd unit.Time) []Finding {
 	return f.Through(end + moment)
 }
 
-// piece is a stretch between two turns of the day. On it the air only rises or
-// only falls and the offset stands, so that every condition, being read off the
-// air temperature, is won or lost at most once.
+// piece is a stretch between two turns of the day. On it the air only rises or only
+// falls and the offset is constant, so that every condition, which follows from the
+// air temperature, begins or ceases to hold at most once.
 type piece struct {
 	Interval
 	offset Offset
 }
 
-// pieces cuts an interval at sunrise, 15:00 and sunset, at the reading of the
-// air, and where a measured surface begins and ends to hold.
+// pieces cuts an interval at sunrise, 15:00 and sunset, at the reading of the air,
+// and where a measured offset begins and ceases to hold.
 func pieces(d Day, s Surface, whole Interval) []piece {
 	cuts := []unit.Time{whole.From, whole.To}
-	for _, at := range []unit.Time{d.reading.At, s.at, s.at + Holds} {
+	for _, at := range []unit.Time{d.reading.At, s.at, s.at + HoldsFor} {
 		if at > whole.From && at < whole.To {
 			cuts = append(cuts, at)
 		}
@@ -135,7 +135,7 @@ func (f Fit) holding(whole Interval, conditions ...Condition) []Interval {
 }
 
 // heldOn halves a piece until it knows, to a millisecond, where the condition
-// is won or lost on it.
+// begins or ceases to hold on it.
 func (f Fit) heldOn(p piece, k Condition) Interval {
 	holds := func(at unit.Time) bool { return f.limits.room(k, f.under(p.offset, at)) >= 0 }
 	first, last := holds(p.From), holds(p.To)
@@ -161,7 +161,7 @@ func (f Fit) heldOn(p piece, k Condition) Interval {
 
 func meet(a, b Interval) Interval { return Interval{max(a.From, b.From), min(a.To, b.To)} }
 
-// intersect gives what two lists of separate intervals share.
+// intersect gives what two lists of separate intervals have in common.
 func intersect(a, b []Interval) []Interval {
 	var list []Interval
 	for _, x := range a {

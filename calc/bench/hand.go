@@ -114,7 +114,7 @@ func (b gelling) opened() {
 		if !b.isOfTin(t) || t.Day != b.now.Date || t.Temperature.Value < end-1e-9 || t.Mass.Value > cure.TestCup*(1+1e-9) {
 			continue
 		}
-		opened, err := b.work.Opens(chain.GelOf(b.out.Card), b.cupTest(t))
+		opened, err := b.work.OpenedBy(chain.GelOf(b.out.Card), b.cupTest(t))
 		if err != nil || b.out.Opened != nil && opened.UpTo <= b.out.Opened.UpTo {
 			continue
 		}

@@ -16,7 +16,7 @@ var ErrNoSurface = errors.New("bench: the temperature of the surface isn't known
 // how long to wait at this temperature, what warming does, when to scrape. It goes
 // by the surface as it was read today, else as it was when the cup was weighed, by
 // the catalyst that went in, and by the tests of its tin.
-// Errors: plan.ErrNoCard, ErrNoSurface; as cure.Gel.GoesOff, with what is known
+// Errors: plan.ErrNoCard, ErrNoSurface; as cure.Gel.Stuck, with what is known
 // even so.
 func Stuck(p *plan.Plan, cup string, now Now) (cure.Stuck, error) {
 	for i := range p.Job.Cups {
@@ -44,7 +44,7 @@ func Stuck(p *plan.Plan, cup string, now Now) (cure.Stuck, error) {
 		} else if share.Step == nil {
 			share = b.out.Gel.Catalyst
 		}
-		return b.out.Gel.GoesOff(surface, share)
+		return b.out.Gel.Stuck(surface, share)
 	}
 	return cure.Stuck{}, plan.ErrNoCard
 }

@@ -73,7 +73,7 @@ func (b vapours) vapour() Vapour {
 	v.Air = b.airFor(&q, soon, air.LeavesWithin, v.Limit)
 	v.Day = b.byMethod(&q, GivenOff{b.out.Method, cups, soon})
 	v.DayAir = b.airFor(&q, dayTotal(v.Day), limitIsOver, v.Limit)
-	v.Known, v.IsBeyond = q.Err == nil, air.BeyondDoor(v.Air.Value) || air.BeyondDoor(v.DayAir.Value)
+	v.Known, v.IsBeyond = q.Err == nil, air.ExceedsDoorAir(v.Air.Value) || air.ExceedsDoorAir(v.DayAir.Value)
 	b.spaces(&v, soon)
 	return v
 }

@@ -5,8 +5,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Layer is what a coat or fill puts on. A zero limit is not known and isn't
-// held; a limit is the card's.
+// Layer is what a coat or fill puts on. The limits are the card's; one of zero
+// isn't known and isn't checked.
 type Layer struct {
 	Material     Material
 	IsWaxed      bool // wax in the coat: flow coat
@@ -14,7 +14,7 @@ type Layer struct {
 	HasTestPatch bool // a patch of it on this ground was tried and logged
 
 	Wet, WetLeast, WetAsk, WetMost    unit.WetFilm // in one coat
-	Coats                             int          // of such a wet film, in one go
+	Coats                             int          // of such a wet film, in one round
 	CuredMost                         unit.DryFilm // left in the end, against cracks
 	Thinner, ThinnerAsk, ThinnerMost  unit.Share   // wax solution counted in, one basis
 	Wax                               unit.ByMass  // wax solution per product; 0: not said
@@ -31,7 +31,7 @@ type Base struct {
 	Age          unit.Time // since the ground was put on, at 20 °C; 0: not said
 }
 
-// Key is the stable word of a check.
+// Key names a check; it never changes.
 type Key string
 
 // The checks of a sequence, and of the film through it.
@@ -52,7 +52,7 @@ const (
 // Keys lists every check, so that each can be given its sentence.
 var Keys = []Key{OnGround, UnderWater, OpenCoat, WetFilm, Thinning, Waxing, SandSoon, MeanLeft, ThinLeft, GoThrough, CrackLimit}
 
-// Finding is what a check has to say about a step. Which step and check, how
+// Finding is what a check has to say about a step: which step and check, how
 // firmly, on what ground, and what fixes it.
 type Finding struct {
 	Rule        Key
@@ -63,7 +63,7 @@ type Finding struct {
 	Requirement Requirement // of OnGround
 
 	Got, Limit float64    // SI
-	Scale      unit.Scale // of both; nil: the finding has no figure
+	Scale      unit.Scale // of both; NoScale: the finding has no figure
 	IsUnknown  bool       // Got was never said
 	Near       Near       // of WetFilm
 	Source     source.Ref
@@ -71,11 +71,11 @@ type Finding struct {
 }
 
 // finding has a figure against a limit.
-func finding(s Severity, m Fix, got, limit float64, scale unit.Scale) Finding {
-	return Finding{Severity: s, Fix: m, Got: got, Limit: limit, Scale: scale}
+func finding(s Severity, fix Fix, got, limit float64, scale unit.Scale) Finding {
+	return Finding{Severity: s, Fix: fix, Got: got, Limit: limit, Scale: scale}
 }
 
-// check is one check of a sequence: it looks at a step and at what lies there.
+// check is one check of a sequence: it looks at a step and at what is below it.
 type check struct {
 	key    Key
 	from   source.Ref
@@ -93,8 +93,8 @@ type sight struct {
 	isBelowWater bool
 }
 
-// Check holds a sequence against every check, step by step. It doesn't know
-// the film: Shortfalls does.
+// Check runs every check on a sequence, step by step. It doesn't know the film:
+// Shortfalls does.
 func Check(base Base, steps []Step) []Finding {
 	var list []Finding
 	now := start(base)
@@ -136,13 +136,13 @@ func start(b Base) state {
 	return state{ground: b.Ground, isSanded: b.IsSanded, grit: b.Grit, isWashed: b.IsWashed, age: b.Age, knowsAge: b.Age > 0}
 }
 
-// wait lets the ground grow older; a wait that isn't said leaves its age unknown.
+// wait ages the ground; a wait that isn't given leaves its age unknown.
 func (s *state) wait(t unit.Time) {
 	s.age += t
 	s.knowsAge = s.knowsAge && (t > 0 || s.below == nil)
 }
 
-// do leaves the ground as the step does.
+// do changes the ground as the step does.
 func (s *state) do(step Step) {
 	switch step.Kind {
 	case Coat, Fill:

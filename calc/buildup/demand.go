@@ -4,7 +4,7 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Severity is how firmly a finding stands.
+// Severity is how serious a finding is.
 type Severity int
 
 // The severities.
@@ -14,10 +14,10 @@ const (
 	Refuse                 // red until it is fixed
 )
 
-// Requirement is what a ground asks for before a layer goes on.
+// Requirement is what a ground needs before a layer goes on.
 type Requirement int
 
-// The wants.
+// The requirements.
 const (
 	Another   Requirement = iota // something else in between, or instead: nothing done to the ground helps
 	Sanding                      // with a last grade between two
@@ -25,7 +25,7 @@ const (
 	TestPatch                    // a test patch that was logged
 	Age                          // since the ground was put on
 	Window                       // within the ground's recoat window, or sanded
-	Dryness                      // can't be seen from here: said each time
+	Dryness                      // can't be checked from here: said each time
 	Promptly                     // within the hour of abrading: said each time
 )
 
@@ -66,7 +66,8 @@ var Fixes = []Fix{
 	MoreCoats, FewerCoats, LessThinner, OtherWax, MoreFilm, MoreEvenFilm, LessFilm,
 }
 
-// Demand is one thing that a ground asks for before a layer goes on.
+// Demand is one requirement of a ground before a layer goes on, and how firmly it
+// is made.
 type Demand struct {
 	Requirement Requirement
 	Severity    Severity // while it isn't met
@@ -83,8 +84,8 @@ const (
 	laminateCured = 3 * unit.Day
 )
 
-func another(s Severity, m Fix) Demand {
-	return Demand{Requirement: Another, Severity: s, Fix: m}
+func another(s Severity, fix Fix) Demand {
+	return Demand{Requirement: Another, Severity: s, Fix: fix}
 }
 
 func sanded(coarsest, finest int) Demand {

@@ -3,10 +3,10 @@
 // enough is left, what share of the area is expected to go through, and what
 // may follow what.
 //
-// A film has a mean and a spread from point to point. Where it is sanded, the
-// share that goes through is that of a normal distribution below zero; coats of
-// one layer are taken to be thick and thin in the same places, for one hand
-// laid them. It holds plain values, never a card.
+// A film has a mean and a spread from point to point. Where it is sanded, the share
+// that goes through is that of a normal distribution below zero; coats of one layer
+// are taken to be thick and thin in the same places, since one hand laid them. It
+// takes plain values, never a card.
 //
 //	a step              step.go
 //	film through steps  walk.go, rules.go

@@ -33,13 +33,13 @@ var Scaled = working.Of2("g = f × x", source.House.At("edge strips"), source.As
 	[]working.Arg{working.In("f", "film elsewhere", unit.InMicrometre, 0, mostFilm/10), working.In("x", "film of the region ÷ film elsewhere", unit.InPure, 0.1, 10)},
 	func(f unit.DryFilm, x unit.Factor) unit.DryFilm { return f * unit.DryFilm(x) })
 
-// Regions is a surface parted into its flat and its edge strips. A piece so
-// narrow that its strips meet is edge all over: its flat is no figure.
+// Regions is a surface divided into its flat and its edge strips. A piece so narrow
+// that its strips meet is all edge: its flat has no figure.
 type Regions struct{ Flat, Edge working.Figure[unit.Area] }
 
-// Part parts an area by the length of its edges and the width of a strip.
+// SplitRegions divides an area by the length of its edges and the width of a strip.
 // Errors: *working.RangeError.
-func Part(area working.Figure[unit.Area], edges, width working.Figure[unit.Length]) (Regions, error) {
+func SplitRegions(area working.Figure[unit.Area], edges, width working.Figure[unit.Length]) (Regions, error) {
 	edge, err := EdgeArea.Figure(edges, width)
 	if err != nil {
 		return Regions{}, err
@@ -51,8 +51,8 @@ func Part(area working.Figure[unit.Area], edges, width working.Figure[unit.Lengt
 	return Regions{flat, edge}, err
 }
 
-// InRegion gives the steps as they fall in a region where films and removals
-// are so many times those elsewhere. What was measured stays as it is.
+// InRegion gives the steps as they are in a region where films and removals are
+// multiples of those elsewhere. What was measured stays as it is.
 // Errors: *StepError.
 func InRegion(steps []Step, adds, takes working.Figure[unit.Factor]) ([]Step, error) {
 	out := make([]Step, len(steps))

@@ -18,7 +18,7 @@ func ExampleNeeded() {
 
 	steps[0].Film.AddsCV = share(0.65)
 	_, err := buildup.Needed(steps, 0, terms(0.05, 0))
-	var uneven *buildup.MoreEven
+	var uneven *buildup.TooUnevenError
 	if errors.As(err, &uneven) {
 		fmt.Printf("not by more film: its spread must be below %.0f %%\n", 100*uneven.Below)
 	}

@@ -120,7 +120,7 @@ func TestSolvedBackwardsAndWalkedForwards(t *testing.T) {
 		steps, at := randomSteps(random)
 		on := terms(0.01+0.2*random.Float64(), 30*random.Float64())
 		need, err := buildup.Needed(steps, at, on)
-		var uneven *buildup.MoreEven
+		var uneven *buildup.TooUnevenError
 		if errors.As(err, &uneven) {
 			continue
 		}
@@ -170,7 +170,7 @@ func TestNotByMoreFilmByAMoreEvenOne(t *testing.T) {
 	require.ErrorAs(t, at(limit-1e-5), &far)
 	assert.Equal(t, buildup.FilmNeeded, far.Rule)
 	assert.Greater(t, far.Value, 50000.)
-	var uneven *buildup.MoreEven
+	var uneven *buildup.TooUnevenError
 	require.True(t, errors.As(at(limit+1e-9), &uneven))
 	assert.InDelta(t, 1, uneven.Reach, 1e-6)
 	assert.InDelta(t, limit, float64(uneven.Below), 1e-9)
@@ -193,11 +193,11 @@ func TestMoreFilmLessThrough(t *testing.T) {
 }
 
 func TestEdgesGoFirst(t *testing.T) {
-	regions, err := buildup.Part(given[unit.Area](6, unit.InSquareMetre), given[unit.Length](10, unit.InMetre), given[unit.Length](25, unit.InMillimetre))
+	regions, err := buildup.SplitRegions(given[unit.Area](6, unit.InSquareMetre), given[unit.Length](10, unit.InMetre), given[unit.Length](25, unit.InMillimetre))
 	require.NoError(t, err)
 	assert.InDelta(t, 0.25, float64(regions.Edge.Value), 1e-12)
 	assert.InDelta(t, 5.75, float64(regions.Flat.Value), 1e-12)
-	narrow, err := buildup.Part(given[unit.Area](0.04, unit.InSquareMetre), given[unit.Length](2.08, unit.InMetre), given[unit.Length](25, unit.InMillimetre))
+	narrow, err := buildup.SplitRegions(given[unit.Area](0.04, unit.InSquareMetre), given[unit.Length](2.08, unit.InMetre), given[unit.Length](25, unit.InMillimetre))
 	require.NoError(t, err)
 	assert.Nil(t, narrow.Flat.Step)
 	assert.InDelta(t, 0.04, float64(narrow.Edge.Value), 1e-12)

@@ -3,7 +3,7 @@ package buildup
 // Ground is what a layer is put on.
 type Ground int
 
-// The grounds. The last three come about only within a build-up.
+// The grounds. The last three arise only within a build-up.
 const (
 	PolystyreneFoam Ground = iota
 	OtherFoam
@@ -20,7 +20,7 @@ const (
 	grounds
 )
 
-// groundWords names each ground in the trade's nouns, with a key that is saved.
+// groundWords gives each ground a key and a name in the words of the trade.
 var groundWords = [grounds]struct{ key, name string }{
 	PolystyreneFoam: {"polystyrene-foam", "polystyrene foam (EPS, XPS)"},
 	OtherFoam:       {"foam", "polyurethane or PVC foam"},
@@ -36,10 +36,10 @@ var groundWords = [grounds]struct{ key, name string }{
 	TwoPackCoat:     {"two-pack-coat", "two-pack coat of this build-up"},
 }
 
-// Key is the ground's stable word: "polystyrene-foam".
+// Key is the ground's stable key: "polystyrene-foam".
 func (g Ground) Key() string { return g.words().key }
 
-// String names the ground in the trade's nouns.
+// String names the ground in the words of the trade.
 func (g Ground) String() string { return g.words().name }
 
 func (g Ground) words() struct{ key, name string } {
@@ -52,8 +52,8 @@ func (g Ground) words() struct{ key, name string } {
 // Material is what a layer is made of.
 type Material int
 
-// The materials. Gel coat and flow coat are polyester or vinyl ester; primer of
-// high build is epoxy.
+// The materials. Gel coat and flow coat are polyester or vinyl ester; high-build
+// primer is epoxy.
 const (
 	Polyester Material = iota
 	VinylEster

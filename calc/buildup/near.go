@@ -6,9 +6,9 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Near is what would hold in the place of a wet film, all coats together: so
-// many equal coats of it; or, where no number of coats holds it, the nearest
-// films below and above that some number does. A zero film: there is none.
+// Near is what would do in place of a wet film, all coats together: a number of
+// equal coats of it; or, where no number of coats will do, the nearest films below
+// and above for which one does. A zero film: there is none.
 type Near struct {
 	Coats        int
 	Below, Above unit.WetFilm
@@ -16,8 +16,8 @@ type Near struct {
 	AboveCoats   int
 }
 
-// near looks for the fewest equal coats of a film that each lie between the
-// least and the most of a coat; a most of zero is no limit.
+// near looks for the fewest equal coats of a film that are each between the least
+// and the most of a coat; a most of zero is no limit.
 func near(all, least, most unit.WetFilm) Near {
 	const slack = unit.WetFilm(unit.Micrometre)
 	if most > 0 && most < least {

@@ -9,8 +9,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// MinForSpread is how many readings a spread is taken from: with fewer, chance
-// makes a film look evener than it is, and the planned spread stands.
+// MinForSpread is the fewest readings from which a spread is taken: with fewer,
+// chance makes a film look more even than it is, and the planned spread is kept.
 // Source: assumption.
 const MinForSpread = 5
 
@@ -33,8 +33,9 @@ type Measured struct {
 // ErrNoReadings says that there is nothing to take a mean of.
 var ErrNoReadings = errors.New("buildup: no readings, or one that is no film")
 
-// Measure takes the readings of one film, each as it will cure, to a mean and a
-// spread. Range: readings 0 to 50 mm, one of them above zero. Errors: ErrNoReadings.
+// Measure turns the readings of one film, each as it will cure, into a mean and a
+// spread. Range: readings 0 to 50 mm, one of them above zero. Errors:
+// ErrNoReadings.
 func Measure(readings []working.Figure[unit.DryFilm]) (m Measured, err error) {
 	sum := 0.0
 	steps := make([]*working.Step, len(readings))
@@ -68,7 +69,7 @@ func Measure(readings []working.Figure[unit.DryFilm]) (m Measured, err error) {
 	return m, nil
 }
 
-// AsCoated puts measured coats in the place of the planned film of each go.
+// AsCoated puts measured coats in place of the planned film of each round.
 func (f Film) AsCoated(m Measured) Film {
 	f.Adds = m.Mean
 	if m.CV.Step != nil {
@@ -77,8 +78,8 @@ func (f Film) AsCoated(m Measured) Film {
 	return f
 }
 
-// AsFound puts a measured film in the place of all that was counted up to the
-// step; planned is the spread where too few readings were taken for one.
+// AsFound puts a measured film in place of everything counted up to the step;
+// planned is the spread where too few readings were taken for one.
 func (f Film) AsFound(m Measured, planned working.Figure[unit.Share]) Film {
 	f.Found, f.FoundCV = m.Mean, planned
 	if m.CV.Step != nil {

@@ -8,17 +8,17 @@ import (
 	"shedreckoner/calc/working"
 )
 
-const mostFilm = 50000 // µm: more than any film a coat or sanding is reckoned with
+const mostFilm = 50000 // µm: more than any film that is coated or sanded
 
 func film(symbol, meaning string) working.Arg {
 	return working.In(symbol, meaning, unit.InMicrometre, 0, mostFilm)
 }
 
 // Rounds is the film of a step done several times: F = n × f. Range: 1 to 50
-// goes. Source: elementary geometry.
-var Rounds = working.Of2("F = n × f", source.Geometry.At("equal goes"), source.Exact,
-	film("F", "film of all goes"),
-	[]working.Arg{working.In("n", "goes", unit.InPure, 1, MaxRounds), film("f", "film of one go")},
+// rounds. Source: elementary geometry.
+var Rounds = working.Of2("F = n × f", source.Geometry.At("equal rounds"), source.Exact,
+	film("F", "film of all rounds"),
+	[]working.Arg{working.In("n", "rounds", unit.InPure, 1, MaxRounds), film("f", "film of one round")},
 	func(n unit.Factor, f unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * f })
 
 // StepSpread is how uneven a step leaves a film: s = c × F, c the sd from
@@ -49,8 +49,8 @@ var Left = working.Of2("m = F − R", source.Geometry.At("difference"), source.E
 	[]working.Arg{film("F", "film put on"), film("R", "film taken")},
 	func(f, r unit.DryFilm) unit.DryFilm { return f - r })
 
-// ThinSide is the film that all but a chosen share of the area exceeds:
-// t = m − z × σ; below zero that share and more is through.
+// ThinSide is the film that all but a chosen share of the area exceeds: t = m − z ×
+// σ; below zero that share and more is sanded through.
 // Range: z 0 to 6. Source: normal distribution.
 var ThinSide = working.Of3("t = m − z × σ", source.House.At("film budget"), source.Assumption,
 	working.In("t", "film on the thin side", unit.InMicrometre, -7*mostFilm, mostFilm),
@@ -61,8 +61,8 @@ var ThinSide = working.Of3("t = m − z × σ", source.House.At("film budget"), 
 	},
 	func(m unit.DryFilm, z unit.Factor, sigma unit.DryFilm) unit.DryFilm { return m - unit.DryFilm(z)*sigma })
 
-// Through is the share of the area expected to have less than l left:
-// p = Φ((R + l − F) ÷ σ); with l = 0, to be through.
+// Through is the share of the area expected to have less than l left: p = Φ((R + l
+// − F) ÷ σ); with l = 0, to be sanded through.
 // Range: σ 0.001 µm to 100 mm. Source: normal distribution.
 var Through = working.Of4("p = Φ((R + l − F) ÷ σ)", source.House.At("film budget"), source.Assumption,
 	working.In("p", "share of the area expected to go through", unit.InPure, 0, 1),

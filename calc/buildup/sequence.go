@@ -9,10 +9,10 @@ import (
 const (
 	leastWax unit.ByMass = 0.01
 	mostWax  unit.ByMass = 0.03
-	overWax  unit.ByMass = 0.04 // refused: the next coat doesn't hold, nor does the sheen
+	overWax  unit.ByMass = 0.04 // refused over this: neither the next coat nor the sheen lasts
 )
 
-// checks are the checks of a sequence, in the order in which they are said.
+// checks are the checks of a sequence, in the order in which they are reported.
 var checks = []check{
 	{OnGround, source.Practice.At("ground against next layer"), source.CommonPractice, []Kind{Coat, Fill}, onGround},
 	{UnderWater, source.Practice.At("polyester filler takes up water"), source.CommonPractice, []Kind{Coat, Fill}, underWater},
@@ -23,12 +23,12 @@ var checks = []check{
 	{SandSoon, source.Practice.At("cured before it is sanded"), source.CommonPractice, []Kind{Sand, Polish}, sandSoon},
 }
 
-// onGround asks the ground's demands of the layer.
+// onGround checks the ground's demands before the layer.
 func onGround(s sight) []Finding {
 	var list []Finding
 	ground := s.now()
 	for _, d := range Demands(ground, s.Layer.Material) {
-		if f := wants[d.Requirement](s, d); f != nil {
+		if f := requirementChecks[d.Requirement](s, d); f != nil {
 			f.Ground, f.Requirement = ground, d.Requirement
 			list = append(list, *f)
 		}
@@ -36,8 +36,9 @@ func onGround(s sight) []Finding {
 	return list
 }
 
-// wants is how each want is looked for; what is met has no finding.
-var wants = map[Requirement]func(sight, Demand) *Finding{
+// requirementChecks says how each requirement is checked; one that is met has no
+// finding.
+var requirementChecks = map[Requirement]func(sight, Demand) *Finding{
 	Another:   open,
 	Dryness:   open,
 	Promptly:  open,
@@ -57,8 +58,8 @@ func unless(isMet bool, d Demand) *Finding {
 	return &Finding{Severity: d.Severity, Fix: d.Fix}
 }
 
-// sanding wants the ground sanded, and asks about a last grade that is known
-// and out of range.
+// sanding requires the ground to be sanded, and asks about a last grade that is
+// known and out of range.
 func sanding(s sight, d Demand) *Finding {
 	if !s.isSanded {
 		return unless(false, d)
@@ -85,7 +86,7 @@ func age(s sight, d Demand) *Finding {
 	return &f
 }
 
-// window wants the next coat neither before its ground bears it nor after the
+// window requires the next coat neither before the ground can take it nor after the
 // ground takes it without sanding.
 func window(s sight, d Demand) *Finding {
 	if s.isSanded {
@@ -151,7 +152,7 @@ func wetFilm(s sight) []Finding {
 	return nil
 }
 
-// beside says with a finding about one coat what would hold in its place.
+// beside adds to a finding about one coat what would do in its place.
 func (l Layer) beside(f Finding) []Finding {
 	f.Near = near(l.Wet*unit.WetFilm(max(l.Coats, 1)), l.WetLeast, l.WetMost)
 	return []Finding{f}

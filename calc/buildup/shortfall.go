@@ -7,9 +7,9 @@ import (
 
 var budget = source.House.At("film budget")
 
-// Shortfalls says where the film of a walk falls short of its least, where it
-// first goes through on more of the area than the chosen share, and where it is
-// left too thick to stay whole.
+// Shortfalls says where the film of a walk falls short of its least, where it is
+// first sanded through on more of the area than the chosen share, and where it is
+// left so thick that it cracks.
 func Shortfalls(steps []Step, points []Point, terms Terms) []Finding {
 	var list []Finding
 	say := func(k Key, at int, f Finding, mark source.Mark) {

@@ -16,18 +16,18 @@ import (
 // after R was taken is the larger root of (F − R − l)² = z²(c²F² + S²).
 // Source: our own method, from Left, Spread and ThinSide.
 var FilmNeeded = working.Method("least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest", source.House.At("film budget, backwards"), source.Calculated,
-	working.In("f", "film to put on, each go", unit.InMicrometre, 0, mostFilm))
+	working.In("f", "film to put on, each round", unit.InMicrometre, 0, mostFilm))
 
 // Need is the film that a step has to add.
 type Need struct {
-	Film   working.Figure[unit.DryFilm] // each go
-	By     int                          // index of the step that asks for most
+	Film   working.Figure[unit.DryFilm] // each round
+	By     int                          // index of the step that needs most
 	IsThin bool                         // for the thin side's sake; false: for the mean's
 }
 
-// MoreEven says that no film is thick enough for the chosen share, because it
-// grows uneven as fast as it grows thick: a more even one is.
-type MoreEven struct {
+// TooUnevenError says that no film is thick enough for the chosen share, because it
+// grows uneven as fast as it grows thick; a more even one is.
+type TooUnevenError struct {
 	Step  int
 	Reach float64    // z × CV, 1 or more
 	CV    unit.Share // the step's
@@ -35,13 +35,13 @@ type MoreEven struct {
 }
 
 // Error names the spread.
-func (e *MoreEven) Error() string {
+func (e *TooUnevenError) Error() string {
 	return fmt.Sprintf("buildup: step %d: at a spread of %g no film is enough, below %g one is", e.Step, float64(e.CV), float64(e.Below))
 }
 
-// Needed solves the build-up backwards: the film that the step at index at has
-// to add, each go, the other steps as they are. What the step adds now is of no
-// account, its CV is. A film over 50 mm is none. Errors: *StepError, *ShareError, *MoreEven.
+// Needed solves the build-up backwards: the film that the step at index at has to
+// add in each round, the other steps as they are. What the step adds now doesn't
+// matter; its CV does. A film over 50 mm is refused. Errors: *StepError, *ShareError, *TooUnevenError.
 func Needed(steps []Step, at int, terms Terms) (Need, error) {
 	z, err := solvable(steps, at, terms)
 	if err != nil {
@@ -50,7 +50,7 @@ func Needed(steps []Step, at int, terms Terms) (Need, error) {
 	need := Need{By: -1}
 	most := math.Inf(-1)
 	for _, m := range moments(steps) {
-		a, err := m.apart(steps, at, float64(terms.Unfairness.Value))
+		a, err := m.openAt(steps, at, float64(terms.Unfairness.Value))
 		if err != nil {
 			return Need{}, outOfRange(m.step, err)
 		}
@@ -60,7 +60,7 @@ func Needed(steps []Step, at int, terms Terms) (Need, error) {
 		film, isThin, ok := a.film(z, m.least(steps), m.isTaking)
 		if !ok {
 			cv := steps[at].Film.AddsCV.Value
-			return Need{}, &MoreEven{at, z * float64(cv), cv, unit.Share(1 / z)}
+			return Need{}, &TooUnevenError{at, z * float64(cv), cv, unit.Share(1 / z)}
 		}
 		if film > most {
 			most, need.By, need.IsThin = film, m.step, isThin
@@ -96,7 +96,7 @@ func solvable(steps []Step, at int, terms Terms) (float64, error) {
 	return float64(z.Value), err
 }
 
-// needSteps are the figures that a need was reckoned from.
+// needSteps are the figures that a need was worked out from.
 func needSteps(steps []Step, at int, terms Terms) []*working.Step {
 	list := []*working.Step{steps[at].Film.AddsCV.Step, terms.Thin.Step, terms.Unfairness.Step}
 	for i, s := range steps {
@@ -110,18 +110,18 @@ func needSteps(steps []Step, at int, terms Terms) []*working.Step {
 	return list
 }
 
-// apart is a moment with one step's film left open: n × x is that film.
-type apart struct {
+// openStep is a moment with one step's film left open: n × x is that film.
+type openStep struct {
 	n, cv         float64
 	others, taken float64 // film put on by other steps; film taken
 	otherSpread   float64
 	rest          float64 // spread of all but the film put on
 }
 
-// apart parts a moment's totals into the open step's film and the rest; n is
+// openAt divides a moment's totals into the open step's film and the rest; n is
 // zero where the open step has added nothing.
-func (m moment) apart(steps []Step, at int, unfairness float64) (apart, error) {
-	a := apart{cv: float64(steps[at].Film.AddsCV.Value)}
+func (m moment) openAt(steps []Step, at int, unfairness float64) (openStep, error) {
+	a := openStep{cv: float64(steps[at].Film.AddsCV.Value)}
 	rest := moment{done: slices.Clone(m.done)}
 	for i, d := range rest.done {
 		if d.step == at && !d.isFound {
@@ -135,11 +135,11 @@ func (m moment) apart(steps []Step, at int, unfairness float64) (apart, error) {
 	return a, err
 }
 
-// film is the open film, each go, that leaves the least; false where none
-// does. Films of other steps count as so much of the open one as has their
-// spread, for spreads within a layer add. The thin side is of no account where
+// film is the open film, in each round, that leaves the least; false where none
+// does. Films of other steps count as the amount of the open one that has their
+// spread, since spreads within a layer add. The thin side doesn't matter where
 // nothing was taken and nothing is asked of it.
-func (a apart) film(z float64, least Least, isTaking bool) (x float64, isThin, ok bool) {
+func (a openStep) film(z float64, least Least, isTaking bool) (x float64, isThin, ok bool) {
 	mean := (float64(least.Mean.Value) + a.taken - a.others) / a.n
 	if !isTaking && least.Thinnest.Step == nil {
 		return mean, false, true
@@ -155,8 +155,8 @@ func (a apart) film(z float64, least Least, isTaking bool) (x float64, isThin, o
 	return mean, false, true
 }
 
-// forShare is the larger root of (F − m)² = z²(c²F² + s²); false where z × c
-// is 1 or more, for then F − m never catches up with z × c × F.
+// forShare is the larger root of (F − m)² = z²(c²F² + s²); false where z × c is 1
+// or more, since F − m then never catches up with z × c × F.
 func forShare(m, c, z, s float64) (float64, bool) {
 	w, e := z*c, z*s
 	if !(w < 1) {

@@ -12,8 +12,8 @@ type Kind int
 
 // The kinds of step.
 const (
-	Coat   Kind = iota // a film is put on; with Takes, a go of coating and sanding back
-	Fill               // filler: the film counts anew above it
+	Coat   Kind = iota // a film is put on; with Takes, a round of coating and sanding back
+	Fill               // filler: the film above it is counted from zero
 	Sand               // film is taken
 	Polish             // film is taken
 	Wash               // water, soap, solvent wipe
@@ -36,7 +36,7 @@ const (
 	MaxRounds = 50
 )
 
-// Film is what a step does to the film, each go. A figure without a step is
+// Film is what a step does to the film in each round. A figure without a step is
 // nothing.
 type Film struct {
 	Adds     working.Figure[unit.DryFilm] // mean over the area
@@ -46,21 +46,21 @@ type Film struct {
 	Least    Least
 	NewLayer bool // of a coat: another material, its film counts from zero
 
-	// Found is the whole film of the layer as measured when the step is done;
-	// it stands in the place of all that was counted until then.
+	// Found is the whole film of the layer as measured when the step is done; it
+	// replaces everything counted until then.
 	Found   working.Figure[unit.DryFilm]
 	FoundCV working.Figure[unit.Share]
 }
 
-// Least is the least film that a step may leave; a figure without a step: none
-// is asked for.
+// Least is the least film that a step may leave; a figure without a step: none is
+// asked for.
 type Least struct {
 	Mean     working.Figure[unit.DryFilm] // over the area
 	Thinnest working.Figure[unit.DryFilm] // on the thin side
 }
 
-// goes is how often the step is done.
-func (s Step) goes() int { return max(s.Rounds, 1) }
+// round is how often the step is done.
+func (s Step) rounds() int { return max(s.Rounds, 1) }
 
 // adds says if the step adds film, takes if it takes some.
 func (f Film) adds() bool  { return f.Adds.Step != nil }
@@ -80,7 +80,7 @@ type StepCause int
 const (
 	TooManySteps StepCause = iota
 	TooManyRounds
-	NotACoat     // it was asked how much film a step must add that adds none
+	NotACoat     // asked how much film it must add, but it adds none
 	NoLaterPoint // nothing after the step depends on its film
 	OutOfRange   // a figure, or a sum of figures up to the step
 )
@@ -90,7 +90,7 @@ func (e *StepError) Error() string {
 	return fmt.Sprintf("buildup: step %d can't be used (cause %d)", e.Step, e.Cause)
 }
 
-// Unwrap gives the range that was left.
+// Unwrap gives the *working.RangeError.
 func (e *StepError) Unwrap() error { return e.Range }
 
 func outOfRange(step int, err error) error {

@@ -1,8 +1,7 @@
 package buildup
 
-// demands is what each ground asks for before a layer of each kind goes on it.
-// An empty cell asks for nothing. What lies
-// below water is for underWater. Source: common practice.
+// demands is what each ground needs before a layer of each kind goes on it. An
+// empty cell asks for nothing. Below water see underWater. Source: common practice.
 var demands = [grounds][columns][]Demand{
 	PolystyreneFoam: {
 		styrenics: {another(Refuse, EpoxyInstead)}, // styrene dissolves it
@@ -66,7 +65,7 @@ var demands = [grounds][columns][]Demand{
 	},
 }
 
-// Demands gives what a ground asks for before a layer of the material goes on.
+// Demands gives what a ground needs before a layer of the material goes on.
 func Demands(g Ground, m Material) []Demand {
 	if g < 0 || g >= grounds || m < 0 || m >= materials {
 		return nil

@@ -8,7 +8,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Terms is what a budget is reckoned with beside its steps.
+// Terms is what a budget is worked out with besides its steps.
 type Terms struct {
 	Thin       working.Figure[unit.Share]   // share of the area that may lie below the thin side
 	Unfairness working.Figure[unit.DryFilm] // sd of the ground from the plane that the board sands to
@@ -32,7 +32,7 @@ func (e *ShareError) Error() string {
 // Point is the state of the film after something was added or taken.
 type Point struct {
 	Step     int  // index
-	Go       int  // from 1
+	Round    int  // from 1
 	IsTaking bool // film was taken, not added
 	Mean     working.Figure[unit.DryFilm]
 	Thin     working.Figure[unit.DryFilm]
@@ -40,25 +40,25 @@ type Point struct {
 	Least    Least                      // that must be left here
 }
 
-// A mean below zero is short even where nothing is asked for.
+// isMeanShort says if the mean is short of its least; one below zero always is.
 func (p Point) isMeanShort() bool { return p.Mean.Value < p.Least.Mean.Value-filmSlack }
 
 func (p Point) isThinShort() bool {
 	return p.Least.Thinnest.Step != nil && p.Thin.Value < p.Least.Thinnest.Value-filmSlack
 }
 
-// filmSlack is a film too small to matter.
+// filmSlack is a film too thin to matter.
 const filmSlack = unit.DryFilm(0.01 * unit.Micrometre)
 
 // moment is what has been done to the layer at a point.
 type moment struct {
-	step, goes int
-	isTaking   bool
-	done       []done
+	step, round int
+	isTaking    bool
+	done        []done
 }
 
-// done is how often a step of the layer has added and taken, or that its film
-// was found by measuring.
+// done is how often a step of the layer has added and taken, or the fact that its
+// film was measured.
 type done struct {
 	step, added, taken int
 	isFound            bool
@@ -85,12 +85,12 @@ func moments(steps []Step) []moment {
 		}
 		if s.Film.Found.Step != nil {
 			layer = nil
-			point(i, s.goes(), s.Film.takes(), done{step: i, isFound: true})
+			point(i, s.rounds(), s.Film.takes(), done{step: i, isFound: true})
 			layer = []done{{step: i, isFound: true}}
 			continue
 		}
 		now := done{step: i}
-		for n := 1; n <= s.goes(); n++ {
+		for n := 1; n <= s.rounds(); n++ {
 			if s.Film.adds() {
 				now.added = n
 				point(i, n, false, now)
@@ -138,13 +138,13 @@ func (m moment) total(steps []Step) (t totals, err error) {
 		working.Sum(onSpreads, spreadOn...), working.Sum(offSpreads, spreadOff...)}, nil
 }
 
-// part adds a step's film and spread over its goes to the lists.
+// part adds a step's film and spread over its rounds to the lists.
 func part(films, spreads []working.Figure[unit.DryFilm], times int, film working.Figure[unit.DryFilm], cv working.Figure[unit.Share]) (f, s []working.Figure[unit.DryFilm], err error) {
 	if times == 0 {
 		return films, spreads, nil
 	}
 	if times > 1 {
-		n := working.Given(unit.Factor(times), "goes", unit.InPure, "", source.Typed)
+		n := working.Given(unit.Factor(times), "rounds", unit.InPure, "", source.Typed)
 		if film, err = Rounds.Figure(n, film); err != nil {
 			return nil, nil, err
 		}
@@ -175,7 +175,7 @@ func Walk(steps []Step, terms Terms) ([]Point, error) {
 }
 
 func (m moment) point(steps []Step, z working.Figure[unit.Factor], unfairness working.Figure[unit.DryFilm]) (p Point, err error) {
-	p = Point{Step: m.step, Go: m.goes, IsTaking: m.isTaking, Least: m.least(steps)}
+	p = Point{Step: m.step, Round: m.round, IsTaking: m.isTaking, Least: m.least(steps)}
 	t, err := m.total(steps)
 	if err != nil {
 		return p, err

@@ -13,8 +13,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Run is a chain of rules. After its first error every result is an empty
-// figure, which saves an if behind each line.
+// Run is a chain of rules. After its first error every result is an empty figure,
+// which saves an if after each line.
 type Run struct{ Err error }
 
 // Keep passes a figure on, or keeps its error. The figure is empty after any.
@@ -28,7 +28,7 @@ func Keep[R unit.Quantity](run *Run, f working.Figure[R], err error) working.Fig
 	return f
 }
 
-// Do1 works a rule of one argument out.
+// Do1 computes a rule of one argument.
 func Do1[A, R unit.Quantity](run *Run, r working.Rule1[A, R], a working.Figure[A]) working.Figure[R] {
 	if run.Err != nil {
 		return working.Figure[R]{}
@@ -37,7 +37,7 @@ func Do1[A, R unit.Quantity](run *Run, r working.Rule1[A, R], a working.Figure[A
 	return Keep(run, f, err)
 }
 
-// Do2 works a rule of two arguments out.
+// Do2 computes a rule of two arguments.
 func Do2[A, B, R unit.Quantity](run *Run, r working.Rule2[A, B, R], a working.Figure[A], b working.Figure[B]) working.Figure[R] {
 	if run.Err != nil {
 		return working.Figure[R]{}
@@ -46,7 +46,7 @@ func Do2[A, B, R unit.Quantity](run *Run, r working.Rule2[A, B, R], a working.Fi
 	return Keep(run, f, err)
 }
 
-// Do3 works a rule of three arguments out.
+// Do3 computes a rule of three arguments.
 func Do3[A, B, C, R unit.Quantity](run *Run, r working.Rule3[A, B, C, R], a working.Figure[A], b working.Figure[B], c working.Figure[C]) working.Figure[R] {
 	if run.Err != nil {
 		return working.Figure[R]{}
@@ -55,7 +55,7 @@ func Do3[A, B, C, R unit.Quantity](run *Run, r working.Rule3[A, B, C, R], a work
 	return Keep(run, f, err)
 }
 
-// Do4 works a rule of four arguments out.
+// Do4 computes a rule of four arguments.
 func Do4[A, B, C, D, R unit.Quantity](run *Run, r working.Rule4[A, B, C, D, R], a working.Figure[A], b working.Figure[B], c working.Figure[C], d working.Figure[D]) working.Figure[R] {
 	if run.Err != nil {
 		return working.Figure[R]{}

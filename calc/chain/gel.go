@@ -9,8 +9,9 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// GelOf is what a card says of its gel time, without own cup tests. A time that the builder typed
-// keeps the card's usual spread, earlier and later in the same ratio.
+// GelOf is what a card says of its gel time, without the builder's cup tests. A
+// time that the builder typed keeps the card's usual spread, earlier and later in
+// the same ratio.
 func GelOf(card *job.Card) cure.Gel {
 	time := card.GelTime
 	if time.Mark == source.Typed {

@@ -12,11 +12,12 @@ import (
 // Why a card has no catalyst table, besides what is wrong with the rows.
 var (
 	ErrNoTable    = errors.New("chain: no catalyst table")
-	ErrUnfinished = errors.New("chain: the own catalyst table has an unfinished row")
+	ErrUnfinished = errors.New("chain: the builder's catalyst table has an unfinished row")
 )
 
-// DoseTable is the card's catalyst table: the builder's own from the maker's sheet,
-// or the one that ships. Errors: ErrNoTable, ErrUnfinished, *cure.TableError.
+// DoseTable is the card's catalyst table: the one that the builder typed from the
+// maker's sheet, or the one that ships. Errors: ErrNoTable, ErrUnfinished,
+// *cure.TableError.
 func DoseTable(card *job.Card) (cure.Table, error) {
 	rows, origin, mark := card.DoseTable, card.Name, source.CommonPractice
 	if card.DoseRows > 0 {

@@ -6,10 +6,9 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Grams is a mass as it is weighed out, exact to the last digit shown.
-// Grams and Millilitres are types of their own, with nothing in common that
-// would let one stand for the other: a catalyst weighs 1.1–1.2 times its
-// volume, and a wall chart that counts 1 mL as 1 g is wrong by that.
+// Grams is a mass as it is weighed out, exact to the last digit shown. Grams and
+// Millilitres are separate types that can't stand for each other: 1 mL of catalyst
+// weighs 1.1–1.2 g, and a wall chart that counts 1 mL as 1 g is wrong by that much.
 type Grams struct{ n decimal.Decimal }
 
 // Millilitres is a volume as it is measured out, exact to the last digit shown.
@@ -39,8 +38,9 @@ func written(n decimal.Decimal, s unit.Scale) string {
 	return unit.WithUnit(unit.Group(unit.Plain(n.String())), s)
 }
 
-// The decimal places to which a computed float is taken over into decimals: far
-// finer than any tool, and coarse enough to drop the noise of the last bits.
+// The decimal places to which a computed float is rounded on its way into a
+// decimal: far finer than any tool, and coarse enough to drop the noise in the last
+// bits.
 const (
 	gramPlaces    = 5
 	sharePlaces   = 9

@@ -6,7 +6,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// warm is what cold asks for: the temperature to bring product, part or shed to.
+// warm lists what to do about cold: the temperature to bring product, part or shed
+// to.
 func (s Situation) warm(m Means) []Offer {
 	shed, limits := s.Cup.Shed, s.Cup.Card.Limits
 	coldest := limits.Coldest
@@ -37,6 +38,6 @@ func (s Situation) warm(m Means) []Offer {
 	return offers
 }
 
-// dewMargin is how far a part lies over the dew point to be coated.
+// dewMargin is how far above the dew point a part must be to be coated.
 // Source: ISO 8502-4 as reported; air.DewMargin is the same figure.
 const dewMargin unit.TemperatureDifference = 3

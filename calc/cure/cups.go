@@ -55,10 +55,10 @@ var (
 		source.House.At("equal cups"), source.Calculated, cupMass)
 )
 
-// CupsFor plans the cups for an amount of mix that must leave them (on the
-// surface, with losses): the fewest of at most the largest cup, equal, in whole
-// grams, with what stays behind in each. A cup that the tool can't dose so small
-// is mixed larger, and the rest is lost.
+// CupsFor plans the cups for an amount of mix that must leave them (on the surface,
+// with losses): the fewest of at most the largest cup, equal, in whole grams, with
+// what stays behind in each. A cup too small for the tool to dose is mixed larger,
+// and the rest is lost.
 // Range: need 1 g–1000 kg. Errors: *NotWithThisToolError (tool left out) where
 // smallest is over largest, *CupsError, *working.RangeError.
 // Source: counting.

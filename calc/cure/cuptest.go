@@ -9,9 +9,9 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// CupTest is one of the builder's own: the cup's mass, stirred 60 s, timed from
-// catalyst in to the moment a lifted string snaps. For a fixed ratio Catalyst is
-// left out.
+// CupTest is one test cup of the builder's: stirred for 60 s, and timed from
+// catalyst in to the moment a lifted string of it snaps. For a fixed ratio Catalyst
+// is left out.
 type CupTest struct {
 	Gel         working.Figure[unit.Time]
 	Temperature working.Figure[unit.Temperature]
@@ -19,7 +19,7 @@ type CupTest struct {
 	Mass        working.Figure[unit.Mass]
 }
 
-// Fit says what own cup tests made of a product's gel time.
+// Fit says what the builder's cup tests made of a product's gel time.
 type Fit int
 
 // The fits.
@@ -32,8 +32,8 @@ const (
 
 // The limits of a fit.
 const (
-	// MinSpan is how far tests must span for their energy: over less, the
-	// watch and the thermometer decide it. Source: assumption.
+	// MinSpan is the least span of temperatures from which tests give an energy:
+	// over less, the watch and the thermometer decide it. Source: assumption.
 	MinSpan unit.TemperatureDifference = 8
 
 	// MaxTests bounds a fit.
@@ -45,10 +45,12 @@ const (
 	mostTaken  = 130 * kilojoule
 	kilojoule  = unit.MolarEnergy(1000)
 
-	// leastHalfBand keeps lucky tests from faking certainty: fifteen percent on
-	// either side, what stirring, watch and thermometer leave. Source: assumption.
+	// leastHalfBand keeps lucky tests from faking certainty: fifteen per cent on
+	// either side, the error left by stirring, watch and thermometer. Source:
+	// assumption.
 	leastHalfBand = 0.15
-	// leastOff is how far a single time may be off, for the slope. Source: assumption.
+	// leastOff is the least error of a single time, for the slope. Source:
+	// assumption.
 	leastOff = 0.1
 )
 
@@ -76,9 +78,9 @@ func (e *TestError) Error() string {
 	return fmt.Sprintf("cure: cup test %d: fault %d", e.Test+1, e.Fault)
 }
 
-// EnergyError says that cup tests give an energy that no such product has: a
-// slip in a temperature, a time or a dose. The card's times are no way out, the
-// tests speak against them.
+// EnergyError says that cup tests give an energy that no such product has: a slip
+// in a temperature, a time or a dose. The card's times can't be used instead, since
+// the tests contradict them.
 type EnergyError struct{ Energy, Least, Most unit.MolarEnergy }
 
 // Error names the energy and what is taken.
@@ -91,28 +93,28 @@ func kJ(e unit.MolarEnergy) string { return unit.Write(float64(e), unit.InKilojo
 // The methods of Tested.
 var (
 	testedTime = working.Method("mean of the logarithms of the tests' times, taken to their mean temperature and catalyst",
-		source.House.At("own cup tests"), source.Calculated, reference)
+		source.House.At("the builder's cup tests"), source.Calculated, reference)
 	testedEnd = working.Method("the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 %",
-		source.House.At("own cup tests"), source.Assumption, reference)
+		source.House.At("the builder's cup tests"), source.Assumption, reference)
 	testedEnergy = working.Method("least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R",
-		source.House.At("own cup tests over 8 °C or more"), source.Calculated, energy)
+		source.House.At("cup tests over 8 °C or more"), source.Calculated, energy)
 	testedEnergyEnd = working.Method("the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol",
-		source.House.At("own cup tests"), source.Assumption, energy)
+		source.House.At("the builder's cup tests"), source.Assumption, energy)
 	meanTemperature = working.Method("mean temperature of the tests, as 1 ÷ T",
-		source.House.At("own cup tests"), source.Calculated, working.In("T_ref", "temperature of the tests", unit.InCelsius, coldestRead, warmestRead))
+		source.House.At("the builder's cup tests"), source.Calculated, working.In("T_ref", "temperature of the tests", unit.InCelsius, coldestRead, warmestRead))
 	meanCatalyst = working.Method("geometric mean of the tests' catalyst",
-		source.House.At("own cup tests"), source.Calculated, share)
+		source.House.At("the builder's cup tests"), source.Calculated, share)
 	lightest = working.Method("the lightest of the tests",
-		source.House.At("own cup tests"), source.Calculated, working.In("m_0", "tested mass", unit.InGram, 5, 20000))
+		source.House.At("the builder's cup tests"), source.Calculated, working.In("m_0", "tested mass", unit.InGram, 5, 20000))
 )
 
-// Tested is the gel time that own cup tests make of the card's. Their mean
+// Tested corrects the card's gel time by the builder's cup tests. Their mean
 // becomes the reference point. Tests that span MinSpan or more give the energy
-// (least squares on ln t against 1/T, with n fixed at its middle): 30–90 kJ/mol
-// is taken, 20–30 and 90–130 only between the tested temperatures, beyond is
-// refused. Others leave the card's energy. The band holds the tests' scatter.
-// With no test the card's own is given back; where tests are refused, there are
-// no minutes at all: the card's would be those that the tests speak against.
+// (least squares on ln t against 1/T, with n fixed at its middle): 30–90 kJ/mol is
+// taken, 20–30 and 90–130 only between the tested temperatures, beyond is refused.
+// Others leave the card's energy. The band holds the tests' scatter. With no test
+// the card's own is returned; where tests are refused there are no minutes at all,
+// since the tests contradict the card's.
 // Errors: *TestError, *EnergyError, *GelError.
 // Source: least squares; the limits are common sense about 40–60 kJ/mol in
 // J. Appl. Polym. Sci. 102 (2006) 1870–1876.
@@ -203,7 +205,7 @@ func (g Gel) fitted(tests []CupTest, mid line) (Fit, Range[unit.MolarEnergy], er
 	}, nil
 }
 
-// movedTo makes the tests' mean the reference point, with their scatter.
+// movedTo makes the mean of the tests the reference point, with their scatter.
 func (g Gel) movedTo(tests []CupTest, l line) Gel {
 	from := steps(tests)
 	low, high := max(l.halfBand(), -math.Log1p(-leastHalfBand)), max(l.halfBand(), math.Log1p(leastHalfBand))

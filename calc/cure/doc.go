@@ -1,5 +1,5 @@
-// Package cure answers what makes a mix go off: how much catalyst a cup gets,
-// how soon it gels, how large a cup may be, and when nothing may be mixed at all.
+// Package cure answers what makes a mix go off: how much catalyst a cup gets, how soon it
+// gels, how large a cup may be, and when nothing may be mixed at all.
 //
 //	topic                                            file
 //	catalyst over the temperature of the surface     table.go
@@ -9,7 +9,7 @@
 //	the dose, and the smallest cup of a tool         dose.go, refusals.go, tool.go, amount.go
 //	doses by volume                                  volume.go
 //	gel time and its band                            gel.go
-//	own cup tests                                    cuptest.go, line.go
+//	the builder's cup tests                          cuptest.go, line.go
 //	time in hand, the largest cup                    work.go
 //	a day in cups                                    cups.go
 //	systems of a fixed ratio, parts on a tool        ratio.go, weigh.go
@@ -17,11 +17,10 @@
 //	a timed test over the table's end                hot.go
 //	a cup that doesn't go off                        stuck.go
 //
-// A dose has one door, Cup.Dose, and every refusal stands in it. What could hurt
-// is refused, with the figures that say why: nothing is read beyond the ends of
-// a table, nothing is cut to a limit, nothing is added to a cup later, and grams
-// and millilitres are types of their own. No amounts of promoter appear anywhere.
-// The maker's sheet stands above all of it.
+// Only Cup.Dose makes a dose, and every refusal is in it. What could hurt is refused, with
+// the figures that say why: nothing is read beyond the ends of a table, nothing is clamped
+// to a limit, nothing is added to a cup later, and grams and millilitres are separate types.
+// No amounts of promoter appear anywhere. The maker's sheet takes precedence over all of it.
 //
 // Sources: J. Appl. Polym. Sci. 102 (2006) 1870–1876 and Thermochim. Acta 447
 // (2006) 167–177 for gel time over temperature, ASTM D2471 for its dependence on

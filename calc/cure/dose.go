@@ -28,12 +28,12 @@ type Cup struct {
 	Opened   *Opened // what a timed test of today opened over the table's end; nil: nothing
 }
 
-// Largest gives the largest cup with so much catalyst of all that cures: Hand's,
+// Largest gives the largest cup for a share of catalyst, of all that cures: Hand's,
 // as a rule. Left out, there is no dose.
 type Largest func(catalyst working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error)
 
-// Dose is the catalyst for one cup. Its only maker is Cup.Dose; one cup gets one
-// dose, and nothing is added to it later.
+// Dose is the catalyst for one cup. Only Cup.Dose makes one; a cup gets one dose,
+// and nothing is added to it later.
 type Dose struct {
 	Share  working.Figure[unit.ByMass] // by the table
 	Whole  working.Figure[unit.Mass]   // all that cures
@@ -142,15 +142,14 @@ func (c Card) Smallest(share working.Figure[unit.ByMass], m Mix, t Tool, p Perox
 	return smallest.Figure(e, share, b.floor, b.ceiling)
 }
 
-// lastBitsOfShare is less catalyst than decides anything.
+// lastBitsOfShare is too little catalyst to decide anything.
 const lastBitsOfShare = unit.ByMass(1e-9)
 
-// Dose is the catalyst for the cup, or every reason that is found why there is none. It
-// comes from the card's table at the temperature of the surface, times all that
-// cures; it is measured on the tool's mark nearest to it from which the tool's
-// whole error leads neither under the floor (of all that cures) nor over the
-// ceiling (of the product alone). The cup may be no larger than the dose as
-// measured allows.
+// Dose gives the catalyst for the cup, or every reason why there is none. It comes
+// from the card's table at the temperature of the surface, times all that cures; it
+// is rounded to the nearest mark of the tool at which the tool's whole error stays
+// above the floor (of all that cures) and below the ceiling (of the product alone).
+// The cup may be no larger than the dose as measured allows.
 // Errors, joined: *PeroxideError, *TemperatureError, *ApartError,
 // *ColdEveningError, *PartError, *BeyondTableError, *SteepError; then one of
 // *ClashError, *OutsideError, *NoRoomError, *NotWithThisToolError, *CupTooLargeError,
@@ -190,7 +189,7 @@ func (c Cup) Dose() (Dose, error) {
 	return d, nil
 }
 
-// largest is the largest cup with so much catalyst. What isn't known is nothing.
+// largest is the largest cup for a share of catalyst; none where it isn't known.
 func (c Cup) largest(share working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) {
 	if c.Largest == nil {
 		return working.Figure[unit.Mass]{}, nil
@@ -206,7 +205,7 @@ func (c Cup) smallest(share working.Figure[unit.ByMass]) (working.Figure[unit.Ma
 	return c.Card.Smallest(share, c.Mix, c.Tool, c.Peroxide)
 }
 
-// share is the table's catalyst, once nothing speaks against dosing at all.
+// share is the table's catalyst, once nothing rules out dosing altogether.
 func (c Cup) share() (working.Figure[unit.ByMass], error) {
 	limits := c.Card.Limits
 	var share working.Figure[unit.ByMass]
@@ -220,7 +219,7 @@ func (c Cup) share() (working.Figure[unit.ByMass], error) {
 	return share, errors.Join(c.Card.Takes.Check(c.Peroxide.Family), c.Shed.Check(limits), c.Mix.Check(), err)
 }
 
-// measured puts a wanted dose on a mark of the tool.
+// measured rounds a wanted dose to a mark of the tool.
 func (c Cup) measured(d Dose) (Dose, error) {
 	rho := c.Peroxide.Density
 	if _, err := DoseVolume.Figure(d.Wanted, rho); err != nil { // before the density becomes a decimal
@@ -235,13 +234,13 @@ func (c Cup) measured(d Dose) (Dose, error) {
 	}
 	m, isIn := c.Tool.mark(want, least, most, gramsOf(off.Value), gramsPerMillilitre(rho.Value))
 	if !isIn { // half a mark more, and the nearest mark is inside
-		sure := d.Smallest.Value * (1 + c.Tool.markMass(rho.Value)/2/off.Value)
-		return Dose{}, &NotWithThisToolError{c.Tool, d.Whole.Value, sure}
+		largeEnough := d.Smallest.Value * (1 + c.Tool.markMass(rho.Value)/2/off.Value)
+		return Dose{}, &NotWithThisToolError{c.Tool, d.Whole.Value, largeEnough}
 	}
 	return c.read(d, m, off)
 }
 
-// read takes a mark over into the dose, as it is read off the tool.
+// read puts a mark into the dose, as it is read off the tool.
 func (c Cup) read(d Dose, m marked, off working.Figure[unit.Mass]) (Dose, error) {
 	d.Mass = working.By(onMark, Grams{m.exact}.Mass(), d.Wanted.Step)
 	d.Grams, d.Millilitres = m.grams, m.millilitres

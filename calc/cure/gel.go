@@ -34,8 +34,8 @@ type Gel struct {
 	TestedAt []unit.Temperature // their temperatures
 }
 
-// How near a test the energy's and the catalyst's ranges don't widen the band:
-// what they leave open there is within the ±15 % of the test. Source: assumption.
+// How close to a test the ranges of energy and catalyst don't widen the band: what
+// they leave open there is within the ±15 % of the test. Source: assumption.
 const (
 	nearTest  unit.TemperatureDifference = 5
 	nearShare unit.ByMass                = 1.25 // times more catalyst or less
@@ -46,11 +46,11 @@ type Band struct{ Early, Mid, Late working.Figure[unit.Time] }
 
 // The limits of a gel time.
 const (
-	// MostFromKnown is how far from a known temperature minutes are given.
+	// MostFromKnown is how far from a known temperature minutes are still given.
 	MostFromKnown unit.TemperatureDifference = 15
-	// MostTimesTested is over how many times the tested mass no minutes are given:
-	// gel time depends on the mass. Source: ASTM D2471 for that it does;
-	// assumption for the factor.
+	// MostTimesTested is the largest cup, in multiples of the tested mass, for
+	// which minutes are given: gel time depends on the mass. Source: ASTM D2471 for
+	// the dependence; assumption for the factor.
 	MostTimesTested = 5
 )
 
@@ -65,8 +65,8 @@ func (e *FarError) Error() string {
 	return fmt.Sprintf("cure: no minutes at %s, the nearest known temperature is %s", celsius(e.Value), celsius(e.Nearest))
 }
 
-// GelError says that a product's gel time can't be reckoned with: a range out of
-// order, or catalyst on one side only.
+// GelError says that a product's gel time can't be worked out: a range is out of
+// order, or only one side has a catalyst.
 type GelError struct{ What string }
 
 // Error names the figure.
@@ -80,7 +80,8 @@ var (
 	energy    = working.In("Ea", "activation energy", unit.InKilojoulePerMole, 10, 150)
 )
 
-// gasConstant is R in J/(mol·K). Source: CODATA 2018, exact but for the cut digits.
+// gasConstant is R in J/(mol·K). Source: CODATA 2018, exact but for the digits cut
+// off.
 const gasConstant = 8.314462618
 
 // byCatalyst is how gel time moves with catalyst.
@@ -116,7 +117,7 @@ var gelOfRatio = working.Of2("t = t_ref × f_T", source.TCA447.At(""), source.Ca
 	gelTime, []working.Arg{reference, byTemp},
 	func(ref unit.Time, t unit.Factor) unit.Time { return ref * unit.Time(t) })
 
-// At is the gel time at a temperature with so much catalyst, for the tested
+// At is the gel time at a temperature with a share of catalyst, for the tested
 // mass: t = t_ref (c_ref/c)^n · exp[(Ea/R)(1/T − 1/T_ref)], the middle and the
 // extremes over all corners of the ranges of t_ref, n and Ea.
 // Range: at most MostFromKnown from a known temperature; between the tested ones
@@ -165,8 +166,8 @@ func (g Gel) corner(t working.Figure[unit.Temperature], c working.Figure[unit.By
 	return gelOfDose.Figure(ref, fC, fT)
 }
 
-// byTemperature is the factor from the reference point to a temperature: up to
-// nearTest from a test by the middle energy, from there on by the other.
+// byTemperature is the factor from the reference point to a temperature: within
+// nearTest of a test by the middle energy, beyond that by ea.
 func (g Gel) byTemperature(t working.Figure[unit.Temperature], ea working.Figure[unit.MolarEnergy]) (working.Figure[unit.Factor], error) {
 	if len(g.TestedAt) == 0 {
 		return byTemperature.Figure(ea, t, g.Temperature)
@@ -188,9 +189,8 @@ func (g Gel) byTemperature(t working.Figure[unit.Temperature], ea working.Figure
 	return bothFactors.Figure(near, far)
 }
 
-// byCatalyst is the factor from the reference point to a share of catalyst: up
-// to a quarter more or less than in the tests by the middle power, from there on
-// by the other.
+// byCatalyst is the factor from the reference point to a share of catalyst: within
+// a quarter of the tests' by the middle power, beyond that by n.
 func (g Gel) byCatalyst(c working.Figure[unit.ByMass], n working.Figure[unit.Factor]) (working.Figure[unit.Factor], error) {
 	if len(g.TestedAt) == 0 {
 		return byCatalyst.Figure(g.Catalyst, c, n)
@@ -211,7 +211,7 @@ func (g Gel) byCatalyst(c working.Figure[unit.ByMass], n working.Figure[unit.Fac
 	return bothFactors.Figure(near, far)
 }
 
-// bothFactors is the way from the reference point by a place near the tests.
+// bothFactors goes from the reference point by way of a place near the tests.
 var bothFactors = working.Of2("f = f_1 × f_2", source.House.At("near a test by the middle, from there on by the range"), source.Assumption,
 	working.In("f", "factor", unit.InPure, 1e-8, 1e8),
 	[]working.Arg{working.In("f_1", "factor near the tests", unit.InPure, 1e-4, 1e4), working.In("f_2", "factor from there on", unit.InPure, 1e-4, 1e4)},
@@ -245,7 +245,7 @@ func (g Gel) near(t unit.Temperature) error {
 	return nil
 }
 
-// nearest is the known temperature next to another.
+// nearest is the known temperature closest to another.
 func (g Gel) nearest(t unit.Temperature) unit.Temperature {
 	nearest := g.known()[0]
 	for _, k := range g.known() {
@@ -256,8 +256,8 @@ func (g Gel) nearest(t unit.Temperature) unit.Temperature {
 	return nearest
 }
 
-// known is the temperatures at which a gel time was taken: the own tests', else
-// the card's.
+// known is the temperatures at which a gel time was taken: those of the builder's
+// tests, else the card's.
 func (g Gel) known() []unit.Temperature {
 	if len(g.TestedAt) > 0 {
 		return g.TestedAt
@@ -267,7 +267,8 @@ func (g Gel) known() []unit.Temperature {
 
 // MostMass is the largest cup for which the minutes hold, m_t = 5 × m_0.
 // Range: m_0 5 g–20 kg. Errors: *working.RangeError.
-// Source: ASTM D2471 for that gel time depends on the mass; the factor is an assumption.
+// Source: ASTM D2471 for the dependence of gel time on the mass; the factor is an
+// assumption.
 var MostMass = working.Of1("m_t = 5 × m_0", source.ASTMD2471.At("gel time depends on the volume mixed"), source.Assumption,
 	working.In("m_t", "largest cup that the gel time holds for", unit.InGram, 25, 1e5),
 	[]working.Arg{working.In("m_0", "tested mass", unit.InGram, 5, 20000)},
@@ -281,8 +282,9 @@ func (e *InCupError) Error() string {
 	return fmt.Sprintf("cure: no minutes for a cup of %s, tested for up to %s", grams(e.Cup), grams(e.Most))
 }
 
-// InCup is the gel time in a cup of so much mix: At, and refused where the cup is over
-// MostTimesTested times the tested mass. Pot life of a fixed ratio is InCup with no catalyst.
+// InCup is the gel time in a cup of the given mass: At, and refused where the cup
+// is over MostTimesTested times the tested mass. The pot life of a fixed ratio is
+// InCup without catalyst.
 // Errors: as At, and *InCupError.
 func (g Gel) InCup(t working.Figure[unit.Temperature], c working.Figure[unit.ByMass], cup unit.Mass) (Band, error) {
 	most, err := MostMass.Figure(g.Mass)

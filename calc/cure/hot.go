@@ -9,16 +9,16 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Opened is what a timed test over the table's end opened for the rest of its
-// day: cups of the same tin, product and surface at most so warm.
+// Opened is what a timed test over the table's end allows for the rest of its day:
+// cups of the same tin, with product and surface no warmer than UpTo.
 type Opened struct{ UpTo unit.Temperature }
 
 // The rules of heat over a table's end.
 const (
-	// HotMost is the warmest at which a test is timed, and nothing at all is mixed
-	// over it. Source: assumption.
+	// HotMost is the warmest temperature at which a test is timed; above it nothing
+	// is mixed at all. Source: assumption.
 	HotMost = unit.ZeroCelsius + 42
-	// OpensOver is how far over its own temperature a timed test opens cups.
+	// OpensOver is how far above its own temperature a timed test allows cups.
 	// Source: assumption.
 	OpensOver unit.TemperatureDifference = 1
 	// HotCup is the most in one cup over the table's end, and of a tin that was
@@ -38,14 +38,14 @@ func (e *ShortTestError) Error() string {
 	return "cure: the timed test leaves " + unit.Write(float64(e.Spreading), unit.InMinute, 3) + " to spread"
 }
 
-// Opens says what a timed test at the floor opens for the rest of its day: cups
-// up to OpensOver over the test's temperature, at most HotMost, once the minutes
-// that can be spread there, product and surface alike, come to LeastSpreading.
-// Whether it is the same tin and the same day is for the caller to know.
+// OpenedBy gives what a timed test at the floor allows for the rest of its day:
+// cups up to OpensOver over the test's temperature, at most HotMost, once the
+// minutes that can be spread there, product and surface alike, come to
+// LeastSpreading. The caller makes sure that tin and day are the same.
 // Errors: as Gel.Tested, Gel.At; *ShortTestError.
 // Source: assumption. The floor is the least that cures, so nothing is
 // under-dosed: what heat takes is time.
-func (w Work) Opens(card Gel, test CupTest) (Opened, error) {
+func (w Work) OpenedBy(card Gel, test CupTest) (Opened, error) {
 	g, err := card.Tested(test)
 	if err != nil {
 		return Opened{}, err
@@ -64,7 +64,7 @@ func (w Work) Opens(card Gel, test CupTest) (Opened, error) {
 	return Opened{min(test.Temperature.Value+unit.Temperature(OpensOver), HotMost)}, nil
 }
 
-// isOpened says if the cup lies over its table's end, and a timed test opened it.
+// isOpened says if the cup is over its table's end and a timed test allows it.
 func (c Cup) isOpened() bool {
 	if c.Opened == nil {
 		return false
@@ -74,8 +74,7 @@ func (c Cup) isOpened() bool {
 	return c.Shed.Surface.Value > end+lastBits && hottest <= c.Opened.UpTo+lastBits && c.Opened.UpTo <= HotMost+lastBits
 }
 
-// leastShare is the lowest dose from which the tool's error doesn't lead under
-// the floor.
+// leastShare is the lowest dose that the tool's error can't take below the floor.
 func (c Cup) leastShare() (working.Figure[unit.ByMass], error) {
 	off, err := c.Tool.Error(c.Peroxide.Density)
 	if err != nil {
@@ -95,8 +94,8 @@ func overFloor(least working.Figure[unit.ByMass]) working.Figure[unit.ByMass] {
 	return working.Given(least.Value+mostOverFloor, "floor and a quarter of a point", unit.InPercent, "", source.Assumption)
 }
 
-// TestTooCoarseError says that a tool errs too much to time a gel with: nobody
-// would know what was timed.
+// TestTooCoarseError says that a tool is too coarse for timing a gel: nobody would
+// know what was timed.
 type TestTooCoarseError struct{ Has, Most unit.ByMass }
 
 // Error names the error and what is allowed.
@@ -104,7 +103,7 @@ func (e *TestTooCoarseError) Error() string {
 	return fmt.Sprintf("cure: the tool errs by %s in a timed test, at most %s", percent(e.Has), percent(e.Most))
 }
 
-// mostTestError is how much a tool may err in a timed test, of all that cures.
+// mostTestError is the largest error of a tool in a timed test, of all that cures.
 // Source: assumption.
 const mostTestError unit.ByMass = 0.0025
 

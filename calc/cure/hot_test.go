@@ -18,19 +18,19 @@ func timed(m, c, share float64) cure.CupTest {
 }
 
 func TestATimedTestOpensCupsOverTheTablesEnd(t *testing.T) {
-	opened, err := work().Opens(gel(), timed(9, 36, 1))
+	opened, err := work().OpenedBy(gel(), timed(9, 36, 1))
 	require.NoError(t, err)
 	assert.InDelta(t, 37, unit.InCelsius.From(float64(opened.UpTo)), 1e-9)
-	opened, err = work().Opens(gel(), timed(12, 41.5, 1))
+	opened, err = work().OpenedBy(gel(), timed(12, 41.5, 1))
 	require.NoError(t, err)
 	assert.InDelta(t, 42, unit.InCelsius.From(float64(opened.UpTo)), 1e-9, "never over 42 °C")
 
 	// 0.67 × (0.85 × t) − 1 − 1.5 = 2 at t = 7.9 min
-	_, err = work().Opens(gel(), timed(7.91, 36, 1))
+	_, err = work().OpenedBy(gel(), timed(7.91, 36, 1))
 	require.NoError(t, err)
-	_, err = work().Opens(gel(), timed(7.89, 36, 1))
+	_, err = work().OpenedBy(gel(), timed(7.89, 36, 1))
 	assert.Less(t, inMinutes(working.Figure[unit.Time]{Value: refused[*cure.ShortTestError](t, err).Spreading}), 2.)
-	_, err = work().Opens(gel(), timed(0, 36, 1))
+	_, err = work().OpenedBy(gel(), timed(0, 36, 1))
 	refused[*cure.TestError](t, err)
 }
 
@@ -122,7 +122,7 @@ func TestTheDoseOfATimedTestOverTheEnd(t *testing.T) {
 // A film that doesn't go off is waited for to the late end at its temperature,
 // and scraped off after three times that.
 func TestACupThatDoesNotGoOff(t *testing.T) {
-	s, err := gel().GoesOff(celsius(18), percent(2))
+	s, err := gel().Stuck(celsius(18), percent(2))
 	require.NoError(t, err)
 	late := inMinutes(bandAt(t, gel(), 18, 2).Late)
 	assert.InDelta(t, late, inMinutes(s.Wait), 1e-9)
@@ -130,10 +130,10 @@ func TestACupThatDoesNotGoOff(t *testing.T) {
 	assert.InDelta(t, inMinutes(bandAt(t, gel(), 25, 2).Late), inMinutes(s.Warmed), 1e-9)
 	assert.Less(t, s.Warmed.Value, s.Wait.Value)
 
-	s, err = gel().GoesOff(celsius(30), percent(1.25))
+	s, err = gel().Stuck(celsius(30), percent(1.25))
 	require.NoError(t, err)
 	assert.Nil(t, s.Warm.Step, "warm enough")
-	s, err = gel().GoesOff(celsius(5), percent(2.2))
+	s, err = gel().Stuck(celsius(5), percent(2.2))
 	refused[*cure.FarError](t, err)
 	assert.InDelta(t, 25, unit.InCelsius.From(float64(s.Warm.Value)), 1e-9, "too cold for minutes: it is warmed")
 }

@@ -43,14 +43,15 @@ func (g Gel) line(tests []CupTest, n unit.Factor) line {
 	return l
 }
 
-// withSlope is the line through the tests' mean with a slope from elsewhere.
+// withSlope is the line through the mean of the tests with a given slope.
 func (l line) withSlope(slope float64) line {
 	l.slope, l.parameters = slope, 1
 	return l
 }
 
-// scatter is the standard deviation of the tests about the line, and how far
-// the farthest lies; both in ln t. The first is zero where no test is to spare.
+// scatter is the standard deviation of the tests about the line, and how far the
+// farthest lies; both in ln t. The first is zero where there are no more tests than
+// parameters.
 func (l line) scatter() (sd, farthest float64) {
 	sum := 0.0
 	for i, x := range l.xs {
@@ -64,8 +65,8 @@ func (l line) scatter() (sd, farthest float64) {
 	return sd, farthest
 }
 
-// halfBand is how far a next cup may lie from the line by the tests' scatter
-// alone, in ln t.
+// halfBand is how far the next cup may be from the line, by the scatter of the
+// tests alone, in ln t.
 func (l line) halfBand() float64 {
 	sd, farthest := l.scatter()
 	return max(2*sd, farthest)

@@ -9,8 +9,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Mix is all in a cup that cures, before the catalyst. A part that isn't there
-// is left out.
+// Mix is everything in a cup that cures, before the catalyst. A part that isn't
+// there is left out.
 type Mix struct {
 	Product working.Figure[unit.Mass] // gel coat, resin or filler as sold
 	Thinner working.Figure[unit.Mass] // reactive thinner (styrene) only: a solvent doesn't cure
@@ -23,10 +23,10 @@ type Part int
 
 // The parts.
 const (
-	TheProduct Part = iota
-	TheThinner
-	TheWax
-	ThePigment
+	ProductPart Part = iota
+	ThinnerPart
+	WaxPart
+	PigmentPart
 )
 
 // String names the part.
@@ -39,7 +39,7 @@ func (p Part) String() string {
 // Source: common practice (1–3 % in use).
 const MostWax unit.ByMass = 0.04
 
-// The masses of product that a cup is reckoned for.
+// The masses of product that a cup may hold.
 const (
 	leastProduct = unit.Gram
 	mostProduct  = 20 * unit.Kilogram
@@ -64,10 +64,10 @@ func grams(m unit.Mass) string { return unit.Write(float64(m), unit.InGram, 4) }
 func (m Mix) Check() error {
 	product := m.Product.Value
 	return errors.Join(
-		checkPart(TheProduct, product, leastProduct, mostProduct),
-		checkPart(TheThinner, m.Thinner.Value, 0, product),
-		checkPart(TheWax, m.Wax.Value, 0, product*unit.Mass(MostWax)*(1+1e-9)),
-		checkPart(ThePigment, m.Pigment.Value, 0, product),
+		checkPart(ProductPart, product, leastProduct, mostProduct),
+		checkPart(ThinnerPart, m.Thinner.Value, 0, product),
+		checkPart(WaxPart, m.Wax.Value, 0, product*unit.Mass(MostWax)*(1+1e-9)),
+		checkPart(PigmentPart, m.Pigment.Value, 0, product),
 	)
 }
 

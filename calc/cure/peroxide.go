@@ -8,7 +8,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Family is the kind of an organic peroxide. One is never taken for another.
+// Family is a kind of organic peroxide. None may stand for another.
 type Family int
 
 // The families. The zero family is unknown, and gets no dose.
@@ -49,7 +49,7 @@ type Takes struct {
 // PeroxideCause says why a product gets none of a peroxide.
 type PeroxideCause int
 
-// The causes, from the first that is looked at.
+// The causes, in the order in which they are checked.
 const (
 	NotPromoted   PeroxideCause = iota // or not known to be
 	FamilyUnknown                      // of the peroxide

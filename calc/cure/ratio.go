@@ -10,7 +10,7 @@ import (
 
 // Ratio is the fixed ratio of a system of two parts, parts of A (resin, base) to
 // one of B (hardener), as the tin states it: by mass or by volume. Temperature
-// never moves it. The zero ratio is missing, and gives no parts.
+// never changes it. The zero ratio is missing, and gives no parts.
 type Ratio struct {
 	byMass   working.Figure[unit.ByMass]
 	byVolume working.Figure[unit.ByVolume]

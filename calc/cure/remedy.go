@@ -51,7 +51,7 @@ type Situation struct {
 	Work Work
 }
 
-// Means is what the day holds; what is left out isn't offered.
+// Means is what the day offers; what is left out isn't suggested.
 type Means struct {
 	DewPoint working.Figure[unit.Temperature] // of the air at the tin
 	Shaded   working.Figure[unit.Temperature] // surface in the shade
@@ -110,14 +110,16 @@ var (
 		})
 )
 
-// What the remedies take for granted.
+// What the remedies assume.
 const (
-	// coolest is how far a product is cooled at most. Source: common practice
-	// (18–21 °C in use).
+	// coolest is the lowest temperature to which a product is cooled. Source:
+	// common practice (18–21 °C in use).
 	coolest = unit.ZeroCelsius + 18
-	// overDew is how far a cooled tin stays over the dew point. Source: assumption.
+	// overDew is how far a cooled tin stays above the dew point. Source:
+	// assumption.
 	overDew unit.Temperature = 1
-	// warmDay is from where on heat is what takes the time away. Source: assumption.
+	// warmDay is the temperature from which heat is what shortens the time. Source:
+	// assumption.
 	warmDay = unit.ZeroCelsius + 20
 )
 
@@ -126,8 +128,8 @@ var trayTimes = working.Given(unit.Factor(2), "how many times longer mix keeps i
 
 // Remedies sets out side by side what can be done about heat or cold, with what
 // each gains for this cup: against cold only what warms, against heat only what
-// lengthens the minutes, and none that gains nothing or can't be done. Nothing
-// here is a dose: the cup is reckoned anew with what was done.
+// lengthens the minutes, and none that gains nothing or can't be done. Nothing here
+// is a dose: after a remedy the cup is worked out again.
 // Source: the remedies are common practice; the gains are computed from the
 // cup's own figures, but for the tray's factor.
 func (s Situation) Remedies(m Means) []Offer {
@@ -176,7 +178,7 @@ func (s Situation) minutesWith(shed Shed, c working.Figure[unit.ByMass], tray wo
 	return s.Work.Spreading(inCup, film.Early)
 }
 
-// leastGain is under how much a remedy gains nothing worth the work.
+// leastGain is the least gain that makes a remedy worth the work.
 // Source: assumption.
 const leastGain = 15 * unit.Second
 
@@ -195,10 +197,10 @@ func (s Situation) gained(o *Offer, after working.Figure[unit.Time], err error) 
 	return err == nil && o.Minutes.Value >= leastGain
 }
 
-// CoolTo is how far the product may be cooled for a surface: no further than
-// coolest, than the card allows, than the dew point with a degree to spare, and
-// than product and surface may be apart; in whole degrees. A dew point that isn't
-// known is left out.
+// CoolTo is the temperature to which the product may be cooled for a surface: not
+// below coolest, the card's limit or the dew point plus a degree, nor further from
+// the surface than MostApart; in whole degrees. A dew point that isn't known is
+// left out.
 func (c Cup) CoolTo(surface unit.Temperature, dew working.Figure[unit.Temperature]) working.Figure[unit.Temperature] {
 	to := max(coolest, c.Card.Limits.Coldest, surface-unit.Temperature(MostApart))
 	if dew.Step != nil {

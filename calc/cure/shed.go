@@ -21,7 +21,7 @@ const (
 // String names the reading.
 func (r Reading) String() string { return [...]string{"surface", "product", "evening air"}[r] }
 
-// The widest that temperatures are read, in °C.
+// The widest range in which temperatures are read, in °C.
 const (
 	coldestRead = -20
 	warmestRead = 60
@@ -34,13 +34,13 @@ func isTemperature(t unit.Temperature) bool {
 
 func celsius(t unit.Temperature) string { return unit.Write(float64(t), unit.InCelsius, 4) }
 
-// Shed is the temperatures that a cup meets.
+// Shed is the temperatures around a cup.
 type Shed struct {
 	Product working.Figure[unit.Temperature]
 	Surface working.Figure[unit.Temperature] // the coldest it will be before the film gels
 
-	// ColdestAhead is the coldest air of the next four hours by the day's
-	// curve. Left at zero it refuses every dose: not known is not warm.
+	// ColdestAhead is the coldest air of the next four hours by the day's curve.
+	// Left at zero it refuses every dose: an unknown evening isn't a warm one.
 	ColdestAhead unit.Temperature
 }
 
@@ -49,7 +49,7 @@ type Limits struct{ Coldest, Warmest unit.Temperature }
 
 // The rules on two temperatures.
 const (
-	// MostApart is how far product and surface may differ: further, the film's
+	// MostApart is how far product and surface may differ: beyond that the film's
 	// gel time follows neither.
 	MostApart unit.TemperatureDifference = 15
 	// MostSteep is how far the table's doses at the two may differ while the product is the
@@ -87,8 +87,8 @@ func (e *ApartError) Error() string {
 	return fmt.Sprintf("cure: product %s and surface %s are more than %v °C apart", celsius(e.Product), celsius(e.Surface), float64(MostApart))
 }
 
-// SteepError says that the surface asks for far more catalyst than the warmer
-// product in the cup would bear.
+// SteepError says that the surface needs far more catalyst than the warmer product
+// in the cup can take.
 type SteepError struct{ AtProduct, AtSurface unit.ByMass }
 
 // Error names both doses.

@@ -17,18 +17,18 @@ type Stuck struct {
 	Scrape working.Figure[unit.Time] // from then on it is scraped off
 }
 
-// scrape is when a film that is still wet won't cure any more.
+// scrape is the time after which a film that is still wet won't cure any more.
 var scrape = working.Of1("t_s = max(120, 3 × t)", source.House.At("three times the late end of the gel time, and no less than two hours"), source.Assumption,
 	working.In("t_s", "scrape off, from catalyst in", unit.InMinute, 120, 3e6),
 	[]working.Arg{working.In("t", "late end of the gel time", unit.InMinute, 0, 1e6)},
 	func(late unit.Time) unit.Time { return unit.Time(math.Max(float64(2*unit.Hour), 3*float64(late))) })
 
-// GoesOff says how long a film with so much catalyst is waited for at the
-// surface's temperature, what warming it to the card's timed temperature does,
-// and when it is scraped off. A fixed ratio has no catalyst figure.
-// Errors: as Gel.At: too cold for minutes, it is warmed first.
+// Stuck says how long to wait for a film with a given share of catalyst at the
+// surface's temperature, what warming it to the card's timed temperature does, and
+// when to scrape it off. A fixed ratio has no catalyst figure.
+// Errors: as Gel.At; too cold for minutes, the film is to be warmed first.
 // Source: assumption.
-func (g Gel) GoesOff(surface working.Figure[unit.Temperature], catalyst working.Figure[unit.ByMass]) (Stuck, error) {
+func (g Gel) Stuck(surface working.Figure[unit.Temperature], catalyst working.Figure[unit.ByMass]) (Stuck, error) {
 	var s Stuck
 	if surface.Value < g.Temperature.Value-lastBits {
 		s.Warm = g.Temperature

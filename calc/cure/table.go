@@ -15,8 +15,8 @@ type Row struct {
 	Catalyst unit.ByMass
 }
 
-// Table is catalyst over the temperature of the surface. Its only maker is
-// NewTable; the zero table holds no dose.
+// Table is catalyst over the temperature of the surface. NewTable makes one; the
+// zero table holds no dose.
 type Table struct {
 	rows   []Row
 	origin string
@@ -54,7 +54,8 @@ const (
 	mostShare  = unit.ByMass(0.05)
 	rowGap     = unit.Temperature(0.1)
 
-	// lastBits forgives a temperature what a conversion from °F leaves in its last bits.
+	// lastBits forgives a temperature the error that a conversion from °F leaves in
+	// its last bits.
 	lastBits = unit.Temperature(1e-10)
 )
 
@@ -83,7 +84,7 @@ func NewTable(origin string, mark source.Mark, rows ...Row) (Table, error) {
 	return Table{append([]Row(nil), rows...), origin, mark}, nil
 }
 
-// Ask is what a table's builder is asked about one of its rows.
+// Ask is a question to the builder about a row of the table.
 type Ask struct {
 	Row int // from 0
 	Why AskWhy
@@ -125,8 +126,8 @@ func (t Table) Ends() (coldest, warmest unit.Temperature) {
 	return t.rows[0].Surface, t.rows[len(t.rows)-1].Surface
 }
 
-// BeyondTableError says that a temperature lies outside a catalyst table: there
-// is no dose there, and none is guessed.
+// BeyondTableError says that a temperature lies outside a catalyst table: there is
+// no dose there, and none is extrapolated.
 type BeyondTableError struct {
 	Of               Reading // whose temperature it is
 	Value            unit.Temperature
@@ -141,8 +142,8 @@ func (e *BeyondTableError) Error() string {
 	return fmt.Sprintf("cure: %s %s is beyond the catalyst table, %s to %s", e.Of, celsius(e.Value), celsius(e.Coldest), celsius(e.Warmest))
 }
 
-// At is the catalyst at a temperature of the surface, on the straight line
-// between the rows beside it and never beyond the table's ends.
+// At is the catalyst at a temperature of the surface, on the straight line between
+// the rows on either side and never beyond the table's ends.
 // Errors: *BeyondTableError; *TableError for the zero table.
 // Source: assumption: no table by a public body was found, and none says how to
 // read between its rows.

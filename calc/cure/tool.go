@@ -20,7 +20,7 @@ const (
 	Drops                       // the builder's own count of drops in 1 mL
 )
 
-// Tool is what catalyst is measured with. Its only maker is NewTool.
+// Tool is what catalyst is measured with. NewTool makes one.
 type Tool struct {
 	kind ToolKind
 	step decimal.Decimal // g; mL; drops in 1 mL
@@ -58,7 +58,7 @@ func NewTool(kind ToolKind, step decimal.Decimal) (Tool, error) {
 	return Tool{kind, step}, nil
 }
 
-// isPlain says if a decimal is short enough to reckon with: an exponent of ten
+// isPlain says if a decimal is short enough to compute with: an exponent of ten
 // million would hang the next comparison.
 func isPlain(d decimal.Decimal) bool {
 	return d.Exponent() >= -12 && d.Exponent() <= 6 && d.NumDigits() <= 18
@@ -130,8 +130,8 @@ func (t Tool) markMass(rho unit.Density) unit.Mass {
 	return unit.Mass(float64(unit.Millilitre) * float64(rho) / n)
 }
 
-// marked is a dose in whole steps of a tool, with what is the same in grams and
-// in millilitres; each lies inside the limits by itself.
+// marked is a dose in whole steps of a tool, with the same in grams and in
+// millilitres; each of them is inside the limits.
 type marked struct {
 	steps       int64
 	exact       decimal.Decimal // g
@@ -143,9 +143,9 @@ type marked struct {
 var grain = decimal.RequireFromString("0.01")
 
 // mark finds the tool's mark nearest to the wanted dose that stays inside the
-// limits with an error on either side; false: there is none. All are in grams,
-// rho in grams per millilitre. What is written in the other unit stays inside the
-// limits themselves.
+// limits with an error on either side; false: there is none. All are in grams, rho
+// in grams per millilitre. What is written in the other unit stays inside the
+// limits too.
 func (t Tool) mark(want, least, most, off, rho decimal.Decimal) (marked, bool) {
 	one := decimal.NewFromInt(1)
 	w, twin := window{least.Add(off), most.Sub(off), one}, window{least, most, one}
@@ -161,7 +161,7 @@ func (t Tool) mark(want, least, most, off, rho decimal.Decimal) (marked, bool) {
 		g, fits := twin.nearest(ml.Mul(rho), grain)
 		return marked{n.IntPart(), ml.Mul(rho), Grams{g.Mul(grain)}, Millilitres{ml}}, isIn && fits
 	case Drops:
-		w.times, twin.times = t.step, t.step // N drops weigh ρ: reckoned N-fold, so that nothing is divided
+		w.times, twin.times = t.step, t.step // N drops weigh ρ: multiplied by N, so that nothing is divided
 		n, isIn := w.nearest(want.Mul(t.step), rho)
 		g, fitsG := twin.nearest(n.Mul(rho), grain.Mul(t.step))
 		ml, fitsML := twin.nearest(n.Mul(rho), grain.Mul(rho).Mul(t.step))
@@ -170,12 +170,12 @@ func (t Tool) mark(want, least, most, off, rho decimal.Decimal) (marked, bool) {
 	return marked{}, false
 }
 
-// window is the doses that are allowed, in grams, reckoned times-fold.
+// window is the doses that are allowed, in grams, all multiplied by times.
 type window struct{ least, most, times decimal.Decimal }
 
-// nearest is how many marks come nearest to want inside the window, the fewer
-// of two as near. Only the two beside it are looked at: a dose that is further
-// off than a mark isn't the one that was wanted.
+// nearest is the number of marks that comes nearest to want inside the window, the
+// smaller of two that are as near. Only the marks on either side are tried: a dose
+// more than a mark away isn't the one that was wanted.
 func (w window) nearest(want, mark decimal.Decimal) (n decimal.Decimal, isIn bool) {
 	below, rest := want.QuoRem(mark, 0)
 	above := below.Add(decimal.NewFromInt(1))

@@ -9,8 +9,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// LeastSteps is how many steps of a tool a part must have to be measured with
-// it: fewer, and rounding alone moves the mix by more than 2.5 %.
+// LeastSteps is the least number of a tool's steps in a part that is measured with
+// it: with fewer, rounding alone moves the mix by more than 2.5 %.
 // Source: assumption.
 const LeastSteps = 20
 

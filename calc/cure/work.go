@@ -24,8 +24,8 @@ type Work struct {
 
 // The limits of a cup.
 const (
-	// LeastSpreading is under how many spreading minutes a timed test over the
-	// table's end opens no cup. Source: assumption.
+	// LeastSpreading is the least spreading time that a timed test over the table's
+	// end must leave to allow cups. Source: assumption.
 	LeastSpreading = 2 * unit.Minute
 
 	// TestCup is the cup for timing a gel.
@@ -45,8 +45,8 @@ var (
 	spreadMass = working.In("m_s", "mix that can be spread in time", unit.InGram, 0, 1e6)
 )
 
-// usableLeft takes the last stretch's share off the usable share: it gels on
-// the surface, at the surface's own pace.
+// usableLeft takes the share of the last stretch off the usable share: that gels on
+// the surface, at the surface's pace.
 var usableLeft = working.Of3("u = k − τ ÷ t_f", source.House.At("times in cup and film add up"), source.Assumption,
 	left,
 	[]working.Arg{
@@ -73,15 +73,15 @@ var forArea = working.Of3("w = WFT × ρ ÷ (1 − loss)", source.House.At("defi
 		return unit.MassPerArea(float64(wft) * float64(rho) / (1 - float64(loss)))
 	})
 
-// inTime is what can be spread in time; it goes to nothing as the minutes do.
+// inTime is what can be spread in time; it falls to nothing with the minutes.
 var inTime = working.Of3("m_s = v × max(0, S) × w", source.House.At("what can be spread in time"), source.Calculated,
 	spreadMass, []working.Arg{speed, spread, perArea},
 	func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea) unit.Mass {
 		return unit.Mass(float64(v) * max(0, float64(s)) * float64(w))
 	})
 
-// largestByTime counts as left behind no more than is spread: a cup that is mostly
-// lost is none.
+// largestByTime counts no more as left behind than is spread: a cup that is mostly
+// lost is no cup.
 var largestByTime = working.Of2("m = m_s + min(L, m_s)", source.House.At("what can be spread in time, and what stays behind"), source.Calculated,
 	cupMass, []working.Arg{spreadMass, leftover},
 	func(spread, l unit.Mass) unit.Mass { return spread + min(l, spread) })
@@ -91,7 +91,8 @@ var largestUntimed = working.Of1("m_u = min(250, m ÷ 2)", source.House.At("a ti
 	working.In("m_u", "largest cup of a tin never timed", unit.InGram, 0, 250), []working.Arg{cupMass},
 	func(m unit.Mass) unit.Mass { return min(HotCup, m/2) })
 
-// largestBatch falls with gel time: a mass that gels sooner can't shed its heat.
+// largestBatch falls with the gel time: a mass that gels sooner can't shed its
+// heat.
 var largestBatch = working.Of3("m_b = m_1 × min(1, t ÷ t_1)", source.House.At("the batch falls with gel time"), source.Assumption,
 	working.In("m_b", "largest batch at this gel time", unit.InGram, 0, 20000),
 	[]working.Arg{
@@ -140,7 +141,7 @@ const (
 	TimedToday            // over the table's end, by a test of the same day: HotCup at most
 )
 
-// Bound says what keeps a largest cup from being larger.
+// Bound says what limits the largest cup.
 type Bound int
 
 // The bounds.
@@ -167,19 +168,19 @@ type Hand struct {
 	Limits    []Limit                     // all of them, the one that holds first
 }
 
-// Bound is what holds the largest cup.
+// Bound is what limits the largest cup.
 func (h *Hand) Bound() Bound { return h.Limits[0].Bound }
 
-// InHand is the time in hand with a product in this shed, and the largest cup:
-// what can be spread in time, of a tin never timed half of that and HotCup at
-// most, no more than the card's batch, which falls with gel time, and than the
-// tested mass allows. It goes to nothing as the minutes do, without a step.
+// InHand is the time in hand with a product in this shed, and the largest cup: what can
+// be spread in time, of a tin never timed half of that and HotCup at most, no more than
+// the card's batch, which falls with gel time, and than the tested mass allows. It
+// falls to nothing with the minutes, without a jump.
 //
-// The surface's temperature is the warmest that it will be while it is coated,
-// since that is the first to gel; the dose goes by the coldest. Whether anything may be
-// mixed at all is not asked here: Cup.Dose does, and Shed.Check for a fixed ratio,
-// which has no catalyst figure. Errors: as Gel.At; *working.RangeError.
-// Source: assumption; the figures that go in carry their own marks.
+// The surface's temperature is the warmest that it will be while it is coated, since
+// that is the first to gel; the dose goes by the coldest. Whether anything may be mixed
+// at all isn't checked here: Cup.Dose does that, or for a fixed ratio, which has no
+// catalyst figure, Shed.Check. Errors: as Gel.At; *working.RangeError.
+// Source: assumption; the inputs carry their own marks.
 func (w Work) InHand(g Gel, s Shed, catalyst working.Figure[unit.ByMass], b Batch, tin Tin) (Hand, error) {
 	h := Hand{Catalyst: catalyst}
 	var err error
@@ -198,7 +199,7 @@ func (w Work) InHand(g Gel, s Shed, catalyst working.Figure[unit.ByMass], b Batc
 	return h, nil
 }
 
-// bind finds what the bounds allow, and the least of it.
+// bind finds what each bound allows, and the least of these.
 func (h *Hand) bind(w Work, g Gel, b Batch, tin Tin) error {
 	byTime, err := w.byTime(h.Spreading)
 	if err != nil {

@@ -9,7 +9,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Datum is what a height of the datum costs: the higher, the more filler and
+// Datum is a height of the datum and what it costs: the higher, the more filler and
 // the less cutting.
 type Datum struct {
 	Raise     unit.Length // above the straight-edge as it lay; below zero: lower
@@ -72,10 +72,11 @@ func (g *Grid) heights(mostCut unit.Length) (low, high unit.Length, ok bool) {
 // measure, be it money or hours. Only their ratio matters.
 type Cost struct{ Fill, Cut unit.Factor }
 
-// CostError says that the weights can't be weighed: below zero, or both zero.
+// CostError says that the costs can't be compared: one is below zero, or both are
+// zero.
 type CostError struct{ Cost }
 
-// Error names the weights.
+// Error names the costs.
 func (e *CostError) Error() string {
 	return fmt.Sprintf("fairing: costs of %g and %g a litre", float64(e.Fill), float64(e.Cut))
 }
@@ -104,9 +105,9 @@ func (g *Grid) Best(cost Cost, mostCut unit.Length) (working.Figure[unit.Length]
 		working.Given(mostCut, "deepest cut allowed", unit.InMillimetre, "", source.Typed).Step), nil
 }
 
-// balance is the height at which one more step up costs as much filler as it
-// saves cutting: the area filled is to the area cut as the cost of cutting is
-// to that of filling.
+// balance is the height at which a further rise costs as much in filler as it saves
+// in cutting: the area filled is to the area cut as the cost of cutting is to that
+// of filling.
 func (g *Grid) balance(cost Cost) unit.Length {
 	type spot struct {
 		z    unit.Length

@@ -14,7 +14,7 @@ const (
 	MaxSide = 100 // rows, and columns
 )
 
-// mostReading bounds a reading: no straight-edge stands further off a hull.
+// mostReading bounds a reading: no straight-edge is further off a hull.
 const mostReading = 0.5 * unit.Metre
 
 // Grid is a table of readings at even spacing, rows by columns.
@@ -78,7 +78,7 @@ func NewGrid(readings [][]unit.Length, rowGap, columnGap working.Figure[unit.Len
 		weights(len(readings), float64(rowGap.Value)), weights(len(readings[0]), float64(columnGap.Value))}, nil
 }
 
-// RaggedError says that a row has not as many readings as the first.
+// RaggedError says that a row has more or fewer readings than the first.
 type RaggedError struct {
 	Row        int // from 0
 	Has, First int
@@ -143,17 +143,17 @@ func (g *Grid) Extremes(raise unit.Length) (deepest, proudest Cell) {
 	return deepest, proudest
 }
 
-// volumeTold is how both volumes of a grid are worked out.
-const volumeTold = "integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns"
+// volumeMethod says how both volumes of a grid are worked out.
+const volumeMethod = "integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns"
 
-// FillVolume and CutVolume are the methods of Grid.Fill and Grid.Cut. Where a
-// grid has fill and cut, the line between them runs through its cells and both
-// are right to the second order of the spacing only; their difference keeps
-// Simpson's accuracy. Source: elementary geometry (Newton–Cotes).
+// FillVolume and CutVolume are the methods of Grid.Fill and Grid.Cut. Where a grid
+// has fill and cut, the line between them runs through its cells and both are
+// accurate only to second order in the spacing; their difference keeps Simpson's
+// accuracy. Source: elementary geometry (Newton–Cotes).
 var (
-	FillVolume = working.Method(volumeTold+"; hollows only", source.Geometry.At("Newton–Cotes"), source.Exact,
+	FillVolume = working.Method(volumeMethod+"; hollows only", source.Geometry.At("Newton–Cotes"), source.Exact,
 		working.In("V", "filler left on", unit.InLitre, 0, 1e5))
-	CutVolume = working.Method(volumeTold+"; proud spots only", source.Geometry.At("Newton–Cotes"), source.Exact,
+	CutVolume = working.Method(volumeMethod+"; proud spots only", source.Geometry.At("Newton–Cotes"), source.Exact,
 		working.In("V", "cut off proud spots", unit.InLitre, 0, 1e5))
 )
 

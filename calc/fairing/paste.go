@@ -15,10 +15,10 @@ type SplitCause int
 
 // The causes of a SplitError.
 const (
-	NothingPasted  SplitCause = iota
-	PasteTooLong              // over MaxPaste
-	CommaTwoWays              // "1,5" in every row: two readings, or one with a decimal comma
-	FractionTwoWay            // "6 1/2" between spaces: two readings, or six and a half
+	NothingPasted   SplitCause = iota
+	PasteTooLong               // over MaxPaste
+	CommaTwoWays               // "1,5" in every row: two readings, or one with a decimal comma
+	FractionTwoWays            // "6 1/2" between spaces: two readings, or six and a half
 )
 
 // SplitError says where a pasted text can be cut two ways. Row counts from 0.
@@ -33,10 +33,10 @@ func (e *SplitError) Error() string {
 	return "fairing: can't cut pasted readings at " + e.Text
 }
 
-// Split cuts a pasted text into rows of cells, each as it was typed. A row is
-// a line; its cells are parted by tabs, else by semicolons, else by commas,
-// else by spaces, the same way in all lines. Where spaces part the cells, a
-// comma is a decimal comma. Empty lines are passed over, empty cells are kept.
+// Split cuts a pasted text into rows of cells, each as it was typed. A row is a
+// line; its cells are separated by tabs, else by semicolons, else by commas, else
+// by spaces, the same way in all lines. Between spaces a comma is a decimal comma.
+// Empty lines are ignored, empty cells are kept.
 // Errors: *SplitError.
 func Split(text string) ([][]string, error) {
 	if len(text) > MaxPaste {
@@ -51,14 +51,14 @@ func Split(text string) ([][]string, error) {
 		return cut(lines, "\t"), nil
 	case strings.Contains(all, ";"):
 		return cut(lines, ";"), nil
-	case partsByComma(all):
+	case isCommaSeparated(all):
 		return cutCommas(lines)
 	}
 	return cutSpaces(lines)
 }
 
-// lines gives the lines that hold anything: tabs and semicolons count, for
-// they may part blanks.
+// lines gives the lines that hold anything: tabs and semicolons count, since they
+// may separate blanks.
 func lines(text string) []string {
 	var list []string
 	for line := range strings.SplitSeq(strings.ReplaceAll(text, "\r", "\n"), "\n") {
@@ -79,9 +79,9 @@ func cut(lines []string, mark string) [][]string {
 	return rows
 }
 
-// partsByComma says if commas part the cells: a space, another comma or the
-// line's end follows one, or there are commas and no spaces.
-func partsByComma(all string) bool {
+// isCommaSeparated says if commas separate the cells: a space, another comma or the
+// end of the line follows one, or there are commas and no spaces.
+func isCommaSeparated(all string) bool {
 	if !strings.Contains(all, ",") {
 		return false
 	}
@@ -93,8 +93,7 @@ func partsByComma(all string) bool {
 	return !strings.ContainsAny(all, " \u00a0")
 }
 
-// cutCommas refuses lines that may as well be one number with a decimal comma
-// each.
+// cutCommas refuses lines that may each be one number with a decimal comma.
 func cutCommas(lines []string) ([][]string, error) {
 	rows := cut(lines, ",")
 	for i, row := range rows {
@@ -111,8 +110,8 @@ func isDigits(s string) bool {
 	return s != "" && strings.Trim(s, "0123456789") == ""
 }
 
-// cutSpaces joins a unit to the number before it, and refuses a fraction
-// behind a whole number.
+// cutSpaces joins a unit to the number before it, and refuses a fraction after a
+// whole number.
 func cutSpaces(lines []string) ([][]string, error) {
 	rows := make([][]string, len(lines))
 	for i, line := range lines {
@@ -122,7 +121,7 @@ func cutSpaces(lines []string) ([][]string, error) {
 			case last >= 0 && isUnit(word):
 				rows[i][last] += " " + word
 			case last >= 0 && strings.Contains(word, "/") && isDigits(rows[i][last]):
-				return nil, &SplitError{FractionTwoWay, i, rows[i][last] + " " + word}
+				return nil, &SplitError{FractionTwoWays, i, rows[i][last] + " " + word}
 			default:
 				rows[i] = append(rows[i], word)
 			}

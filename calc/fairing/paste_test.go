@@ -63,7 +63,7 @@ func TestPasteRefusesWhatCanBeCutTwoWays(t *testing.T) {
 		"":                                      fairing.NothingPasted,
 		" \n \r\n":                              fairing.NothingPasted,
 		"1,5\n2,5\n3,0":                         fairing.CommaTwoWays,
-		"1 2\n6 1/2 3":                          fairing.FractionTwoWay,
+		"1 2\n6 1/2 3":                          fairing.FractionTwoWays,
 		strings.Repeat("1 ", fairing.MaxPaste):  fairing.PasteTooLong,
 		strings.Repeat("1\n", fairing.MaxPaste): fairing.PasteTooLong,
 	} {

@@ -12,9 +12,9 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// The shares of balloons in a putty, by volume without air: over the first it
-// is asked, over the second refused. Spheres poured and shaken fill about 0.64
-// of a space, so near that no resin is left to wet them.
+// The shares of balloons in a putty, by volume without air: over the first the
+// builder is asked, over the second it is refused. Spheres poured and shaken fill
+// about 0.64 of a space, so near that no resin is left to wet them.
 // Source: assumption.
 const (
 	AskBalloons  unit.Share = 0.55
@@ -33,9 +33,9 @@ const (
 	OtherPart // pigment, thinner
 )
 
-// Part is one thing weighed into a putty. Density is its true density: that of
-// the liquid, of the particles of a powder, never of a powder as it lies. A
-// bulk volume is turned into a mass by MassOf with the bulk density.
+// Part is one thing weighed into a putty. Density is its true density: that of the
+// liquid, or of the particles of a powder, never its bulk density. A bulk volume is
+// turned into a mass by MassOf with the bulk density.
 type Part struct {
 	Kind    Kind
 	Mass    working.Figure[unit.Mass]
@@ -56,11 +56,11 @@ type Putty struct {
 	Balloons working.Figure[unit.Share] // by volume, without air
 }
 
-// IsDry says if the putty holds so many balloons that it is asked about.
+// IsDry says if the putty holds so many balloons that the builder is asked.
 func (p Putty) IsDry() bool { return p.Balloons.Value > AskBalloons }
 
-// ErrNothing says that a recipe adds to nothing.
-var ErrNothing = errors.New("fairing: the recipe adds to nothing")
+// ErrNothing says that a recipe adds up to nothing.
+var ErrNothing = errors.New("fairing: the recipe adds up to nothing")
 
 // BalloonError says that a recipe holds more balloons than resin can wet.
 type BalloonError struct{ Share, Most unit.Share }

@@ -36,7 +36,7 @@ func (e *CellError) Error() string {
 // Unwrap gives the reason a number could not be read.
 func (e *CellError) Unwrap() error { return e.Read }
 
-// CellErrors is every cell that is not a reading.
+// CellErrors lists every cell that is not a reading.
 type CellErrors []*CellError
 
 // Error names the first and counts them.
@@ -51,8 +51,8 @@ func (e CellErrors) Unwrap() []error {
 	return list
 }
 
-// Read takes the texts of a grid to readings by the rules of unit.Read; a
-// number alone is in the bare scale, a length. All cells must be in one unit.
+// Read turns the texts of a grid into readings by the rules of unit.Read; a number
+// alone is in the bare scale, a length. All cells must be in one unit.
 // Errors: *SizeError, *RaggedError; CellErrors, every bad cell.
 func Read(rows [][]string, bare unit.Scale) ([][]unit.Length, error) {
 	if err := checkSize(rows); err != nil {

@@ -70,7 +70,7 @@ func TestComb(t *testing.T) {
 	assert.InDelta(t, float64(r.CuresTo.Value), float64(r.CuresLeast+r.CuresMost)/2, 1e-12, "the middle of what it lies between")
 	assert.Less(t, r.CuresLeast, r.CuresMost)
 	assert.InDelta(t, 75e-6, float64(r.Missing.Value), 1e-12)
-	assert.True(t, r.IsSurelyShort)
+	assert.True(t, r.IsCertainlyShort)
 	assert.Equal(t, film.Peak, r.Basis)
 	assert.Less(t, r.Least, r.Mid.Value)
 	assert.Greater(t, r.Most, r.Mid.Value)
@@ -78,7 +78,7 @@ func TestComb(t *testing.T) {
 	thick, err := comb.Read(wetFilm(360), typed(unit.SolidsByVolume(0.8), unit.InPercent))
 	require.NoError(t, err)
 	assert.Negative(t, float64(thick.Missing.Value))
-	assert.False(t, thick.IsSurelyShort)
+	assert.False(t, thick.IsCertainlyShort)
 
 	var crossed *film.CombError
 	_, err = film.Comb{LastWet: wetFilm(400), FirstDry: wetFilm(400)}.Read(wetFilm(450), typed(unit.SolidsByVolume(0.8), unit.InPercent))

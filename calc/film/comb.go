@@ -8,10 +8,10 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// CombMid is the middle of what a wet-film comb says, WFT = (L + F) ÷ 2: the
-// film lies between the last tooth that was wetted and the first that stayed dry.
+// CombMid is the middle of what a wet-film comb says, WFT = (L + F) ÷ 2: the film
+// lies between the last tooth that was wetted and the first that stayed dry.
 // Range: L 0–20 mm, F 1 µm–20 mm. Errors: *working.RangeError.
-// Source: common practice: how every comb is read.
+// Source: common practice, the way every comb is read.
 var CombMid = working.Of2("WFT = (L + F) ÷ 2", source.Practice.At("reading a wet-film comb"), source.CommonPractice,
 	wft,
 	[]working.Arg{
@@ -20,8 +20,8 @@ var CombMid = working.Of2("WFT = (L + F) ÷ 2", source.Practice.At("reading a we
 	},
 	func(lastWet, firstDry unit.WetFilm) unit.WetFilm { return (lastWet + firstDry) / 2 })
 
-// Missing is the wet film still to be laid on, M = P − WFT; below zero it is
-// how much too thick the film lies.
+// Missing is the wet film still to be laid on, M = P − WFT; below zero it is how
+// much too thick the film is.
 // Range: P and WFT 1 µm–20 mm. Errors: *working.RangeError.
 // Source: definition.
 var Missing = working.Of2("M = P − WFT", source.House.At("definition"), source.Exact,
@@ -29,8 +29,8 @@ var Missing = working.Of2("M = P − WFT", source.House.At("definition"), source
 	[]working.Arg{working.In("P", "wet film planned", unit.InMicrometre, 1, 20000), wft},
 	func(planned, read unit.WetFilm) unit.WetFilm { return planned - read })
 
-// Comb is what a wet-film comb shows, and to what the film was measured: on a
-// texture the teeth meet the peaks.
+// Comb is what a wet-film comb shows, and whether it was read to the mean or to the
+// peaks: on a texture the teeth meet the peaks.
 type Comb struct {
 	LastWet, FirstDry working.Figure[unit.WetFilm]
 	Basis             Basis
@@ -38,14 +38,14 @@ type Comb struct {
 
 // CombReading is what a comb says about a film.
 type CombReading struct {
-	Least, Most   unit.WetFilm // the film lies between
-	Mid           working.Figure[unit.WetFilm]
-	CuresTo       working.Figure[unit.DryFilm] // the mid, once cured
-	CuresLeast    unit.DryFilm                 // the ends of what the film lies between, once cured
-	CuresMost     unit.DryFilm
-	Missing       working.Figure[unit.WetFilm] // to the planned film, from the mid
-	IsSurelyShort bool                         // even at its most, the film is under the plan
-	Basis         Basis                        // of all the films above
+	Least, Most      unit.WetFilm // the film lies between
+	Mid              working.Figure[unit.WetFilm]
+	CuresTo          working.Figure[unit.DryFilm] // the mid, once cured
+	CuresLeast       unit.DryFilm                 // the ends of what the film lies between, once cured
+	CuresMost        unit.DryFilm
+	Missing          working.Figure[unit.WetFilm] // to the planned film, from the mid
+	IsCertainlyShort bool                         // even at its most, the film is under the plan
+	Basis            Basis                        // of all the films above
 }
 
 // CombError says that the teeth can't be right: the first dry tooth must stand
@@ -62,8 +62,8 @@ func curedFrom(wet unit.WetFilm, share unit.SolidsByVolume) unit.DryFilm {
 	return unit.DryFilm(float64(wet) * float64(share))
 }
 
-// Read holds a comb against the planned wet film, both of the same basis, and
-// says what the film will cure to at the mix's cured share.
+// Read compares a comb with the planned wet film, both of the same basis, and says
+// what the film will cure to at the mix's cured share.
 // Errors: *CombError, *working.RangeError.
 func (c Comb) Read(planned working.Figure[unit.WetFilm], curedShare working.Figure[unit.SolidsByVolume]) (CombReading, error) {
 	if !(c.FirstDry.Value > c.LastWet.Value) {
@@ -84,6 +84,6 @@ func (c Comb) Read(planned working.Figure[unit.WetFilm], curedShare working.Figu
 	return CombReading{
 		Least: c.LastWet.Value, Most: c.FirstDry.Value,
 		CuresLeast: curedFrom(c.LastWet.Value, curedShare.Value), CuresMost: curedFrom(c.FirstDry.Value, curedShare.Value), Mid: mid, CuresTo: curesTo, Missing: missing,
-		IsSurelyShort: c.FirstDry.Value <= planned.Value, Basis: c.Basis,
+		IsCertainlyShort: c.FirstDry.Value <= planned.Value, Basis: c.Basis,
 	}, nil
 }

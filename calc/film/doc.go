@@ -11,10 +11,10 @@
 //	what a rough ground swallows              ground.go
 //	flow cups                                 flowcup.go
 //
-// Product as sold and mix as thinned are never taken for each other: the name
-// of every rule says which it means. Losses are what never reaches the surface
-// (sling, overspray, rebound); what stays in cup, roller or gun is counted with
-// the cups, and what the ground swallows is a term of its own.
+// Product as sold and mix as thinned are never confused: the name of every rule
+// says which it means. Losses are what never reaches the surface (sling, overspray,
+// rebound); what stays in cup, roller or gun is counted with the cups, and what the
+// ground swallows is a term of its own.
 //
 // Sources: UFC 3-190-06, ISO 2431; what follows from conservation of volume and
 // mass is marked as calculated.

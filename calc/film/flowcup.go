@@ -55,14 +55,15 @@ type FlowReading struct {
 
 // The limits of ThinnerForFlow.
 const (
-	// SameTemperature is how far two readings may lie apart to count as of one
-	// temperature: one kelvin moves a flow time by about as much as the thumb on the watch.
+	// SameTemperature is how far apart two readings may be and still count as one
+	// temperature: a kelvin moves a flow time by about as much as the thumb on the
+	// stopwatch.
 	SameTemperature unit.TemperatureDifference = 1
-	// LeastTimeRatio is how far apart two times must be: nearer, their line is
-	// made of reading errors.
+	// LeastTimeRatio is the least ratio between two times: any closer, and their
+	// line is made of reading errors.
 	LeastTimeRatio = 1.1
-	// BeyondReadings is how far past a reading a wanted time still counts as
-	// that reading: a repeated flow time differs by as much.
+	// BeyondReadings is the ratio up to which a wanted time past a reading still
+	// counts as that reading: a repeated flow time differs by as much.
 	BeyondReadings = 1.05
 )
 
@@ -92,9 +93,10 @@ func (e *FlowError) Error() string {
 // ThinnerForFlow is the thinner that brings a product to a wanted flow time, by
 // the builder's own two readings of it in one cup:
 // t = t₁ + (t₂ − t₁) × ln(T ÷ T₁) ÷ ln(T₂ ÷ T₁).
-// Range: T between the two times; up to 5 % past one it counts as that one, and
-// what lies further off is timed, not reckoned. Errors: *FlowError.
-// Source: assumption: over a small step of thinner the viscosity falls evenly in its logarithm.
+// Range: T between the two times; up to 5 % past one it counts as that one, and anything
+// further is to be timed, not worked out. Errors: *FlowError.
+// Source: assumption: over a small change of thinner the logarithm of the viscosity
+// falls in a straight line.
 func ThinnerForFlow(a, b FlowReading, wanted working.Figure[unit.Time]) (working.Figure[unit.ByVolume], error) {
 	none := working.Figure[unit.ByVolume]{}
 	if a.Thinner.Value > b.Thinner.Value {

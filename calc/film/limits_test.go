@@ -68,9 +68,9 @@ func TestAComb(t *testing.T) {
 	assert.InDeltaSlice(t, []float64{400e-6, 450e-6, 320e-6, 360e-6, 340e-6, 75e-6},
 		[]float64{float64(r.Least), float64(r.Most), float64(r.CuresLeast), float64(r.CuresMost), float64(r.CuresTo.Value), float64(r.Missing.Value)}, 1e-12)
 	assert.Equal(t, film.Peak, r.Basis)
-	assert.True(t, r.IsSurelyShort)
-	assert.True(t, read(450).IsSurelyShort, "the first dry tooth didn't touch")
-	assert.False(t, read(449).IsSurelyShort)
+	assert.True(t, r.IsCertainlyShort)
+	assert.True(t, read(450).IsCertainlyShort, "the first dry tooth didn't touch")
+	assert.False(t, read(449).IsCertainlyShort)
 	comb.FirstDry = comb.LastWet
 	_, err := comb.Read(typed(unit.WetFilm(500e-6), unit.InMicrometre), typed(unit.SolidsByVolume(0.8), unit.InPure))
 	assert.Equal(t, &film.CombError{LastWet: 400e-6, FirstDry: 400e-6}, err)

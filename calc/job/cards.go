@@ -154,7 +154,7 @@ func (r *reader) size(path string, f *Field, card *material.Card) (PackSize, boo
 	if r.units.Comma && err == nil {
 		err = unit.CheckComma(text)
 	}
-	if err == nil && size.Scale != unit.NoScale && !countedIn(card, size.Scale.Measure()) {
+	if err == nil && size.Scale != unit.NoScale && !countedIn(card, size.Scale.Dimension()) {
 		err = &unit.ReadError{Text: text, Cause: unit.OtherUnit, Readings: sizeUnits(card)}
 	}
 	if err != nil {
@@ -181,7 +181,7 @@ func countedIn(card *material.Card, dim unit.Dimension) bool {
 func sizeUnits(card *material.Card) []string {
 	var list []string
 	for _, s := range sizeScales {
-		if countedIn(card, s.Measure()) {
+		if countedIn(card, s.Dimension()) {
 			list = append(list, s.Symbol())
 		}
 	}

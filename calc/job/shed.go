@@ -78,7 +78,7 @@ func TakeUp(shed, away Document) Document {
 // inUnits gives the same document in other units: what was meant in the old
 // ones says so from then on.
 func inUnits(d Document, to Units) Document {
-	for _, m := range unit.Chosen {
+	for _, m := range unit.Choosable {
 		d = SetUnit(d, m, to.Scale(m))
 	}
 	return SetComma(d, to.Comma)

@@ -28,7 +28,7 @@ func unitsPath(m unit.Measure) string { return "units." + m.Key() }
 // counts as not chosen.
 func ReadUnits(d Document) Units {
 	u := Units{HasComma(d), map[unit.Measure]unit.Scale{}}
-	for _, m := range unit.Chosen {
+	for _, m := range unit.Choosable {
 		if s := m.Scale(d.Get(unitsPath(m))); s != unit.NoScale {
 			u.chosen[m] = s
 		}
@@ -85,7 +85,7 @@ func SetComma(d Document, on bool) Document {
 
 // SetSystem chooses metric or US customary units for every measure.
 func SetSystem(d Document, us bool) Document {
-	for _, m := range unit.Chosen {
+	for _, m := range unit.Choosable {
 		to := m.Scales()[0]
 		if us {
 			to = m.US()

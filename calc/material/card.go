@@ -32,7 +32,7 @@ const (
 	Ingredient // of a putty mixed by hand
 )
 
-// Chemistry is what a material cures by, as the checks of a sequence need it.
+// Chemistry is how a material cures, as the checks of a sequence need it.
 type Chemistry int
 
 // The chemistries.
@@ -58,9 +58,9 @@ const (
 
 // Card is a maker's sheet in figures.
 type Card struct {
-	Key  string // stable: it is saved; an own card has a number
+	Key  string // stable: it is saved; a card of the builder's has a number
 	Name string
-	Base string // the key of the card that an own card was copied from
+	Base string // the key of the card that the builder's was copied from
 
 	Kind      Kind
 	Chemistry Chemistry
@@ -121,11 +121,12 @@ type Card struct {
 	Packs []Pack // what ships on the card; none has a price
 }
 
-// CoatLimits is what the wet film of one coat may be. A film from the least up
-// must have a number of coats, so the least is at most half of every most.
+// CoatLimits is what the wet film of one coat may be. Every film from the least up
+// must be possible in some number of coats, so the least is at most half of every
+// most.
 type CoatLimits struct {
 	CoatLeast        Spec[unit.WetFilm]
-	CoatAsk          Spec[unit.WetFilm] // asked about under
+	CoatAsk          Spec[unit.WetFilm] // asked about below
 	CoatMost         Spec[unit.WetFilm] // sprayed, lying flat
 	CoatMostRolled   Spec[unit.WetFilm] // rolled or brushed
 	CoatMostWall     Spec[unit.WetFilm]
@@ -152,5 +153,6 @@ const (
 	Benzoyl       = "benzoyl"
 )
 
-// IsAbrasive says if a card's pieces come in grades, one no use for another.
+// IsAbrasive says if a card's pieces come in grades, none of which can replace
+// another.
 func (c *Card) IsAbrasive() bool { return c.OnFilm.Known && c.Kind == Sundry && c.Key != padKey }

@@ -112,7 +112,7 @@ var Methods = []*Method{
 	},
 }
 
-// Mixing is from catalyst in until the first of a cup can be spread.
+// Mixing is the time from catalyst in until the first of a cup can be spread.
 // Source: common practice.
 var Mixing = spec(1.5*unit.Minute, 1*unit.Minute, 3*unit.Minute, practice)
 

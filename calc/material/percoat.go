@@ -10,9 +10,9 @@ var (
 	perSprayed  = spec[unit.MassPerArea](1.1, 0.8, 1.5, practice) // by the gun
 )
 
-// PerCoat is the mass of product that the trade reckons for a square metre and a
-// coat, with its loss: a plan that lies outside is asked about. It isn't known
-// for what is neither gel coat nor flow coat.
+// PerCoat is the mass of product that the trade allows for a square metre and a
+// coat, losses included: a plan outside the range is asked about. It is known for
+// gel coat and flow coat only.
 // Source: common practice.
 func (c *Card) PerCoat(m *Method) Spec[unit.MassPerArea] {
 	switch {

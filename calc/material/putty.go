@@ -2,9 +2,9 @@ package material
 
 import "shedreckoner/calc/unit"
 
-// PuttyPart is what goes into a putty mixed by hand, with the densities that
-// hold where none was typed: the true one, of the liquid or of the particles,
-// and that of a powder as it lies.
+// PuttyPart is what goes into a putty mixed by hand, with the densities that hold
+// where none was typed: the true one, of the liquid or of the particles, and the
+// bulk density of a powder.
 type PuttyPart struct {
 	Key, Name  string
 	Card       string // key of the card that it is bought by; empty: none ships

@@ -2,7 +2,7 @@ package material
 
 import "shedreckoner/calc/unit"
 
-// How far off a plan may be. None of it was measured: the log of real work
+// How far off a plan may be. None of this was measured: the log of real work
 // replaces it.
 // Source: assumption, but for the share of filler sanded off (common practice).
 var (

@@ -8,7 +8,7 @@ import "shedreckoner/calc/unit"
 type Sundries struct {
 	Spare      Spec[unit.Factor]  // bought for each one needed: 1.1 is a tenth more
 	EachCup    Spec[unit.Factor]  // pieces for each cup mixed
-	EachSnaps  Spec[unit.Factor]  // the same of polyester: what is left snaps out of the cup
+	EachSnaps  Spec[unit.Factor]  // the same for polyester: what is left snaps out of the cup, which is used again
 	EachSpell  Spec[unit.Factor]  // pieces for each spell of work with one wet tool
 	EachHour   Spec[unit.Factor]  // pieces for each hour of wet sanding
 	Lasts      Spec[unit.Time]    // work that one piece lasts
@@ -21,7 +21,7 @@ type Sundries struct {
 	KeptOnHeat Spec[unit.Time]    // the same where it gets as warm as HotForMasking
 }
 
-// Ordering is how sure an order is to be.
+// Ordering is how likely an order is meant to be enough.
 type Ordering struct {
 	Chance  Spec[unit.Share] // wanted chance of having enough, bought before the start
 	AtOnce  Spec[unit.Share] // the same where all is bought at once
@@ -32,8 +32,8 @@ type Ordering struct {
 // Source: common practice.
 var RepairLeast = exactly(0.5*unit.Kilogram, practice)
 
-// Chances of having enough. What can be bought again in the same batch waits
-// for what the first cups teach; a colour bought at once has to last.
+// Chances of having enough. What can be bought again in the same batch can wait for
+// what the first cups teach; a colour bought all at once has to last.
 // Source: assumption; the reserve of a colour is common practice.
 var (
 	plain    = Ordering{Chance: exactly[unit.Share](0.80, assumption), AtOnce: exactly[unit.Share](0.90, assumption)}
@@ -127,9 +127,9 @@ func perHour(area float64) unit.SpreadingSpeed {
 	return unit.Of[unit.SpreadingSpeed](area, unit.InSquareMetrePerHour)
 }
 
-// CupWall is what stays on the wall of the cup that holds a mix, of 250 mL,
-// 500 mL or 1 L, once a cup. Over a litre it stays that of
-// a litre: what is known ends there, and the share left behind is small by then.
+// CupWall is what stays on the wall of the cup that holds a mix, of 250 mL, 500 mL
+// or 1 L, once a cup. Over a litre it stays that of a litre: nothing is known
+// beyond, and the share left behind is small by then.
 // Source: common practice.
 func CupWall(mix unit.Volume) Spec[unit.Mass] {
 	switch {

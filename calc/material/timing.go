@@ -20,8 +20,8 @@ var (
 	launchFrom = spec(7*unit.Day, 5*unit.Day, 14*unit.Day, assumption)
 )
 
-// PaceCold and PaceWarm are how many times longer than at 20 °C a wait lasts at
-// 10 and at 30 °C.
+// PaceCold and PaceWarm are how many times as long as at 20 °C a wait lasts at 10
+// and at 30 °C.
 // Source: common practice, and activation energies near 55 kJ/mol.
 var (
 	PaceCold = exactly[unit.Factor](2, practice)

@@ -22,8 +22,8 @@ func confidence(scale unit.Scale) *working.Rule {
 }
 
 // Spread is a factor about the plan, 1 − w + w·exp(m + s·z) with z a standard
-// normal draw: the share w of the planned amount moves with a log-normal
-// factor, the rest stands.
+// normal draw: the share w of the planned amount varies with a log-normal factor,
+// the rest is fixed.
 type Spread struct {
 	Moving float64 // w, 0–1
 	Mean   float64 // m, mean of the logarithm
@@ -68,7 +68,7 @@ func (e *ModelError) Error() string {
 	return fmt.Sprintf("order: can't simulate %s %g", e.What, e.Value)
 }
 
-// Model is a job as terms that vary. Its first error is kept and given by
+// Model is a job as terms that vary. Its first error is kept and returned by
 // Simulate.
 type Model struct {
 	totals  int
@@ -92,10 +92,10 @@ func NewModel(totals int) *Model {
 	return &Model{totals: totals, draws: map[string]Draw{}}
 }
 
-// Draw is the source of chance with this key: asked for again, it is the same
-// one. Give a surface's area a key of its own, and a method with its card one
-// key for the whole job: the same hand with the same roller errs the same way
-// everywhere, and drawn apart 20 surfaces would fake certainty.
+// Draw is the source of chance with this key: asked for again, it is the same one.
+// Give a surface's area a key of its own, and a method with its card one key for
+// the whole job: the same hand with the same roller errs the same way everywhere,
+// and 20 surfaces drawn independently would fake certainty.
 func (m *Model) Draw(key string, s Spread) Draw {
 	if !(s.Moving >= 0 && s.Moving <= 1 && math.Abs(s.Mean) <= MaxLogMean && s.SD >= 0 && s.SD <= MaxLogSD) {
 		m.fail("spread", s.SD)
@@ -111,8 +111,8 @@ func (m *Model) Draw(key string, s Spread) Draw {
 	return d
 }
 
-// Add adds a planned amount to a total; it varies with all draws given. An
-// amount without draws is certain.
+// Add adds a planned amount to a total; it varies with all draws given. An amount
+// without draws is certain.
 func (m *Model) Add(total int, amount float64, draws ...Draw) {
 	switch {
 	case total < 0 || total >= m.totals:

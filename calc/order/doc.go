@@ -1,5 +1,5 @@
-// Package order turns what a plan needs into what to buy: packs, how sure the
-// amount is, and what earlier work teaches about the next.
+// Package order turns what a plan needs into what to buy: packs, how likely the
+// amount is to be enough, and what earlier work teaches about the next.
 //
 //	topic                                        file
 //	rounding, stock, sets, reserve               need.go
@@ -9,9 +9,9 @@
 //	learning from the log                        learning.go
 //	which input moves a total most               sensitivity.go
 //
-// A need goes the same way every time: simulated or planned as a float, through
-// RoundUp to a decimal, less the stock, then to packs. All amounts are of the
-// product as sold.
+// Every need takes the same path: simulated or planned as a float, through RoundUp
+// to a decimal, less the stock, then to packs. All amounts are of the product as
+// sold.
 package order
 
 import "shedreckoner/calc/working"

@@ -15,15 +15,15 @@ var Learning = working.Method("1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 �
 	source.BoxTiao.At("1.2, normal mean with known spread"), source.FromMemory,
 	working.In("e^m", "used ÷ planned, as learned", unit.InPure, 0.01, 100))
 
-// Belief is what is held of the logarithm of a method's and card's used ÷
-// planned: normal with this mean and standard deviation.
+// Belief is what is known of the logarithm of used ÷ planned of a method and card:
+// normal with this mean and standard deviation.
 type Belief struct{ Mean, SD float64 }
 
 // Reading is one observed logarithm and its own standard deviation.
 type Reading struct{ X, SD float64 }
 
-// Update is the belief after readings, 1/v = 1/s0² + Σ 1/σ², m = v·(m0/s0² +
-// Σ x/σ²). It doesn't matter in how many goes they come.
+// Update is the belief after readings, 1/v = 1/s0² + Σ 1/σ², m = v·(m0/s0² + Σ
+// x/σ²). It doesn't matter in how many batches they come.
 // Range: standard deviations over zero. Errors: *LogError.
 // Source: Box and Tiao 1.2 (from memory): conjugate normal update.
 func (b Belief) Update(readings ...Reading) (Belief, error) {
@@ -42,8 +42,8 @@ func (b Belief) Update(readings ...Reading) (Belief, error) {
 	return Belief{weighted / precision, math.Sqrt(1 / precision)}, nil
 }
 
-// Next is the spread of the next work by this method and card: the belief's
-// own uncertainty and σ, the spread from one work to another.
+// Next is the spread of the next piece of work by this method and card: the
+// belief's own uncertainty and σ, the spread from one piece of work to another.
 func (b Belief) Next(sigma float64) Spread { return LogNormal(b.Mean, math.Hypot(b.SD, sigma)) }
 
 // Factor is used ÷ planned as it is believed, exp(m).
@@ -70,8 +70,8 @@ const (
 	ThinFilm                  // less used than the film takes, and no comb reading: Ratio
 )
 
-// MaxRatio is how far used may lie from planned, either way: beyond, it is a
-// slip of unit and not a hand.
+// MaxRatio is how far used may be from planned, either way: beyond it is a slip of
+// the unit and not the hand.
 const MaxRatio = 5
 
 // LogError says which entry can't be learned from, and why.
@@ -86,12 +86,11 @@ func (e *LogError) Error() string {
 	return fmt.Sprintf("order: can't learn from entry %d (cause %d, ratio %.3g)", e.At, e.Cause, e.Ratio)
 }
 
-// Learn updates a belief by log entries of one method and card. An entry weighs
-// by its planned mass, so that a dab counts less than a deck, and a deck with ten
-// dabs says little more than a deck: entries of one σ count as the effective
-// number n = (Σw)² ÷ Σw². Less used than the film itself takes is a thin film and
-// not a low loss: it is refused until the film was read with a comb and the plan
-// made for that.
+// Learn updates a belief by log entries of one method and card. An entry is weighted by
+// its planned mass, so that a dab counts less than a deck, and a deck with ten dabs says
+// little more than a deck: entries of one σ count as the effective number n = (Σw)² ÷ Σw².
+// Less used than the film itself takes means a thin film and not a low loss: it is refused
+// until the film was read with a comb and the plan made for that film.
 // Errors: *LogError.
 // Source: Belief.Update; the effective number is Kish's for unequal weights (from memory).
 func Learn(prior Belief, log []Entry) (Belief, error) {

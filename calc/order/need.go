@@ -14,8 +14,9 @@ import (
 // Tenth is the step to which needs are rounded: 0.1 g in kg, 0.1 mL in L.
 var Tenth = decimal.New(1, -4)
 
-// roundSlack is the share of a step by which a float may overshoot a mark and
-// still stand on it: far more than sums of floats are off, far less than counts.
+// roundSlack is the share of a step by which a float may overshoot a mark and still
+// count as on it: far more than the error of a sum of floats, far less than
+// matters.
 const roundSlack = 1e-3
 
 // mostSteps keeps the float's last bit under the slack.
@@ -28,9 +29,9 @@ type RoundUpError struct{ Value float64 }
 // Error names the amount.
 func (e *RoundUpError) Error() string { return fmt.Sprintf("order: can't buy %g", e.Value) }
 
-// RoundUp is the one way from a computed amount to one that is dosed or bought:
-// up to the next step, in the scale's unit. 0.1 + 0.2 kg is 0.3 kg and not
-// 0.3001, for what floats add to a mark doesn't count.
+// RoundUp is the one way from a computed amount to one that is dosed or bought: up
+// to the next step, in the scale's unit. 0.1 + 0.2 kg is 0.3 kg and not 0.3001,
+// since a float's error past a mark doesn't count.
 // Range: v from 0 to 10¹² steps. Errors: *RoundUpError.
 // Source: our own; amounts round up.
 func RoundUp[Q unit.Quantity](v Q, scale unit.Scale, step decimal.Decimal) (decimal.Decimal, error) {
@@ -41,7 +42,7 @@ func RoundUp[Q unit.Quantity](v Q, scale unit.Scale, step decimal.Decimal) (deci
 	return decimal.NewFromInt(int64(math.Max(0, math.Ceil(steps-roundSlack)))).Mul(step), nil
 }
 
-// ToBuy is what the stock leaves to buy of a need, never below zero.
+// ToBuy is what is left to buy of a need beside the stock, never below zero.
 func ToBuy(need, inStock decimal.Decimal) decimal.Decimal {
 	return decimal.Max(need.Sub(inStock), decimal.Zero)
 }

@@ -18,13 +18,13 @@ const (
 
 // The method of Choose, for goods by mass, by volume, by length and by the piece.
 var (
-	PacksByMass   = choosing(unit.InKilogram)
-	PacksByVolume = choosing(unit.InLitre)
-	PacksByLength = choosing(unit.InMetre)
-	PacksByCount  = choosing(unit.InPure)
+	PacksByMass   = packsMethod(unit.InKilogram)
+	PacksByVolume = packsMethod(unit.InLitre)
+	PacksByLength = packsMethod(unit.InMetre)
+	PacksByCount  = packsMethod(unit.InPure)
 )
 
-func choosing(scale unit.Scale) *working.Rule {
+func packsMethod(scale unit.Scale) *working.Rule {
 	return working.Method("the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over",
 		source.House.At("exact search"), source.Exact,
 		working.In("B", "bought", scale, 0, 1e9))
@@ -72,15 +72,15 @@ func (e *PackError) Error() string {
 	return fmt.Sprintf("order: can't choose packs (cause %d at pack %d)", e.Cause, e.At)
 }
 
-// Choose is the cheapest purchase that covers a need: least cost, then least
-// left over, then fewest packs. If a price is missing, prices don't count: the
-// fewest packs that leave no more over than a tenth of the need or one of the
-// smallest pack (then least left over), for least left over alone would buy 39
-// small tins. It is exact for any decimal sizes and
-// prices; where no exact answer can be had in reasonable time, there is none.
+// Choose is the cheapest purchase that covers a need: least cost, then least left
+// over, then fewest packs. If a price is missing, prices don't count: the fewest
+// packs that leave no more over than a tenth of the need or one of the smallest
+// pack (then least left over), since least left over alone would buy 39 small tins.
+// It is exact for any decimal sizes and prices; where no exact answer can be found
+// in reasonable time, it gives an error.
 // Range: need ≥ 0, 1–MaxSizes sizes over zero, prices ≥ 0, an answer of at
 // most MaxPacks packs. Errors: *PackError.
-// Source: our own branch and bound, held against exhaustive search.
+// Source: our own branch and bound, checked against exhaustive search.
 func Choose(need decimal.Decimal, packs []Pack) (Purchase, error) {
 	if err := check(need, packs); err != nil {
 		return Purchase{}, err

@@ -9,8 +9,8 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// search looks through how many of each size to buy, depth first, in whole
-// units of what all sizes are multiples of.
+// search looks through how many of each size to buy, depth first, in whole units of
+// which all sizes are multiples.
 //
 // Sizes are tried cheapest per unit first and, among equals, largest first.
 // Then what is still missing costs at least its share of the next size's
@@ -75,7 +75,7 @@ func newSearch(need decimal.Decimal, packs []Pack, isPriced bool) (*search, erro
 	return s, s.prepare()
 }
 
-// countPacks makes packs what is paid with, and bounds what may be left over.
+// countPacks makes each pack cost one, and bounds what may be left over.
 func (s *search) countPacks() {
 	smallest := uint64(maxUnits)
 	for i := range s.sizes {
@@ -85,7 +85,7 @@ func (s *search) countPacks() {
 	s.spare = max(s.need/spareShare, smallest)
 }
 
-// whole takes decimals to whole multiples of one power of ten.
+// whole turns decimals into whole multiples of one power of ten.
 func whole(values []decimal.Decimal) ([]uint64, error) {
 	places := int32(0)
 	for _, v := range values {
@@ -124,7 +124,7 @@ func (s *search) prepare() error {
 	for i := range s.sizes {
 		s.sizes[i].holds /= common
 	}
-	sort.SliceStable(s.sizes, func(i, j int) bool { return bySharePrice(s.sizes[i], s.sizes[j]) < 0 })
+	sort.SliceStable(s.sizes, func(i, j int) bool { return byUnitPrice(s.sizes[i], s.sizes[j]) < 0 })
 	later := size{}
 	for i := len(s.sizes) - 1; i >= 0; i-- {
 		z := &s.sizes[i]
@@ -137,14 +137,15 @@ func (s *search) prepare() error {
 	return nil
 }
 
-// bySharePrice sorts the cheaper per unit first, then the larger.
-func bySharePrice(a, b size) int {
+// byUnitPrice sorts the cheaper per unit first, then the larger.
+func byUnitPrice(a, b size) int {
 	aHigh, aLow := bits.Mul64(a.price, b.holds)
 	bHigh, bLow := bits.Mul64(b.price, a.holds)
 	return cmp.Or(cmp.Compare(aHigh, bHigh), cmp.Compare(aLow, bLow), cmp.Compare(b.holds, a.holds))
 }
 
-// run puts the counts of the best purchase in place of the packs given.
+// run puts the counts of the best purchase into counts, in the order of the packs
+// given.
 func (s *search) run(counts []int) error {
 	s.best = choice{cost: math.MaxUint64}
 	s.choose(0, s.need, choice{})

@@ -10,16 +10,16 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Simulation draws a model many times, in slices: the answer depends on the
-// model, the number of draws and the seed, and not on the slicing. Every key
-// has a stream of its own, so that what is changed on one surface doesn't
-// shake the draws of the others: adding to a job never lowers its need.
+// Simulation draws a model many times, in slices: the answer depends on the model,
+// the number of draws and the seed, and not on the slicing. Every key has a stream
+// of its own, so that a change to one surface doesn't disturb the draws of the
+// others: adding to a job never lowers its need.
 type Simulation struct {
 	model   Model
 	streams []*rand.Rand // by Draw
 	factors []float64    // of one draw, by Draw
 	drawn   [][]float64  // by total
-	want    int
+	draws   int
 }
 
 // Simulate starts a simulation. The model must not change while it runs.
@@ -32,7 +32,7 @@ func (m *Model) Simulate(draws int, seed uint64) (*Simulation, error) {
 	if m.err != nil {
 		return nil, m.err
 	}
-	s := &Simulation{model: *m, streams: make([]*rand.Rand, len(m.spreads)), factors: make([]float64, len(m.spreads)), want: draws}
+	s := &Simulation{model: *m, streams: make([]*rand.Rand, len(m.spreads)), factors: make([]float64, len(m.spreads)), draws: draws}
 	for key, d := range m.draws {
 		s.streams[d] = stream(seed, key)
 	}
@@ -51,16 +51,16 @@ func stream(seed uint64, key string) *rand.Rand {
 
 // Step draws up to n times more and says if the simulation is done.
 func (s *Simulation) Step(n int) bool {
-	for range min(n, s.want-s.Drawn()) {
+	for range min(n, s.draws-s.Drawn()) {
 		s.draw()
 	}
-	return s.Drawn() == s.want
+	return s.Drawn() == s.draws
 }
 
 // Drawn is how many draws have been made.
 func (s *Simulation) Drawn() int {
 	if len(s.drawn) == 0 {
-		return s.want // nothing to draw
+		return s.draws // nothing to draw
 	}
 	return len(s.drawn[0])
 }
@@ -94,7 +94,7 @@ func (s *Simulation) Outcome(total int) (Outcome, error) {
 	if total < 0 || total >= len(s.drawn) {
 		return Outcome{}, &ModelError{"total", float64(total)}
 	}
-	if s.Drawn() < s.want {
+	if s.Drawn() < s.draws {
 		return Outcome{}, ErrUnfinished
 	}
 	return Outcome{slices.Sorted(slices.Values(s.drawn[total]))}, nil

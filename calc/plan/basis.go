@@ -32,10 +32,10 @@ func InBasis(c *job.Card, size job.PackSize) decimal.Decimal {
 	si := size.Amount.Mul(decimal.NewFromFloat(size.Scale.SI(1)))
 	density := decimal.NewFromFloat(float64(c.Density.Value))
 	switch {
-	case size.Scale.Measure() == to.Measure():
-	case size.Scale.Measure() == unit.VolumeDim && to.Measure() == unit.MassDim:
+	case size.Scale.Dimension() == to.Dimension():
+	case size.Scale.Dimension() == unit.VolumeDim && to.Dimension() == unit.MassDim:
 		si = si.Mul(density)
-	case size.Scale.Measure() == unit.MassDim && to.Measure() == unit.VolumeDim && density.IsPositive():
+	case size.Scale.Dimension() == unit.MassDim && to.Dimension() == unit.VolumeDim && density.IsPositive():
 		si = si.Div(density)
 	default:
 		return decimal.Zero

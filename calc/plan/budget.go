@@ -183,7 +183,7 @@ func (w *Budget) areas(m *maker, b *job.Buildup) error {
 	if area.Value <= 0 {
 		return nil
 	}
-	parts, err := buildup.Part(area, edges, typedOr(b.Budget.Strip, material.EdgeStrip, "width of the edge strip", unit.InMillimetre))
+	parts, err := buildup.SplitRegions(area, edges, typedOr(b.Budget.Strip, material.EdgeStrip, "width of the edge strip", unit.InMillimetre))
 	if err != nil {
 		return nil // an edge no strip fits along: the flat is said alone
 	}

@@ -139,7 +139,7 @@ removal.1.scale-step = 0.1 g`)
 	assert.InDelta(t, 46.2/3, micrometres(stages[2].Takes.Value), 1e-9)
 
 	lost := plan.Make(document(t, gelCoated, "removal = 1\nremoval.1.grade = P320\nremoval.1.before = 500.1 g\nremoval.1.after = 500 g\nremoval.1.area = 600 cm²\nremoval.1.scale-step = 0.1 g"))
-	var fine *sanding.TooFine
+	var fine *sanding.TooFineError
 	assert.ErrorAs(t, lost.RefusedAt("removal.1.after"), &fine)
 }
 

@@ -225,7 +225,7 @@ func (u *user) spray(area working.Figure[unit.Area]) {
 // sand adds abrasives of one grade, and notes the hours.
 func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Factor], speed material.Spec[unit.SpreadingSpeed], how string, onFiller bool) {
 	disc := u.card("disc")
-	sanded := chain.Do2(&u.q, sanding.Gone, area, goes)
+	sanded := chain.Do2(&u.q, sanding.RepeatedArea, area, goes)
 	perArea := chain.OnCard(disc, disc.OnFilm, "discs for a square metre of film", unit.InPure)
 	if onFiller {
 		perArea = chain.OnCard(disc, disc.OnFiller, "discs for a square metre of filler", unit.InPure)

@@ -21,7 +21,7 @@ type FilmNeed struct {
 	Thin  bool                         // for the thin side's sake
 	Over  working.Figure[unit.DryFilm] // the card's most that may be left, where the need leaves more
 
-	Uneven *buildup.MoreEven // no film is enough
+	Uneven *buildup.TooUnevenError // no film is enough
 }
 
 // Needs is the film that coats have to add for the budget to hold as planned,

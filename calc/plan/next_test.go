@@ -146,7 +146,7 @@ func changed(r *jobtest.Random, d job.Document) job.Document {
 	case 3:
 		return d.Move(item, r.IntN(5)-2)
 	case 4:
-		m := unit.Chosen[r.IntN(len(unit.Chosen))]
+		m := unit.Choosable[r.IntN(len(unit.Choosable))]
 		return job.SetUnit(d, m, m.Scales()[r.IntN(len(m.Scales()))])
 	case 5:
 		return job.SetComma(d, !job.HasComma(d))

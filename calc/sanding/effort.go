@@ -6,13 +6,14 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Gone is the area sanded when a step is repeated: a = A × n. Range: 1 to 50 goes.
+// RepeatedArea is the area sanded when a step is repeated: a = A × n. Range: 1 to
+// 50 rounds.
 // Source: elementary geometry.
-var Gone = working.Of2("a = A × n", source.Geometry.At("repeated area"), source.Exact,
-	working.In("a", "area sanded over all goes", unit.InSquareMetre, 0, 25000),
+var RepeatedArea = working.Of2("a = A × n", source.Geometry.At("repeated area"), source.Exact,
+	working.In("a", "area sanded in all rounds", unit.InSquareMetre, 0, 25000),
 	[]working.Arg{
 		working.In("A", "area", unit.InSquareMetre, 0, 25000),
-		working.In("n", "goes", unit.InPure, 1, 50),
+		working.In("n", "rounds", unit.InPure, 1, 50),
 	},
 	func(area unit.Area, n unit.Factor) unit.Area { return area * unit.Area(n) })
 
@@ -63,5 +64,5 @@ var Compound = working.Of2("m = A × q", source.Practice.At("compound by area"),
 // Rules is every rule of this package.
 var Rules = []*working.Rule{
 	Scratch.Rule, Texture.Rule, Cutting.Rule, ByWeight.Rule, ByReadings.Rule,
-	Gone.Rule, Sheets.Rule, Hours.Rule, Dust.Rule, Compound.Rule,
+	RepeatedArea.Rule, Sheets.Rule, Hours.Rule, Dust.Rule, Compound.Rule,
 }

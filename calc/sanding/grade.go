@@ -31,8 +31,8 @@ var sizes = []struct {
 }
 
 // american gives the P grade that the trade puts beside an American grade. The
-// median sizes of the American standard itself (UAMA) are finer by 15 to 31 %,
-// so the P grade errs to the side of more film taken.
+// median sizes of the American standard itself (UAMA) are finer by 15 to 31 %, so
+// the P grade errs on the side of more film taken.
 // Source: common practice.
 var american = map[int]Grade{320: 400, 400: 800, 500: 1000, 600: 1200}
 
@@ -45,7 +45,7 @@ func Grades() []Grade {
 	return list
 }
 
-// String gives the grade as it stands on the back of the sheet: "P220".
+// String gives the grade as it is printed on the back of the sheet: "P220".
 func (g Grade) String() string { return "P" + strconv.Itoa(int(g)) }
 
 // index is the grade's place in the table, or -1.

@@ -40,9 +40,9 @@ var Cutting = working.Of2("c = max(s, m)", source.Practice.At("polish below the 
 	},
 	func(s, m unit.DryFilm) unit.DryFilm { return max(s, m) })
 
-// OfMean and OfPeak are the share of the texture that lies above a film's
-// reading: half of it over a mean film (by weight, by volume), all of it over
-// one read on the peaks (a comb, a gauge that stands on them).
+// OfMean and OfPeak are the share of the texture that lies above a film's reading:
+// half of it over a mean film (by weight, by volume), all of it over one read on
+// the peaks (a comb, a gauge that rests on them).
 // Source: elementary geometry.
 var (
 	OfMean = working.Given(unit.Share(0.5), "half the texture, the film is a mean", unit.InPure, "", source.Exact)
@@ -63,9 +63,9 @@ type Stage struct {
 	Leaves working.Figure[unit.DryFilm] // its scratches, for the next to take
 }
 
-// Ladder walks a sequence of grades: each takes the plane below the last
-// grade's scratches, the first takes flatten, the film above the valleys of
-// the texture (or above old scratches). An own removal replaces both.
+// Ladder walks a sequence of grades: each takes the plane below the last grade's
+// scratches, the first takes flatten, the film above the valleys of the texture (or
+// above old scratches). A measured removal replaces both.
 // Errors: *GradeError, *working.RangeError.
 func Ladder(turns []Turn, k working.Figure[unit.Factor], flatten working.Figure[unit.DryFilm]) ([]Stage, error) {
 	stages := make([]Stage, 0, len(turns))
@@ -101,8 +101,8 @@ func Polish(scratches working.Figure[unit.DryFilm], own ...working.Figure[unit.D
 
 var wholeRun = working.SumRule("film taken by the whole run", unit.InMicrometre)
 
-// Runs gives the film that a run takes in all, polish included, when it is
-// begun at each of its grades in turn: what a thin place can still bear.
+// Runs gives the film that a run takes in all, polish included, when it is begun at
+// each of its grades in turn: what a thin place can still take.
 // Errors: *GradeError, *working.RangeError.
 func Runs(turns []Turn, k working.Figure[unit.Factor], flatten working.Figure[unit.DryFilm], polish ...working.Figure[unit.DryFilm]) ([]working.Figure[unit.DryFilm], error) {
 	totals := make([]working.Figure[unit.DryFilm], len(turns))

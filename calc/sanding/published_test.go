@@ -64,7 +64,7 @@ func wetSheets(r workingtest.Row) (float64, error) {
 
 // handSpeed is the area finished per hour when every grade goes over it once.
 func handSpeed(r workingtest.Row) (float64, error) {
-	area, err := sanding.Gone.Of(1, unit.Factor(r.Number("grades")))
+	area, err := sanding.RepeatedArea.Of(1, unit.Factor(r.Number("grades")))
 	if err != nil {
 		return 0, err
 	}

@@ -12,7 +12,7 @@ import (
 // sanding: r = (b − a) ÷ (A × ρ); 1 g/m² of 1 kg/L is 1 µm. Range: offcut
 // 1 cm² to 4 m², cured density 0.3 to 2.5 kg/L. Source: elementary geometry.
 var ByWeight = working.Of4("r = (b − a) ÷ (A × ρ)", source.Geometry.At("volume by weight"), source.Exact,
-	working.In("r", "own removal", unit.InMicrometre, 0, 5000),
+	working.In("r", "measured removal", unit.InMicrometre, 0, 5000),
 	[]working.Arg{
 		working.In("b", "offcut before sanding", unit.InGram, 0.1, 20000),
 		working.In("a", "offcut after sanding, dry", unit.InGram, 0.1, 20000),
@@ -27,7 +27,7 @@ var ByWeight = working.Of4("r = (b − a) ÷ (A × ρ)", source.Geometry.At("vol
 // after sanding at the same spot: r = b − a. Range: films 0 to 20 mm.
 // Source: elementary geometry.
 var ByReadings = working.Of2("r = b − a", source.Geometry.At("difference"), source.Exact,
-	working.In("r", "own removal", unit.InMicrometre, 0, 20000),
+	working.In("r", "measured removal", unit.InMicrometre, 0, 20000),
 	[]working.Arg{
 		working.In("b", "cured film before sanding", unit.InMicrometre, 0, 20000),
 		working.In("a", "cured film after sanding", unit.InMicrometre, 0, 20000),
@@ -38,20 +38,21 @@ var ByReadings = working.Of2("r = b − a", source.Geometry.At("difference"), so
 // it is taken: under two, half of it may be rounding.
 const leastSteps = 2
 
-// TooFine says that a difference is lost in the steps of the instrument, or
-// isn't one at all.
-type TooFine struct {
+// TooFineError says that a difference is lost in the steps of the instrument, or is
+// no loss at all.
+type TooFineError struct {
 	Difference float64 // SI, before less after
 	Step       float64 // SI, one step of the scale or gauge
 }
 
 // Error names both.
-func (e *TooFine) Error() string {
+func (e *TooFineError) Error() string {
 	return fmt.Sprintf("sanding: a difference of %g is under %d steps of %g", e.Difference, leastSteps, e.Step)
 }
 
-// Weighed gives the own removal of an offcut on a scale of the given step.
-// Errors: *TooFine when the loss is under two steps, *working.RangeError.
+// Weighed gives the builder's own removal from an offcut, on a scale of the given
+// step.
+// Errors: *TooFineError when the loss is under two steps, *working.RangeError.
 func Weighed(before, after working.Figure[unit.Mass], area working.Figure[unit.Area], cured working.Figure[unit.Density], step unit.Mass) (working.Figure[unit.DryFilm], error) {
 	if err := spans(float64(before.Value-after.Value), float64(step)); err != nil {
 		return working.Figure[unit.DryFilm]{}, err
@@ -59,8 +60,9 @@ func Weighed(before, after working.Figure[unit.Mass], area working.Figure[unit.A
 	return ByWeight.Figure(before, after, area, cured)
 }
 
-// Gauged gives the own removal of two readings of a gauge of the given step.
-// Errors: *TooFine when the loss is under two steps, *working.RangeError.
+// Gauged gives the builder's own removal from two readings of a gauge of the given
+// step.
+// Errors: *TooFineError when the loss is under two steps, *working.RangeError.
 func Gauged(before, after working.Figure[unit.DryFilm], step unit.DryFilm) (working.Figure[unit.DryFilm], error) {
 	if err := spans(float64(before.Value-after.Value), float64(step)); err != nil {
 		return working.Figure[unit.DryFilm]{}, err
@@ -68,11 +70,11 @@ func Gauged(before, after working.Figure[unit.DryFilm], step unit.DryFilm) (work
 	return ByReadings.Figure(before, after)
 }
 
-// spans refuses a difference that is not a clear one; the slack is for the
+// spans refuses a difference that isn't clear of the steps; the slack is for the
 // last bits of a subtraction.
 func spans(difference, step float64) error {
 	if step > 0 && difference >= leastSteps*step*(1-1e-9) {
 		return nil
 	}
-	return &TooFine{difference, step}
+	return &TooFineError{difference, step}
 }

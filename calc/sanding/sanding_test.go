@@ -124,7 +124,7 @@ func TestAProposalKeepsToTheStock(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, []sanding.Grade{220, 320, 600, 1200}, sequence)
 	_, err = sanding.Propose(180, 400, []sanding.Grade{80}, 1.8)
-	var gap *sanding.NoSequence
+	var gap *sanding.NoSequenceError
 	require.True(t, errors.As(err, &gap))
 	assert.Equal(t, sanding.Grade(180), gap.From)
 	assert.InDelta(t, 2.343, float64(gap.Ratio), 0.001)
@@ -157,11 +157,11 @@ func TestADifferenceLostInTheScaleIsRefused(t *testing.T) {
 	assert.InDelta(t, 15.38e-6, float64(got.Value), 1e-8)
 	for _, after := range []float64{99.9, 100, 101, math.NaN()} {
 		_, err := sanding.Weighed(before, given[unit.Mass](after, unit.InGram), area, cured, gram(0.1))
-		var lost *sanding.TooFine
+		var lost *sanding.TooFineError
 		assert.True(t, errors.As(err, &lost), after)
 	}
 	_, err = sanding.Gauged(micrometres(500), micrometres(480), 25e-6)
-	var lost *sanding.TooFine
+	var lost *sanding.TooFineError
 	require.ErrorAs(t, err, &lost)
 	assert.InDelta(t, 20e-6, lost.Difference, 1e-12)
 	assert.InDelta(t, 25e-6, lost.Step, 1e-12)

@@ -24,21 +24,21 @@ func Ratio(coarse, fine Grade) (unit.Factor, error) {
 	return unit.Factor(a / b), nil
 }
 
-// NoSequence says between which grades the stock leaves too wide a step.
-type NoSequence struct {
+// NoSequenceError says between which grades the stock leaves too wide a step.
+type NoSequenceError struct {
 	From, To Grade
 	Ratio    unit.Factor
 }
 
 // Error names the gap.
-func (e *NoSequence) Error() string {
+func (e *NoSequenceError) Error() string {
 	return fmt.Sprintf("sanding: from %s to %s is a step of %.2f", e.From, e.To, float64(e.Ratio))
 }
 
-// Propose gives the shortest sequence from first to last with no step wider
-// than most, and of the shortest ones the most even. stock holds the grades at
-// hand; empty means all. First and last needn't be in stock.
-// Errors: *GradeError, *NoSequence, *Jump when last is coarser than first.
+// Propose gives the shortest sequence from first to last with no step wider than
+// most, and of the shortest ones the most even. stock holds the grades at hand;
+// empty means all. Neither first nor last need be in stock.
+// Errors: *GradeError, *NoSequenceError, *Jump when last is coarser than first.
 func Propose(first, last Grade, stock []Grade, most unit.Factor) ([]Grade, error) {
 	ratio, err := Ratio(first, last)
 	if err != nil {
@@ -71,8 +71,8 @@ func between(first, last Grade, stock []Grade) []Grade {
 	return list
 }
 
-// chain finds for each grade the one to follow it, backwards from the last:
-// fewest steps, then the smallest widest step.
+// chain finds for each grade the one to follow it, backwards from the last: fewest
+// steps, then the least wide of the widest steps.
 func chain(grades []Grade, most unit.Factor) ([]int, error) {
 	type way struct {
 		steps  int
@@ -97,7 +97,7 @@ func chain(grades []Grade, most unit.Factor) ([]int, error) {
 		}
 		if next[i] == 0 {
 			ratio, _ := Ratio(grades[i], grades[i+1])
-			return nil, &NoSequence{grades[i], grades[i+1], ratio}
+			return nil, &NoSequenceError{grades[i], grades[i+1], ratio}
 		}
 	}
 	return next, nil

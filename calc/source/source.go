@@ -33,7 +33,7 @@ func (r Ref) String() string {
 // Mark says how far a figure can be trusted.
 type Mark int
 
-// The marks, from the firmest to the softest.
+// The marks, from the most to the least certain.
 const (
 	Exact          Mark = iota // mathematics or a definition
 	Published                  // in a document that was read
@@ -54,15 +54,15 @@ func (m Mark) String() string {
 	return markNames[m]
 }
 
-// Checks is the kinds of check that a row of testdata/published can be. The first
-// OutsideChecks stand outside the project: somebody else printed, computed or
-// measured the result. The others don't, however true they are: an identity (a
-// definition, a conversion), a closed form of geometry, an example worked here
-// from the inputs on, what the trade does, and what is remembered.
-var Checks = []string{
+// CheckKinds lists the kinds of check that a row of testdata/published can be. The
+// first OutsideKinds of them come from outside the project: somebody else printed,
+// computed or measured the result. The others don't, however true they are: an
+// identity (a definition, a conversion), a closed form of geometry, an example
+// worked here from the inputs on, what the trade does, and what is remembered.
+var CheckKinds = []string{
 	"published example", "published table", "reference library", "measured by somebody else",
 	"exact identity", "exact geometry", "worked here", "common practice", "from memory",
 }
 
-// OutsideChecks is how many of Checks stand outside the project.
-const OutsideChecks = 4
+// OutsideKinds is how many of CheckKinds come from outside the project.
+const OutsideKinds = 4

@@ -28,7 +28,7 @@ var rectangle = &Shape{
 var triangle = &Shape{
 	Key: "triangle", Name: "triangle, base × height",
 	Dims:    []Dim{length("base", "base", "b"), length("height", "height", "h")},
-	measure: noting(EdgeAtLeast, of2(triangleArea, triangleEdge, "base", "height")),
+	measure: withNote(EdgeAtLeast, of2(triangleArea, triangleEdge, "base", "height")),
 	usual:   []float64{20, 12},
 	sketch: func(z sizes) Sketch {
 		b, h := z.lengths[0], z.lengths[1]
@@ -48,7 +48,7 @@ var trapezium = &Shape{
 	Key: "trapezium", Name: "trapezium",
 	Dims: []Dim{length("long-side", "long side", "a"), length("short-side", "side across from it", "b"),
 		length("height", "height between them", "h")},
-	measure: noting(EdgeAtLeast, of3(trapeziumArea, trapeziumEdge, "long-side", "short-side", "height")),
+	measure: withNote(EdgeAtLeast, of3(trapeziumArea, trapeziumEdge, "long-side", "short-side", "height")),
 	usual:   []float64{20, 9, 9.5},
 	sketch: func(z sizes) Sketch {
 		a, b, h := z.lengths[0], z.lengths[1], z.lengths[2]

@@ -120,7 +120,7 @@ func measureGirths(in Input) (Measured, error) {
 	for _, r := range runs(stand.at) {
 		area := r.rule.area(stand.at[r.from], stand.at[r.to], girth[r.from:r.to+1])
 		parts = append(parts, working.By(r.rule.Rule, area, stand.steps(in.Rows, r)...))
-		m.Notes = noted(m.Notes, r.rule.note)
+		m.Notes = addNote(m.Notes, r.rule.note)
 	}
 	m.Area = sum(girthsArea, parts)
 	m.Edge, err = girthsEdge.Figure(stand.length, in.Rows[0]["girth"], in.Rows[len(in.Rows)-1]["girth"])

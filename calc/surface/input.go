@@ -9,7 +9,7 @@ import (
 )
 
 // Input holds what was measured, by the keys of the shape's Dims. Keys that the
-// shape doesn't have are passed over: they may belong to the shape before.
+// shape doesn't have are ignored: they may belong to the shape chosen before.
 type Input struct {
 	Lengths map[string]working.Figure[unit.Length]
 	Areas   map[string]working.Figure[unit.Area]

@@ -44,11 +44,11 @@ func sum[Q unit.Quantity](rule *working.Rule, parts []working.Figure[Q]) working
 	return working.Sum(rule, parts...)
 }
 
-// noting adds a note to whatever is measured.
-func noting(note Note, measure func(Input) (Measured, error)) func(Input) (Measured, error) {
+// withNote adds a note to whatever is measured.
+func withNote(note Note, measure func(Input) (Measured, error)) func(Input) (Measured, error) {
 	return func(in Input) (Measured, error) {
 		m, err := measure(in)
-		m.Notes = noted(m.Notes, note)
+		m.Notes = addNote(m.Notes, note)
 		return m, err
 	}
 }

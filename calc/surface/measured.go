@@ -16,7 +16,7 @@ type Measured struct {
 	Notes []Note
 }
 
-// Note is something to be said beside a measured surface.
+// Note is something to say beside a measured surface.
 type Note int
 
 // The notes.
@@ -44,8 +44,9 @@ func (m Measured) bounded() (Measured, error) {
 	return m, nil
 }
 
-// comesOut says of a formula whose result is out of its range what bounded says of a whole surface.
-func comesOut(err error) error {
+// resultError turns the error of a formula whose result is out of range into the
+// one that bounded gives for a whole surface.
+func resultError(err error) error {
 	var out *working.RangeError
 	switch {
 	case !errors.As(err, &out):
@@ -149,14 +150,14 @@ func allNotes(m Measured, cutouts []Measured) []Note {
 	notes := slices.Clone(m.Notes)
 	for _, c := range cutouts {
 		for _, n := range c.Notes {
-			notes = noted(notes, n)
+			notes = addNote(notes, n)
 		}
 	}
 	return notes
 }
 
-// noted adds a note once.
-func noted(notes []Note, n Note) []Note {
+// addNote adds a note once.
+func addNote(notes []Note, n Note) []Note {
 	if slices.Contains(notes, n) {
 		return notes
 	}

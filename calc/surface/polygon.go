@@ -69,7 +69,7 @@ func sketchPolygon(z sizes) Sketch {
 
 type corner struct{ x, y float64 }
 
-func (a corner) less(b corner) corner { return corner{a.x - b.x, a.y - b.y} }
+func (a corner) minus(b corner) corner { return corner{a.x - b.x, a.y - b.y} }
 
 // cross is twice the area of the triangle between a and b, positive if b lies
 // to the left of a.
@@ -77,7 +77,7 @@ func (a corner) cross(b corner) float64 { return a.x*b.y - a.y*b.x }
 
 func (a corner) dot(b corner) float64 { return a.x*b.x + a.y*b.y }
 
-func (a corner) away(b corner) float64 { return math.Hypot(a.x-b.x, a.y-b.y) }
+func (a corner) distance(b corner) float64 { return math.Hypot(a.x-b.x, a.y-b.y) }
 
 func measurePolygon(in Input) (Measured, error) {
 	corners := make([]corner, len(in.Rows))
@@ -86,14 +86,14 @@ func measurePolygon(in Input) (Measured, error) {
 		corners[i] = corner{float64(row["x"].Value), float64(row["y"].Value)}
 		steps = append(steps, row["x"].Step, row["y"].Step)
 	}
-	if err := simple(corners); err != nil {
+	if err := checkSimple(corners); err != nil {
 		return Measured{}, err
 	}
 	var twice, edge float64
 	for i, c := range corners {
 		next := corners[(i+1)%len(corners)]
-		twice += c.less(corners[0]).cross(next.less(corners[0]))
-		edge += c.away(next)
+		twice += c.minus(corners[0]).cross(next.minus(corners[0]))
+		edge += c.distance(next)
 	}
 	return Measured{
 		Area: working.By(shoelace, unit.Area(math.Abs(twice)/2), steps...),
@@ -101,19 +101,19 @@ func measurePolygon(in Input) (Measured, error) {
 	}, nil
 }
 
-// simple refuses a polygon that has a corner twice, or that touches or crosses
+// checkSimple refuses a polygon that has a corner twice, or that touches or crosses
 // itself: its area would be counted with two signs.
-func simple(corners []corner) error {
+func checkSimple(corners []corner) error {
 	n := len(corners)
 	for i := range corners {
-		if next := (i + 1) % n; corners[i].away(corners[next]) < minLength {
+		if next := (i + 1) % n; corners[i].distance(corners[next]) < minLength {
 			return fault("corners", Repeated).in(max(i, next))
 		}
 	}
 	for i := range corners {
 		a, b := corners[i], corners[(i+1)%n]
 		c := corners[(i+2)%n]
-		if ab, bc := b.less(a), c.less(b); ab.cross(bc) == 0 && ab.dot(bc) < 0 {
+		if ab, bc := b.minus(a), c.minus(b); ab.cross(bc) == 0 && ab.dot(bc) < 0 {
 			return fault("corners", Crosses).in(i)
 		}
 		for j := i + 2; j < n; j++ {
@@ -127,9 +127,9 @@ func simple(corners []corner) error {
 
 // meet says if the line from a to b and the one from c to d have a point in common.
 func meet(a, b, c, d corner) bool {
-	ab, cd := b.less(a), d.less(c)
-	left, right := ab.cross(c.less(a)), ab.cross(d.less(a))
-	before, after := cd.cross(a.less(c)), cd.cross(b.less(c))
+	ab, cd := b.minus(a), d.minus(c)
+	left, right := ab.cross(c.minus(a)), ab.cross(d.minus(a))
+	before, after := cd.cross(a.minus(c)), cd.cross(b.minus(c))
 	if apart(left, right) && apart(before, after) {
 		return true
 	}
@@ -137,8 +137,9 @@ func meet(a, b, c, d corner) bool {
 		before == 0 && between(c, d, a) || after == 0 && between(c, d, b)
 }
 
-// apart says if two points lie on different sides.
+// apart says if two points lie on opposite sides of a line, given their distances
+// from it.
 func apart(p, q float64) bool { return p < 0 && q > 0 || p > 0 && q < 0 }
 
 // between says if p, which is in line with a and b, lies between them.
-func between(a, b, p corner) bool { return p.less(a).dot(p.less(b)) <= 0 }
+func between(a, b, p corner) bool { return p.minus(a).dot(p.minus(b)) <= 0 }

@@ -8,8 +8,8 @@ type sizes struct {
 	in      *Input    // all that was measured; nil: not yet, or it gives no area
 }
 
-// slimmest is the least share of a sketch's largest measure that another is
-// drawn with: less is a line with no place for a letter.
+// slimmest is the smallest share of a sketch's largest measure at which another is
+// drawn: less would be a line with no room for a letter.
 const slimmest = 1. / 16
 
 // thicken lengthens what is too slim beside the largest, and says whether
@@ -37,9 +37,9 @@ var (
 	allAround       = room{4.2, 4, 23.8, 13.8}
 )
 
-// place puts something of a width and a height into the middle of the room, as
-// large as can be: its left upper corner, and the sketch's units in one of its.
-// What is too slim to be seen so is thickened, which it says.
+// place fits a width and a height into the middle of the room, as large as can be.
+// It gives the upper left corner, and how many of the sketch's units are one of
+// theirs. What would be too slim to see is thickened, and isOff says so.
 func (r room) place(width, height *float64) (x, y, scale float64, isOff bool) {
 	for _, l := range []*float64{width, height} {
 		if least := slimmest * max(*width, *height); *l < least {
@@ -50,7 +50,7 @@ func (r room) place(width, height *float64) (x, y, scale float64, isOff bool) {
 	return (r.left + r.right - scale**width) / 2, (r.top + r.bottom - scale**height) / 2, scale, isOff
 }
 
-// least is the length of a dimension line for what is nothing, or next to it.
+// least is half the length of a dimension line for what is zero, or nearly.
 const least = 0.25
 
 // quarter is the way along a quarter of an ellipse, by chords.

@@ -58,7 +58,7 @@ func (s *Shape) Measure(in Input) (Measured, error) {
 	}
 	m, err := s.measure(in)
 	if err != nil {
-		return Measured{}, comesOut(err)
+		return Measured{}, resultError(err)
 	}
 	return m.bounded()
 }
@@ -130,7 +130,7 @@ func choice(key, name string, options ...Option) Dim {
 
 func optional(d Dim) Dim { d.Optional = true; return d }
 
-// arg declares the argument of a rule that a length of the table goes into.
+// arg declares an argument that takes a length of the table.
 func arg(symbol, meaning string) working.Arg {
 	return working.In(symbol, meaning, unit.InMetre, minLength, maxLength)
 }

@@ -60,7 +60,7 @@ func half(symbol, meaning string) working.Arg {
 
 func measureThreeSides(in Input) (Measured, error) {
 	sides := []working.Figure[unit.Length]{in.length("a"), in.length("b"), in.length("c")}
-	if err := canClose(sides); err != nil {
+	if err := checkCloses(sides); err != nil {
 		return Measured{}, err
 	}
 	edge, err := perimeterOfThree.Figure(sides[0], sides[1], sides[2])
@@ -80,9 +80,9 @@ func measureThreeSides(in Input) (Measured, error) {
 	return join(heron.Figure(s, rest[0], rest[1], rest[2]))(edge, nil)
 }
 
-// canClose refuses three sides of which one is as long as the others together.
-// The last bits of a conversion count as closed up: no area is left.
-func canClose(sides []working.Figure[unit.Length]) error {
+// checkCloses refuses three sides of which one is as long as the others together,
+// but for the last bits of a conversion: no area is left.
+func checkCloses(sides []working.Figure[unit.Length]) error {
 	for i, key := range []string{"a", "b", "c"} {
 		others := sides[(i+1)%3].Value + sides[(i+2)%3].Value
 		if sides[i].Value >= others*(1-1e-12) {

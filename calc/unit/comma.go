@@ -14,8 +14,8 @@ func CheckComma(text string) error {
 	return nil
 }
 
-// Ungrouped gives every number of a text that CheckComma would refuse a zero
-// more: 1.125 becomes 1.1250, which means the same with either mark.
+// Ungrouped appends a zero to every number in a text that CheckComma would refuse:
+// 1.125 becomes 1.1250, which means the same with either mark.
 func Ungrouped(text string) string {
 	var b strings.Builder
 	for text != "" {
@@ -36,8 +36,8 @@ func Ungrouped(text string) string {
 	return b.String() + text
 }
 
-// likeThousands cuts a number at its only point, and says if three digits stand behind
-// it that could be a group of thousands.
+// likeThousands cuts a number at its only point, and says if the three digits after
+// it could be a group of thousands.
 func likeThousands(raw string) (whole, decimals string, twoWays bool) {
 	whole, decimals, found := strings.Cut(raw, ".")
 	return whole, decimals, found && len(decimals) == 3 && isGroup(whole) && !strings.HasPrefix(whole, "0") && !strings.ContainsAny(decimals, ".,")
@@ -47,7 +47,7 @@ func isGroup(digits string) bool {
 	return digits != "" && len(digits) <= 3 && !strings.Contains(digits, ",")
 }
 
-// numbersIn gives the runs of digits and marks in a text.
+// numbersIn gives the runs of digits, points and commas in a text.
 func numbersIn(text string) []string {
 	return strings.FieldsFunc(text, func(r rune) bool { return !isOfNumber(r) })
 }

@@ -1,6 +1,6 @@
 package unit
 
-// Measure is a kind of figure that is shown and typed in a scale of the
+// Dimension is a kind of figure that is shown and typed in a scale of the
 // builder's choice: sizes in millimetres or inches, films in micrometres or
 // mils. Like a Scale it is a number that stands for a row of a table.
 type Measure uint8
@@ -65,8 +65,8 @@ var measures = [...]measureRow{
 	Angles:        {"angle", "angles", []Scale{InDegree}, InDegree},
 }
 
-// Chosen is every measure that the builder may choose a scale for.
-var Chosen = []Measure{Sizes, Runs, Areas, Films, Fills, Weights, Volumes, SmallVolumes, Densities, Temperatures, Differences, Rates, AreaWeights, Speeds, AirFlows}
+// Choosable is every measure whose scale the builder may choose.
+var Choosable = []Measure{Sizes, Runs, Areas, Films, Fills, Weights, Volumes, SmallVolumes, Densities, Temperatures, Differences, Rates, AreaWeights, Speeds, AirFlows}
 
 // row panics on NoMeasure.
 func (m Measure) row() *measureRow {
@@ -89,7 +89,7 @@ func (m Measure) Scales() []Scale { return m.row().scales }
 func (m Measure) US() Scale { return m.row().us }
 
 // Scale finds the scale with the symbol among the measure's own; NoScale if the
-// measure doesn't have it.
+// dimension doesn't have it.
 func (m Measure) Scale(symbol string) Scale {
 	for _, s := range m.Scales() {
 		if s.Symbol() == symbol {

@@ -1,8 +1,8 @@
 package unit
 
-// Dimension says what a number measures, so that a reading in litres is never
-// taken for one in millimetres. It doesn't tell wet film from dry film or mass
-// shares from volume shares: the Go types do that.
+// Dimension says what a number measures, so that litres are never taken for
+// millimetres. It doesn't tell wet film from dry film or mass shares from volume
+// shares: the Go types do that.
 type Dimension int
 
 // The dimensions that a field or a formula can have.

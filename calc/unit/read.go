@@ -78,8 +78,8 @@ func ReadRatio(text string) (float64, error) {
 	return a / b, nil
 }
 
-// IsBare says if text is a number with no unit behind it, so that it changes
-// its meaning when the unit beside its field changes.
+// IsBare says if text is a number without a unit, so that its meaning changes with
+// the unit beside its field.
 func IsBare(text string) bool {
 	_, rest, err := scanNumber(tidy(text))
 	return err == nil && rest == ""
@@ -132,19 +132,19 @@ func scanUnit(text string, bare Scale) (Scale, string, error) {
 	if text == "" || isDigit(text[0]) {
 		return NoScale, text, nil
 	}
-	if scale, rest := longest(text, func(s Scale) bool { return s.Measure() == bare.Measure() }); scale != NoScale {
+	if scale, rest := longest(text, func(s Scale) bool { return s.Dimension() == bare.Dimension() }); scale != NoScale {
 		return scale, rest, nil
 	}
 	for _, a := range ambiguous {
 		for _, word := range a.words {
-			if _, ok := cutWord(text, word); ok && a.means[0].Measure() == bare.Measure() {
+			if _, ok := cutWord(text, word); ok && a.means[0].Dimension() == bare.Dimension() {
 				return NoScale, text, &ReadError{Text: text, Cause: WhichUnit, Readings: symbols(a.means)}
 			}
 		}
 	}
 	var fits []Scale
 	for _, s := range Scales {
-		if s.Measure() == bare.Measure() {
+		if s.Dimension() == bare.Dimension() {
 			fits = append(fits, s)
 		}
 	}
@@ -209,7 +209,7 @@ func tidy(text string) string {
 	return strings.Join(strings.Fields(text), " ")
 }
 
-// fractions are the characters that keyboards offer for a fraction of a tape.
+// fractions are the single characters that keyboards offer for a fraction.
 var fractions = []struct{ character, spelt string }{
 	{"½", " 1/2"}, {"¼", " 1/4"}, {"¾", " 3/4"}, {"⅛", " 1/8"}, {"⅜", " 3/8"}, {"⅝", " 5/8"}, {"⅞", " 7/8"},
 	{"⅓", " 1/3"}, {"⅔", " 2/3"}, {"⅕", " 1/5"}, {"⅖", " 2/5"}, {"⅗", " 3/5"}, {"⅘", " 4/5"}, {"⅙", " 1/6"}, {"⅚", " 5/6"},

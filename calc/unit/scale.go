@@ -128,11 +128,11 @@ const (
 )
 
 type scaleRow struct {
-	symbol  string
-	also    []string // other spellings
-	measure Dimension
-	factor  float64
-	offset  float64
+	symbol    string
+	also      []string // other spellings
+	dimension Dimension
+	factor    float64
+	offset    float64
 }
 
 var scales = [...]scaleRow{
@@ -226,8 +226,8 @@ func (s Scale) Symbol() string { return s.row().symbol }
 // Also gives the other spellings that are read, in lower case.
 func (s Scale) Also() []string { return s.row().also }
 
-// Measure says what the unit measures.
-func (s Scale) Measure() Dimension { return s.row().measure }
+// Dimension says what the unit measures: a length, an area.
+func (s Scale) Dimension() Dimension { return s.row().dimension }
 
 // SI takes n of this unit to SI base units.
 func (s Scale) SI(n float64) float64 { return (n + s.row().offset) * s.row().factor }

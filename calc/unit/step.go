@@ -6,11 +6,11 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// Step moves the number of a text by so much of the text's own unit and leaves
-// the unit as it was typed: of "24.5 C" and 1 it makes "25.5 C". by gives the
-// step in a unit; a number without one is in the bare scale. A decimal comma
-// stays one. ok is false for what isn't a single decimal number (2 ft 6 in,
-// 3/4 in), and where by has no step for the unit.
+// Step adds a step to the number in a text, in the text's own unit, and leaves the
+// unit as it was typed: "24.5 C" and 1 give "25.5 C". by gives the step in a unit;
+// a number without one is in the bare scale. A decimal comma stays one. ok is false
+// for what isn't a single decimal number (2 ft 6 in, 3/4 in), and where by has no
+// step for the unit.
 func Step(text string, bare Scale, by func(Scale) (decimal.Decimal, bool)) (stepped string, ok bool) {
 	whole := tidy(text)
 	n, rest, err := scanNumber(whole)
@@ -36,8 +36,8 @@ func Step(text string, bare Scale, by func(Scale) (decimal.Decimal, bool)) (step
 	return next + rest, true
 }
 
-// withComma writes a decimal comma. Three digits behind it could be taken for
-// thousands: a zero more tells that they are not.
+// withComma writes a decimal comma. Three digits after it could be taken for
+// thousands: one more zero shows that they are not.
 func withComma(number string) string {
 	whole, decimals, found := strings.Cut(number, ".")
 	switch {

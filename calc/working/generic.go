@@ -43,24 +43,24 @@ func Of4[A, B, C, D, R unit.Quantity](formula string, from source.Ref, mark sour
 		func(x []float64) float64 { return float64(f(A(x[0]), B(x[1]), C(x[2]), D(x[3]))) })}
 }
 
-// Method declares a way of computing that is told in words and has no single
-// formula: an integral, a search, a walk. The step of a figure made by it holds
-// its inputs and its result.
-func Method(told string, from source.Ref, mark source.Mark, result Arg) *Rule {
-	return &Rule{Formula: told, Source: from, Mark: mark, Result: result, IsProse: true}
+// Method declares a way of computing that is described in words and has no single
+// formula: an integral, a search, a walk. The step of a figure made by it holds its
+// inputs and its result.
+func Method(description string, from source.Ref, mark source.Mark, result Arg) *Rule {
+	return &Rule{Formula: description, Source: from, Mark: mark, Result: result, IsProse: true}
 }
 
 func dim[Q unit.Quantity]() unit.Dimension { var q Q; return q.Dimension() }
 
-// declare panics on a rule whose scales don't fit its types: a slip of the
-// programmer that shows as soon as the program starts. It keeps no argument but
-// a copy, so that the code of a declaration needn't build its list on the heap.
+// declare panics on a rule whose scales don't fit its types: a programmer's slip,
+// which shows as soon as the program starts. It keeps no argument but a copy, so
+// that the code of a declaration needn't build its list on the heap.
 func declare(formula string, from source.Ref, mark source.Mark, result Arg, args []Arg, dims []unit.Dimension, eval func([]float64) float64) *Rule {
 	if len(args) != len(dims)-1 {
 		panic("working: " + formula + ": wrong number of arguments")
 	}
 	for i, a := range append(args[:len(args):len(args)], result) {
-		if a.Scale.Measure() != dims[i] {
+		if a.Scale.Dimension() != dims[i] {
 			panic("working: " + formula + ": the scale of " + a.Symbol + " doesn't fit its type")
 		}
 	}

@@ -1,5 +1,5 @@
-// Package working keeps a formula's one home: a Rule declares the formula as it
-// is shown, the range it holds in, its source and the code that computes it, in
+// Package working is the one home of each formula: a Rule declares the formula as
+// it is shown, the range it holds in, its source and the code that computes it, in
 // one place. A Figure is a value with the steps that led to it, so that every
 // number on the screen opens to its working.
 //
@@ -38,7 +38,7 @@ type Rule struct {
 	Mark    source.Mark
 	Args    []Arg
 	Result  Arg  // what comes out of its range is refused
-	IsProse bool // a method told in words: held by its own checks
+	IsProse bool // a method described in words, with checks of its own
 	eval    func([]float64) float64
 }
 

@@ -41,8 +41,8 @@ func span(s string, in func(rune) bool) int {
 	return len(s)
 }
 
-// startsName says if a rune can start a symbol. Superscripts are letters to
-// unicode in part, but signs to us.
+// startsName says if a rune can start a symbol. To Unicode some superscripts are
+// letters; here they are signs.
 func startsName(r rune) bool {
 	return unicode.IsLetter(r) && r != 'ⁿ' && r != 'ª' && r != 'º' || unicode.Is(unicode.Mn, r) || '₀' <= r && r <= '₉'
 }

@@ -254,7 +254,7 @@ func look(s *State, m Message) []Effect {
 }
 
 func setUnit(s *State, m Message) []Effect {
-	for _, measure := range unit.Chosen {
+	for _, measure := range unit.Choosable {
 		if scale := measure.Scale(m.Text); measure.Key() == m.Path && scale != unit.NoScale {
 			return edit(s, job.SetUnit(s.Doc(), measure, scale), "")
 		}

@@ -142,7 +142,7 @@ func budgetPoints(s *page.State, b *plan.Buildup, w *plan.Budget, id string) htm
 func pointName(b *plan.Buildup, p buildup.Point) string {
 	name := stepName(b, p.Step)
 	if b.Steps[p.Step].Job.Rounds.Value > 1 {
-		name += words.Round(p.Go)
+		name += words.Round(p.Round)
 	}
 	if p.IsTaking && b.Steps[p.Step].Job.Kind.IsCoat() {
 		name += words.SandedBack

@@ -77,7 +77,7 @@ func something(r *jobtest.Random, s *page.State) *page.State {
 	case 3, 4:
 		return do(s, "open", item, "")
 	case 5:
-		m := unit.Chosen[r.IntN(len(unit.Chosen))]
+		m := unit.Choosable[r.IntN(len(unit.Choosable))]
 		return do(s, "unit", m.Key(), m.Scales()[r.IntN(len(m.Scales()))].Symbol())
 	case 6:
 		return do(s, "decimal", "", []string{"comma", "point"}[r.IntN(2)])

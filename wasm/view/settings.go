@@ -59,7 +59,7 @@ func offline(s *page.State) html {
 func unitChoices(s *page.State) html {
 	units := s.Plan.Job.Units
 	var rows []html
-	for _, m := range unit.Chosen {
+	for _, m := range unit.Choosable {
 		var buttons []html
 		for _, scale := range m.Scales() {
 			buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "unit-"+m.Key()+scale.Symbol(), "data-do", "unit",

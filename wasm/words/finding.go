@@ -23,7 +23,7 @@ func fairingSentence(err error, units job.Units) string {
 		run   *plan.GradesError
 		goes  *plan.GoTakesError
 		comb  *film.CombError
-		fine  *sanding.TooFine
+		fine  *sanding.TooFineError
 		share *buildup.ShareError
 	)
 	switch {
@@ -121,7 +121,7 @@ func splitSentence(e *fairing.SplitError) string {
 		return "That is more than 100 × 100 readings. Paste less."
 	case fairing.CommaTwoWays:
 		return "“" + e.Text + "” can be two readings, or one with a decimal comma. Separate the readings with spaces or semicolons."
-	case fairing.FractionTwoWay:
+	case fairing.FractionTwoWays:
 		return "“" + e.Text + "” can be two readings, or one. Separate the readings with semicolons."
 	}
 	return "There is nothing in it. Paste rows of readings, one row a line."

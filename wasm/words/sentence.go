@@ -81,14 +81,14 @@ func rareSentence(err error) string {
 		option  *job.OptionError
 		limit   *job.LimitError
 		step    *buildup.StepError
-		uneven  *buildup.MoreEven
+		uneven  *buildup.TooUnevenError
 		gap     *fairing.GapError
 		reading *fairing.ReadingError
 		cost    *fairing.CostError
 		price   *fairing.PriceError
 		flow    *film.FlowError
 		profile *film.ProfileError
-		none    *sanding.NoSequence
+		none    *sanding.NoSequenceError
 		jump    *sanding.Jump
 		model   *order.ModelError
 		entry   *order.LogError

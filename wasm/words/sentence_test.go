@@ -28,10 +28,10 @@ import (
 // refusals is every error with which a text of a job can be refused, or a sum
 // of it wait, by its name in the sums.
 var refusals = map[string]error{
-	"buildup.MoreEven":      &buildup.MoreEven{},
-	"buildup.ShareError":    &buildup.ShareError{},
-	"buildup.StepError":     &buildup.StepError{},
-	"buildup.ErrNoReadings": buildup.ErrNoReadings,
+	"buildup.TooUnevenError": &buildup.TooUnevenError{},
+	"buildup.ShareError":     &buildup.ShareError{},
+	"buildup.StepError":      &buildup.StepError{},
+	"buildup.ErrNoReadings":  buildup.ErrNoReadings,
 
 	"fairing.BalloonError": &fairing.BalloonError{},
 	"fairing.CellError":    &fairing.CellError{Cause: fairing.Blank},
@@ -78,10 +78,10 @@ var refusals = map[string]error{
 	"plan.ErrNotSprayed":     plan.ErrNotSprayed,
 	"plan.ErrWrong":          plan.ErrWrong,
 
-	"sanding.GradeError": &sanding.GradeError{},
-	"sanding.Jump":       &sanding.Jump{},
-	"sanding.NoSequence": &sanding.NoSequence{},
-	"sanding.TooFine":    &sanding.TooFine{},
+	"sanding.GradeError":      &sanding.GradeError{},
+	"sanding.Jump":            &sanding.Jump{},
+	"sanding.NoSequenceError": &sanding.NoSequenceError{},
+	"sanding.TooFineError":    &sanding.TooFineError{},
 
 	"surface.Error":      &surface.Error{},
 	"unit.ReadError":     &unit.ReadError{},

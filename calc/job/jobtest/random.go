@@ -41,7 +41,7 @@ func (r *Random) Document() job.Document {
 	case 0:
 		d = job.SetSystem(d, true)
 	case 1:
-		m := unit.Chosen[r.IntN(len(unit.Chosen))]
+		m := unit.Choosable[r.IntN(len(unit.Choosable))]
 		d = job.SetUnit(d, m, m.Scales()[r.IntN(len(m.Scales()))])
 	}
 	return d

@@ -1,4 +1,4 @@
-// Package workingtest holds a rule's shown formula against its code.
+// Package workingtest compares a rule's shown formula with its code.
 package workingtest
 
 import (
@@ -11,8 +11,9 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// points is at how many places of its range a rule is compared; stepPoints is
-// for one that goes in steps: what shifts a step shows near it only.
+// points is the number of places in its range at which a rule is compared;
+// stepPoints is for a rule that goes in steps, since a shifted step shows only near
+// it.
 const points, stepPoints = 100, 4000
 
 // Check fails the test for every rule whose formula and code disagree, or that
@@ -29,8 +30,9 @@ func Check(t *testing.T, rules ...*working.Rule) {
 	}
 }
 
-// Agrees parses the rule's formula, evaluates it at seeded points in its range
-// and compares it with the code to 1e-9. A method told in words agrees.
+// Agrees parses the rule's formula, evaluates it at seeded points in its range and
+// compares it with the code to 1e-9. A method described in words has nothing to
+// compare.
 func Agrees(r *working.Rule) error {
 	if r.IsProse {
 		return nil

@@ -77,8 +77,8 @@ func dotted(e ast.Expr) string {
 }
 
 // mustNotice makes each rule wrong that the block says it checks, and fails the
-// test if every row still comes out right. A method told in words has no code to
-// make wrong from outside.
+// test if every row still comes out right. A method described in words has no code
+// to make wrong from outside.
 func (b *block) mustNotice(t *testing.T, c Case, named map[string]*working.Rule) {
 	t.Helper()
 	if named == nil && len(b.rules()) > 0 {

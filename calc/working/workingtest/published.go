@@ -41,7 +41,7 @@ func (r Row) Quantity(column string, bare unit.Scale) float64 {
 // Number reads a column as a bare number.
 func (r Row) Number(column string) float64 { r.t.Helper(); return r.Quantity(column, unit.InPure) }
 
-// Text gives a column as it stands.
+// Text gives a column as it is written.
 func (r Row) Text(column string) string {
 	r.t.Helper()
 	text, found := r.values[column]
@@ -72,16 +72,16 @@ func (b *block) rules() []string {
 	return strings.Fields(b.settings["checks"])
 }
 
-// Published runs every row of a table in testdata/published against the case
-// named by its rule. A file is made of blocks; a block opens with its rule, the
-// rules of the house that it checks and its columns, says source, place, kind,
-// tolerance (in the result's unit, or in %) and the tolerance's reason, and holds
-// rows that start with a bar. The column want is the published result. An unknown
-// setting, rule, source or kind, a column that isn't used and a case without a
-// row fail the test.
+// Published runs every row of a table in testdata/published against the case named
+// by its rule. A file is made of blocks; a block opens with its rule, the rules of
+// this project that it checks and its columns, says source, place, kind, tolerance
+// (in the result's unit, or in %) and the tolerance's reason, and holds rows that
+// start with a bar. The column want is the published result. An unknown setting,
+// rule, source or kind, a column that isn't used and a case without a row fail the
+// test.
 //
-// Of the rules given, which are the Rules of the test's own package, each that a
-// block says it checks is made wrong for once: a row of it must notice.
+// Of the rules given, which are the Rules of the test's own package, each one that
+// a block says it checks is made wrong once, and a row of that block must notice.
 func Published(t *testing.T, file string, cases map[string]Case, rules ...*working.Rule) {
 	t.Helper()
 	named := Named(t, ".", rules)
@@ -148,11 +148,11 @@ func (b *block) validate(t *testing.T) {
 			t.Fatalf("%s: no %s", b.settings["rule"], s)
 		}
 	}
-	if !slices.Contains(source.Checks, b.settings["kind"]) {
+	if !slices.Contains(source.CheckKinds, b.settings["kind"]) {
 		t.Fatalf("unknown kind %q", b.settings["kind"])
 	}
 	if b.settings["kind"] == "reference library" && b.settings["place"] == "" {
-		t.Fatalf("%s: a reference library stands with its version and call", b.settings["rule"])
+		t.Fatalf("%s: a reference library needs its version and call", b.settings["rule"])
 	}
 	if !slices.ContainsFunc(source.Documents, func(d *source.Document) bool { return d.ID == b.settings["source"] }) {
 		t.Fatalf("unknown source %q", b.settings["source"])
