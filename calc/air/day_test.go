@@ -124,8 +124,12 @@ func TestADayRefusesWhatCannotBe(t *testing.T) {
 		var refused *air.InputError
 		if assert.ErrorAs(t, err, &refused, name) {
 			assert.Equal(t, try.want, refused.Input, name)
+			assert.False(t, refused.Value >= refused.Min && refused.Value <= refused.Max, "%s: told outside what it may be", name)
+			assert.Less(t, refused.Min, refused.Max, name)
 		}
 	}
+	_, err := makeDay(10, 20, 6, air.Reading{})
+	assert.NoError(t, err, "a day needs no reading")
 }
 
 // Nothing in the next four hours is colder than what is told, by night as by day,

@@ -156,3 +156,25 @@ func TestEachLayerHasItsOwnCrackLimit(t *testing.T) {
 	require.NoError(t, err)
 	assertFound(t, &found{b.Refuse, b.LessFilm, 450, 400}, only(t, b.Shortfalls(steps, points, terms(0.05, 0)), b.CrackLimit), 450)
 }
+
+// Filler parts the layers: a stricter coat below it cracks on its own account. And a
+// coat that goes on with the layer is no end of it: it is the end that is too thick.
+func TestWhereALayerBeginsAndEnds(t *testing.T) {
+	limited := func(film, most float64) b.Step {
+		s := coat(film, 0.2)
+		s.Layer.CuredMost = unit.DryFilm(most * 1e-6)
+		return s
+	}
+	cracks := func(steps ...b.Step) (at []int) {
+		points, err := b.Walk(steps, terms(0.05, 0))
+		require.NoError(t, err)
+		for _, f := range b.Shortfalls(steps, points, terms(0.05, 0)) {
+			if f.Rule == b.CrackLimit {
+				at = append(at, f.Step)
+			}
+		}
+		return at
+	}
+	assert.Empty(t, cracks(limited(250, 300), b.Step{Kind: b.Fill}, limited(500, 640)))
+	assert.Equal(t, []int{1}, cracks(limited(700, 640), limited(10, 640)))
+}

@@ -283,6 +283,12 @@ func TestTablesThatCantBeRight(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, []cure.Ask{{Row: 1, Why: cure.Rises}, {Row: 2, Why: cure.Unusual}}, rising.Asks())
 	assert.Empty(t, table(t).Asks())
+	ends, err := cure.NewTable("the trade's ends", source.Typed, row(15, 4), row(25, 0.5))
+	require.NoError(t, err)
+	assert.Empty(t, ends.Asks(), "0.5 and 4 % themselves are the trade's")
+	past, err := cure.NewTable("past them", source.Typed, row(15, 4.01), row(25, 0.49))
+	require.NoError(t, err)
+	assert.Equal(t, []cure.Ask{{Row: 0, Why: cure.Unusual}, {Row: 1, Why: cure.Unusual}}, past.Asks())
 }
 
 func TestToolsThatCantBeRight(t *testing.T) {

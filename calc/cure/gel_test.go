@@ -167,6 +167,19 @@ func TestALineThroughThreeTestsHasOneDegreeOfFreedom(t *testing.T) {
 	assert.InEpsilon(t, math.Exp(-2*math.Sqrt(off/(3-2))), float64(g.Time.Low.Value/g.Time.Mid.Value), 1e-9)
 }
 
+// The working of a tin's time leads back to each of its tests: to what was timed, at
+// which temperature, with how much catalyst.
+func TestATestedTimeLeadsBackToItsTests(t *testing.T) {
+	tests := []cure.CupTest{synthetic(55, 0.8, 18, 1.8, 0.1), synthetic(55, 0.8, 24, 1.8, -0.2)}
+	g, err := gel().Tested(tests...)
+	require.NoError(t, err)
+	for _, test := range tests {
+		for _, step := range []*working.Step{test.Gel.Step, test.Temperature.Step, test.Catalyst.Step} {
+			assert.Contains(t, g.Time.Mid.Step.From, step)
+		}
+	}
+}
+
 func TestTestsOverTemperatureGiveTheEnergy(t *testing.T) {
 	for _, ea := range []float64{35, 48, 60, 85} {
 		g, err := gel().Tested(synthetic(ea, 0.8, 18, 2, 0), synthetic(ea, 0.8, 24, 1.6, 0), synthetic(ea, 0.8, 30, 1.25, 0))
