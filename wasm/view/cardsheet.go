@@ -117,7 +117,7 @@ func packForm(s *page.State, c *job.Card, shipped *material.Card) html {
 		}
 		rows = append(rows, region("row-"+packPath(c, i), "div", a("class", "row pack"),
 			fieldWith(s, packPath(c, i)+".size", fieldExtras{Default: size, Label: words.PackNumber(i+1, c.SoldBy)}),
-			fieldWith(s, packPath(c, i)+".price", fieldExtras{Default: words.NoPrice, Label: "price"}),
+			fieldWith(s, packPath(c, i)+".price", fieldExtras{Default: words.NoPrice, Label: words.Price}),
 			fieldWith(s, packPath(c, i)+".sold", fieldExtras{Label: words.InTheShop})))
 	}
 	return el("div", a("class", "rows"), el("p", a("class", "rowsname"), txt(words.PacksSold)),
@@ -128,7 +128,7 @@ func packPath(c *job.Card, i int) string { return c.Path + ".pack." + strconv.It
 
 // stockField is what is in stock.
 func stockField(s *page.State, c *job.Card) html {
-	return fieldWith(s, c.Path+".stock", fieldExtras{Default: "none", Label: words.InStock(words.BareSize(c.SoldBy))})
+	return fieldWith(s, c.Path+".stock", fieldExtras{Default: words.None, Label: words.InStock(words.BareSize(c.SoldBy))})
 }
 
 // cardPartText is the line to a part: what it is called, and its main figures.

@@ -81,8 +81,8 @@ func setupSheet(s *page.State) shown {
 	return shown{Title: words.AllElse, Body: join(
 		dial(s, at("product-temp"), dialLine{Default: words.AsTheSurface}),
 		toolFields(s),
-		fieldWith(s, at("thinner"), fieldExtras{Default: "none", Hint: words.ThinnerHint}), field(s, at("thinner-by")),
-		fieldWith(s, at("pigment"), fieldExtras{Default: "none"}),
+		fieldWith(s, at("thinner"), fieldExtras{Default: words.None, Hint: words.ThinnerHint}), field(s, at("thinner-by")),
+		fieldWith(s, at("pigment"), fieldExtras{Default: words.None}),
 		markup.Kept("setup-more", struct{}{}, setupMore))}
 }
 

@@ -72,7 +72,7 @@ func gridCells(s *page.State, row string, at, columns int) []html {
 		path := page.CellPath(row, c)
 		list = append(list, markup.ControlFor("input", path, markup.Control{Value: text, Invalid: bad[c]},
 			a("id", "f-"+path, "class", "cell", "type", "text", "inputmode", "decimal", "enterkeyhint", "next", "autocomplete", "off",
-				"aria-label", "Row "+strconv.Itoa(at+1)+", reading "+strconv.Itoa(c+1), "aria-describedby", "say-"+row,
+				"aria-label", words.CellName(at, c), "aria-describedby", "say-"+row,
 				"data-enter", "next", "data-paste", "paste", "placeholder", strconv.Itoa(c+1))))
 	}
 	return list

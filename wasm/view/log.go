@@ -131,7 +131,7 @@ func loggedCup(s *page.State, cup string) shown {
 		dial(s, cup+".left", dialLine{Name: words.LeftOverName, Default: words.TheUsual, Small: words.LeftSmall}),
 		coveredField(s, cup), dial(s, cup+".gel", dialLine{Name: words.GelledName}), el("div", a("class", "form"),
 			fieldWith(s, cup+".step", fieldExtras{Options: stepsOf(s, d.Get(cup+".card")), First: words.NoneOfThePlan, Label: words.WentOnFor}),
-			fieldWith(s, cup+".fault", fieldExtras{First: "nothing"})),
+			fieldWith(s, cup+".fault", fieldExtras{First: words.NothingWrong})),
 		region("fault-"+cup, "div", a("class", "fault"), faultAnswer(s, cup)),
 		region("figures-"+cup, "div", a("class", "figures"), entryFigures(s, cup)),
 		plainLine(s, cup+".note", words.NoteLine),

@@ -168,7 +168,7 @@ func lineAmount(s *page.State, l *chance.Line, amount decimal.Decimal) string {
 // orderPaper is the list as it is printed: all of it, and nothing to press.
 func orderPaper(s *page.State) html {
 	cell := func(text string) html { return el("td", nil, txt(text)) }
-	rows := []html{el("tr", nil, el("th", nil, txt("")), el("th", nil, txt("Material")), el("th", nil, txt("Need")), el("th", nil, txt(words.Capital(words.SheetStock))), el("th", nil, txt("Buy")), el("th", nil, txt("Cost")))}
+	rows := []html{el("tr", nil, el("th", nil, txt("")), el("th", nil, txt(words.Capital(words.Material))), el("th", nil, txt(words.NeedName)), el("th", nil, txt(words.Capital(words.SheetStock))), el("th", nil, txt(words.ColumnBuy)), el("th", nil, txt(words.ColumnCost)))}
 	for _, t := range s.Things() {
 		for _, l := range t.Lines {
 			if l.Waits() != nil {

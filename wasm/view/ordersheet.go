@@ -28,7 +28,7 @@ func thingSheet(s *page.State, t *page.Thing) html {
 		if first.Why() != nil { // only its packs wait
 			need = needLine(s, t)
 		}
-		return join(figure(s, "order."+t.Key, words.SheetPieces, "–", nil), hint(t.Small), action("find", t.WaitsFor, t.Key, words.PutItRight, "quiet"), need)
+		return join(figure(s, "order."+t.Key, words.NeedName, "–", nil), hint(t.Small), action("find", t.WaitsFor, t.Key, words.PutItRight, "quiet"), need)
 	}
 	parts := []html{thingAnswer(s, t)}
 	if first.Confidence != nil {
@@ -210,7 +210,7 @@ func needFigures(s *page.State, l *chance.Line, id string) []html {
 		parts = append(parts, figure(s, id+".volume", words.SheetByVolume, of(s, l.Volume, unit.Volumes), l.Volume.Step))
 	}
 	if len(parts) == 0 {
-		parts = append(parts, figure(s, id, words.SheetPieces, page.Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units), l.Why()))
+		parts = append(parts, figure(s, id, words.NeedName, page.Said(l.Need.InexactFloat64(), l.Scale, s.Plan.Job.Units), l.Why()))
 	}
 	return parts
 }
@@ -228,7 +228,7 @@ func stockFields(s *page.State, t *page.Thing) html {
 }
 
 func gradeStock(s *page.State, c *job.Card, grade string) html {
-	return fieldWith(s, job.GradeStock(c.Path, grade), fieldExtras{Default: "none", Label: words.InStock(grade)})
+	return fieldWith(s, job.GradeStock(c.Path, grade), fieldExtras{Default: words.None, Label: words.InStock(grade)})
 }
 
 // typedGrades is the grades of an abrasive whose stock was typed.

@@ -10,14 +10,14 @@ import (
 // file. What is chosen once lies behind its line.
 func settings(s *page.State) html {
 	return join(
-		el("div", a("class", "form"), field(s, "name"), fieldWith(s, "currency", fieldExtras{Default: "none"})),
+		el("div", a("class", "form"), field(s, "name"), fieldWith(s, "currency", fieldExtras{Default: words.None})),
 		jobsLine(s),
 		region("units", "section", a("class", "units"),
-			el("h2", nil, txt("Units")),
+			el("h2", nil, txt(words.UnitsTitle)),
 			el("div", a("class", "itemtools"), action("system", "", "metric", words.AllMetric, "quiet"), action("system", "", "us", words.AllUSCustomary, "quiet")),
 			decimalMark(s.Plan.Job.Units.Comma),
 			setup("units", words.UnitsLine, page.UnitsSheet)),
-		region("looks", "section", nil, el("h2", nil, txt("Look")), looks(s)),
+		region("looks", "section", nil, el("h2", nil, txt(words.LookTitle)), looks(s)),
 		region("file", "section", nil, el("h2", nil, txt(words.TheJobAsAFile)),
 			el("div", a("class", "itemtools"), action("export", "", "", words.ExportJob, "quiet"), action("pick", "", "", words.ImportAJob, "quiet"),
 				action("link", "", "", words.ShareAsALink, "quiet")),
@@ -75,14 +75,14 @@ func decimalMark(isComma bool) html {
 	choice := func(key, name string, on bool) html {
 		return el("button", a("class", "switch", "type", "button", "id", "decimal-"+key, "data-do", "decimal", "data-text", key, "aria-pressed", yesNo(on)), txt(name))
 	}
-	return el("fieldset", a("class", "switches"), el("legend", nil, txt("Decimals")),
-		choice("point", "Point", !isComma), choice("comma", "Comma", isComma),
+	return el("fieldset", a("class", "switches"), el("legend", nil, txt(words.DecimalsTitle)),
+		choice("point", words.DecimalPoint, !isComma), choice("comma", words.DecimalComma, isComma),
 		hint(words.EitherMark))
 }
 
 func looks(s *page.State) html {
 	var buttons []html
-	for _, l := range []struct{ key, name string }{{"", words.AsThePhone}, {"light", "Sun"}, {"dark", "Dark"}} {
+	for _, l := range []struct{ key, name string }{{"", words.AsThePhone}, {"light", words.LookSun}, {"dark", words.LookDark}} {
 		buttons = append(buttons, el("button", a("class", "switch", "type", "button", "id", "look-"+l.key, "data-do", "look", "data-text", l.key,
 			"aria-pressed", yesNo(s.Look == l.key)), txt(l.name)))
 	}

@@ -31,7 +31,7 @@ func sourcesScreen(*page.State) html {
 		}
 		documents = append(documents, el("li", nil, el("p", a("class", "what"), txt(words.Capital(d.Title))), el("p", a("class", "source"), txt(by))))
 	}
-	return join(append(parts, el("h2", nil, txt("Documents")), el("ul", a("class", "working"), documents...))...)
+	return join(append(parts, el("h2", nil, txt(words.DocumentsTitle)), el("ul", a("class", "working"), documents...))...)
 }
 
 // about is which version this is, and where its sums come from.

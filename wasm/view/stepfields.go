@@ -12,7 +12,7 @@ func stepField(s *page.State, path, key string) html {
 	card := s.Plan.Job.CardByKey(s.Doc().Get(path + ".card"))
 	switch key {
 	case "thinner":
-		return fieldWith(s, at, fieldExtras{Default: "none"})
+		return fieldWith(s, at, fieldExtras{Default: words.None})
 	case "sanded-off":
 		if card != nil && card.SandedOff.Known {
 			return fieldWith(s, at, fieldExtras{Default: unit.Number(float64(card.SandedOff.Value)*100, 3)})
@@ -29,7 +29,7 @@ var stepFieldExtras = []struct {
 	{"wait", fieldExtras{Default: words.NotSaid, Hint: words.NotSaidOpen}},
 	{"patch", fieldExtras{Default: words.NoneYet, Hint: words.PatchHint}},
 	{"goes", fieldExtras{Default: "1", Hint: words.RoundsHint}},
-	{"go-takes", fieldExtras{Default: "none"}},
+	{"go-takes", fieldExtras{Default: words.None}},
 	{"swallowed", fieldExtras{Default: "0", Hint: words.SwallowedHint}},
 	{"first", fieldExtras{Default: words.SuchAsP220}},
 	{"last", fieldExtras{Default: words.SuchAsP1200, Hint: words.LastGradeHint}},

@@ -36,11 +36,14 @@ const (
 // ReadingRow heads a row of readings.
 func ReadingRow(n int, readings string) string { return "Row " + strconv.Itoa(n) + ": " + readings }
 
+// CellName names a reading of a grid by its place, both counted from 0.
+func CellName(row, column int) string {
+	return "Row " + strconv.Itoa(row+1) + ", reading " + strconv.Itoa(column+1)
+}
+
 // Extremes names the deepest and the proudest place of a grid of readings.
 func Extremes(g *plan.Grid, scale unit.Scale) string {
-	place := func(c fairing.Cell) string {
-		return "row " + strconv.Itoa(c.Row+1) + ", reading " + strconv.Itoa(c.Column+1)
-	}
+	place := func(c fairing.Cell) string { return lower(CellName(c.Row, c.Column)) }
 	text := NothingToFill
 	if g.Deepest.Depth > 0 {
 		text = "Deepest: " + place(g.Deepest) + ", " + unit.Write(float64(g.Deepest.Depth), scale, 2) + " to fill."

@@ -103,7 +103,7 @@ func gridSentence(err error, units job.Units) string {
 }
 
 func cellSentence(e *fairing.CellError, units job.Units) string {
-	place := "Row " + unit.Number(float64(e.Row+1), 4) + ", reading " + unit.Number(float64(e.Column+1), 4)
+	place := CellName(e.Row, e.Column)
 	switch e.Cause {
 	case fairing.Blank:
 		return place + " is empty. Type what you read there; 0 only if it was 0."

@@ -93,6 +93,7 @@ const (
 	NothingLogged      = "Nothing logged yet. A cup lands here when it ends, with what was left over."
 	GoToTheCup         = "Go to the cup"
 	TheUsual           = "the usual"
+	NothingWrong       = "nothing"
 	NoneOfThePlan      = "none of the plan"
 	WentOnFor          = "it went on for"
 	MeasuredCounts     = "With its area typed, this cup counts at once; without, when its surface is done."

@@ -42,7 +42,7 @@ const (
 	SheetKeeps      = "Kept for repairs, of the same batch"
 	SheetPlanned    = "Need as planned"
 	SheetByVolume   = "Need as planned, by volume"
-	SheetPieces     = "Need"
+	NeedName        = "Need"
 	StopsTheOrder   = "A build-up doesn't hold:"
 	StopsFix        = "What it would take is on the list all the same: put the build-up right before you buy."
 )
@@ -186,7 +186,9 @@ func ForPaper(bought, kept, surfaces, area string) string {
 
 // The order as a list and as a table.
 const (
-	OrderList = "Order list"
+	OrderList  = "Order list"
+	ColumnBuy  = "Buy"
+	ColumnCost = "Cost"
 )
 
 // EnoughIn labels the amount that is enough in so many of a hundred jobs.

@@ -13,6 +13,7 @@ const (
 	WhatGoesIn         = "What goes in"
 	WhatDensities      = "True density: of the liquid, or of the particles. As it lies: weigh a full cup. The figure in an empty field is the usual one: check your tin."
 	AddAPart           = "Add a part"
+	Price              = "price"
 	NoPrice            = "no price"
 	ThePartsMake       = "The parts make"
 	AndWeigh           = "and weigh"

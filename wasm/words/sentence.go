@@ -105,7 +105,7 @@ func rareSentence(err error) string {
 	case errors.As(err, &gap):
 		return "Type how far apart the readings are: 1 mm to 20 m."
 	case errors.As(err, &reading):
-		return "Row " + strconv.Itoa(reading.Row+1) + ", reading " + strconv.Itoa(reading.Column+1) + " is further than a straight-edge ever stands off: at most 500 mm."
+		return CellName(reading.Row, reading.Column) + " is further than a straight-edge ever stands off: at most 500 mm."
 	case errors.As(err, &cost):
 		return "Type what cutting costs against filling: more than zero."
 	case errors.As(err, &price):

@@ -3,6 +3,10 @@ package words
 // What stands in the settings.
 const (
 	UnitsTitle       = "Units"
+	LookTitle        = "Look"
+	DecimalsTitle    = "Decimals"
+	DecimalPoint     = "Point"
+	DecimalComma     = "Comma"
 	UnitsLine        = "The unit of each measure."
 	KeptTitle        = "Where it is kept"
 	ExportNowAndThen = "Some phones drop what is kept after a week unused: add this page to the home screen, and export the job now and then."
@@ -27,4 +31,6 @@ const (
 	AnyUnit        = "Any field takes any unit: 450\u00a0mm, 18\u00a0mil, 2\u00a0ft\u00a06\u00a0in. This is what a bare number means, and what figures are shown in."
 	EitherMark     = "Either is read. What could be taken for thousands is asked about."
 	AsThePhone     = "As the phone"
+	LookSun        = "Sun"
+	LookDark       = "Dark"
 )

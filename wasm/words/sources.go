@@ -11,6 +11,7 @@ const (
 	FromMemory         = " – from memory"
 	AboutThisPage      = "About this page"
 	Version            = "Version "
+	DocumentsTitle     = "Documents"
 	SourcesOfTheSums   = "Sources of the sums"
 )
 

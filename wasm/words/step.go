@@ -9,6 +9,7 @@ const (
 	CoversInPractice = "A litre as sold covers, in practice"
 	NotSaid          = "not set"
 	NotSaidOpen      = "Not set: what depends on it stays open."
+	None             = "none"
 	NoneYet          = "none yet"
 	PatchHint        = "What needs a test patch stays red until its day is noted here or on the surface."
 	RoundsHint       = "Spray, sand, find pinholes, spray again: how many times."

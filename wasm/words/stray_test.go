@@ -20,6 +20,39 @@ import (
 // word that is a sentence, or the beginning or the end of more.
 var forPeople = regexp.MustCompile(`\pL[\pL'’,:.;]* \pL+|^\p{Lu}\pL+[.?]$|^[\p{Lu}]\pL+:? $|^[.,;] \pL{2,}`)
 
+// aWord is a text for people where it is shown as it stands.
+var aWord = regexp.MustCompile(`\pL{3}`)
+
+// showing are the functions whose text is shown, and the fields of a line that are.
+var showing = []string{"txt", "hint", "cell", "Default", "First", "Label", "Hint", "Title"}
+
+// shownWord gives a text with a word in it that a call or a field shows as it stands.
+func shownWord(name string, of ast.Expr) (text string, found bool) {
+	lit, isText := of.(*ast.BasicLit)
+	if !isText || lit.Kind != token.STRING || !slices.Contains(showing, name) {
+		return "", false
+	}
+	text, err := strconv.Unquote(lit.Value)
+	return text, err == nil && aWord.MatchString(text) && !forPeople.MatchString(text)
+}
+
+// readOut gives the texts in attributes of an element that people hear or read.
+func readOut(call *ast.CallExpr) (list []string) {
+	for i := 0; i+1 < len(call.Args); i++ {
+		lit, isText := call.Args[i].(*ast.BasicLit)
+		if !isText || !slices.Contains([]string{`"aria-label"`, `"aria-description"`, `"placeholder"`, `"title"`, `"alt"`}, lit.Value) {
+			continue
+		}
+		ast.Inspect(call.Args[i+1], func(n ast.Node) bool {
+			if text, isText := n.(*ast.BasicLit); isText && aWord.MatchString(text.Value) {
+				list = append(list, text.Value)
+			}
+			return true
+		})
+	}
+	return list
+}
+
 // forMachines are texts of two words that are none: classes of the style.
 var forMachines = []string{"curve dashed", "today dashed", "time long"}
 
@@ -48,7 +81,21 @@ func strays(t *testing.T, name string, source any) []string {
 	ast.Inspect(file, func(n ast.Node) bool {
 		switch n := n.(type) {
 		case *ast.CallExpr:
+			for _, text := range readOut(n) {
+				list = append(list, name+": "+text)
+			}
+			if f, isName := n.Fun.(*ast.Ident); isName && len(n.Args) == 1 {
+				if text, found := shownWord(f.Name, n.Args[0]); found {
+					list = append(list, name+": "+text)
+				}
+			}
 			return !isForMachines(n)
+		case *ast.KeyValueExpr:
+			if f, isName := n.Key.(*ast.Ident); isName {
+				if text, found := shownWord(f.Name, n.Value); found {
+					list = append(list, name+": "+text)
+				}
+			}
 		case *ast.ImportSpec:
 			return false
 		case *ast.BasicLit:
@@ -84,4 +131,6 @@ func TestNoSentenceStrays(t *testing.T) {
 	}
 	planted := `package p; var a = []string{"Type a whole number.", "Removed.", ", as measured", "Row ", "surface.3", "item", "curve dashed"}`
 	assert.Len(t, strays(t, "planted.go", planted), 4, "planted ones are found")
+	planted = `package p; var b = []any{txt("Need"), txt("–"), fields{Default: "none", Class: "none"}, fields{Default: "25 mm"}, el("none"), a("id", "none", "aria-label", "Row "+n)}`
+	assert.Len(t, strays(t, "planted.go", planted), 3, "single words too, where they are shown or read out")
 }
