@@ -219,9 +219,9 @@ func (s *State) StepName(path string) string {
 		}
 		whole := s.Doc().Get(buildup + ".name")
 		if whole == "" {
-			whole = "Build-up"
+			whole = words.UnnamedBuildup
 		}
-		return whole + ": " + strconv.Itoa(i+1) + ". " + s.WorkOf(path)
+		return words.StepOf(whole, i+1, s.WorkOf(path))
 	}
 	return words.StepGone
 }

@@ -112,8 +112,12 @@ func thingAnswer(s *page.State, t *page.Thing) html {
 	box := answerBox{Label: t.Name, Hero: txt(hero), Twin: txt(twin)}
 	if l.Grade == 0 {
 		box.Facts = []fact{{lineAmount(s, l, l.Need), words.SheetNeed}, {lineAmount(s, l, l.Stock), words.SheetStock}}
-		if l.Confidence != nil {
-			box.Facts = append(box.Facts, fact{page.Roughly(l.Confidence.Buys.Left.InexactFloat64(), l.Scale, s.Plan.Job.Units), words.SheetLeft})
+		if c := l.Confidence; c != nil {
+			box.Facts[0].Name = words.EnoughIn(c.Chance)
+			if c.Reserve.Step != nil {
+				box.Facts[0].Name = words.WithRepairs(box.Facts[0].Name)
+			}
+			box.Facts = append(box.Facts, fact{page.Roughly(c.Buys.Left.InexactFloat64(), l.Scale, s.Plan.Job.Units), words.SheetLeft})
 		}
 	}
 	return answerOf("thing-"+t.Key, box)
@@ -176,7 +180,7 @@ func lineFigures(s *page.State, l *chance.Line) html {
 	parts = append(parts, needFigures(s, l, id)...)
 	if l.Confidence != nil {
 		shown := func(si float64) string { return page.AmountOf(l.Scale.From(si), l.Scale, s.Plan.Job.Units) }
-		parts = append(parts, figure(s, id+".enough", words.EnoughIn(l.Confidence.Chance), shown(float64(l.Confidence.Enough.Value)), l.Confidence.Enough.Step))
+		parts = append(parts, figure(s, id+".enough", words.Capital(words.EnoughIn(l.Confidence.Chance)), shown(float64(l.Confidence.Enough.Value)), l.Confidence.Enough.Step))
 		if l.Confidence.Reserve.Step != nil {
 			parts = append(parts, figure(s, id+".reserve", words.SheetKeeps, shown(float64(l.Confidence.Reserve.Value)), l.Confidence.Reserve.Step))
 		}

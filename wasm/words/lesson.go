@@ -2,6 +2,7 @@ package words
 
 import (
 	"errors"
+	"strconv"
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/order"
@@ -75,3 +76,8 @@ func TakenOver(factor string, entries int) string {
 
 // UsedOver is an entry's use against its plan.
 func UsedOver(ratio string) string { return "Used ÷ planned: " + ratio + "." }
+
+// StepOf names a step by its build-up, its place there from 1 and its work.
+func StepOf(buildup string, place int, work string) string {
+	return buildup + ", step " + strconv.Itoa(place) + ": " + work
+}

@@ -192,7 +192,10 @@ const (
 )
 
 // EnoughIn labels the amount that is enough in so many of a hundred jobs.
-func EnoughIn(chance unit.Share) string { return "Enough in " + OfJobs(chance) }
+func EnoughIn(chance unit.Share) string { return "enough in " + OfJobs(chance) }
+
+// WithRepairs says that what is kept for repairs is in an amount too.
+func WithRepairs(what string) string { return what + ", and repairs" }
 
 // CupsHaveTaken says what went out of the stock with logged cups.
 func CupsHaveTaken(amount string) string {
