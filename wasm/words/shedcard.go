@@ -12,7 +12,7 @@ const (
 // ShedCautions stand on the card.
 var ShedCautions = [...]string{
 	"Outside this table: no dose.",
-	"Goggles and gloves on, eyewash in reach. Rinse at once and long.",
+	"Goggles and gloves on, eyewash in reach. Splashed: rinse at once, and keep rinsing.",
 	"Never two kinds of peroxide, never peroxide on promoter.",
 	"One dose a cup; nothing is added later.",
 	"The maker's sheet overrules this card.",
