@@ -68,7 +68,7 @@ func TestADoseOnAMildMorning(t *testing.T) {
 	inShed(t, func(t *testing.T, s *webdriver.Session) {
 		atBench(s)
 		assert.Equal(t, "1.6 g", figureText(s, "dose.grams"))
-		assert.Equal(t, "1.39 mL · 1.6 % by mass", twin(s))
+		assert.Equal(t, "1.39 mL, 1.6 % by mass", twin(s))
 		assert.Contains(t, sheetText(s, "shedcard"), "1.5 g", "100 g at 25 °C on the wall")
 
 		tell(s, "find", "bench.now.tool", "")

@@ -124,7 +124,7 @@ func LineSmall(own, share string) string {
 func ScaleThenShows(bare string) string { return "the scale then shows " + bare }
 
 // Twin is the dose in the other unit, with its share.
-func Twin(twin, share string) string { return twin + "\u00a0· " + share + "\u00a0by\u00a0mass" }
+func Twin(twin, share string) string { return twin + ", " + share + "\u00a0by\u00a0mass" }
 
 // TwinAlone is the dose in the other unit below the hero.
 func TwinAlone(twin string, isVolume bool) string {
