@@ -150,7 +150,7 @@ func counted(t *testing.T) calc.Counts {
 	var b strings.Builder
 	for _, topic := range calc.Topics {
 		var words []string
-		for _, name := range workingtest.Names(t, topic.Room) {
+		for _, name := range workingtest.Names(t, topic.Package) {
 			word := ""
 			for i, kind := range source.CheckKinds {
 				if n := counts[name][kind]; n > 0 {
@@ -200,10 +200,10 @@ func TestContentsAreUpToDate(t *testing.T) {
 //
 `)
 	for _, topic := range calc.Topics {
-		fmt.Fprintf(&b, "//   - %s: package %s. %s.\n", topic.Name, topic.Room, strings.Join(documents(topic.Rules), "; "))
+		fmt.Fprintf(&b, "//   - %s: package %s. %s.\n", topic.Name, topic.Package, strings.Join(documents(topic.Rules), "; "))
 	}
 	for i, topic := range calc.Topics {
-		fmt.Fprintf(&b, "//\n// # %s: package %s\n//\n", strings.ToUpper(topic.Name[:1])+topic.Name[1:], topic.Room)
+		fmt.Fprintf(&b, "//\n// # %s: package %s\n//\n", strings.ToUpper(topic.Name[:1])+topic.Name[1:], topic.Package)
 		for j, r := range topic.Rules {
 			fmt.Fprintf(&b, "//\t%s | %s | %s | %s\n", r.Formula, r.Source, r.Mark, counts.Of(i, j))
 		}

@@ -267,8 +267,8 @@
 //	largest of the readings, the datum raised | elementary geometry, maximum | exact | nothing from outside
 //	largest of the depths | elementary geometry, maximum | exact | nothing from outside
 //	a = A × g | elementary geometry, repeated area | exact | nothing from outside; besides: worked here × 1
-//	N = n × g | elementary geometry, equal goes | exact | nothing from outside; besides: worked here × 1
-//	F = g × (f − r) | elementary geometry, equal goes | exact | nothing from outside; besides: worked here × 1
+//	N = n × g | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
+//	F = g × (f − r) | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
 //	r = max(0, (A − D) ÷ A) | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 2
 //	r = max(0, (A − D) ÷ A − U ÷ N) | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 2
 //	N = n × f | our own method, used ÷ planned | calculated | nothing from outside; besides: worked here × 1

@@ -65,7 +65,7 @@ func outcome(d job.Document, now bench.Now) string {
 	for _, v := range b.Verdicts() {
 		text += fmt.Sprintln(v.Subject, v.Kind, v.Value, v.Limit)
 	}
-	for _, w := range b.Back() {
+	for _, w := range b.Ways() {
 		text += fmt.Sprintln(w.Kind, w.From, w.To, w.Surface.Value, w.UpTo, w.Dose)
 	}
 	s := schedule.Make(&p, schedule.Today{Known: b.Air.Known && b.Air.Err == nil, Day: b.Air.Day, Surface: b.Air.Surface, Hour: now.Hour, Unix: 1e6})

@@ -246,7 +246,7 @@ func chain(imports map[string][]string, from, to string) []string {
 var allRules = func() map[string][]*working.Rule {
 	all := map[string][]*working.Rule{}
 	for _, topic := range calc.Topics {
-		all[topic.Room] = topic.Rules
+		all[topic.Package] = topic.Rules
 	}
 	return all
 }()

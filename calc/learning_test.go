@@ -30,7 +30,7 @@ func TestALogAsPlannedNeverWidensTheOrder(t *testing.T) {
 		logged, works := d, 0
 		for _, s := range p.Buildups()[0].Steps {
 			for _, surface := range surfaces[:1+random.IntN(len(surfaces)-1)] {
-				planned, film, each, known := p.Share(s.Path, []string{surface})
+				planned, film, each, known := p.PlannedOn(s.Path, []string{surface})
 				require.True(t, known, "%d: %s", n, s.Path)
 				works++
 				logged = logged.Set("done", logged.Get("done")+" "+strconv.Itoa(works))

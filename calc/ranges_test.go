@@ -134,7 +134,7 @@ func TestEveryStepOfEveryWorkingLiesInItsRange(t *testing.T) {
 		now := bench.Now{Hour: 11 * unit.Hour, Date: "2026-06-01"}
 		b, order := bench.Make(&p, now), chance.OrderOf(&p)
 		seen, pointers := map[*working.Step]bool{}, map[uintptr]bool{}
-		shown := []any{p.Surfaces(), p.Buildups(), p.Area(), p.Kept(), p.Removals(), p.Putties(), p.Needs(), &b, b.Back(), b.CardsToday(), b.Flow(), b.Offers(), b.PuttyTakes(), b.Verdicts(), order, chance.Learn(&p)}
+		shown := []any{p.Surfaces(), p.Buildups(), p.Area(), p.Kept(), p.Removals(), p.Putties(), p.Needs(), &b, b.Ways(), b.CardsToday(), b.Flow(), b.Offers(), b.PuttyTakes(), b.Verdicts(), order, chance.Learn(&p)}
 		for i := range p.Buildups() {
 			shown = append(shown, p.Buildups()[i].Budgets())
 		}

@@ -21,9 +21,9 @@ import (
 
 // Topic is a package of sums with its rules.
 type Topic struct {
-	Room  string // "film"
-	Name  string // "films and coverage"
-	Rules []*working.Rule
+	Package string // "film"
+	Name    string // "films and coverage"
+	Rules   []*working.Rule
 }
 
 // Topics is every package that has rules, in the order of the work.
@@ -44,10 +44,10 @@ var Topics = []Topic{
 
 // Counts is how often each rule is checked: a line a topic, a word a rule, in the
 // order of Topics. A word has a letter for each kind of check, a for the first of
-// source.CheckKinds, with the number of rows behind it: "a1b18"; "-" is by none.
+// source.CheckKinds, followed by the number of rows: "a1b18"; "-" is none.
 type Counts string
 
-// NoneOutside stands where no check of a rule is from outside the project.
+// NoneOutside is written where no check of a rule is from outside the project.
 const NoneOutside = "nothing from outside"
 
 // Of says how often a topic's rule is checked, by kind, what is from outside the

@@ -68,19 +68,19 @@ type Bench struct {
 	Vapour Vapour
 
 	verdicts func() []Verdict
-	back     func() []Way
+	ways     func() []Way
 	offers   func() []cure.Offer
 	cards    func() []CardToday
 	flow     func() Flow
 }
 
-// What no dose hangs on is worked out when it is first asked for.
+// What no dose depends on is worked out when first asked for.
 
 // Verdicts is all that bears on the answer.
 func (b *Bench) Verdicts() []Verdict { return asked(b.verdicts) }
 
-// Back is what brings a dose back, where there is none.
-func (b *Bench) Back() []Way { return asked(b.back) }
+// Ways lists what brings a dose back, where there is none.
+func (b *Bench) Ways() []Way { return asked(b.ways) }
 
 // Offers is what would help with this cup.
 func (b *Bench) Offers() []cure.Offer { return asked(b.offers) }
@@ -91,7 +91,7 @@ func (b *Bench) CardsToday() []CardToday { return asked(b.cards) }
 // Flow is the thinner for a flow time.
 func (b *Bench) Flow() Flow { return asked(b.flow) }
 
-// asked answers a question; none is put to a bench without a material.
+// asked answers a question; a bench without a material has no answers.
 func asked[T any](question func() T) T {
 	if question == nil {
 		var none T
@@ -103,11 +103,11 @@ func asked[T any](question func() T) T {
 // Why a bench has no dose, besides what the sums say.
 var (
 	ErrOtherDay    = errors.New("bench: the readings are of another day")
-	ErrUnread      = errors.New("bench: something that the dose hangs on can't be read")
+	ErrUnread      = errors.New("bench: something that the dose depends on can't be read")
 	ErrHotFlowCoat = errors.New("bench: over 35 °C the wax of a flow coat doesn't film over")
-	ErrNoPatch     = errors.New("bench: a flow coat over 30 °C wants a test patch first")
+	ErrNoPatch     = errors.New("bench: a flow coat over 30 °C needs a test patch first")
 	ErrJump        = errors.New("bench: a temperature jumped from the last cup's")
-	ErrTestCooler  = errors.New("bench: a timed test opens no cups for a part that is warmer than the product in it")
+	ErrTestCooler  = errors.New("bench: a timed test allows no cups for a part that is warmer than its product")
 	ErrNoTime      = errors.New("bench: it gels in the cup before it can be spread")
 )
 
@@ -122,8 +122,8 @@ func newBencher(p *plan.Plan, now Now) *bencher {
 	return &bencher{plan: p, now: now, typed: &p.Job.Bench}
 }
 
-// bencher is what is settled of a cup, one after another: each part of the work has
-// a type of its own, which takes over what was settled before it.
+// bencher settles a cup piece by piece: each part of the work has a type of its
+// own, which builds on what was settled before it.
 type bencher struct {
 	plan  *plan.Plan
 	now   Now
@@ -185,11 +185,12 @@ func (b *bencher) make() {
 	scale.lines()
 	scale.minutes()
 	b.out.verdicts = sync.OnceValue(judge{b}.verdicts)
-	b.out.back, b.out.offers = sync.OnceValue(rescue{b}.back), sync.OnceValue(rescue{b}.offers)
+	b.out.ways, b.out.offers = sync.OnceValue(rescue{b}.ways), sync.OnceValue(rescue{b}.offers)
 	b.out.cards, b.out.flow = sync.OnceValue(sky.cardsToday), sync.OnceValue(b.flow)
 }
 
-// temperatures takes the product to be as warm as the surface until it is typed.
+// temperatures takes the product to be as warm as the surface until its temperature
+// is typed.
 func (b *bencher) temperatures() {
 	b.out.Surface, b.out.Product = b.typed.Surface, b.typed.Product
 	if b.typed.Surface.Step == nil {
@@ -200,7 +201,7 @@ func (b *bencher) temperatures() {
 	}
 }
 
-// unread refuses a dose while any text that it hangs on can't be read.
+// unread refuses a dose while any text that it depends on can't be read.
 func (b *bencher) unread() {
 	card := b.out.Card
 	places := []string{"bench.", "day.", "test.", card.Path + ".", "card." + b.catalystKey() + ".", "card." + card.Thinner + "."}
@@ -211,13 +212,9 @@ func (b *bencher) unread() {
 			places = append(places, "surface.")
 		}
 	}
-	for _, r := range b.plan.Refused() {
-		for _, under := range places {
-			if strings.HasPrefix(r.Path, under) {
-				b.refuse(ErrUnread)
-				return
-			}
-		}
+	if slices.ContainsFunc(places, b.isRefusedUnder) {
+		b.refuse(ErrUnread)
+		return
 	}
 	if b.typed.ReadOn != b.now.Date && b.typed.Surface.Step != nil {
 		b.refuse(ErrOtherDay)

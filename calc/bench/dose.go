@@ -60,7 +60,7 @@ func (b *bencher) isByVolume() bool {
 	return b.out.IsRatio && b.out.Putty == nil && !c.RatioByMass.Known && c.RatioByVolume.Known
 }
 
-// handWith is the time in hand and the largest cup with so much catalyst.
+// handWith is the time in hand and the largest cup with a share of catalyst.
 func (b *bencher) handWith(share working.Figure[unit.ByMass]) (cure.Hand, error) {
 	return b.work.InHand(b.out.Gel, b.cup.Shed, share, b.batch, b.out.Tin)
 }
@@ -82,7 +82,7 @@ func (b doser) settleDose() {
 	}
 }
 
-// dosed is the dose for a cup of so much.
+// dosed is the dose for a cup of a given mass.
 func (b *bencher) dosed(whole working.Figure[unit.Mass]) (cure.Dose, error) {
 	b.fill(whole)
 	cup := b.cup
@@ -137,8 +137,8 @@ func isTooLarge(err error) bool {
 	return errors.As(err, &large)
 }
 
-// isOffMark says if no mark of the tool comes inside the limits for a cup that is
-// large enough on the whole.
+// isOffMark says if no mark of the tool is inside the limits for a cup that is
+// otherwise large enough.
 func isOffMark(err error, whole unit.Mass) bool {
 	var small *cure.NotWithThisToolError
 	return errors.As(err, &small) && math.Abs(float64(small.Cup-whole)) < 1e-9

@@ -16,7 +16,7 @@ type Measured struct {
 	Scale  unit.Scale // InGram or InMillilitre
 }
 
-// String writes it with its unit; one that wasn't measured, as a bare number.
+// String writes it with its unit; without one, as a bare number.
 func (m Measured) String() string {
 	if m.Scale == unit.NoScale {
 		return m.Bare()
@@ -42,9 +42,8 @@ const (
 	Filler              // stirred into that: microballoons, silica
 )
 
-// Line is one thing to weigh out, with what the scale then shows while the cup
-// stands on it and was set to zero once. By volume the two are marks of one
-// graduated cup.
+// Line is one thing to weigh out, with what the scale then shows with the cup on
+// it, zeroed once. By volume the two are marks of one graduated cup.
 type Line struct {
 	Part  Part
 	Card  *job.Card // whose name it has; part A and part B have the same; nil: pigment paste
@@ -56,12 +55,12 @@ type Line struct {
 
 // Pour is the catalyst of the cup: the dose alone.
 type Pour struct {
-	Hero  Measured // in the unit of the tool
-	Twin  Measured // the same in the other unit
-	Drops int64    // counted; 0 with another tool
-	Then  Measured // what the scale then shows, the cup on it; Scale zero: it isn't weighed in
-	Share working.Figure[unit.ByMass]
-	Error working.Figure[unit.ByMass] // how far the tool may be off, of all that cures
+	Amount Measured // in the unit of the tool
+	Other  Measured // the same in the other unit
+	Drops  int64    // counted; 0 with another tool
+	Then   Measured // what the scale then shows, the cup on it; Scale zero: it isn't weighed in
+	Share  working.Figure[unit.ByMass]
+	Error  working.Figure[unit.ByMass] // how far the tool may be off, of all that cures
 }
 
 // HasThen says if the catalyst is weighed into the cup, so that the scale shows
@@ -116,12 +115,12 @@ const (
 type Verdict struct {
 	Subject    Subject
 	Kind       Kind
-	IsAssumed  bool      // of ColdEvening: the coldest hour ahead is only taken for granted
+	IsAssumed  bool      // of ColdEvening: the coldest hour ahead is only assumed
 	IsLater    bool      // it is about a later hour of today's curve, not about now
 	At         unit.Time // from midnight: when it begins; of Holds, until when; 0: not known
 	CupsBefore int       // how many such cups can be mixed and spread before that hour
 	Value      float64   // SI, in Scale; what was found
-	Limit      float64   // SI, in Scale; what it is held against
+	Limit      float64   // SI, in Scale; what it is compared with
 	Scale      unit.Scale
 	Err        error         // of a stop: why, as the sums say it
 	Finding    *plan.Finding // of Film: the first red one
@@ -137,7 +136,7 @@ const (
 	HandSheet  = "minutes" // minutes to mix and to lay off
 )
 
-// Bound is what holds a cup's size.
+// Bound is what limits the size of a cup.
 type Bound int
 
 // The bounds.
@@ -151,7 +150,7 @@ const (
 	ByHotTest                 // 250 g over the table's end
 )
 
-// Limit is one thing that holds the largest cup.
+// Limit is one thing that limits the largest cup.
 type Limit struct {
 	Bound Bound
 	Mass  working.Figure[unit.Mass]
@@ -179,7 +178,7 @@ const (
 	FromShipped               // the card that ships
 )
 
-// WayKind is what kind of way leads back to a dose.
+// WayKind is a kind of way back to a dose.
 type WayKind int
 
 // The ways.
@@ -200,6 +199,6 @@ type Way struct {
 	Mass             working.Figure[unit.Mass]        // of the timed test
 	Dose             Measured                         // of the timed test, by the tool
 	OfWhole          working.Figure[unit.ByMass]      // what that comes to, of all that cures
-	UpTo             unit.Temperature                 // of the timed test: cups open up to here, today
+	UpTo             unit.Temperature                 // of the timed test: cups are allowed up to here, today
 	Err              error                            // why a timed test can't be made with this tool or card
 }

@@ -40,9 +40,9 @@ func verdict(t *testing.T, b bench.Bench, s bench.Subject) bench.Verdict {
 }
 
 func way(b bench.Bench, k bench.WayKind) *bench.Way {
-	for i := range b.Back() {
-		if b.Back()[i].Kind == k {
-			return &b.Back()[i]
+	for i := range b.Ways() {
+		if b.Ways()[i].Kind == k {
+			return &b.Ways()[i]
 		}
 	}
 	return nil
@@ -67,7 +67,7 @@ func TestTwoAnswersGiveADose(t *testing.T) {
 	require.NotNil(t, b.Pour)
 	share := float64(b.Dose.OfWhole.Value)
 	assert.InDelta(t, 0.015, share, 0.0005)
-	assert.Equal(t, b.Pour.Hero.Number.Add(b.Weigh[len(b.Weigh)-1].Shows.Number).String(), b.Pour.Then.Number.String(), "what the scale then shows")
+	assert.Equal(t, b.Pour.Amount.Number.Add(b.Weigh[len(b.Weigh)-1].Shows.Number).String(), b.Pour.Then.Number.String(), "what the scale then shows")
 	for _, s := range []bench.Subject{bench.Dew, bench.Humidity} {
 		assert.Equal(t, bench.NotChecked, verdict(t, b, s).Kind)
 	}
@@ -112,7 +112,7 @@ func TestAFixedRatioIsWeighedAsTheScaleShowsIt(t *testing.T) {
 			assert.Equal(t, spaced(c.own[i]), l.Own.String(), c.lines)
 			assert.Equal(t, spaced(c.shows[i]), l.Shows.String(), c.lines)
 		}
-		assert.Equal(t, spaced(c.own[1]), b.Pour.Hero.String())
+		assert.Equal(t, spaced(c.own[1]), b.Pour.Amount.String())
 		assert.Equal(t, spaced(c.shows[1]), b.Pour.Then.String())
 	}
 	missing := benchOf(t, tenOClock, bare, "bench.now.card = topcoat", "bench.now.amount = 300 g")

@@ -7,7 +7,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Flow is thinner towards a flow time, by the builder's own two readings.
+// Flow is the thinner for a flow time, by the builder's own two readings.
 type Flow struct {
 	Thinner   working.Figure[unit.ByVolume] // Step nil: not asked for, or refused
 	Err       error

@@ -10,7 +10,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// families is a card's keys as the sums name them.
+// families gives the family for each key on a card.
 var families = map[string]cure.Family{
 	material.Ketone: cure.Ketone, material.KetoneLow: cure.KetoneLowHydrogenPeroxide, material.Cumene: cure.Cumene,
 	material.Acetylacetone: cure.Acetylacetone, material.Benzoyl: cure.BenzoylPaste,
@@ -19,7 +19,7 @@ var families = map[string]cure.Family{
 // gelling settles what is known of how fast the cup gels.
 type gelling struct{ *bencher }
 
-// knowledge settles what is known of card, peroxide, gel time and tin.
+// knowledge settles what is known about card, peroxide, gel time and tin.
 func (b gelling) knowledge() {
 	card := b.out.Card
 	b.cup.Shed = cure.Shed{Product: b.out.Product, Surface: b.out.Surface, ColdestAhead: b.out.Air.ColdestAhead}
@@ -62,8 +62,8 @@ func (b gelling) largestBatch() (cure.Batch, error) {
 	return cure.Batch{Most: chain.OnCard(card, card.BatchMost, "largest batch", unit.InGram), Gel: band.Early}, err
 }
 
-// gel is the card's gel time, moved by the own cup tests of this tin. A time
-// typed on the card is the sheet's: it times no tin.
+// gel is the card's gel time, corrected by the builder's cup tests of this tin. A
+// time typed on the card is the sheet's: it doesn't make the tin a timed one.
 func (b gelling) gel() {
 	gel := chain.GelOf(b.out.Card)
 	var tests []cure.CupTest
@@ -84,7 +84,7 @@ func (b gelling) gel() {
 	}
 }
 
-// isOfTin says if a cup test is whole, and of the tin on the bench; while no tin
+// isOfTin says if a cup test is complete, and of the tin on the bench; while no tin
 // is named, of this card.
 func (b gelling) isOfTin(t *job.Test) bool {
 	tin := b.typed.Tin
@@ -102,8 +102,8 @@ func (b gelling) cupTest(t *job.Test) cure.CupTest {
 	return test
 }
 
-// opened looks for a timed test of today and of this tin that opens cups over
-// the table's end; then the minutes go by that test alone.
+// opened looks for a timed test of today and of this tin that allows cups over the
+// table's end; the minutes then follow from that test alone.
 func (b gelling) opened() {
 	_, end := b.cup.Card.Table.Ends()
 	if b.out.IsRatio || b.out.Surface.Step == nil || b.out.Surface.Value <= end || !mayTestHot(b.out.Card) {

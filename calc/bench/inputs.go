@@ -22,7 +22,7 @@ type Chosen struct {
 	Film    working.Figure[unit.WetFilm] // of one coat
 }
 
-// Choose says what the next cup is mixed of, which hangs on no temperature.
+// Choose says what the next cup is mixed of, which depends on no temperature.
 func Choose(p *plan.Plan) Chosen {
 	b := newBencher(p, Now{})
 	chooser{b}.inputs()
@@ -92,8 +92,8 @@ func (b chooser) nextStep() *plan.Step {
 	return nil
 }
 
-// isHandMixed says if a step is filled with a putty mixed by hand: while that
-// can't be, the cup waits for it and is of nothing else.
+// isHandMixed says if a step is filled with a putty mixed by hand: while that can't
+// be mixed, the cup waits for it and holds nothing else.
 func isHandMixed(s *plan.Step) bool { return s.Job != nil && s.Job.Putty != "" }
 
 // lastCup is the last cup of the log whose card is known.

@@ -12,13 +12,13 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// weighing writes down what the tool in the hand shows.
+// weighing works out what the tool in the hand shows.
 type weighing struct{ *bencher }
 
 // lines lists what is weighed out in the order in which it goes in, and then the
 // catalyst, or the hardener that starts the clock.
 func (b weighing) lines() {
-	w := weigher{step: b.displayStep(), scale: unit.InGram}
+	w := display{step: b.displayStep(), scale: unit.InGram}
 	if b.isByVolume() {
 		w.scale = unit.InMillilitre
 	}
@@ -38,11 +38,12 @@ func (b weighing) lines() {
 	}
 }
 
-// gramStep is to what product is weighed where the catalyst is not.
+// gramStep is the step to which product is weighed where the catalyst isn't
+// weighed.
 var gramStep = decimal.NewFromInt(1)
 
-// displayStep is the step of the scale that stands under the cup, or the marks of
-// the graduated cup.
+// displayStep is the step of the scale under the cup, or the marks of the graduated
+// cup.
 func (b weighing) displayStep() decimal.Decimal {
 	if b.isByVolume() || b.typed.Tool == job.ByScale && b.cup.Tool.Kind() == cure.Scale {
 		return b.cup.Tool.Step()
@@ -50,8 +51,9 @@ func (b weighing) displayStep() decimal.Decimal {
 	return gramStep
 }
 
-// weigher adds lines: each is what the display shows, so that no rounding adds up.
-type weigher struct {
+// display adds lines as the scale's display shows them, so that rounding doesn't
+// accumulate.
+type display struct {
 	step  decimal.Decimal
 	scale unit.Scale
 	exact float64 // in scale
@@ -59,7 +61,7 @@ type weigher struct {
 	lines []Line
 }
 
-func (w *weigher) add(part Part, card *job.Card, amount float64, share working.Figure[unit.ByMass]) {
+func (w *display) add(part Part, card *job.Card, amount float64, share working.Figure[unit.ByMass]) {
 	w.exact += w.scale.From(amount)
 	shows := onStep(w.exact, w.step)
 	w.lines = append(w.lines, Line{Part: part, Card: card, Own: Measured{shows.Sub(w.shows), w.scale}, Shows: Measured{shows, w.scale}, Share: share})
@@ -77,7 +79,7 @@ func onStep(n float64, step decimal.Decimal) decimal.Decimal {
 }
 
 // additions adds product, by mass, and what goes into it.
-func (b weighing) additions(w *weigher, first Part, amount working.Figure[unit.Mass]) {
+func (b weighing) additions(w *display, first Part, amount working.Figure[unit.Mass]) {
 	card, m := b.out.Card, b.out.Mix
 	w.add(first, card, float64(amount.Value), working.Figure[unit.ByMass]{})
 	for _, more := range []struct {
@@ -111,20 +113,20 @@ func (b weighing) waxSolution() *job.Card {
 func (b weighing) pour(inCup decimal.Decimal) {
 	d := b.out.Dose
 	p := Pour{
-		Hero: Measured{d.Grams.Number(), unit.InGram}, Twin: Measured{d.Millilitres.Number(), unit.InMillilitre},
+		Amount: Measured{d.Grams.Number(), unit.InGram}, Other: Measured{d.Millilitres.Number(), unit.InMillilitre},
 		Drops: d.Drops, Share: d.OfWhole, Error: d.Error,
 	}
 	if b.cup.Tool.Kind() == cure.Scale {
 		p.Then = Measured{inCup.Add(d.Grams.Number()), unit.InGram}
 	} else {
-		p.Hero, p.Twin = p.Twin, p.Hero
+		p.Amount, p.Other = p.Other, p.Amount
 	}
 	b.out.Pour = &p
 }
 
 // partLines lists the parts of a fixed ratio, rounded to the tool: what the
 // display shows in the end is their sum.
-func (b weighing) partLines(w *weigher) {
+func (b weighing) partLines(w *display) {
 	card := b.out.Card
 	a, of := b.rounded[0], b.rounded[1]
 	w.lines = []Line{{Part: PartA, Card: card, Own: Measured{a, w.scale}, Shows: Measured{a, w.scale}}}
@@ -139,10 +141,11 @@ func (b weighing) partLines(w *weigher) {
 	}
 	then := w.shows.Add(of)
 	w.lines = append(w.lines, Line{Part: PartB, Card: card, Own: Measured{of, w.scale}, Shows: Measured{then, w.scale}})
-	b.out.Pour = &Pour{Hero: Measured{of, w.scale}, Then: Measured{then, w.scale}}
+	b.out.Pour = &Pour{Amount: Measured{of, w.scale}, Then: Measured{then, w.scale}}
 }
 
-// roundParts puts both parts on the tool's steps; a part of few steps is refused.
+// roundParts rounds both parts to the tool's steps; a part of too few steps is
+// refused.
 func (b weighing) roundParts(p cure.Parts) error {
 	if b.isByVolume() {
 		for i, v := range []working.Figure[unit.Volume]{p.A.Volume, p.B.Volume} {

@@ -68,8 +68,8 @@ func (b mixer) shares() shares {
 	return s
 }
 
-// thinner is what was typed at the bench, nought too, or else stands in the
-// step that the cup is for.
+// thinner is what was typed at the bench, even zero, or else at the step that the
+// cup is for.
 func (b mixer) thinner() *job.Step {
 	if b.typed.Thinner.Step == nil && b.step != nil && b.step.Coat != nil {
 		return b.step.Job
@@ -93,8 +93,8 @@ func (b mixer) byMass(added *job.Step) working.Figure[unit.ByMass] {
 	return f
 }
 
-// density of the mix: product and thinner; wax solution counts as thinner, and
-// pigment paste, near the product's own, as product.
+// density is that of the mix of product and thinner; wax solution counts as
+// thinner, and pigment paste, near the product's own, as product.
 func (b mixer) density(s shares) working.Figure[unit.Density] {
 	card := b.out.Card
 	if p := b.out.Putty; p != nil && p.Known {
@@ -178,7 +178,7 @@ func (b mixer) isWet() bool {
 
 var leftoverSum = working.SumRule("left in cup and tool", unit.InGram)
 
-// fill takes a cup of so much, shared out to its parts.
+// fill sets the mass of the cup, and divides it among its parts.
 func (b *bencher) fill(whole working.Figure[unit.Mass]) {
 	b.out.Whole = whole
 	s := b.share

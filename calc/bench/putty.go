@@ -11,14 +11,14 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// A putty mixed by hand is weighed as its recipe stands, for the size of the
-// cup: the resin, then each filler, and last the hardener, which starts the clock
-// and is a share of the resin alone. Its minutes are those of the bought filler
-// that it is compared with, as of a tin that nobody timed.
+// A putty mixed by hand is weighed by its recipe, for the size of the cup: the
+// resin, then each filler, and last the hardener, which starts the clock and is a
+// share of the resin alone. Its minutes are those of the bought filler that it is
+// compared with, as of a tin that was never timed.
 
 // Why no cup of a putty mixed by hand is weighed.
 var (
-	ErrPuttyRecipe   = errors.New("bench: the putty's recipe isn't whole, or can't be mixed")
+	ErrPuttyRecipe   = errors.New("bench: the putty's recipe isn't complete, or can't be mixed")
 	ErrPuttyResin    = errors.New("bench: a putty without resin")
 	ErrPuttyHardener = errors.New("bench: a putty without a hardener, by the ratio on its tin")
 	ErrPuttyCatalyst = errors.New("bench: a putty whose limits are those of a filler that takes a catalyst")
@@ -96,7 +96,7 @@ func (b weighing) puttyParts() (parts cure.Parts, err error) {
 }
 
 // puttyLines lists resin and fillers as the scale shows them, and the hardener.
-func (b weighing) puttyLines(w *weigher) {
+func (b weighing) puttyLines(w *display) {
 	var q chain.Run
 	for i, is := range []func(fairing.Kind) bool{isResin, isFiller} {
 		for _, part := range b.inPutty(&q, is) {
@@ -111,7 +111,7 @@ func (b weighing) puttyLines(w *weigher) {
 	hardener := b.rounded[1]
 	then := w.shows.Add(hardener)
 	w.lines = append(w.lines, Line{Part: PartB, Card: b.out.Card, Own: Measured{hardener, w.scale}, Shows: Measured{then, w.scale}})
-	b.out.Pour = &Pour{Hero: Measured{hardener, w.scale}, Then: Measured{then, w.scale}}
+	b.out.Pour = &Pour{Amount: Measured{hardener, w.scale}, Then: Measured{then, w.scale}}
 }
 
 // PuttyTakes is what goes into the cup of the parts that ship, by their card.

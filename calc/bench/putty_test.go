@@ -53,7 +53,7 @@ func TestAPuttyMixedByHandIsWeighed(t *testing.T) {
 	}
 	assert.Equal(t, []string{"resin 126.6 126.6", "microballoons 25.3 151.9", "fumed silica 6.3 158.2", " 41.8 200"}, lines)
 	assert.Equal(t, bench.PartB, b.Weigh[3].Part, "the hardener goes in last: it starts the clock")
-	assert.Equal(t, []string{"41.8\u00a0g", "200\u00a0g"}, []string{b.Pour.Hero.String(), b.Pour.Then.String()})
+	assert.Equal(t, []string{"41.8\u00a0g", "200\u00a0g"}, []string{b.Pour.Amount.String(), b.Pour.Then.String()})
 	assert.Equal(t, cure.Untimed, b.Tin, "the minutes are another filler's: as of a tin that nobody timed")
 	takes := b.PuttyTakes()
 	assert.InDelta(t, 126.58, inGrams(takes["putty-resin"]), 0.01)
@@ -107,7 +107,7 @@ func TestTheHardenerIsAShareOfTheResinAlone(t *testing.T) {
 		}
 		told++
 		wanted := hardener / resin
-		a, h := b.Weigh[0].Own.Number.InexactFloat64(), b.Pour.Hero.Number.InexactFloat64()
+		a, h := b.Weigh[0].Own.Number.InexactFloat64(), b.Pour.Amount.Number.InexactFloat64()
 		assert.InDelta(t, wanted, h/a, (0.05+0.05*wanted)/a*1.01)
 		assert.InDelta(t, amount, b.Pour.Then.Number.InexactFloat64(), 0.1+1e-9)
 		assert.Less(t, math.Abs(inGrams(b.Whole.Value)-amount), 1e-2)

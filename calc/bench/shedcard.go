@@ -10,7 +10,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// ShedCups are the cups of a shed card, all in the cup that cures.
+// ShedCups are the cups of a shed card, by the mass of everything that cures.
 var ShedCups = []unit.Mass{100 * unit.Gram, 200 * unit.Gram, 300 * unit.Gram, 400 * unit.Gram, 500 * unit.Gram}
 
 // ShedRow is a shed card's line: one temperature of the surface.
@@ -19,10 +19,10 @@ type ShedRow struct {
 	Doses   []string // by cup, in the unit of the tool alone; drops are bare; a dash where there is none
 }
 
-// ShedCard is the doses of the bench's card and tool for the wall, at the
-// table's own temperatures, product as warm as the surface. Each comes through
-// the same door as a cup's dose; what that refuses stands as a dash, a cup too
-// large for its minutes too.
+// ShedCard is the doses of the bench's card and tool for the wall, at the table's
+// own temperatures, with the product as warm as the surface. Each is made as a
+// cup's dose is; one that is refused is a dash, also where the cup is too large for
+// its minutes.
 func ShedCard(p *plan.Plan, now Now, table cure.Table) []ShedRow {
 	b := newBencher(p, now)
 	choose, mix, gel, dose := chooser{b}, mixer{b}, gelling{b}, doser{b}

@@ -25,9 +25,9 @@ var kilogram = working.Given(mostUnasked, "most in one cup, unasked", unit.InGra
 // sizer settles how large the cup is, and how far it goes.
 type sizer struct{ *bencher }
 
-// settleSize finds how large the cup is: as typed, or the largest now, what is
-// left of the coat, or a kilogram, whichever is least, down to a step of the dial
-// that the tool can dose. It is false where there is none.
+// settleSize finds how large the cup is: as typed, or the largest now, what is left
+// of the coat, or a kilogram, whichever is least, down to a step of the dial that
+// the tool can dose. It is false where there is none.
 func (b sizer) settleSize() bool {
 	b.out.Size.Step = dialStep
 	if b.typed.Volume.Step != nil {
@@ -58,25 +58,22 @@ func (b sizer) settleSize() bool {
 	return b.propose()
 }
 
-// hand settles the time in hand with the dose by the table, and refuses where
-// there is none.
+// hand settles the time in hand with the dose by the table, and refuses the cup
+// where there is none.
 func (b sizer) hand() bool {
 	var share working.Figure[unit.ByMass]
-	if !b.out.IsRatio {
-		var err error
-		switch {
-		case b.cup.Opened != nil:
-			share = b.cup.Card.Floor
-		default:
-			if share, err = b.cup.Card.Table.At(b.out.Surface); err != nil {
-				b.refuse(b.cup.Card.Takes.Check(b.cup.Peroxide.Family))
-				b.refuse(b.cup.Shed.Check(b.cup.Card.Limits))
-				b.refuse(err)
-				return false
-			}
-		}
+	var err error
+	switch {
+	case b.out.IsRatio:
+	case b.cup.Opened != nil:
+		share = b.cup.Card.Floor
+	default:
+		share, err = b.cup.Card.Table.At(b.out.Surface)
 	}
-	hand, err := b.handWith(share)
+	var hand cure.Hand
+	if err == nil {
+		hand, err = b.handWith(share)
+	}
 	if err != nil {
 		b.refuse(b.cup.Card.Takes.Check(b.cup.Peroxide.Family))
 		b.refuse(b.cup.Shed.Check(b.cup.Card.Limits))
@@ -91,13 +88,13 @@ func (b sizer) hand() bool {
 	return true
 }
 
-// bounds are the sums' bounds as the bench names them, and what lifts each.
+// bounds maps the sums' bounds to the bench's, with what lifts each.
 var bounds = map[cure.Bound]Limit{
 	cure.ByTime: {Bound: ByMinutes, Lifts: HandSheet}, cure.ByUntimed: {Bound: ByUntimedTin, Lifts: TinSheet},
 	cure.ByBatch: {Bound: ByBatch}, cure.ByTestedMass: {Bound: ByTestedMass, Lifts: TinSheet}, cure.ByHeat: {Bound: ByHotTest},
 }
 
-// limits lists what holds the cup's size, the least first.
+// limits lists what limits the cup's size, the least first.
 func (b sizer) limits() {
 	list := []Limit{{Bound: ByKilogram, Mass: kilogram}}
 	for _, l := range b.out.Hand.Limits {
@@ -184,7 +181,7 @@ func (b sizer) propose() bool {
 		_, err := b.dosed(whole)
 		if err == nil || !isTooLarge(err) && !isOffMark(err, m) {
 			b.out.Whole, b.out.Size.Mass = whole, whole
-			return true // with a reason or none: the same will be told of the cup
+			return true // with or without a reason: the cup itself will report the same
 		}
 		if last == nil {
 			last = err
@@ -194,8 +191,8 @@ func (b sizer) propose() bool {
 	return false
 }
 
-// sizes are the sizes that are tried under a largest cup: steps of the dial, then
-// smaller ones, then the largest itself in whole grams.
+// sizes lists the sizes to try under a largest cup: steps of the dial, then smaller
+// ones, then the largest itself in whole grams.
 func sizes(most unit.Mass) []unit.Mass {
 	var list []unit.Mass
 	down := func(step, least unit.Mass) {

@@ -24,9 +24,9 @@ var coatOnArea = working.Of2("m = w × A", source.House.At("what goes on there")
 	func(w unit.MassPerArea, a unit.Area) unit.Mass { return unit.Mass(float64(w) * float64(a)) })
 
 // spaces finds the closed space that comes nearest to the explosive limit: each
-// surface of the coat that lies inside is one, with what one coat puts on there
-// and the volume of its box; a volume typed at the bench stands for those that
-// have none, and without a coat for the cup's.
+// inside surface of the coat is one, with what one coat puts on there and the
+// volume of its box; a volume typed at the bench is used for those that have none,
+// and without a coat for the cup's.
 func (b vapours) spaces(v *Vapour, cup working.Figure[unit.Mass]) {
 	if !v.Known {
 		return
@@ -55,7 +55,7 @@ func (b vapours) spaces(v *Vapour, cup working.Figure[unit.Mass]) {
 	}
 }
 
-// nearer takes a space over that comes nearer to the limit.
+// nearer keeps a space that comes nearer to the limit.
 func (b vapours) nearer(v *Vapour, m working.Figure[unit.Mass], volume working.Figure[unit.Volume]) {
 	warmest := b.out.Surface
 	if b.out.Product.Value > warmest.Value {

@@ -12,12 +12,12 @@ import (
 // ErrNoSurface says that nothing is known of the temperature of the film.
 var ErrNoSurface = errors.New("bench: the temperature of the surface isn't known")
 
-// Stuck says what to do about a cup of the log that is on and doesn't go off:
-// how long to wait at this temperature, what warming does, when to scrape. It goes
-// by the surface as it was read today, else as it was when the cup was weighed, by
-// the catalyst that went in, and by the tests of its tin.
-// Errors: plan.ErrNoCard, ErrNoSurface; as cure.Gel.Stuck, with what is known
-// even so.
+// Stuck says what to do about a cup in the log that has been spread and doesn't go
+// off: how long to wait at this temperature, what warming does, when to scrape. It
+// uses the surface as it was read today, else as it was when the cup was weighed,
+// the catalyst that went in, and the tests of its tin.
+// Errors: plan.ErrNoCard, ErrNoSurface; as cure.Gel.Stuck, with what is known all
+// the same.
 func Stuck(p *plan.Plan, cup string, now Now) (cure.Stuck, error) {
 	for i := range p.Job.Cups {
 		c := &p.Job.Cups[i]

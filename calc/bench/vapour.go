@@ -13,15 +13,15 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Vapour is the styrene that a cup, its coat and its day give off, and the air
-// that they ask for.
+// Vapour is the styrene that a cup, its coat and the day give off, and the air that
+// they need.
 type Vapour struct {
 	Known    bool
 	GivenOff working.Figure[unit.Mass] // by this cup
 	Coat     working.Figure[unit.Mass] // by the cups of the coat still to come; Step nil: the cup isn't for a coat
 	Limit    air.Exposure
-	Air      working.Figure[unit.AirFlow] // the coat, else the cup, leaving within an hour
-	IsBeyond bool                         // no open door can do it
+	Air      working.Figure[unit.AirFlow] // for the coat, else the cup, given off within an hour
+	IsBeyond bool                         // more than an open door lets in
 
 	IsInside bool                        // it is put on in a closed space
 	Volume   working.Figure[unit.Volume] // of the space that comes nearest to the limit; no Step: it is asked for
@@ -127,7 +127,7 @@ func (b vapours) today() []*job.Cup {
 	return list
 }
 
-// cupsToCome is the coat's cups without those that run already, this one at least.
+// cupsToCome is the coat's cups without those already running, this one at least.
 // What has been put on is taken off the coat's need before its cups are counted.
 func (b vapours) cupsToCome() int {
 	n := int(b.out.Cups.Count.Value)
@@ -139,7 +139,8 @@ func (b vapours) cupsToCome() int {
 	return max(1, n)
 }
 
-// byMethod sums up what today's cups give off with those to come, these first.
+// byMethod adds up by method what today's cups and those to come give off, the
+// latter first.
 func (b vapours) byMethod(q *chain.Run, coming GivenOff) []GivenOff {
 	list := []GivenOff{coming}
 	parts := map[*material.Method][]working.Figure[unit.Mass]{coming.Method: {coming.Mass}}

@@ -28,7 +28,7 @@ func (e *ExplosiveError) Error() string {
 	return fmt.Sprintf("bench: %.2g times the explosive limit", float64(e.Share))
 }
 
-// unfit refuses a dose on a surface that is unfit by readings that still hold.
+// unfit refuses a dose on a surface that is unfit by fresh readings.
 func (b *bencher) unfit() {
 	a := &b.out.Air
 	if !a.Known || !a.IsFresh || b.out.Surface.Step == nil {
@@ -82,7 +82,7 @@ func (b judge) dewVerdict() Verdict {
 	return b.withFindings(v, air.TooNearDew)
 }
 
-// withFindings turns a verdict by what was found now, else by when the hours that
+// withFindings changes a verdict by what was found now, else by when the hours that
 // fit end, or by what is missed through the cure.
 func (b judge) withFindings(v Verdict, kinds ...air.Condition) Verdict {
 	a := &b.out.Air
@@ -96,8 +96,8 @@ func (b judge) withFindings(v Verdict, kinds ...air.Condition) Verdict {
 	return b.later(v, kinds...)
 }
 
-// later says until when a verdict holds. It is red where the cups of the coat
-// don't all fit before, and where a film laid now meets what it can't bear.
+// later says until when a verdict holds. It is red where the cups of the coat don't
+// all fit before then, and where a film laid now meets what it can't take.
 func (b judge) later(v Verdict, kinds ...air.Condition) Verdict {
 	if f, found := findingOf(b.out.Air.Hours().Through, kinds); found {
 		v = v.found(f, true)
@@ -132,7 +132,7 @@ func findingOf(list []air.Finding, kinds []air.Condition) (air.Finding, bool) {
 	return list[at], true
 }
 
-// cupsBefore is how many such cups can be mixed and spread from now until an hour.
+// cupsBefore is how many such cups can be mixed and spread between now and an hour.
 func (b judge) cupsBefore(until unit.Time) int {
 	each := b.spreads()
 	if !(each > 0) || until <= b.now.Hour {
@@ -171,7 +171,7 @@ func (b judge) coldVerdict() Verdict {
 	return b.later(v, air.TooCold)
 }
 
-// isAssumedAhead says if the coldest hour ahead is only taken for granted.
+// isAssumedAhead says if the coldest hour ahead is only assumed.
 func (b judge) isAssumedAhead() bool {
 	return !b.out.Air.HasCurve && b.typed.Ahead.Step == nil
 }
@@ -203,7 +203,7 @@ func (b judge) apartVerdict() Verdict {
 	return v
 }
 
-// heatVerdict holds surface and product against the card's own limits.
+// heatVerdict compares surface and product with the card's own limits.
 func (b judge) heatVerdict() Verdict {
 	card := b.out.Card
 	v := Verdict{Subject: Heat, Kind: NotChecked, Scale: unit.InCelsius, Limit: float64(card.SurfaceMost.Value), Opens: AirSheet}
@@ -247,7 +247,7 @@ func (b judge) explosiveVerdict() Verdict {
 	return v
 }
 
-// burnable is from where on styrene gives a vapour that burns.
+// burnable is the temperature from which styrene gives off a vapour that burns.
 // Source: flash point of 31 °C, and a degree to spare.
 const burnable = unit.ZeroCelsius + 30
 

@@ -12,14 +12,14 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// rescue looks for what helps a cup that was settled: with it, or to one where there
-// is no dose.
+// rescue looks for what helps a settled cup, or brings back a dose where there is
+// none.
 type rescue struct{ *bencher }
 
-// back lists what brings a dose back where air or temperatures took it away: an
-// hour of the day, temperatures that do, and over the table's end a timed test.
-// Each is worked out, and nothing is extrapolated.
-func (b rescue) back() []Way {
+// ways lists what brings a dose back where air or temperatures rule it out: an hour
+// of the day, temperatures that work, and over the table's end a timed test. Each
+// is worked out, and nothing is extrapolated.
+func (b rescue) ways() []Way {
 	if len(b.out.Reasons) == 0 || b.out.Surface.Step == nil || !b.isForTemperature() {
 		return nil
 	}
@@ -33,8 +33,8 @@ func (b rescue) back() []Way {
 	return list
 }
 
-// isForTemperature says if what speaks against a dose is weather: what another
-// hour or other temperatures could change.
+// isForTemperature says if a dose is refused for the weather, so that another hour
+// or other temperatures could change it.
 func (b rescue) isForTemperature() bool {
 	for _, err := range b.out.Reasons {
 		var (
@@ -54,7 +54,7 @@ func (b rescue) isForTemperature() bool {
 	return false
 }
 
-// waysOfHours is how many stretches of hours are shown.
+// waysOfHours is how many stretches of hours are listed.
 const waysOfHours = 2
 
 // hours lists the next hours, until this time tomorrow, at which air and surface
@@ -133,7 +133,7 @@ func (b rescue) openHours(asked air.Interval) []air.Interval {
 }
 
 // surfaceIn is the coldest and the warmest of the surface in a stretch of hours,
-// every ten minutes.
+// looked at every ten minutes.
 func (b rescue) surfaceIn(i air.Interval) (coldest, warmest unit.Temperature) {
 	a := &b.out.Air
 	for at := i.From; ; at = min(at+10*unit.Minute, i.To) {
@@ -149,9 +149,9 @@ func (b rescue) surfaceIn(i air.Interval) (coldest, warmest unit.Temperature) {
 	}
 }
 
-// betterTemperatures finds a surface and a product that have a dose now: the part
-// as it is or brought to the nearest end of what does, the product cooled over
-// the dew point or warmed.
+// betterTemperatures finds temperatures of surface and product that have a dose
+// now: the part as it is or brought to the nearest end of what works, the product
+// warmed, or cooled to above the dew point.
 func (b rescue) betterTemperatures() (Way, bool) {
 	card, shed := b.cup.Card, b.cup.Shed
 	least, most := card.Limits.Coldest, card.Limits.Warmest
@@ -200,14 +200,14 @@ func (b rescue) betterTemperatures() (Way, bool) {
 	return w, true
 }
 
-// isShort says if it is the time that is missing.
+// isShort says if there is too little time.
 func (b rescue) isShort() bool {
 	return slices.ContainsFunc(b.out.Reasons, func(err error) bool { return errors.Is(err, ErrNoTime) })
 }
 
 func isSameTemperature(a, b unit.Temperature) bool { return a-b < 0.05 && b-a < 0.05 }
 
-// timedTest is the test that opens cups over the table's end for the rest of the
+// timedTest is the test that allows cups over the table's end for the rest of the
 // day, with its dose by the tool in the hand.
 func (b rescue) timedTest() (Way, bool) {
 	_, end := b.cup.Card.Table.Ends()
@@ -239,8 +239,8 @@ func (b rescue) timedTest() (Way, bool) {
 	return w, true
 }
 
-// flowCoatRefused says if a flow coat may not be tested: too hot, or never
-// patched.
+// flowCoatRefused says if a flow coat may not be tested: it is too hot, or there is
+// no test patch.
 func (b rescue) flowCoatRefused() bool {
 	for _, err := range b.out.Reasons {
 		if errors.Is(err, ErrHotFlowCoat) || errors.Is(err, ErrNoPatch) {

@@ -28,7 +28,7 @@ func TestWhatBringsItBackDoes(t *testing.T) {
 		weather := fmt.Sprintf("day.today.low = %.1f\nday.today.high = %.1f\nday.today.read-temp = %.1f\nday.today.read-humidity = %.0f\nday.today.read-at = %d:00\nbench.now.read-at = %d:00\nbench.now.surface-temp = %.1f",
 			low, high, low+(high-low)*random.Float64(), 35+40*random.Float64(), int(now), int(now), surface)
 		b := benchOf(t, at(float64(int(now))), bare, day, weather)
-		for _, w := range b.Back() {
+		for _, w := range b.Ways() {
 			switch w.Kind {
 			case bench.AtHours:
 				if w.From >= unit.Day-unit.Hour { // tomorrow has readings of its own
@@ -69,7 +69,7 @@ func TestTheNextTwoStretchesOfHoursAreNamed(t *testing.T) {
 	b := benchOf(t, at(10), bare, day, "day.today.low = 9\nday.today.high = 40\nday.today.read-temp = \nday.today.read-humidity = \nday.today.sunrise = 6:00\nbench.now.read-at = 10:00\nbench.now.surface-temp = 14")
 	require.False(t, b.HasDose)
 	var hours []bench.Way
-	for _, w := range b.Back() {
+	for _, w := range b.Ways() {
 		if w.Kind == bench.AtHours {
 			hours = append(hours, w)
 		}
@@ -101,9 +101,9 @@ func TestAPartIsBroughtIntoTableAndCard(t *testing.T) {
 	} {
 		b := benchOf(t, tenOClock, bare, c.table, "bench.now.ahead = 15\nbench.now.surface-temp = "+c.surface)
 		require.False(t, b.HasDose, c.name)
-		at := slices.IndexFunc(b.Back(), func(w bench.Way) bool { return w.Kind == bench.AtTemperatures })
+		at := slices.IndexFunc(b.Ways(), func(w bench.Way) bool { return w.Kind == bench.AtTemperatures })
 		require.GreaterOrEqual(t, at, 0, "%s: %v", c.name, b.Reasons)
-		assert.InDelta(t, c.want, inCelsius(b.Back()[at].Surface.Value), 1e-6, c.name)
+		assert.InDelta(t, c.want, inCelsius(b.Ways()[at].Surface.Value), 1e-6, c.name)
 	}
 }
 
@@ -128,18 +128,18 @@ func TestEachReasonOfTheWeatherHasAWayBack(t *testing.T) {
 		b := benchOf(t, tenOClock, morningWith(c.lines...), none)
 		require.False(t, b.HasDose, name)
 		require.True(t, slices.ContainsFunc(b.Reasons, func(err error) bool { return errorIs(err, c.reason) }), "%s: %v", name, b.Reasons)
-		assert.Equal(t, c.leads, len(b.Back()) > 0, "%s: %v", name, b.Reasons)
+		assert.Equal(t, c.leads, len(b.Ways()) > 0, "%s: %v", name, b.Reasons)
 	}
 	late := benchOf(t, at(22), morningWith("day.today.low = 8", "day.today.read-at = 22:00"))
 	require.True(t, hasReason[*cure.ColdEveningError](late), "%v", late.Reasons)
-	assert.NotEmpty(t, late.Back(), "tomorrow's hours")
+	assert.NotEmpty(t, late.Ways(), "tomorrow's hours")
 }
 
 // The part alone is brought down where the product may stay as it is.
 func TestTheProductMayStayAsItIs(t *testing.T) {
 	b := benchOf(t, tenOClock, bare, "bench.now.surface-temp = 33\nbench.now.product-temp = 24")
-	at := slices.IndexFunc(b.Back(), func(w bench.Way) bool { return w.Kind == bench.AtTemperatures })
+	at := slices.IndexFunc(b.Ways(), func(w bench.Way) bool { return w.Kind == bench.AtTemperatures })
 	require.GreaterOrEqual(t, at, 0, "%v", b.Reasons)
-	w := b.Back()[at]
+	w := b.Ways()[at]
 	assert.InDeltaSlice(t, []float64{32, 24}, []float64{inCelsius(w.Surface.Value), inCelsius(w.Product.Value)}, 1e-6)
 }

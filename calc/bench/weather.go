@@ -21,7 +21,7 @@ type Air struct {
 	HasCurve     bool     // low and high are known: the day's curve can be drawn
 	IsFresh      bool     // surface and air were read less than two hours ago
 	Day          air.Day
-	Surface      air.Surface // how the part stands against it
+	Surface      air.Surface // how warm the part is beside it
 	DewPoint     working.Figure[unit.Temperature]
 	OverDew      working.Figure[unit.TemperatureDifference]
 	ColdestAhead unit.Temperature // coldest that air or part gets in the next four hours; zero: not known
@@ -56,18 +56,18 @@ type CardToday struct {
 	Err     error
 }
 
-// Readings hold so long: then the sun has come round.
+// fresh is how long a reading holds: after that the sun has come round.
 // Source: assumption.
 const fresh = 2 * unit.Hour
 
 // defaultSunrise is taken where none was typed.
 var defaultSunrise = working.Given(6*unit.Hour, "sunrise", unit.InHour, "not typed", source.Assumption)
 
-// weather settles what is known of today's air and of how the part stands in it.
+// weather settles what is known about today's air and the part in it.
 type weather struct{ *bencher }
 
 // air reads the day, its curve and its working hours for the card. Figures of
-// another day are as good as none.
+// another day don't count.
 func (b weather) air() Air {
 	d := &b.plan.Job.Day
 	out := Air{IsFresh: b.sinceRead() < fresh && b.now.Hour-b.readAt(d.ReadAt) < fresh}
@@ -117,8 +117,8 @@ func (b *bencher) readAt(at working.Figure[unit.Time]) unit.Time {
 // sinceRead is how long ago the surface was read.
 func (b *bencher) sinceRead() unit.Time { return b.now.Hour - b.readAt(b.typed.ReadAt) }
 
-// surface is how the part stands against the air: by the infrared reading, held
-// against the air of the same hour, and by the allowance where there is none.
+// surface is how warm the part is beside the air: by the infrared reading compared
+// with the air of the same hour, or by the allowance where there is none.
 func (b weather) surface(day air.Day) air.Surface {
 	d := &b.plan.Job.Day
 	colour := map[string]air.Colour{"white": air.White, "mid": air.Mid, "dark": air.Dark}[d.Colour]
@@ -138,11 +138,10 @@ func (b weather) surface(day air.Day) air.Surface {
 	return allowed.MeasuredAt(offset, at)
 }
 
-// today is the hours that are asked for: from now, or from midnight for the
-// picture, to the next midnight.
+// today is from midnight to midnight.
 var today = air.Interval{From: 0, To: unit.Day}
 
-// fit holds this hour against what the card takes.
+// fit compares this hour with what the card takes.
 func (b weather) fit(out *Air) {
 	if !out.Known {
 		return
@@ -161,7 +160,7 @@ func (b weather) fit(out *Air) {
 	}
 }
 
-// hours looks through the day for the hours that do.
+// hours looks through the day for the hours that are fit.
 func (b weather) hours(a *Air) (h Hours) {
 	if table, err := chain.DoseTable(b.out.Card); err == nil {
 		least, most := table.Ends()
@@ -178,7 +177,7 @@ func (b weather) hours(a *Air) (h Hours) {
 	return h
 }
 
-// findingsNow holds the surface as it was measured against the air of this hour.
+// findingsNow compares the surface as measured with the air of this hour.
 func (b weather) findingsNow(out *Air) []air.Finding {
 	at := b.now.Hour
 	return chain.AirLimits(b.out.Card).Findings(air.Conditions{
@@ -186,8 +185,8 @@ func (b weather) findingsNow(out *Air) []air.Finding {
 	})
 }
 
-// cardsToday says for every material that is used in the job when today would
-// take it; without a job, for all that can be coated.
+// cardsToday says for every material that can be coated or filled when today would
+// take it.
 func (b weather) cardsToday() []CardToday {
 	a := &b.out.Air
 	if !a.Known || a.Err != nil {
@@ -209,8 +208,8 @@ func (b weather) cardsToday() []CardToday {
 	return list
 }
 
-// nearCold is how far over the card's least temperature a surface must lie for
-// the evening not to be asked about: no shed falls further in four hours.
+// nearCold is how far above the card's least temperature a surface must be for the
+// evening not to be asked about: no shed falls further in four hours.
 // Source: assumption.
 const nearCold unit.Temperature = 8
 

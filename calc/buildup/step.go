@@ -59,7 +59,7 @@ type Least struct {
 	Thinnest working.Figure[unit.DryFilm] // on the thin side
 }
 
-// round is how often the step is done.
+// rounds is how often the step is done.
 func (s Step) rounds() int { return max(s.Rounds, 1) }
 
 // adds says if the step adds film, takes if it takes some.

@@ -6,9 +6,9 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// LeftInStock gives what is in stock of every card now, by the path of its
-// stock, where cups of the job took of what was counted: it has to be written
-// down before another job with other cups is worked on. "" says that nothing is left.
+// LeftInStock gives what is in stock of every card now, by the path of its stock,
+// where cups of the job took some of what was counted: it has to be recorded before
+// another job with other cups is worked on. "" says that nothing is left.
 func LeftInStock(j *job.Job) map[string]string {
 	left := map[string]string{}
 	for i := range j.Cards {

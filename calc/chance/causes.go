@@ -11,9 +11,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Cause is one thing that an amount may be off by: an area, which errs on its
-// own, or a hand with its tool and material, which errs the same way over the
-// whole job.
+// Cause is one reason why an amount may be off: an area, which errs on its own, or
+// a hand with its tool and material, which errs the same way over the whole job.
 type Cause struct {
 	Kind    CauseKind
 	Surface *job.Surface     // of an area
@@ -32,7 +31,7 @@ const (
 	LossCause                       // what the hand loses against the plan
 	SandedOffCause                  // the share of filler that is sanded off
 	UseCause                        // what a polish takes for an area
-	LearntCause                     // used ÷ planned, as it was taken over from the log
+	LearntCause                     // used ÷ planned, as it was adopted from the log
 )
 
 // term is an amount of one line that varies with some of the causes.
@@ -54,95 +53,95 @@ type uncertainty struct {
 	terms  []term
 }
 
-// doubtOf takes a plan apart. Goods by the piece and by length carry their own
-// tenth more and aren't simulated.
-func doubtOf(p *plan.Plan, o *Order) *uncertainty {
-	d := &uncertainty{plan: p, order: o, at: map[*job.Card]int{}, known: map[string]int{}}
+// uncertaintyOf splits a plan into terms and causes. Goods by the piece and by
+// length already include a tenth more and aren't simulated.
+func uncertaintyOf(p *plan.Plan, o *Order) *uncertainty {
+	u := &uncertainty{plan: p, order: o, at: map[*job.Card]int{}, known: map[string]int{}}
 	for i := range o.Lines {
 		if l := &o.Lines[i]; l.Err == nil && isMeasured(l) && l.Need.IsPositive() {
-			d.at[l.Card] = len(d.lines)
-			d.lines = append(d.lines, i)
+			u.at[l.Card] = len(u.lines)
+			u.lines = append(u.lines, i)
 		}
 	}
 	for _, b := range p.Buildups() {
 		for i := range b.Steps {
 			if len(b.Steps[i].Used) > 0 {
-				d.step(&b, &b.Steps[i])
+				u.step(&b, &b.Steps[i])
 			}
 		}
 	}
-	return d
+	return u
 }
 
 // isMeasured says if a line is counted in kilograms or litres.
 func isMeasured(l *Line) bool { return l.Scale == unit.InKilogram || l.Scale == unit.InLitre }
 
 // step adds what a step takes, surface by surface.
-func (d *uncertainty) step(b *plan.Buildup, s *plan.Step) {
-	shared := d.shared(s)
+func (u *uncertainty) step(b *plan.Buildup, s *plan.Step) {
+	shared := u.shared(s)
 	isOpen := func(i int) bool {
-		surface, typed := &d.plan.Surfaces()[i], &d.plan.Job.Surfaces[i]
+		surface, typed := &u.plan.Surfaces()[i], &u.plan.Job.Surfaces[i]
 		return typed.Buildup == b.Path && surface.Known && !slices.Contains(s.Progress.Done, typed.Path)
 	}
 	var area unit.Area
-	for i := range d.plan.Surfaces() {
+	for i := range u.plan.Surfaces() {
 		if isOpen(i) {
-			area += d.plan.Surfaces()[i].Area.Value
+			area += u.plan.Surfaces()[i].Area.Value
 		}
 	}
-	rest := d.plan.OpenShare(s, area, b.Area.Value)
-	for i := range d.plan.Surfaces() {
+	rest := u.plan.OpenShare(s, area, b.Area.Value)
+	for i := range u.plan.Surfaces() {
 		if !isOpen(i) {
 			continue
 		}
-		surface, typed := &d.plan.Surfaces()[i], &d.plan.Job.Surfaces[i]
-		causes := append([]int{d.area(typed)}, shared...)
+		surface, typed := &u.plan.Surfaces()[i], &u.plan.Job.Surfaces[i]
+		causes := append([]int{u.area(typed)}, shared...)
 		share := float64(surface.Area.Value/b.Area.Value) * rest
 		for _, use := range s.Used {
-			if at, simulated := d.at[use.Card]; simulated {
-				amount := Line{Card: use.Card, Scale: d.line(at).Scale, Mass: use.Mass, Volume: use.Volume}
-				d.terms = append(d.terms, term{at, amount.amount() * share, causes})
+			if at, simulated := u.at[use.Card]; simulated {
+				amount := Line{Card: use.Card, Scale: u.line(at).Scale, Mass: use.Mass, Volume: use.Volume}
+				u.terms = append(u.terms, term{at, amount.Planned() * share, causes})
 			}
 		}
 	}
 }
 
-func (d *uncertainty) line(at int) *Line { return &d.order.Lines[d.lines[at]] }
+func (u *uncertainty) line(at int) *Line { return &u.order.Lines[u.lines[at]] }
 
 // area is the cause of one surface's area.
-func (d *uncertainty) area(s *job.Surface) int {
-	return d.cause("area "+s.Path, Cause{Kind: AreaCause, Surface: s, Spread: order.CV(float64(material.AreaCV[s.By].Value))})
+func (u *uncertainty) area(s *job.Surface) int {
+	return u.cause("area "+s.Path, Cause{Kind: AreaCause, Surface: s, Spread: order.CV(float64(material.AreaCV[s.By].Value))})
 }
 
-// shared is the causes that a step has in common with all steps of its hand.
-// Until something is learned the job's mean film and the losses are two causes,
-// together as wide as the belief before any entry and the spread from one work to
-// another: an entry that came out as planned then only narrows. What is learned
-// of used and planned holds both.
-func (d *uncertainty) shared(s *plan.Step) []int {
+// shared is the causes that a step has in common with all steps of its hand. Until
+// something is learned the job's mean film and the losses are two causes, together
+// as wide as the belief before any entry and the spread from one piece of work to
+// another: an entry that came out as planned then only narrows them. What is
+// learned of used ÷ planned includes both.
+func (u *uncertainty) shared(s *plan.Step) []int {
 	card := s.Card
 	if l := s.Learnt; l != nil {
 		spread := order.Belief{Mean: l.Mean, SD: l.SD}.Next(float64(material.SurfaceSD.Value))
-		return []int{d.cause("learnt "+l.Method.Key+" "+card.Key, Cause{Kind: LearntCause, Method: l.Method, Card: card, Spread: spread})}
+		return []int{u.cause("learnt "+l.Method.Key+" "+card.Key, Cause{Kind: LearntCause, Method: l.Method, Card: card, Spread: spread})}
 	}
 	switch {
 	case s.Coat != nil:
 		m := s.Job.Method
 		hand := m.Key + " " + card.Key
 		return []int{
-			d.cause("film "+hand, Cause{Kind: FilmCause, Method: m, Card: card, Spread: order.CV(float64(m.MeanCV.Value))}),
-			d.cause("loss "+hand, Cause{Kind: LossCause, Method: m, Card: card, Spread: order.LogNormal(0, lossBeside(m))}),
+			u.cause("film "+hand, Cause{Kind: FilmCause, Method: m, Card: card, Spread: order.CV(float64(m.MeanCV.Value))}),
+			u.cause("loss "+hand, Cause{Kind: LossCause, Method: m, Card: card, Spread: order.LogNormal(0, lossBeside(m))}),
 		}
 	case s.Fill != nil:
 		share := s.Fill.SandedOff.Value
 		return []int{
-			d.cause("loss filler "+card.Key, Cause{Kind: LossCause, Method: plan.MethodOf(s), Card: card, Spread: order.Belief{SD: float64(material.LossFiller.Value)}.Next(float64(material.SurfaceSD.Value))}),
-			d.cause("sanded off "+card.Key+" "+unit.Write(float64(share), unit.InPercent, 6),
+			u.cause("loss filler "+card.Key, Cause{Kind: LossCause, Method: plan.MethodOf(s), Card: card, Spread: order.Belief{SD: float64(material.LossFiller.Value)}.Next(float64(material.SurfaceSD.Value))}),
+			u.cause("sanded off "+card.Key+" "+unit.Write(float64(share), unit.InPercent, 6),
 				Cause{Kind: SandedOffCause, Card: card, Spread: order.SandedOff(share, float64(material.SandedOffSD.Value))}),
 		}
 	case card != nil && card.UsedPerArea.Low > 0:
 		used := card.UsedPerArea
-		return []int{d.cause("use "+card.Key, Cause{Kind: UseCause, Card: card, Spread: order.LogNormal(0, rangeSD(float64(used.Low), float64(used.High)))})}
+		return []int{u.cause("use "+card.Key, Cause{Kind: UseCause, Card: card, Spread: order.LogNormal(0, rangeSD(float64(used.Low), float64(used.High)))})}
 	}
 	return nil
 }
@@ -163,24 +162,24 @@ const ofRange = 2 * 1.6448536269514722
 // rangeSD takes a card's usual range as a likely one.
 func rangeSD(low, high float64) float64 { return math.Log(high/low) / ofRange }
 
-func (d *uncertainty) cause(key string, c Cause) int {
-	at, known := d.known[key]
+func (u *uncertainty) cause(key string, c Cause) int {
+	at, known := u.known[key]
 	if !known {
-		at = len(d.causes)
-		d.known[key] = at
-		d.causes, d.keys = append(d.causes, c), append(d.keys, key)
+		at = len(u.causes)
+		u.known[key] = at
+		u.causes, u.keys = append(u.causes, c), append(u.keys, key)
 	}
 	return at
 }
 
-// model is the same for the simulation.
-func (d *uncertainty) model() *order.Model {
-	m := order.NewModel(len(d.lines))
-	draws := make([]order.Draw, len(d.causes))
-	for i, c := range d.causes {
-		draws[i] = m.Draw(d.keys[i], c.Spread)
+// model is the same as a model for the simulation.
+func (u *uncertainty) model() *order.Model {
+	m := order.NewModel(len(u.lines))
+	draws := make([]order.Draw, len(u.causes))
+	for i, c := range u.causes {
+		draws[i] = m.Draw(u.keys[i], c.Spread)
 	}
-	for _, t := range d.terms {
+	for _, t := range u.terms {
 		var list []order.Draw
 		for _, c := range t.causes {
 			list = append(list, draws[c])
@@ -198,11 +197,11 @@ type Effect struct {
 }
 
 // effects are those of one line, the largest first.
-func (d *uncertainty) effects(at int) []Effect {
+func (u *uncertainty) effects(at int) []Effect {
 	var own []term
 	var causes []int
 	seen := map[int]bool{}
-	for _, t := range d.terms {
+	for _, t := range u.terms {
 		if t.line != at {
 			continue
 		}
@@ -225,7 +224,7 @@ func (d *uncertainty) effects(at int) []Effect {
 		for _, t := range own {
 			amount := t.amount
 			for _, c := range t.causes {
-				amount *= d.causes[c].Spread.At(z[place[c]])
+				amount *= u.causes[c].Spread.At(z[place[c]])
 			}
 			sum += amount
 		}
@@ -236,7 +235,7 @@ func (d *uncertainty) effects(at int) []Effect {
 	}
 	list := make([]Effect, len(bars))
 	for i, b := range bars {
-		list[i] = Effect{d.causes[causes[b.Input]], b.Low, b.High}
+		list[i] = Effect{u.causes[causes[b.Input]], b.Low, b.High}
 	}
 	return list
 }

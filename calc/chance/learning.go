@@ -18,11 +18,11 @@ type Lesson struct {
 	Method *material.Method
 	Card   *job.Card
 	Before working.Figure[unit.Factor] // used ÷ planned as it was believed
-	After  working.Figure[unit.Factor] // and as the entries have it; without a step there is none yet
+	After  working.Figure[unit.Factor] // and after the entries; without a step there are none yet
 	Belief order.Belief                // the same, as a logarithm
-	Likely [2]unit.Factor              // 5 % and 95 % of the next works lie below
+	Likely [2]unit.Factor              // 5 % and 95 % of the next pieces of work are below
 	Count  int                         // entries that count
-	Taken  *job.Learnt                 // what the builder took over; nil: nothing
+	Taken  *job.Learnt                 // what the builder adopted; nil: nothing
 	Log    []LessonEntry
 }
 
@@ -127,7 +127,7 @@ func (m *learner) lessons() {
 			l.Log = append(l.Log, m.cupEntry(c, method))
 		}
 	}
-	for _, taken := range m.plan.Job.Learnt { // taken over, though its entries may be gone
+	for _, taken := range m.plan.Job.Learnt { // adopted, though its entries may be gone
 		if card := m.plan.Job.CardByKey(taken.Card); card != nil {
 			m.lesson(taken.Method, card)
 		}
@@ -184,15 +184,15 @@ func (l *Lesson) learn() {
 	l.Likely = [2]unit.Factor{unit.Factor(next.At(-ofRange / 2)), unit.Factor(next.At(ofRange / 2))}
 }
 
-// FactorOf is used ÷ planned as it was taken over.
+// FactorOf is used ÷ planned as it was adopted.
 func FactorOf(l *job.Learnt) unit.Factor { return order.Belief{Mean: l.Mean}.Factor() }
 
-// IsCurrent says if what was taken over is what the entries say now.
+// IsCurrent says if what was adopted is what the entries say now.
 func (l *Lesson) IsCurrent() bool {
 	return l.Taken != nil && l.Count > 0 && l.Text() == job.LearntText(l.Taken.Mean, l.Taken.SD, l.Taken.Entries)
 }
 
-// Text is the line that takes the lesson over.
+// Text is the line that adopts the lesson.
 func (l *Lesson) Text() string { return job.LearntText(l.Belief.Mean, l.Belief.SD, l.Count) }
 
 // entry reads one finished piece of work, and says why it doesn't count.
@@ -204,7 +204,7 @@ func (m *learner) entry(f *job.Finished) LessonEntry {
 	return e
 }
 
-// cupEntry reads one cup: what left it, against what its area was to take.
+// cupEntry reads one cup: what left it, beside what its area was to take.
 func (m *learner) cupEntry(c *job.Cup, method *material.Method) LessonEntry {
 	e := LessonEntry{Path: c.Path, SD: betweenCups}
 	used, known := m.plan.PutOn(c.Path)

@@ -41,14 +41,14 @@ const flowStep = "buildup.1.step.1"
 func TestShareOfAStep(t *testing.T) {
 	p := plan.Make(jobtest.Doc(t, rolled))
 	require.Empty(t, p.Refused())
-	planned, film, each, known := p.Share(flowStep, []string{"surface.1"})
+	planned, film, each, known := p.PlannedOn(flowStep, []string{"surface.1"})
 	require.True(t, known)
 	assert.InDelta(t, 0.6*5.2249, float64(planned), 0.002)
 	assert.InDelta(t, 0.6*5.2249*0.95, float64(film), 0.002)
 	assert.InDelta(t, 400e-6, float64(each), 1e-12)
-	all, _, _, _ := p.Share(flowStep, []string{"surface.1", "surface.2"})
+	all, _, _, _ := p.PlannedOn(flowStep, []string{"surface.1", "surface.2"})
 	assert.InDelta(t, 5.2249, float64(all), 0.002)
-	_, _, _, known = p.Share(flowStep, []string{"surface.9"})
+	_, _, _, known = p.PlannedOn(flowStep, []string{"surface.9"})
 	assert.False(t, known)
 }
 

@@ -46,7 +46,7 @@ type Line struct {
 	// SomePriced: other sizes have no price, so that they weren't looked at.
 	SomePriced bool
 	Err        error       // packs could not be chosen, or a *plan.WaitsError: the need isn't known
-	Confidence *Confidence // nil: as planned, with nothing for what may go otherwise
+	Confidence *Confidence // nil: as planned, with no allowance for what may turn out differently
 }
 
 // IsPartial says if what a line needs or buys isn't known: then nor is any total.
@@ -77,14 +77,15 @@ func (l *Line) Name() string {
 	return l.Card.Name + ", " + l.Grade.String()
 }
 
-// PackCount is so many packs of a size.
+// PackCount is a number of packs of one size.
 type PackCount struct {
 	Count int
 	Size  job.PackSize
 	Price decimal.NullDecimal
 }
 
-// OrderOf buys what a plan needs, with nothing for what may go otherwise.
+// OrderOf buys what a plan needs, with no allowance for what may turn out
+// differently.
 func OrderOf(p *plan.Plan) Order {
 	o := Order{LeftOut: p.LeftOut()}
 	first := map[*job.Card]int{}
@@ -171,11 +172,11 @@ func line(p *plan.Plan, n *plan.Need, out []plan.LeftOut) Line {
 		Pieces: working.Sum(sumOfPieces, n.Pieces...),
 	}
 	line.stock(&p.Job)
-	line.settle(line.amount())
+	line.settle(line.Planned())
 	return line
 }
 
-// settle takes a need, in the line's scale, to what is bought.
+// settle works out what is bought for a need, in the line's scale.
 func (l *Line) settle(need float64) {
 	step := order.Tenth
 	if l.Card.SoldBy == material.ByPiece {
@@ -188,12 +189,9 @@ func (l *Line) settle(need float64) {
 	l.buy()
 }
 
-// Planned is the planned need in the line's scale, with nothing for what may go
-// otherwise.
-func (l *Line) Planned() float64 { return l.amount() }
-
-// amount is the planned need in the line's scale.
-func (l *Line) amount() float64 {
+// Planned is the planned need in the line's scale, with no allowance for what may
+// turn out differently.
+func (l *Line) Planned() float64 {
 	si := float64(l.Pieces.Value)
 	switch l.Card.SoldBy {
 	case material.ByMass:

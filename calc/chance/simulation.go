@@ -10,8 +10,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Confidence is how sure a line is: what it may take, the two ways to buy it, and the
-// way that the list goes.
+// Confidence is how likely a line is to be enough: what it may take, the two ways
+// to buy it, and the one that the list takes.
 type Confidence struct {
 	Low, High     float64 // 5 % and 95 % of the simulated jobs lie below; SI
 	Way                   // that the list goes: before the start, or all at once where the card says so
@@ -36,7 +36,8 @@ const (
 	seed  = 1 // any: the same job gives the same order
 )
 
-// Simulation finds out in slices how sure an order is. It belongs to one plan.
+// Simulation finds out in slices how likely an order is to be enough. It belongs to
+// one plan.
 type Simulation struct {
 	uncertainty *uncertainty
 	drawing     *order.Simulation
@@ -48,7 +49,7 @@ type Simulation struct {
 
 // Simulate starts the simulation of a plan's order. Errors: *order.ModelError.
 func Simulate(p *plan.Plan, o Order) (*Simulation, error) {
-	d := doubtOf(p, &o)
+	d := uncertaintyOf(p, &o)
 	drawing, err := d.model().Simulate(Draws, seed)
 	if err != nil {
 		return nil, err
@@ -61,7 +62,7 @@ func Simulate(p *plan.Plan, o Order) (*Simulation, error) {
 // causeWork is how many multiplications the draw of one cause is worth.
 const causeWork = 4
 
-// Step does about so many multiplications more, or one of the two halves of
+// Step does about the given number of multiplications, or one of the two halves of
 // finishing a line, and says if all is done. The answer doesn't depend on the
 // slices.
 func (s *Simulation) Step(work int) bool {
@@ -93,7 +94,7 @@ func (s *Simulation) Done() unit.Share {
 func (s *Simulation) Order() Order { return s.order }
 
 // finish puts a line's draws in order, and the next time settles the line. One
-// whose chance can't be had stays as planned, with the error.
+// whose chance can't be found stays as planned, with the error.
 func (s *Simulation) finish() {
 	line := &s.order.Lines[s.uncertainty.lines[s.finished]]
 	var err error
@@ -103,7 +104,7 @@ func (s *Simulation) finish() {
 			s.outcome = &outcome
 			return
 		}
-	} else if err = line.assure(*s.outcome); err == nil {
+	} else if err = line.settleWays(*s.outcome); err == nil {
 		line.Confidence.Effects = s.uncertainty.effects(s.finished)
 	}
 	if err != nil {

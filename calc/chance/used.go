@@ -19,8 +19,9 @@ type coating struct {
 	each     working.Figure[unit.WetFilm]
 }
 
-// compare holds what was used against what was planned, and says why it doesn't
-// count. A figure typed at a path is asked about where they lie far apart.
+// compare compares what was used with what was planned, and says why an entry
+// doesn't count. The figure typed at the path is asked about where the two are far
+// apart.
 func (m *learner) compare(e *LessonEntry, c coating, path string, band *plan.Band) {
 	if e.Planned.Value <= 0 {
 		e.Err = ErrNoPlanned
@@ -61,8 +62,8 @@ func (m *learner) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
 	return working.Figure[unit.Mass]{}, ErrNoUse
 }
 
-// byComb plans an entry again for the film that a comb has shown on its
-// surfaces, and says if there was one.
+// byComb plans an entry again for the film that a comb showed on its surfaces, and
+// says if there was one.
 func (m *learner) byComb(on coating, e *LessonEntry) bool {
 	step := m.jobStep(on.step)
 	if step == nil || on.each.Value <= 0 {

@@ -14,9 +14,10 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Way is a way to buy a line. Before the start is bought what is enough in most
-// jobs, and what the first cups teach decides on the rest, of the same batch. All
-// at once is bought what is enough in nearly all, and a reserve for repairs.
+// Way is a way to buy a line. Bought before the start, it is what is enough in most
+// jobs, and what the first cups teach decides on the rest, of the same batch.
+// Bought all at once, it is what is enough in nearly all jobs, and a reserve for
+// repairs.
 type Way struct {
 	Chance  unit.Share                  // wanted, of having enough
 	Enough  working.Figure[unit.Factor] // for that chance; SI of the line's scale
@@ -25,8 +26,9 @@ type Way struct {
 	Buys    Choice
 }
 
-// assure finds the two ways to buy a line, and buys it the one that its card says.
-func (l *Line) assure(outcome order.Outcome) error {
+// settleWays finds the two ways to buy a line, and buys it in the one that its card
+// says.
+func (l *Line) settleWays(outcome order.Outcome) error {
 	low, err := outcome.Enough(0.05)
 	if err != nil {
 		return err
@@ -36,20 +38,20 @@ func (l *Line) assure(outcome order.Outcome) error {
 	if err != nil {
 		return err
 	}
-	sure := &Confidence{Low: l.Scale.SI(low), High: l.Scale.SI(high)}
+	found := &Confidence{Low: l.Scale.SI(low), High: l.Scale.SI(high)}
 	none := working.Figure[unit.Factor]{}
-	if sure.Start, err = l.way(outcome, l.Card.Chance, "wanted chance of having enough, bought before the start", none); err != nil {
+	if found.Start, err = l.way(outcome, l.Card.Chance, "wanted chance of having enough, bought before the start", none); err != nil {
 		return err
 	}
-	if sure.AtOnce, err = l.way(outcome, l.Card.AtOnce, "wanted chance of having enough, all bought at once", reserve); err != nil {
+	if found.AtOnce, err = l.way(outcome, l.Card.AtOnce, "wanted chance of having enough, all bought at once", reserve); err != nil {
 		return err
 	}
-	sure.Way = sure.Start
+	found.Way = found.Start
 	if l.Card.BuysAtOnce {
-		sure.Way = sure.AtOnce
+		found.Way = found.AtOnce
 	}
-	l.Confidence = sure
-	l.settle(l.Scale.From(float64(sure.Have.Value)))
+	l.Confidence = found
+	l.settle(l.Scale.From(float64(found.Have.Value)))
 	l.choices(outcome)
 	return nil
 }
@@ -105,7 +107,7 @@ func (l *Line) choice(outcome order.Outcome) Choice {
 	return c
 }
 
-// choices lists what else could be bought, and how sure each is.
+// choices lists what else could be bought, and how likely each is to be enough.
 func (l *Line) choices(outcome order.Outcome) {
 	if l.Err != nil {
 		return

@@ -12,7 +12,7 @@ import (
 // Cause is one thing that a fault may come from.
 type Cause struct {
 	Fault  string // key in job.Faults
-	Key    string // of the cause; page has its words
+	Key    string // of the cause; wasm/words has its sentence
 	Sign   sign   // what the log would show of it; nil: no log shows it
 	Waits  bool   // warmth and time may fix it; false: they never will
 	Source source.Ref
@@ -23,25 +23,25 @@ type Cause struct {
 type Sign struct {
 	Got, Limit float64 // SI, in Scale
 	Scale      unit.Scale
-	IsRoof     bool    // the figure should stay under its limit; false: over it
+	IsCeiling  bool    // the figure should stay under its limit; false: over it
 	IsFact     bool    // it is so, without a figure
 	IsPlanned  bool    // what was planned: nobody measured it
 	Within     float64 // how far past the limit, as a share of it, is still no sign
 }
 
-// IsBorne says if the log bears the cause out.
-func (s Sign) IsBorne() bool {
+// IsBorneOut says if the log bears the cause out.
+func (s Sign) IsBorneOut() bool {
 	const slack = 1e-9
 	switch {
 	case s.IsFact:
 		return true
-	case s.IsRoof:
+	case s.IsCeiling:
 		return s.Got > s.Limit*(1+s.Within+slack)+slack*slack
 	}
 	return s.Got < s.Limit*(1-s.Within-slack)
 }
 
-// sign looks for a cause in what is known of a cup; false: nothing is known of it.
+// sign looks for a cause in what is known about a cup; false: nothing is known.
 type sign func(*evidence) (Sign, bool)
 
 // Causes is every cause of every fault, the first to look at first.
@@ -84,22 +84,22 @@ func cause(fault, key string, s sign, waits bool) Cause {
 	return Cause{fault, key, s, waits, source.Practice.At("faults and the first thing to check"), source.CommonPractice}
 }
 
-// Found is a cause held against the log of a cup and its day.
+// Found is a cause compared with the log of a cup and its day.
 type Found struct {
 	*Cause
 	Sign  Sign // where IsKnown: its limit is also the figure to keep next time
 	Known bool
 }
 
-// IsAgainst says if the log speaks against the cause: a figure that was taken
-// down, and is as it should be. What was only planned speaks against nothing.
-func (f *Found) IsAgainst() bool { return f.Known && !f.Sign.IsPlanned && !f.Sign.IsBorne() }
+// IsAgainst says if the log contradicts the cause: a figure was recorded, and is as
+// it should be. What was only planned contradicts nothing.
+func (f *Found) IsAgainst() bool { return f.Known && !f.Sign.IsPlanned && !f.Sign.IsBorneOut() }
 
-// IsBorne says if the log bears the cause out.
-func (f *Found) IsBorne() bool { return f.Known && f.Sign.IsBorne() }
+// IsBorneOut says if the log bears the cause out.
+func (f *Found) IsBorneOut() bool { return f.Known && f.Sign.IsBorneOut() }
 
-// Of holds the causes of a cup's fault against its log: those that it
-// bears out first, the others after them, unranked.
+// Of compares the causes of a cup's fault with its log: first those that it bears
+// out, then the others, unranked.
 func Of(p *plan.Plan, c *job.Cup) []Found {
 	e := &evidence{plan: p, cup: c, card: p.Job.CardByKey(c.Card)}
 	e.step, e.buildup = p.StepAt(c.Step)
@@ -120,13 +120,13 @@ func Of(p *plan.Plan, c *job.Cup) []Found {
 }
 
 func rank(f Found) int {
-	if f.IsBorne() {
+	if f.IsBorneOut() {
 		return 0
 	}
 	return 1
 }
 
-// evidence is what is known of a cup and of its day.
+// evidence is what is known about a cup and its day.
 type evidence struct {
 	plan    *plan.Plan
 	cup     *job.Cup

@@ -65,14 +65,14 @@ func found(t *testing.T, d job.Document, kind string) []fault.Found {
 	list := fault.Of(&p, &p.Job.Cups[0])
 	require.NotEmpty(t, list, kind)
 	for i := 1; i < len(list); i++ {
-		assert.False(t, list[i].IsBorne() && !list[i-1].IsBorne(), "borne out comes first")
+		assert.False(t, list[i].IsBorneOut() && !list[i-1].IsBorneOut(), "borne out comes first")
 	}
 	return list
 }
 
 func borne(list []fault.Found) (keys []string) {
 	for _, f := range list {
-		if f.IsBorne() {
+		if f.IsBorneOut() {
 			keys = append(keys, f.Key)
 		}
 	}
@@ -132,7 +132,7 @@ func TestFaultsOfOtherCups(t *testing.T) {
 func TestWhatSpeaksAgainstACause(t *testing.T) {
 	against := func(d job.Document, fault string) (keys []string) {
 		for _, f := range found(t, d, fault) {
-			assert.False(t, f.IsAgainst() && f.IsBorne(), f.Key)
+			assert.False(t, f.IsAgainst() && f.IsBorneOut(), f.Key)
 			if f.IsAgainst() {
 				keys = append(keys, f.Key)
 			}

@@ -11,17 +11,17 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// floor and roof make a sign of two figures.
-func floor[Q unit.Quantity](got, limit Q, scale unit.Scale, known bool) (Sign, bool) {
+// atLeast and atMost make a sign of two figures.
+func atLeast[Q unit.Quantity](got, limit Q, scale unit.Scale, known bool) (Sign, bool) {
 	return Sign{Got: float64(got), Limit: float64(limit), Scale: scale}, known
 }
 
-func roof[Q unit.Quantity](got, limit Q, scale unit.Scale, known bool) (Sign, bool) {
-	return Sign{Got: float64(got), Limit: float64(limit), Scale: scale, IsRoof: true}, known
+func atMost[Q unit.Quantity](got, limit Q, scale unit.Scale, known bool) (Sign, bool) {
+	return Sign{Got: float64(got), Limit: float64(limit), Scale: scale, IsCeiling: true}, known
 }
 
 func cold(e *evidence) (Sign, bool) {
-	return floor(e.cup.SurfaceTemp.Value, e.card.SurfaceLeast.Value, unit.InCelsius, e.cup.SurfaceTemp.Step != nil && e.card.SurfaceLeast.Known)
+	return atLeast(e.cup.SurfaceTemp.Value, e.card.SurfaceLeast.Value, unit.InCelsius, e.cup.SurfaceTemp.Step != nil && e.card.SurfaceLeast.Known)
 }
 
 // tableShare is the table's dose at the surface's temperature; false outside
@@ -35,39 +35,39 @@ func (e *evidence) tableShare() (unit.ByMass, bool) {
 	return share.Value, err == nil
 }
 
-// nearTable is how far a dose may lie from the table's: what scales and
-// syringes err by.
+// nearTable is how far a dose may be from the table's: the error of scales and
+// syringes.
 // Source: assumption.
 const nearTable = 0.1
 
 func underTable(e *evidence) (Sign, bool) {
 	share, known := e.tableShare()
-	s, known := floor(e.cup.Share.Value, share, unit.InPercent, known)
+	s, known := atLeast(e.cup.Share.Value, share, unit.InPercent, known)
 	s.Within = nearTable
 	return s, known
 }
 
 func underFloor(e *evidence) (Sign, bool) {
-	return floor(e.cup.Share.Value, e.card.Floor.Value, unit.InPercent, e.cup.Share.Step != nil && e.card.Floor.Known)
+	return atLeast(e.cup.Share.Value, e.card.Floor.Value, unit.InPercent, e.cup.Share.Step != nil && e.card.Floor.Known)
 }
 
 func overDosed(e *evidence) (Sign, bool) {
 	share, known := e.tableShare()
 	if !known {
-		return roof(e.cup.Share.Value, e.card.Ceiling.Value, unit.InPercent, e.cup.Share.Step != nil && e.card.Ceiling.Known)
+		return atMost(e.cup.Share.Value, e.card.Ceiling.Value, unit.InPercent, e.cup.Share.Step != nil && e.card.Ceiling.Known)
 	}
-	s, known := roof(e.cup.Share.Value, share, unit.InPercent, true)
+	s, known := atMost(e.cup.Share.Value, share, unit.InPercent, true)
 	s.Within = min(nearTable, max(0, float64(e.card.Ceiling.Value/share)-1))
 	return s, known
 }
 
-// noWax is an open coat of polyester without wax: air keeps its face from
+// noWax is an open coat of polyester without wax: air keeps its surface from
 // curing. The limit is the least wax solution that films over.
 func noWax(e *evidence) (Sign, bool) {
 	isPolyester := e.card.Kind <= material.FlowCoat && (e.card.Chemistry == material.Polyester || e.card.Chemistry == material.VinylEster)
 	isCovered := e.step != nil && e.step.Job.IsUnderFilm
 	wax, _ := material.Find("flowcoat")
-	return floor(e.waxShare(), wax.Wax.Low, unit.InPercent, isPolyester && !isCovered && e.cup.Product.Step != nil)
+	return atLeast(e.waxShare(), wax.Wax.Low, unit.InPercent, isPolyester && !isCovered && e.cup.Product.Step != nil)
 }
 
 func (e *evidence) waxShare() unit.ByMass { return e.shareOf(e.cup.Wax.Value) }
@@ -81,7 +81,7 @@ func (e *evidence) shareOf(part unit.Mass) unit.ByMass {
 
 func tooMuchWax(e *evidence) (Sign, bool) {
 	wax, _ := material.Find("flowcoat")
-	return roof(e.waxShare(), wax.Wax.High, unit.InPercent, e.cup.Product.Step != nil && e.cup.Wax.Step != nil)
+	return atMost(e.waxShare(), wax.Wax.High, unit.InPercent, e.cup.Product.Step != nil && e.cup.Wax.Step != nil)
 }
 
 func overThinned(e *evidence) (Sign, bool) {
@@ -93,7 +93,7 @@ func overThinned(e *evidence) (Sign, bool) {
 	if e.card.ThinnerBasis == material.ByVolume {
 		got *= unit.Share(e.card.Density.Value / thinner.Density.Value)
 	}
-	return roof(got, e.card.ThinnerAsk.Value, unit.InPercent, true)
+	return atMost(got, e.card.ThinnerAsk.Value, unit.InPercent, true)
 }
 
 // film is the wet film of one coat: as combs showed it, or else as planned.
@@ -119,7 +119,7 @@ func (e *evidence) film() (least, most unit.WetFilm, isPlanned, known bool) {
 
 func thin(e *evidence) (Sign, bool) {
 	least, _, isPlanned, known := e.film()
-	s, known := floor(least, e.card.CoatAsk.Value, unit.InMicrometre, known && e.card.CoatAsk.Known)
+	s, known := atLeast(least, e.card.CoatAsk.Value, unit.InMicrometre, known && e.card.CoatAsk.Known)
 	s.IsPlanned = isPlanned
 	return s, known
 }
@@ -131,7 +131,7 @@ func thick(e *evidence) (Sign, bool) {
 	if e.card.Kind == material.Filler {
 		limit = e.card.PassMost
 	}
-	s, known := roof(most, limit.Value, unit.InMicrometre, known && limit.Known)
+	s, known := atMost(most, limit.Value, unit.InMicrometre, known && limit.Known)
 	s.IsPlanned = isPlanned
 	return s, known
 }
@@ -148,11 +148,11 @@ func halfCured(e *evidence) (Sign, bool) {
 			before = max(before, c.Ended)
 		}
 	}
-	return floor(unit.Time(e.cup.In-before), e.card.RecoatFrom.Value, unit.InHour, before > 0)
+	return atLeast(unit.Time(e.cup.In-before), e.card.RecoatFrom.Value, unit.InHour, before > 0)
 }
 
 func damp(e *evidence) (Sign, bool) {
-	return roof(e.cup.Humidity.Value, e.card.HumidityMost.Value, unit.InPercent, e.cup.Humidity.Step != nil && e.card.HumidityMost.Known)
+	return atMost(e.cup.Humidity.Value, e.card.HumidityMost.Value, unit.InPercent, e.cup.Humidity.Step != nil && e.card.HumidityMost.Known)
 }
 
 func nearDew(e *evidence) (Sign, bool) {
@@ -160,15 +160,15 @@ func nearDew(e *evidence) (Sign, bool) {
 	if err != nil || e.cup.AirTemp.Step == nil || e.cup.Humidity.Step == nil || e.cup.SurfaceTemp.Step == nil {
 		return Sign{}, false
 	}
-	return floor(unit.TemperatureDifference(e.cup.SurfaceTemp.Value-dew.Value), air.DewMargin.Value, unit.InCelsiusDifference, true)
+	return atLeast(unit.TemperatureDifference(e.cup.SurfaceTemp.Value-dew.Value), air.DewMargin.Value, unit.InCelsiusDifference, true)
 }
 
 func fast(e *evidence) (Sign, bool) {
-	return floor(e.cup.Gel.Value, e.cup.Early.Value, unit.InMinute, e.cup.Gel.Step != nil && e.cup.Early.Step != nil)
+	return atLeast(e.cup.Gel.Value, e.cup.Early.Value, unit.InMinute, e.cup.Gel.Step != nil && e.cup.Early.Step != nil)
 }
 
 func isPolish(s *plan.Step) bool {
-	return slices.ContainsFunc(s.Tasks(0), func(t plan.Task) bool { return t.Kind == plan.PolishIt })
+	return slices.ContainsFunc(s.Tasks(0), func(t plan.Task) bool { return t.Kind == plan.PolishLayer })
 }
 
 // polishedSoon is the hours from the cup to the first polish that was logged
@@ -185,13 +185,13 @@ func polishedSoon(e *evidence) (Sign, bool) {
 			first = f.At
 		}
 	}
-	return floor(unit.Time(first-e.cup.Ended), e.card.PolishFrom.Value, unit.InHour, first > 0)
+	return atLeast(unit.Time(first-e.cup.Ended), e.card.PolishFrom.Value, unit.InHour, first > 0)
 }
 
 func darkInSun(e *evidence) (Sign, bool) { return Sign{IsFact: true}, e.cup.IsDark && e.cup.IsInSun }
 
-// settled is how many cups came out of the same tin before this one: what lies
-// at the bottom comes last.
+// settled is how many cups came out of the same tin before this one: what settles
+// at the bottom comes out last.
 func settled(e *evidence) (Sign, bool) {
 	before := 0
 	for i := range e.plan.Job.Cups {
@@ -199,5 +199,5 @@ func settled(e *evidence) (Sign, bool) {
 			before++
 		}
 	}
-	return roof(unit.Factor(before), 0, unit.InPure, e.cup.Tin != "")
+	return atMost(unit.Factor(before), 0, unit.InPure, e.cup.Tin != "")
 }

@@ -60,7 +60,7 @@ func TestASignNamesItsFigureAndItsLimit(t *testing.T) {
 		assert.Equal(t, c.scale, f.Sign.Scale.Symbol(), c.key)
 		assert.InDelta(t, c.figure, f.Sign.Scale.From(f.Sign.Got), 1e-9, "%s = %s: %s", c.set, c.text, c.key)
 		assert.InDelta(t, c.limit, f.Sign.Scale.From(f.Sign.Limit), 1e-9, "%s = %s: limit of %s", c.set, c.text, c.key)
-		assert.Equal(t, c.isAgainst, !f.IsBorne(), "%s = %s: %s", c.set, c.text, c.key)
+		assert.Equal(t, c.isAgainst, !f.IsBorneOut(), "%s = %s: %s", c.set, c.text, c.key)
 	}
 	dew := signOf(t, base.Set("cup.1.air-temp", "20 °C").Set("cup.1.surface-temp", "15 °C"), "pinholes", "dew")
 	assert.InDelta(t, 3, dew.Sign.Scale.From(dew.Sign.Got), 0.05, "15 °C over the 12.0 °C of 20 °C and 60 %: published")
@@ -161,7 +161,7 @@ func TestPolishedTooSoon(t *testing.T) {
 	require.True(t, f.Known)
 	assert.InDelta(t, 40, f.Sign.Scale.From(f.Sign.Got), 1e-9, "from 10 to 50 h; the one before the cup is of another coat")
 	assert.InDelta(t, 72, f.Sign.Scale.From(f.Sign.Limit), 1e-9)
-	assert.True(t, f.IsBorne())
+	assert.True(t, f.IsBorneOut())
 	assert.False(t, signOf(t, d.Set("cup.1.ended", ""), "print-through", "polished-soon").Known)
 	assert.False(t, signOf(t, d.Set("done", "3 4"), "print-through", "polished-soon").Known)
 }

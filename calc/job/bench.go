@@ -6,13 +6,13 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// The paths of what there is one of.
+// The paths of the items of which there is only one.
 const (
 	BenchPath = "bench.now"
 	DayPath   = "day.today"
 )
 
-// The coldest and the warmest that a temperature is read, as at the bench.
+// The coldest and the warmest temperature that is read.
 const coldest, warmest = 253.15, 333.15
 
 // The answers of the bench's choices.
@@ -25,7 +25,7 @@ const (
 	ByDrops   = "drops"
 )
 
-// bench is what stands on the bench for the next cup.
+// bench is what is typed at the bench for the next cup.
 var bench = &List{Key: "bench", Max: 1, Fields: []*Field{
 	{Key: "card", Name: "material", Kind: Words},
 	{Key: "for", Name: "how much", Kind: Choice, Options: []Option{{ForAmount, "so much"}, {ForStep, "for a coat on its surfaces"}}},
@@ -77,7 +77,7 @@ var day = &List{Key: "day", Max: 1, Fields: []*Field{
 	{Key: "work-to", Name: "work ends at", Kind: Clock, Max: 86400, Optional: true},
 }}
 
-// tests is the builder's own cup tests.
+// tests lists the builder's cup tests.
 var tests = &List{Key: "test", Max: 100, Fields: []*Field{
 	{Key: "card", Name: "material", Kind: Words},
 	{Key: "tin", Name: "name of the tin", Kind: Words, Optional: true},
@@ -96,7 +96,7 @@ func methodOptions() []Option {
 	return list
 }
 
-// Bench is what stands on the bench, typed. Figures without a Step were not typed.
+// Bench is what was typed at the bench. Figures without a Step were not typed.
 type Bench struct {
 	Card          string
 	ForStep       bool
@@ -148,10 +148,10 @@ type Day struct {
 	Date                string
 }
 
-// Test is one own cup test.
+// Test is one of the builder's cup tests.
 type Test struct {
 	Path, Card, Tin string
-	Day             string // of the shed's own clock; empty: not taken down
+	Day             string // by the shed's own clock; empty: not recorded
 	Mass            working.Figure[unit.Mass]
 	Temperature     working.Figure[unit.Temperature]
 	Catalyst        working.Figure[unit.ByMass]

@@ -10,8 +10,6 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// cards gives every card that ships and every own copy, with the builder's
-// figures over the defaults.
 // cardKeys is every card's key, each once: those that ship, then the builder's own.
 func cardKeys(d Document) []string {
 	keys := make([]string, 0, len(material.Cards))
@@ -26,8 +24,8 @@ func cardKeys(d Document) []string {
 	return keys
 }
 
-// cardAt reads the card at a path; nil: one of the builder's own, of a card that
-// doesn't ship.
+// cardAt reads the card at a path; nil: the builder's copy of a card that doesn't
+// ship.
 func (r *reader) cardAt(path string) *Card {
 	_, key := Split(path)
 	for _, shipped := range material.Cards {
@@ -47,7 +45,7 @@ func (r *reader) cardAt(path string) *Card {
 
 func (r *reader) card(key string, base *material.Card, own bool) Card {
 	path := "card." + key
-	if len(r.doc.Under(path)) == 0 { // nothing of its own: most cards
+	if len(r.doc.Under(path)) == 0 { // nothing typed: most cards
 		return Card{Card: *base, Path: path, Own: own, Packs: shippedPacks(base)}
 	}
 	card := Card{Card: *base, Path: path, Own: own}
@@ -56,7 +54,7 @@ func (r *reader) card(key string, base *material.Card, own bool) Card {
 	}
 	before := len(r.problems)
 	for _, f := range material.Fields {
-		if !f.Shown(base) { // only what is shown may be wrong, or count
+		if !f.Shown(base) { // what isn't shown can't be wrong, and doesn't count
 			continue
 		}
 		if si, ok := r.number(path+"."+f.Key, cards.field(f.Key)); ok {
@@ -81,8 +79,8 @@ func (r *reader) card(key string, base *material.Card, own bool) Card {
 	return card
 }
 
-// refusedSince gives the path of the first text that was refused after so many;
-// "" where none was.
+// refusedSince gives the path of the first problem after the given number of them;
+// "" where there is none.
 func (r *reader) refusedSince(before int) string {
 	if before < len(r.problems) {
 		return r.problems[before].Path
@@ -108,7 +106,7 @@ func (r *reader) byGrade(path string, card *material.Card) map[string]PackSize {
 	return stock
 }
 
-// doses gives the rows of an own catalyst table that are whole.
+// doses gives the complete rows of the builder's catalyst table.
 func (r *reader) doses(path string) (rows []material.DoseRow, ids []string) {
 	for _, id := range r.doc.Items(path + ".dose") {
 		at := under(path+".dose."+id, doses)
@@ -120,7 +118,7 @@ func (r *reader) doses(path string) (rows []material.DoseRow, ids []string) {
 	return rows, ids
 }
 
-// packs gives the shipped sizes, each replaced by what was typed in its place.
+// packs gives the sizes that ship, each replaced by what was typed in its place.
 func (r *reader) packs(path string, card *material.Card) []Pack {
 	list := cards.list("pack")
 	shipped := shippedPacks(card)
@@ -144,7 +142,7 @@ func (r *reader) packs(path string, card *material.Card) []Pack {
 	return packs
 }
 
-// size reads what is in a pack, in a unit that the card can be counted in.
+// size reads what is in a pack, in a unit in which the card can be counted.
 func (r *reader) size(path string, f *Field, card *material.Card) (PackSize, bool) {
 	if _, ok := r.number(path, f); !ok {
 		return PackSize{}, false
@@ -164,8 +162,8 @@ func (r *reader) size(path string, f *Field, card *material.Card) (PackSize, boo
 	return size, true
 }
 
-// countedIn says if sizes of the dimension can be counted on the card: those
-// of its own, and mass for volume where the density is known.
+// countedIn says if the card can be counted in a dimension: in its own, or where
+// the density is known in mass for volume and volume for mass.
 func countedIn(card *material.Card, dim unit.Dimension) bool {
 	switch card.SoldBy {
 	case material.ByMass:

@@ -7,11 +7,11 @@ import (
 	"shedreckoner/calc/material"
 )
 
-// A file or a link carries a job with what it needs of the shed that it was made
-// in. The shed that it comes to stays as it is: a card that says something else
-// there comes in beside it, as a card of its own.
+// A file or a link carries a job with what it needs of the shed in which it was
+// made. The shed to which it comes stays as it is: a card that says something
+// different there comes in beside it, as a card of its own.
 
-// refersToCard are the fields whose text is the key of a card.
+// refersToCard lists the fields whose text is the key of a card.
 var refersToCard = []string{"card", "catalyst", "against"}
 
 // cardAt is the key of the card that a line of a job refers to; "": none.
@@ -33,10 +33,10 @@ func usedCards(rest Document) []string {
 	return keys
 }
 
-// Needed is the job with what it needs of the shed: units, currency, and what
-// the sheets of its cards say. Stock, tests and what the hand takes stay at home.
-func Needed(d Document) Document {
-	shed, rest := Parted(d)
+// Portable is the job with what it needs of the shed: units, currency, and the
+// sheets of its cards. Stock, tests and what the hand takes are left out.
+func Portable(d Document) Document {
+	shed, rest := SplitShed(d)
 	lines := slices.Concat(rest.without("kept").lines, shed.At("units"), shed.At("currency"))
 	var own []string
 	for _, key := range usedCards(rest) {
@@ -48,14 +48,15 @@ func Needed(d Document) Document {
 	return Of(lines).Set("card", strings.Join(own, " "))
 }
 
-// IsSame says if a document that came in is the job that is here: the same to
-// the last line, or the same job with the same sheets.
+// IsSame says if an incoming document is the job that is here: the same to the last
+// line, or the same job with the same sheets.
 func IsSame(here, incoming Document) bool {
 	same := func(a, b Document) bool { return slices.Equal(a.without("kept").lines, b.without("kept").lines) }
-	return same(here, incoming) || !IsBlank(here) && same(Needed(here), Needed(incoming))
+	return same(here, incoming) || !IsBlank(here) && same(Portable(here), Portable(incoming))
 }
 
-// staysAtHome are the lines of a card that are of the shed and not of its sheet.
+// staysAtHome lists the lines of a card that belong to the shed and not to its
+// sheet.
 var staysAtHome = []string{"stock", "counted", "patch", "grade", "buy"}
 
 // carried is the lines of a card that go with a job.
@@ -76,25 +77,25 @@ func sheetOf(shed Document, key string) []Line {
 	var lines []Line
 	for _, l := range carried(shed, key) {
 		path, isSheet := strings.CutPrefix(l.Path, "card."+key+".")
-		if isSheet && !isAtOrUnder(path, "pack") {
+		if isSheet && !IsAtOrUnder(path, "pack") {
 			lines = append(lines, Line{path, l.Text})
 		}
 	}
 	return lines
 }
 
-// Into brings a job that came in, with what it carries, into the shed of
-// another document. Nothing of that shed changes. A card that says something
-// else there comes in as one of its own, and the job refers to that; brought is
-// their names. A shed with no card, test or lesson yet takes all that comes.
+// Into brings an incoming job, with what it carries, into the shed of another
+// document. Nothing in that shed changes. A card that says something different
+// there comes in as a card of its own, to which the job then refers; brought has
+// the names of these. A shed without a card, test or lesson takes everything.
 // Errors: *LimitError where there would be too many cards.
 func Into(here, incoming Document) (d Document, brought []string, err error) {
-	shed, _ := Parted(here)
+	shed, _ := SplitShed(here)
 	incoming = incoming.without("kept")
 	if len(shed.without("units", "currency", "bench", "day").lines) == 0 {
 		return intoBare(shed, incoming), nil, nil
 	}
-	theirs, rest := Parted(inUnits(incoming, ReadUnits(shed)))
+	theirs, rest := SplitShed(inUnits(incoming, ReadUnits(shed)))
 	rest = rest.without("ticked")
 	d = Join(shed, rest)
 	to := map[string]string{}
@@ -104,10 +105,10 @@ func Into(here, incoming Document) (d Document, brought []string, err error) {
 		switch {
 		case ships && len(sheetOf(theirs, key)) == 0, isListed && d.hasCard(key) && slices.Equal(sheetOf(theirs, key), sheetOf(d, key)),
 			ships && slices.Equal(sheetOf(theirs, key), sheetOf(d, key)):
-		case !ships && !isListed: // refers to nothing, and must not find another material here
+		case !ships && !isListed: // refers to nothing, and must not find a different material here
 			if d.hasCard(key) {
 				to[key] = d.nextID("card")
-				d = StaysGone(d, "card."+to[key])
+				d = RetireCard(d, "card."+to[key])
 			}
 		default:
 			var name string
@@ -122,8 +123,8 @@ func Into(here, incoming Document) (d Document, brought []string, err error) {
 	return d.referring(to), brought, nil
 }
 
-// intoBare brings all that came in into a shed where only units, tools and the
-// like were chosen; these hold.
+// intoBare brings everything into a shed where only units, tools and the like were
+// chosen; these are kept.
 func intoBare(shed, incoming Document) Document {
 	own := shed.without("units")
 	units := ReadUnits(shed)
@@ -136,7 +137,8 @@ func intoBare(shed, incoming Document) Document {
 
 func (d Document) hasCard(key string) bool { return slices.Contains(d.Items("card"), key) }
 
-// bring puts a card beside the others, or finds the own one that says the same.
+// bring puts a card beside the others, or finds one of the builder's that says the
+// same.
 func (d Document) bring(theirs Document, key string) (after Document, as, name string) {
 	shipped, ships := material.Find(key)
 	lines := carried(theirs, key)
@@ -161,7 +163,7 @@ func (d Document) bring(theirs Document, key string) (after Document, as, name s
 	return d, as, d.Get(item + ".name")
 }
 
-// referring has the job's references to cards lead to others.
+// referring points the job's references to cards at other ones.
 func (d Document) referring(to map[string]string) Document {
 	lines := slices.Clone(d.lines)
 	for i, l := range lines {

@@ -14,14 +14,14 @@ type Line struct{ Path, Text string }
 // one and leaves the old as it was. The zero value is an empty job.
 type Document struct{ lines []Line } // sorted by path, no empty texts
 
-// Of makes a document of lines in any order; of two with one path the later
-// counts, and a line with an empty text counts as none.
+// Of makes a document of lines in any order; of two with the same path the later
+// counts, and a line with an empty text is left out.
 func Of(lines []Line) Document {
 	return Document{slices.DeleteFunc(sorted(lines), func(l Line) bool { return l.Text == "" })}
 }
 
-// sorted gives the lines in the order of their paths, of two with one path the
-// later.
+// sorted gives the lines in the order of their paths; of two with the same path,
+// the later.
 func sorted(lines []Line) []Line {
 	lines = slices.Clone(lines)
 	sort.SliceStable(lines, func(i, j int) bool { return lines[i].Path < lines[j].Path })
@@ -141,8 +141,8 @@ func (d Document) nextID(list string) string {
 	return strconv.Itoa(top + 1)
 }
 
-// Copy adds a copy of the item behind it and gives the new item's path. What
-// isn't in its list isn't copied.
+// Copy adds a copy of the item after it and gives the new item's path. What isn't
+// in its list isn't copied.
 func (d Document) Copy(item string) (Document, string) {
 	list, id := Split(item)
 	ids := d.Items(list)
@@ -158,8 +158,8 @@ func (d Document) Copy(item string) (Document, string) {
 	return Of(lines).Set(list, strings.Join(slices.Insert(ids, at+1, next), " ")), list + "." + next
 }
 
-// Remove takes the item away, with all its lines and what was confirmed of it.
-// What isn't in its list stays.
+// Remove removes the item, with all its lines and what was confirmed of it. An item
+// that isn't in its list stays.
 func (d Document) Remove(item string) Document {
 	list, id := Split(item)
 	ids := d.Items(list)
@@ -169,12 +169,12 @@ func (d Document) Remove(item string) Document {
 	}
 	lines := slices.DeleteFunc(slices.Clone(d.lines), func(l Line) bool {
 		path := strings.TrimPrefix(l.Path, real)
-		return path != list && (path == item || strings.HasPrefix(path, item+"."))
+		return path != list && IsAtOrUnder(path, item)
 	})
 	return Document{lines}.Set(list, strings.Join(slices.Delete(ids, at, at+1), " "))
 }
 
-// Move shifts the item by so many places in its list, as far as the list goes.
+// Move shifts the item by a number of places in its list, at most to its end.
 func (d Document) Move(item string, by int) Document {
 	list, id := Split(item)
 	ids := d.Items(list)
@@ -187,10 +187,10 @@ func (d Document) Move(item string, by int) Document {
 	return d.Set(list, strings.Join(ids, " "))
 }
 
-// real is before the path of a figure that was asked about and confirmed.
+// real is the prefix to the path of a figure that was asked about and confirmed.
 const real = "real."
 
-// Real gives the path under which it is noted that a figure is real as it stands.
+// Real gives the path under which the builder's confirmation of a figure is kept.
 func Real(path string) string { return real + path }
 
 // Split cuts a path into what it lies under and its last part.
@@ -211,7 +211,7 @@ func Changes(before, after Document) []Change {
 	a, b := before.lines, after.lines
 	for len(a) > 0 || len(b) > 0 {
 		switch {
-		case len(a) > 0 && len(b) > 0 && a[0] == b[0]: // nearly always, and mostly the very same texts
+		case len(a) > 0 && len(b) > 0 && a[0] == b[0]: // nearly always, and mostly the same string
 			a, b = a[1:], b[1:]
 		case len(b) == 0 || len(a) > 0 && a[0].Path < b[0].Path:
 			list = append(list, Change{a[0].Path, a[0].Text, ""})
@@ -229,9 +229,8 @@ func Changes(before, after Document) []Change {
 	return list
 }
 
-// Joined gives the changes that lead from before the first to after those that
-// followed, by path.
-func Joined(first, then []Change) []Change {
+// JoinChanges joins changes and those that followed them into one list, by path.
+func JoinChanges(first, then []Change) []Change {
 	list := make([]Change, 0, len(first)+len(then))
 	for len(first) > 0 || len(then) > 0 {
 		var c Change
@@ -269,8 +268,7 @@ func (d Document) Undo(changes []Change) Document {
 	return d.with(lines)
 }
 
-// with puts lines in place of those with their paths; an empty text takes its line
-// away.
+// with replaces the lines of the same paths; an empty text removes its line.
 func (d Document) with(changed []Line) Document {
 	lines, rest := make([]Line, 0, len(d.lines)+len(changed)), d
 	for _, l := range sorted(changed) {

@@ -204,7 +204,7 @@ func TestChangesJoined(t *testing.T) {
 		a := changed(job.Document{})
 		b := changed(a)
 		c := changed(b)
-		joined := job.Joined(job.Changes(a, b), job.Changes(b, c))
+		joined := job.JoinChanges(job.Changes(a, b), job.Changes(b, c))
 		require.Len(t, joined, len(job.Changes(a, c)))
 		require.Empty(t, job.Changes(c, a.Redo(joined)))
 		require.Empty(t, job.Changes(a, c.Undo(joined)))

@@ -72,7 +72,7 @@ var fillFields = []*Field{
 
 var alike = &Field{Key: "alike", Name: "how many alike", Kind: Whole, Min: 1, Max: 500, Optional: true}
 
-// gridRows are the rows of readings, each one line of text: cells parted by
+// gridRows are the rows of readings, each one line of text: cells separated by
 // semicolons, as they were typed.
 var gridRows = &List{Key: "grid", Max: fairing.MaxSide, Fields: []*Field{
 	{Key: "z", Name: "readings of a row", Kind: Pasted, Measure: unit.Fills, Max: 4000, Optional: true},
@@ -128,7 +128,7 @@ func (r *reader) grid(path string, at func(string) (string, *Field)) Grid {
 	return g
 }
 
-// alike is how many places there are alike; one where nothing was typed.
+// alike is how many such places there are; one where nothing was typed.
 func (r *reader) alike(at func(string) (string, *Field)) working.Figure[unit.Factor] {
 	if f := typed[unit.Factor](r, at, "alike"); f.Step != nil {
 		return f
@@ -168,7 +168,8 @@ func Cells(row string) []string {
 	return cells
 }
 
-// Row makes a row of its cells. A semicolon within one would part it.
+// Row makes a row of its cells. A semicolon within a cell would split it, and is
+// replaced.
 func Row(cells []string) string {
 	clean := make([]string, len(cells))
 	for i, c := range cells {
@@ -177,7 +178,7 @@ func Row(cells []string) string {
 	return strings.Join(clean, "; ")
 }
 
-// eachInUnit writes the unit behind every bare number of some rows.
+// eachInUnit writes the unit after every bare number in some rows.
 func eachInUnit(text string, scale unit.Scale) string {
 	rows, err := fairing.Split(text)
 	if err != nil {

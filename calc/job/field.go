@@ -41,7 +41,7 @@ type Field struct {
 // Option is one answer of a choice.
 type Option struct{ Key, Name string }
 
-// RangeError says that a figure lies outside what its field takes.
+// RangeError says that a figure is outside what its field takes.
 type RangeError struct {
 	Field *Field
 	Value float64 // SI
@@ -89,15 +89,15 @@ func (e *WordsError) Error() string {
 	return fmt.Sprintf("job: %d bytes of text, more than %d", e.Length, e.Most)
 }
 
-func within(text string, most int) error {
+func checkLength(text string, most int) error {
 	if len(text) > most {
 		return &WordsError{len(text), most}
 	}
 	return nil
 }
 
-// Read reads a field's text in the units: a number in SI base units, or the
-// index of the chosen option. Words and decimals give 0; they are checked only.
+// Read reads a field's text in the units: a number in SI base units, or the index
+// of the chosen option. Words give 0; they are only checked.
 // Errors: *unit.ReadError, *RangeError, *OptionError, *WholeError, *WordsError.
 func (f *Field) Read(text string, units Units) (float64, error) {
 	if units.Comma && f.isNumber() {
@@ -107,9 +107,9 @@ func (f *Field) Read(text string, units Units) (float64, error) {
 	}
 	switch f.Kind {
 	case Words:
-		return 0, within(text, MaxWords)
+		return 0, checkLength(text, MaxWords)
 	case Pasted:
-		return 0, within(text, int(f.Max))
+		return 0, checkLength(text, int(f.Max))
 	case Choice:
 		at := slices.IndexFunc(f.Options, func(o Option) bool { return o.Key == text })
 		if at < 0 {
@@ -123,20 +123,19 @@ func (f *Field) Read(text string, units Units) (float64, error) {
 		if err != nil {
 			return 0, err
 		}
-		return f.within(amount.InexactFloat64())
+		return f.inRange(amount.InexactFloat64())
 	case Size:
 		size, err := ReadSize(text)
 		if err != nil {
 			return 0, err
 		}
-		return f.within(size.Amount.InexactFloat64())
-	}
-	if f.Kind == Clock {
+		return f.inRange(size.Amount.InexactFloat64())
+	case Clock:
 		si, err := readClock(text)
 		if err != nil {
 			return 0, err
 		}
-		return f.within(si)
+		return f.inRange(si)
 	}
 	return f.readNumber(text, units)
 }
@@ -164,12 +163,12 @@ func (f *Field) readNumber(text string, units Units) (float64, error) {
 	if f.Kind == Whole && si != float64(int(si)) {
 		return 0, &WholeError{text}
 	}
-	return f.within(si)
+	return f.inRange(si)
 }
 
-// within refuses what lies past an end, but for the last bits of a conversion:
+// checkLimits refuses what lies past an end, but for the last bits of a conversion:
 // −20 °C is −20 °C.
-func (f *Field) within(si float64) (float64, error) {
+func (f *Field) inRange(si float64) (float64, error) {
 	const bits = 1e-12
 	if !(si >= f.Min-bits*math.Abs(f.Min) && si <= f.Max+bits*math.Abs(f.Max)) {
 		return 0, &RangeError{f, si}

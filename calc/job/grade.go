@@ -18,8 +18,8 @@ func checkGrades(text string) (float64, error) {
 	return 0, err
 }
 
-// readGrades reads grades one after another, parted by spaces, commas or
-// dashes. The letters of an American grade belong to the number behind them.
+// readGrades reads grades one after another, separated by spaces, commas or dashes.
+// The letters of an American grade belong to the number behind them.
 // Errors: *sanding.GradeError, *OrderError.
 func readGrades(text string) ([]sanding.Grade, error) {
 	words := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" ,;–-→>\u00a0", r) })

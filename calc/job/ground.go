@@ -6,7 +6,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// groundKeys is the saved word of each ground.
+// groundKeys gives the key under which each ground is saved.
 var groundKeys = []struct {
 	key    string
 	ground buildup.Ground
@@ -34,8 +34,7 @@ func grounds() []Option {
 	return list
 }
 
-// GroundByKey gives the ground that a surface's word stands for; false: none
-// was said.
+// GroundByKey gives the ground of a surface's key; false: none was given.
 func GroundByKey(key string) (buildup.Ground, bool) {
 	for _, g := range groundKeys {
 		if g.key == key {

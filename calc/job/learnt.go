@@ -8,8 +8,9 @@ import (
 	"shedreckoner/calc/material"
 )
 
-// Learnt is what the builder took over of a method and card from the log: the
-// mean and standard deviation of ln(used ÷ planned), from so many entries.
+// Learnt is what the builder adopted from the log for a method and card: the mean
+// and standard deviation of ln(used ÷ planned), and the number of entries behind
+// them.
 type Learnt struct {
 	Method   *material.Method
 	Card     string
@@ -17,20 +18,20 @@ type Learnt struct {
 	Entries  int
 }
 
-// LearntPath is where it is kept that something was taken over.
+// LearntPath is the path of what was adopted for a method and card.
 func LearntPath(method, card string) string { return "learn." + method + "." + card }
 
-// LearntText writes it. Six digits are more than any log holds.
+// LearntText writes what was adopted. Six digits are more than any log gives.
 func LearntText(mean, sd float64, entries int) string {
 	number := func(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
 	return number(mean) + " " + number(sd) + " " + strconv.Itoa(entries)
 }
 
-// The limits of what can be taken over: a hand five times off is a slip of unit.
+// The limits of what can be adopted: a hand five times off is a slip of the unit.
 const mostLearntMean, mostLearntSD = 1.61, 1.0
 
-// learnt reads what was taken over. A line that can't be is passed over: it is
-// then shown as not taken over.
+// learnt reads what was adopted. A line that can't be read is ignored, and shown as
+// not adopted.
 func (r *reader) learnt(string) []Learnt {
 	var list []Learnt
 	for _, line := range r.doc.Under("learn") {
@@ -49,7 +50,7 @@ func (r *reader) learnt(string) []Learnt {
 	return list
 }
 
-// LearntOf finds what was taken over of a method and card; nil: nothing.
+// LearntOf finds what was adopted for a method and card; nil: nothing.
 func (j *Job) LearntOf(method *material.Method, card string) *Learnt {
 	for i := range j.Learnt {
 		if j.Learnt[i].Method == method && j.Learnt[i].Card == card {

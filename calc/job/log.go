@@ -10,7 +10,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// How a cup ended, as it stands in the log.
+// How a cup ended, as the log has it.
 const (
 	EndSpread   = "spread"
 	EndGelled   = "gelled in the cup"
@@ -31,8 +31,8 @@ var Faults = []Option{
 	{"fish-eyes", "fish-eyes"}, {"print-through", "the ground prints through"}, {"chalky", "chalky before polishing"},
 }
 
-// cups is the cups that were weighed: running, or in the log. What was taken
-// down is read as it was then; the builder types what was left over, the
+// cups is the cups that were weighed: running, or in the log. What the page
+// recorded is read as it was then; the builder types what was left over, the
 // minutes to the gel, how far it went, a fault and a note.
 var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
 	{Key: "card", Name: "material", Kind: Words},
@@ -77,7 +77,7 @@ var cups = &List{Key: "cup", Max: 400, Fields: []*Field{
 const MaxFinished = 2000
 
 // finished is the pieces of work that are done: a step on one surface or on
-// several. What was planned for them is frozen as it was then.
+// several. What was planned for them is kept as it was then.
 var finished = &List{Key: "done", Max: MaxFinished, Fields: []*Field{
 	{Key: "step", Name: "step", Kind: Words},
 	{Key: "surface", Name: "surfaces", Kind: Pasted, Max: 16000},
@@ -96,7 +96,7 @@ var finished = &List{Key: "done", Max: MaxFinished, Fields: []*Field{
 }}
 
 // Cup is a cup in the log, or one that runs. Figures without a Step weren't
-// taken down.
+// recorded.
 type Cup struct {
 	Path, Card, Tin, Step, Method          string
 	Catalyst, Dose, Day, End, Fault, Note  string
@@ -115,8 +115,8 @@ type Cup struct {
 	IsInSun, IsDark, IsTest                bool
 }
 
-// Finished is a step that is done on some surfaces. Figures without a Step
-// weren't taken down.
+// Finished is a step that is done on some surfaces. Figures without a Step weren't
+// recorded.
 type Finished struct {
 	Path, Step, Card, Method, Day string
 	Hour                          string   // seconds from the midnight of its day, by the phone; "": of an older job
@@ -128,9 +128,9 @@ type Finished struct {
 	Temperature                   working.Figure[unit.Temperature]
 }
 
-// cups reads the cups of the log. What the page took down itself is passed over
-// where it can't be read, as any unknown line is; what the builder types is
-// noted. So it is with finished work.
+// cups reads the cups of the log. What the page recorded itself is ignored where it
+// can't be read, as any unknown line is; what the builder types is reported. So it
+// is with finished work.
 func (r *reader) cups(string) []Cup {
 	taken := &reader{doc: r.doc, units: r.units}
 	var list []Cup
@@ -190,8 +190,8 @@ func (r *reader) work(taken *reader, path string) Finished {
 // typedInLog is what the builder types in the log, and may still be wrong.
 var typedInLog = []string{"left", "gel", "covered", "used", "temp", "fault", "note"}
 
-// LogProblems lists what can't be read of that which the page took down itself:
-// figures below nothing, moments before 1970.
+// LogProblems lists what can't be read of what the page recorded itself: figures
+// below zero, moments before 1970.
 func LogProblems(d Document) []Problem {
 	r := &reader{doc: d, units: ReadUnits(d)}
 	for _, list := range []*List{cups, finished} {
@@ -206,7 +206,7 @@ func LogProblems(d Document) []Problem {
 	return r.problems
 }
 
-// Latest is the latest moment that the log tells of, in seconds since 1970.
+// Latest is the latest moment in the log, in seconds since 1970.
 func Latest(d Document) float64 {
 	latest := 0.
 	for _, list := range []*List{cups, finished} {
@@ -231,7 +231,7 @@ func (j *Job) CupByPath(path string) *Cup {
 	return nil
 }
 
-// PartsText writes what of each card went into a cup of putty mixed by hand.
+// PartsText writes how much of each card went into a cup of putty mixed by hand.
 func PartsText(parts map[string]unit.Mass) string {
 	var list []string
 	for key, mass := range parts {
@@ -241,7 +241,7 @@ func PartsText(parts map[string]unit.Mass) string {
 	return strings.Join(list, " ")
 }
 
-// readParts reads it back; what can't be read took nothing.
+// readParts reads it back, without what can't be read.
 func readParts(text string) map[string]unit.Mass {
 	var parts map[string]unit.Mass
 	for _, part := range strings.Fields(text) {

@@ -8,8 +8,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Putty is a filler mixed by hand: what goes into the bucket, and how much of
-// it is wanted.
+// Putty is a filler mixed by hand: what goes into the bucket, and how much is
+// wanted.
 type Putty struct {
 	Path, Name string
 	Parts      []PuttyPart
@@ -22,7 +22,7 @@ type Putty struct {
 type PuttyPart struct {
 	Path   string
 	Kind   *material.PuttyPart
-	IsBulk bool // measured by the cup, as a powder lies
+	IsBulk bool // measured by volume, as a powder is poured
 	Mass   working.Figure[unit.Mass]
 	Volume working.Figure[unit.Volume]
 	True   working.Figure[unit.Density]
@@ -47,11 +47,11 @@ func partsOfPutty() []*Field {
 	}
 	return []*Field{
 		kinds,
-		{Key: "by", Name: "measured", Kind: Choice, Options: []Option{{PerMass, "by weight"}, {PerVolume, "by volume, as it lies"}}},
+		{Key: "by", Name: "measured", Kind: Choice, Options: []Option{{PerMass, "by weight"}, {PerVolume, "by volume, as poured"}}},
 		{Key: "mass", Name: "goes in", Kind: Quantity, Measure: unit.CupWeights, Max: 100},
 		{Key: "volume", Name: "goes in", Kind: Quantity, Measure: unit.SmallVolumes, Max: 0.1},
 		{Key: "true", Name: "true density", Kind: Quantity, Measure: unit.Densities, Min: 20, Max: 8000, Optional: true},
-		{Key: "bulk", Name: "density as it lies", Kind: Quantity, Measure: unit.Densities, Min: 20, Max: 8000, Optional: true},
+		{Key: "bulk", Name: "bulk density", Kind: Quantity, Measure: unit.Densities, Min: 20, Max: 8000, Optional: true},
 		{Key: "price", Name: "price of a kilogram", Kind: Money, Max: 1e6, Optional: true},
 	}
 }

@@ -10,8 +10,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// number reads the field at the path; false where nothing was typed, or where
-// it can't be read, which is noted.
+// number reads the field at the path; false where nothing was typed, or where it
+// can't be read, which is reported.
 func (r *reader) number(path string, f *Field) (float64, bool) {
 	text := r.doc.Get(path)
 	if strings.TrimSpace(text) == "" {
@@ -151,7 +151,7 @@ func (r *reader) step(path string, list *List) Step {
 	at := func(key string) (string, *Field) { return path + "." + key, list.field(key) }
 	s := Step{Path: path, Kind: FindStepKind(r.choice(at("kind"))), Card: r.doc.Get(path + ".card"), Method: material.Methods[0]}
 	shown := map[string]bool{}
-	for _, key := range s.Kind.Shown(func(key string) string { return r.doc.Get(path + "." + key) }) { // only what is shown may be wrong
+	for _, key := range s.Kind.Shown(func(key string) string { return r.doc.Get(path + "." + key) }) { // what isn't shown can't be wrong
 		shown[key] = true
 		field, name := list.field(key), path+"."+key
 		switch key {

@@ -9,12 +9,10 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// under gives path and field of a key in the list's one item.
+// under gives the path and field of a key in an item of the list.
 func under(item string, list *List) func(string) (string, *Field) {
 	return func(key string) (string, *Field) { return item + "." + key, list.field(key) }
 }
-
-func only[Q unit.Quantity](f working.Figure[Q], _ bool) working.Figure[Q] { return f }
 
 func (r *reader) bench(string) Bench {
 	at := under(BenchPath, bench)
@@ -59,8 +57,9 @@ func (r *reader) bench(string) Bench {
 
 // typed is the figure at a key, empty where none was typed.
 func typed[Q unit.Quantity](r *reader, at func(string) (string, *Field), key string) working.Figure[Q] {
-	path, f := at(key)
-	return only(figure[Q](r, path, f))
+	path, field := at(key)
+	f, _ := figure[Q](r, path, field)
+	return f
 }
 
 // amount reads how much is mixed, by mass or by volume.
@@ -78,8 +77,7 @@ func (r *reader) amount(b *Bench) {
 	}
 }
 
-// toolSteps is where each tool's step is typed, in what it is counted, and what
-// is taken where nothing is.
+// toolSteps is where each tool's step is typed, and the scale it is counted in.
 var toolSteps = map[string]struct {
 	key   string
 	scale unit.Scale

@@ -5,14 +5,14 @@ import (
 	"strings"
 )
 
-// Read gives the typed job and what can't be read. Lines with paths that no
-// field has are passed over and kept in the document.
+// Read gives the typed job and what can't be read. Lines with paths that no field
+// has are ignored, and kept in the document.
 func Read(d Document) (Job, []Problem) {
 	r := new(Reading).Next(d)
 	return r.Job, r.Problems
 }
 
-// Reading is a document as it was read, in parts, so that the next document
+// Reading is a document as it was read, in parts, so that reading the next document
 // costs no more than what differs in it. Nothing in it may be changed: readings
 // share their parts.
 type Reading struct {
@@ -63,15 +63,15 @@ func (i *items) part(path string) *part {
 	return nil
 }
 
-// part is what was read of the lines at and under a path, which is all that
-// its reader could see but for the units.
+// part is what was read of the lines at and under a path, which besides the units
+// is all that its reader could see.
 type part struct {
 	value    any
 	problems []Problem
 }
 
-// Next reads another document. A part of which no line differs, nor what was
-// confirmed of it, is taken over as it was read before; with other units none is.
+// Next reads another document. A part in which neither a line nor a confirmation
+// differs is kept as it was read before; with other units none is.
 func (r *Reading) Next(d Document) *Reading {
 	units := ReadUnits(d)
 	in := &reader{units: units, before: r, changed: changedPaths(r.doc, d)}
@@ -92,9 +92,9 @@ func (r *Reading) Next(d Document) *Reading {
 	return in.next
 }
 
-// Part gives what was read at the path, to be compared and no more: the part of
-// another reading is the very same where nothing differs that it was read from.
-// Of a path that isn't read as a part it is the text there.
+// Part gives what was read at the path, only to be compared: the part of another
+// reading is identical where nothing differs that it was read from. For a path that
+// isn't read as a part it is the text there.
 func (r *Reading) Part(path string) any {
 	if p, isPart := r.parts[path]; isPart {
 		return p
@@ -136,7 +136,7 @@ func changedPaths(before, after Document) Document {
 }
 
 type reader struct {
-	doc      Document // of the part that is read: nothing else is in its reader's reach
+	doc      Document // of the part that is read: its reader can reach nothing else
 	units    Units
 	problems []Problem // of this part
 	before   *Reading
@@ -144,7 +144,7 @@ type reader struct {
 	next     *Reading
 }
 
-// again takes over the part at the path, or reads it.
+// again keeps the part at the path, or reads it.
 func again[T any](r *reader, path string, read func(path string) T) T {
 	p := partAt(r, path, r.before.parts[path], read)
 	r.next.parts[path] = p
@@ -161,8 +161,8 @@ func partAt[T any](r *reader, path string, before *part, read func(path string) 
 	return &part{value: read(path), problems: r.problems}
 }
 
-// itemsOf takes over the items of a list, or reads them. There may be hundreds:
-// while the list has the same, those in which nothing differs aren't looked at.
+// itemsOf keeps the items of a list, or reads them. There may be hundreds: while
+// the list has the same ones, those in which nothing differs aren't looked at.
 func itemsOf[T any](r *reader, list string, ids func(list string) []string, now, before *items, read func(path string) T) []T {
 	now.ids = r.next.doc.Get(list)
 	if before.at != nil && before.ids == now.ids {

@@ -18,8 +18,8 @@ const (
 	OverPeak = "peak"
 )
 
-// Sanding is what a sanding step says beside the film it takes. Figures
-// without a Step were not typed; grades of 0 neither.
+// Sanding is what a sanding step says besides the film it takes. Figures without a
+// Step and grades of 0 were not typed.
 type Sanding struct {
 	IsRun       bool // a run of grades; else a film given as a number
 	First, Last sanding.Grade
@@ -89,7 +89,7 @@ type Removal struct {
 	GaugeStep, Direct working.Figure[unit.DryFilm]
 }
 
-// The answers of how an own removal was found.
+// The answers of how a removal was found.
 const (
 	Weighed  = "weighed"
 	Gauged   = "gauged"
@@ -110,14 +110,14 @@ var removals = &List{Key: "removal", Max: 40, Fields: []*Field{
 	{Key: "takes", Name: "film it takes", Kind: Quantity, Measure: unit.Films, Min: 1e-7, Max: 5e-3},
 }}
 
-// removalShown is what each way of finding a removal asks for.
+// removalShown lists the fields for each way of finding a removal.
 var removalShown = map[string][]string{
 	Weighed:  {"before", "after", "area", "cured-density", "scale-step"},
 	Gauged:   {"read-before", "read-after", "gauge-step"},
 	Directly: {"takes"},
 }
 
-// RemovalFields gives the fields that an own removal shows, by how it was found.
+// RemovalFields gives the fields that a removal shows, by how it was found.
 func RemovalFields(way string) []string {
 	if list := removalShown[way]; list != nil {
 		return list

@@ -8,9 +8,9 @@ import (
 	"strings"
 )
 
-// Format is the version of the saved text that this program writes. It reads
-// all older ones. In format 1 a text was all that was kept; since format 2 it is
-// one job of several, with the shed or with what it needs of it.
+// Format is the version of the saved text that this program writes. It reads all
+// older ones. In format 1 the text was all that was kept; since format 2 it is one
+// job of several, with the shed or with what the job needs of it.
 const Format = 2
 
 // MaxSaved is the largest saved text that is read, in bytes.
@@ -26,8 +26,8 @@ var (
 	ErrTooLarge = errors.New("job: larger than 1 MiB")
 )
 
-// Save gives the document as text: a title, the format, a revision that grows
-// with every save, a checksum over the lines, and the lines.
+// Save gives the document as text: a title, the format, a revision that grows with
+// every save, a checksum, and the lines.
 func Save(d Document, revision int) string {
 	body := make([]byte, 0, bodySize(d)) // once, since this is done at every key press
 	for _, l := range d.lines {
@@ -65,9 +65,9 @@ func escaped(text string) int {
 	return n
 }
 
-// head is what stands above the lines, but for the empty line. The checksum
-// covers format and revision too, so that a flipped digit there can't make an
-// old copy look like the newer one.
+// head is what precedes the lines, but for the empty line. The checksum covers
+// format and revision too, so that a flipped digit there can't make an old copy
+// look like the newer one.
 func head(format, revision int, body []byte) string {
 	counted := fmt.Sprintf("%s\nformat = %d\nrevision = %d\n", title, format, revision)
 	sum := crc32.Update(crc32.ChecksumIEEE([]byte(counted)), crc32.IEEETable, body)
@@ -122,10 +122,10 @@ func Load(text string) (d Document, revision int, err error) {
 		lines = append(lines, Line{path, unescape.Replace(raw)})
 	}
 	d = Of(lines)
-	return d, revision, Root.within(d, "")
+	return d, revision, Root.checkLimits(d, "")
 }
 
-// header reads format and revision. The checksum isn't read but made again.
+// header reads format and revision. The checksum isn't read but computed again.
 func header(head string) (format, revision int, err error) {
 	lines := strings.Split(head, "\n")
 	if len(lines) != 4 || lines[0] != title {

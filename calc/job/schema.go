@@ -53,8 +53,8 @@ var cards = &List{Key: "card", Max: MaxCards,
 	}}},
 }
 
-// ticks is what is in the basket: of each thing on the order what was ticked, so
-// that a tick holds only for what it was given for.
+// ticks is what is in the basket: for each line of the order what was ticked, so
+// that a tick counts only for what it was given for.
 var ticks = &List{Key: "ticked", Max: MaxCards, Fields: []*Field{
 	{Key: "packs", Name: "ticked on the order", Kind: Words, Optional: true},
 }}
@@ -108,9 +108,9 @@ func (e *LimitError) Error() string {
 	return fmt.Sprintf("job: %d items in %s, more than %d", e.Items, e.Path, e.List.Max)
 }
 
-// within holds the lists inside an item of l, whose paths begin with prefix,
+// checkLimits checks the lists inside an item of l, whose paths begin with prefix,
 // against their limits. Errors: *LimitError.
-func (l *List) within(d Document, prefix string) error {
+func (l *List) checkLimits(d Document, prefix string) error {
 	for _, inner := range l.Lists {
 		path := prefix + inner.Key
 		ids := d.Items(path)
@@ -118,7 +118,7 @@ func (l *List) within(d Document, prefix string) error {
 			return &LimitError{path, inner, len(ids)}
 		}
 		for _, id := range ids {
-			if err := inner.within(d, path+"."+id+"."); err != nil {
+			if err := inner.checkLimits(d, path+"."+id+"."); err != nil {
 				return err
 			}
 		}
@@ -147,8 +147,8 @@ func FieldAt(path string) *Field {
 	}
 }
 
-// isID says if a text can name an item: one that is cut at a space or a line's
-// end could be written, and not be read back.
+// isID says if a text can name an item: one with a space or a line break could be
+// written, but not be read back.
 func isID(id string) bool {
 	return id != "" && !strings.ContainsFunc(id, func(r rune) bool { return r <= ' ' || r == '=' })
 }

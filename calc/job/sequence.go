@@ -8,17 +8,17 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// one is a count of which nothing was typed.
+// one is the count where none was typed.
 var one = working.Given(unit.Factor(1), "how many", unit.InPure, "", source.Exact)
 
-// Sequence is what a step says of its place among the others. Figures without
-// a Step were not typed.
+// Sequence is what a step says of its place in the sequence. Figures without a Step
+// were not typed.
 type Sequence struct {
 	Wait        working.Figure[unit.Time] // since the step before, at about 20 °C
 	IsUnderFilm bool                      // cured under release film
 	Patch       string                    // its test patch, as noted; empty: none
 	Rounds      working.Figure[unit.Factor]
-	GoTakes     working.Figure[unit.DryFilm] // sanded back after each go
+	RoundTakes  working.Figure[unit.DryFilm] // sanded back after each round
 	Swallowed   working.Figure[unit.WetFilm] // by a porous ground
 	Least       working.Figure[unit.DryFilm] // that the step must leave
 	Combs       []CombReading
@@ -39,14 +39,14 @@ type Witness struct {
 	Film          working.Figure[unit.DryFilm]
 }
 
-// sequenceFields are the fields that say a step's place among the others.
+// sequenceFields are the fields for a step's place in the sequence.
 var sequenceFields = []*Field{
 	{Key: "wait", Name: "hours since the step before, at about 20 °C", Kind: Quantity, Measure: unit.Hours, Max: float64(36500 * unit.Day), Optional: true},
 	{Key: "release", Name: "left to cure", Kind: Choice, Options: []Option{{"open", "open to the air"}, {"film", "under release film"}}},
 	{Key: "patch", Name: "test patch of this layer, done on", Kind: Words, Optional: true},
-	{Key: "goes", Name: "goes: coated and sanded back again", Kind: Whole, Min: 1, Max: 50, Optional: true},
-	{Key: "go-takes", Name: "sanded back after each go", Kind: Quantity, Measure: unit.Films, Max: 5e-3, Optional: true},
-	{Key: "swallowed", Name: "wet film that the ground drinks", Kind: Quantity, Measure: unit.Films, Max: 5e-3, Optional: true},
+	{Key: "goes", Name: "rounds: coated and sanded back again", Kind: Whole, Min: 1, Max: 50, Optional: true},
+	{Key: "go-takes", Name: "sanded back after each round", Kind: Quantity, Measure: unit.Films, Max: 5e-3, Optional: true},
+	{Key: "swallowed", Name: "wet film that the ground swallows", Kind: Quantity, Measure: unit.Films, Max: 5e-3, Optional: true},
 }
 
 var (
@@ -76,8 +76,8 @@ func IsBudget(path string) bool {
 	return list == buildups.Key && slices.ContainsFunc(budgetFields, func(f *Field) bool { return f.Key == key })
 }
 
-// Budget is what a build-up's film is reckoned with; figures without a Step
-// were not typed.
+// Budget is what a build-up's film is worked out with; figures without a Step were
+// not typed.
 type Budget struct {
 	Thin       working.Figure[unit.Share]
 	RemovalCV  working.Figure[unit.Share]
@@ -109,15 +109,15 @@ func (r *reader) sequence(path string, kind *StepKind, at func(string) (string, 
 	}
 	s.IsUnderFilm = shown["release"] && r.choice(at("release")) == "film"
 	if shown["goes"] {
-		s.Rounds, s.GoTakes = typed[unit.Factor](r, at, "goes"), typed[unit.DryFilm](r, at, "go-takes")
+		s.Rounds, s.RoundTakes = typed[unit.Factor](r, at, "goes"), typed[unit.DryFilm](r, at, "go-takes")
 	}
 	if shown["swallowed"] {
 		s.Swallowed = typed[unit.WetFilm](r, at, "swallowed")
 	}
-	if kind.IsCoat() {
+	if kind.IsCoat {
 		s.Combs = r.combs(path)
 	}
-	if kind.HasWitnesses() {
+	if kind.HasWitnesses {
 		s.Witnesses = r.witnesses(path)
 	}
 	return s

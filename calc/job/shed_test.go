@@ -16,7 +16,7 @@ import (
 func TestPartingIsExact(t *testing.T) {
 	for seed := range uint64(80) {
 		d := jobtest.New(seed).Document()
-		shed, rest := job.Parted(d)
+		shed, rest := job.SplitShed(d)
 		require.NotEmpty(t, shed.Lines(), "seed %d", seed)
 		require.NotEmpty(t, rest.Lines(), "seed %d", seed)
 		require.Len(t, d.Lines(), len(shed.Lines())+len(rest.Lines()), "seed %d", seed)
@@ -49,7 +49,7 @@ func TestAJobTakenUpInOtherUnitsMeansTheSame(t *testing.T) {
 		r := jobtest.New(seed)
 		r.Junk = 0
 		d := r.Document()
-		shed, _ := job.Parted(jobtest.New(seed + 500).Document())
+		shed, _ := job.SplitShed(jobtest.New(seed + 500).Document())
 		shed = job.SetSystem(shed, seed%2 == 0)
 		up := job.TakeUp(shed, job.PutAway(d))
 		was, is := job.ReadUnits(d), job.ReadUnits(up)
@@ -63,7 +63,7 @@ func TestAJobTakenUpInOtherUnitsMeansTheSame(t *testing.T) {
 			require.Equal(t, err1 == nil, err2 == nil, "seed %d: %s = %q, then %q", seed, l.Path, l.Text, up.Get(l.Path))
 			require.Equal(t, want, got, "seed %d: %s = %q, then %q", seed, l.Path, l.Text, up.Get(l.Path))
 		}
-		stays, _ := job.Parted(up)
+		stays, _ := job.SplitShed(up)
 		require.Equal(t, shed.Lines(), stays.Lines(), "the shed stays as it is")
 	}
 }
@@ -73,9 +73,9 @@ func TestAJobTakenUpInOtherUnitsMeansTheSame(t *testing.T) {
 func TestWhatComesInLeavesTheShedAlone(t *testing.T) {
 	for seed := range uint64(15) {
 		here, incoming := jobtest.New(seed).Document(), jobtest.New(seed+1000).Document()
-		d, _, err := job.Into(here, job.Needed(incoming))
+		d, _, err := job.Into(here, job.Portable(incoming))
 		require.NoError(t, err)
-		shed, _ := job.Parted(here)
+		shed, _ := job.SplitShed(here)
 		for _, l := range shed.Lines() {
 			if l.Path != "card" {
 				require.Equal(t, l.Text, d.Get(l.Path), "seed %d: %s", seed, l.Path)
@@ -94,7 +94,7 @@ func TestWhatComesInLeavesTheShedAlone(t *testing.T) {
 				}
 			}
 		}
-		again, brought, err := job.Into(d, job.Needed(incoming))
+		again, brought, err := job.Into(d, job.Portable(incoming))
 		require.NoError(t, err)
 		require.Empty(t, brought, "seed %d: the same job once more brings no card twice", seed)
 		require.Equal(t, d.Get("card"), again.Get("card"))
@@ -126,7 +126,7 @@ kept.number = 3
 
 func TestACardThatSaysSomethingElseComesInBeside(t *testing.T) {
 	d := jobtest.Doc(t, theirs)
-	needed := job.Needed(d)
+	needed := job.Portable(d)
 	for _, path := range []string{"card.2.stock", "card.filler.density", "test", "test.1.card", "learn.foam-roller.gelcoat", job.NumberPath} {
 		assert.Empty(t, needed.Get(path), "%s stays at home", path)
 	}
@@ -138,7 +138,7 @@ func TestACardThatSaysSomethingElseComesInBeside(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, []string{"Theirs, white", "Flow coat, white (theirs)"}[0], brought[0])
 	assert.Len(t, brought, 2)
-	shed, _ := job.Parted(here)
+	shed, _ := job.SplitShed(here)
 	for _, l := range shed.Lines() {
 		if l.Path != "card" {
 			assert.Equal(t, l.Text, got.Get(l.Path), l.Path)
@@ -188,8 +188,8 @@ func TestAnOwnCardsIDIsNeverGivenAgain(t *testing.T) {
 	d, item := jobtest.Doc(t, "card = 1", "card.1.base = gelcoat").Add("card")
 	d = d.Set(item+".base", "disc")
 	away := job.PutAway(d.Set("buildup.1.step.1.card", "2"))
-	d = job.StaysGone(d.Remove(item), item)
-	shed, _ := job.Parted(d)
+	d = job.RetireCard(d.Remove(item), item)
+	shed, _ := job.SplitShed(d)
 	_, next := shed.Add("card")
 	assert.Equal(t, "card.3", next)
 	j, _ := job.Read(job.TakeUp(shed, away))
@@ -199,7 +199,7 @@ func TestAnOwnCardsIDIsNeverGivenAgain(t *testing.T) {
 func TestAJobToBeDoneAgain(t *testing.T) {
 	away := jobtest.Doc(t, "surface = 1", "surface.1.width = 2", "buildup.1.step.1.card = gelcoat", "buildup.1.step.1.comb = 1", "buildup.1.step.1.comb.1.last-wet = 350",
 		"real.buildup.1.step.1.comb.1.last-wet = 350", "cup = 1", "cup.1.mixed = 100 g", "done.1.used = 1", "ticked.gelcoat.packs = 5", "bench.now.surface-temp = 20", "kept.number = 4", "units.size = m")
-	assert.Equal(t, jobtest.Doc(t, "surface = 1", "surface.1.width = 2", "buildup.1.step.1.card = gelcoat", "units.size = m").Lines(), job.AgainFrom(away).Lines())
+	assert.Equal(t, jobtest.Doc(t, "surface = 1", "surface.1.width = 2", "buildup.1.step.1.card = gelcoat", "units.size = m").Lines(), job.Repeat(away).Lines())
 }
 
 func TestNothingTypedYet(t *testing.T) {
@@ -210,7 +210,7 @@ func TestNothingTypedYet(t *testing.T) {
 // A job of the first format is shed and job in one, and parts into them.
 func TestTheFirstFormatParts(t *testing.T) {
 	d := saved(t, 1)
-	shed, rest := job.Parted(d)
+	shed, rest := job.SplitShed(d)
 	assert.Equal(t, d.Lines(), job.Join(shed, rest).Lines())
 	assert.Equal(t, d.Get("currency"), shed.Get("currency"))
 	assert.Equal(t, d.Get("surface"), rest.Get("surface"))

@@ -7,33 +7,30 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// StepKind is the form of a kind of step: what is asked of it, and what may be
-// read on it. What the plan does with it is a row of plan.Kinds.
+// StepKind is the form of a kind of step: what it asks for, and what may be
+// measured on it. What the plan does with it is a row of plan.Kinds.
 type StepKind struct {
-	Key, Name string
-	Fields    []string // that it can show
-	HasCombs  bool     // a wet film is put on: a comb can read it
-	LeavesAll bool     // it leaves film and filler as they are
-	HasFilms  bool     // once it is done the cured film can be measured
+	Key, Name    string
+	Fields       []string // that it can show
+	IsCoat       bool     // a wet film is put on: a comb can read it
+	LeavesAll    bool     // it leaves film and filler as they are
+	HasWitnesses bool     // once it is done the cured film can be measured
 }
 
 var coatFields = []string{"card", "method", "film", "film-is", "film-for", "coats", "thinner", "thinner-by", "goes", "go-takes", "release", "wait", "patch"}
 
 // StepKinds is every kind of step, in the order of the form.
 var StepKinds = []*StepKind{
-	{Key: "coat", Name: "Coat", HasCombs: true, HasFilms: true, Fields: coatFields},
+	{Key: "coat", Name: "Coat", IsCoat: true, HasWitnesses: true, Fields: coatFields},
 	{Key: "fill", Name: "Fill", Fields: []string{"card", "putty", "fill-by", "thickness", "columns", "row-gap", "column-gap", "paste", "alike", "raise", "cut-most", "cut-cost", "sanded-off", "wait", "patch"}},
-	{Key: "sand", Name: "Sand", HasFilms: true, Fields: []string{"by", "taken", "first", "last", "grades", "tool", "wet-from", "scratch", "texture-is", "texture", "least", "wait"}},
-	{Key: "polish", Name: "Polish", HasFilms: true, Fields: []string{"card", "taken", "least", "wait"}},
+	{Key: "sand", Name: "Sand", HasWitnesses: true, Fields: []string{"by", "taken", "first", "last", "grades", "tool", "wet-from", "scratch", "texture-is", "texture", "least", "wait"}},
+	{Key: "polish", Name: "Polish", HasWitnesses: true, Fields: []string{"card", "taken", "least", "wait"}},
 	{Key: "wash", LeavesAll: true, Name: "Wash or wipe", Fields: []string{"wait"}},
-	{Key: "squeegee", Name: "Squeegee coat for pinholes", HasCombs: true, HasFilms: true, Fields: coatFields},
-	{Key: "porous", Name: "First coat into a porous ground", HasCombs: true, HasFilms: true, Fields: append([]string{"swallowed"}, coatFields...)},
+	{Key: "squeegee", Name: "Squeegee coat for pinholes", IsCoat: true, HasWitnesses: true, Fields: coatFields},
+	{Key: "porous", Name: "First coat into a porous ground", IsCoat: true, HasWitnesses: true, Fields: append([]string{"swallowed"}, coatFields...)},
 }
 
-// IsCoat says if a film is put on.
-func (k *StepKind) IsCoat() bool { return k.HasCombs }
-
-// condition is the answer to a choice that a field of a step is shown for.
+// condition is the answer to a choice for which a field of a step is shown.
 type condition struct{ field, choice, answer string }
 
 var conditions = []condition{
@@ -44,9 +41,6 @@ var conditions = []condition{
 	{"columns", "fill-by", FillGrid}, {"row-gap", "fill-by", FillGrid}, {"column-gap", "fill-by", FillGrid}, {"paste", "fill-by", FillGrid},
 	{"alike", "fill-by", FillGrid}, {"raise", "fill-by", FillGrid}, {"cut-most", "fill-by", FillGrid}, {"cut-cost", "fill-by", FillGrid},
 }
-
-// HasWitnesses says if the cured film can be measured after such a step.
-func (k *StepKind) HasWitnesses() bool { return k.HasFilms }
 
 // Shown gives the fields that a step of the kind shows, by its own choices.
 func (k *StepKind) Shown(get func(key string) string) []string {
@@ -61,7 +55,7 @@ func (k *StepKind) Shown(get func(key string) string) []string {
 	return list
 }
 
-// answered is a choice's answer, the first where none was given.
+// answered is the answer to a choice, the first one where none was given.
 func answered(choice string, get func(key string) string) string {
 	if text := get(choice); text != "" {
 		return text
@@ -96,7 +90,7 @@ const (
 
 var thinnerBy = &Field{Key: "thinner-by", Name: "thinner is measured", Kind: Choice, Options: []Option{{PerMass, "by mass"}, {PerVolume, "by volume"}}}
 
-// StepFields is every field that a step of any kind can have.
+// stepFields is every field that a step of any kind can have.
 func stepFields() []*Field {
 	list := []*Field{
 		{Key: "kind", Name: "kind of step", Kind: Choice},

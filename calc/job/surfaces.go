@@ -19,7 +19,7 @@ var surfaces = &List{Key: "surface", Max: MaxSurfaces,
 	Lists: append([]*List{{Key: "cutout", Max: MaxCutouts, Fields: partFields, Lists: rowLists}}, rowLists...),
 }
 
-// How a surface lies.
+// The orientations of a surface.
 const (
 	FacingUp = "flat"
 	OnWall   = "wall"

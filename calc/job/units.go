@@ -68,8 +68,8 @@ const decimalPath, comma = "units.decimal", "comma"
 // HasComma says if the job writes decimals with a comma.
 func HasComma(d Document) bool { return d.Get(decimalPath) == comma }
 
-// SetComma chooses the decimal mark. A figure that would mean two things from
-// then on gets a zero more: 1.125 becomes 1.1250, which is the same in both.
+// SetComma chooses the decimal mark. A figure that would mean two things from then
+// on gets one more zero: 1.125 becomes 1.1250, which is the same in both.
 func SetComma(d Document, on bool) Document {
 	if !on {
 		return d.Set(decimalPath, "")

@@ -10,9 +10,9 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Grades says for each run of grades with which of them it can still be begun:
-// the coarsest after which the thin side keeps its least. It is worked out when
-// it is asked for.
+// Grades gives for each run of grades the one with which it can still begin: the
+// coarsest after which the thin side keeps its least. It is worked out when asked
+// for.
 func (w *Budget) Grades() []Affordable {
 	var list []Affordable
 	for i := range w.steps {
@@ -41,8 +41,8 @@ func (w *Budget) Grades() []Affordable {
 	return list
 }
 
-// keepsThinSide says if the thin side keeps its least to the end of the layer
-// when a step takes so much.
+// keepsThinSide says if the thin side keeps its least to the end of the layer when
+// a step takes the given film.
 func keepsThinSide(walked []buildup.Step, at int, takes working.Figure[unit.DryFilm], terms buildup.Terms) bool {
 	steps := slices.Clone(walked)
 	steps[at].Film.Takes = takes

@@ -13,18 +13,18 @@ type Ask struct {
 	Path      string
 	Band      *Band
 	Value     float64 // SI
-	Text      string  // what is noted under "real." when the builder says that it is so
+	Text      string  // what is kept under "real." when the builder confirms it
 	Otherwise []Otherwise
 	Was       float64 // of a jump: the reading of the last cup, SI; zero for a band
 }
 
-// Otherwise is what a figure would be if a slip had been made.
+// Otherwise is what a figure would be if it was a slip.
 type Otherwise struct {
 	Slip  *Slip
 	Value float64 // SI
 }
 
-// Band is what a figure usually lies between.
+// Band is the range in which a figure usually is.
 type Band struct {
 	Key       string
 	Scale     unit.Scale
@@ -72,8 +72,8 @@ var (
 	passBand    = &Band{"pass of filler", unit.InMillimetre, 0.2e-3, 15e-3, []*Slip{milForMM, mmForMil, umForMM}}
 )
 
-// Question asks about a value outside its band; false: it lies inside, or the
-// builder has said that it is real.
+// Question asks about a value outside its band; false: it is inside, or the builder
+// has confirmed it.
 func (p *Plan) Question(path string, b *Band, value float64) (Ask, bool) {
 	if value >= b.Low && value <= b.High {
 		return Ask{}, false
@@ -88,7 +88,7 @@ func (p *Plan) Question(path string, b *Band, value float64) (Ask, bool) {
 	return Ask{Path: path, Band: b, Value: value, Text: text, Otherwise: b.otherwise(value)}, true
 }
 
-// otherwise tries the band's slips and gives those that lead into it.
+// otherwise tries the band's slips and gives those that bring the value into it.
 func (b *Band) otherwise(value float64) []Otherwise {
 	var list []Otherwise
 	for _, s := range b.Slips {
@@ -99,8 +99,8 @@ func (b *Band) otherwise(value float64) []Otherwise {
 	return list
 }
 
-// Slips gives what a refused figure of the measure would be if a slip had been
-// made, and the band that it would then lie in; nil: no slip is known.
+// Slips gives what a refused figure of the measure would be if it was a slip, and
+// the band in which it would then be; nil: no slip is known.
 func Slips(m unit.Measure, value float64) (*Band, []Otherwise) {
 	band := map[unit.Measure]*Band{unit.Films: filmBand, unit.Fills: passBand, unit.Densities: densityBand}[m]
 	if band == nil {
@@ -111,8 +111,8 @@ func Slips(m unit.Measure, value float64) (*Band, []Otherwise) {
 
 func (m *maker) askArea(path string, a unit.Area) { m.ask(path, areaBand, float64(a)) }
 
-// askFilm asks about a film as it was typed: what is tried for a slip is what
-// the builder sees in the field.
+// askFilm asks about a film as it was typed: the slips are tried on what the
+// builder sees in the field.
 func (m *maker) askFilm(s *Step) { m.ask(s.Path+".film", filmBand, float64(s.Job.Film.Value)) }
 
 // typedCards asks about what was typed on cards.
@@ -131,7 +131,7 @@ func typedCards(p *Plan) bool {
 	})
 }
 
-// typedTests asks about what was typed of cup tests.
+// typedTests asks about what was typed for cup tests.
 func typedTests(p *Plan) bool {
 	return ask(p, "tests", func(m *maker) bool {
 		for _, t := range m.job("test").Tests {
@@ -153,7 +153,8 @@ func askCard[Q unit.Quantity](m *maker, c *job.Card, key string, s material.Spec
 	}
 }
 
-// mostJump is how far a temperature may lie from the last cup's unasked.
+// mostJump is how far a temperature may be from the last cup's before the builder
+// is asked.
 const mostJump unit.Temperature = 15
 
 // jumps asks about temperatures far from those of the last cup.

@@ -21,9 +21,9 @@ func BasisScale(c *job.Card) unit.Scale {
 	return unit.InPure
 }
 
-// InBasis takes a typed size to the card's basis, exactly where both are of
-// one dimension, by the card's density where they aren't; zero where neither
-// leads there.
+// InBasis converts a typed size to the card's basis, exactly where both have one
+// dimension, by the card's density where they don't; zero where neither is
+// possible.
 func InBasis(c *job.Card, size job.PackSize) decimal.Decimal {
 	to := BasisScale(c)
 	if size.Scale == unit.NoScale || size.Scale == to {

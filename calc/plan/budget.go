@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"errors"
 	"slices"
 	"sort"
@@ -33,11 +34,11 @@ type Budget struct {
 }
 
 // Last is the film once all is done; false where none was put on.
-func (b *Budget) Last() (buildup.Point, bool) {
-	if len(b.Flat) == 0 {
+func (w *Budget) Last() (buildup.Point, bool) {
+	if len(w.Flat) == 0 {
 		return buildup.Point{}, false
 	}
-	return b.Flat[len(b.Flat)-1], true
+	return w.Flat[len(w.Flat)-1], true
 }
 
 // Affordable is the coarsest grade with which a run can still be begun.
@@ -83,8 +84,8 @@ func termsOf(b *job.Buildup) buildup.Terms {
 	return t
 }
 
-// leastLeft puts what the card asks to be left at the end of the outermost
-// layer, and what the builder asks of a step where it was typed.
+// leastLeft sets what the card requires to be left at the end of the outermost
+// layer, and what the builder typed for a step.
 func (m *maker) leastLeft(steps []Step, list []buildup.Step) {
 	last, top := -1, -1
 	for i, s := range list {
@@ -114,8 +115,8 @@ func (m *maker) leastLeft(steps []Step, list []buildup.Step) {
 // surfaces; the thinnest first.
 func (b *Buildup) Budgets() []Budget { return b.plan.budgets(b.Path) }
 
-// budgets walks the film as planned, and as it was measured wherever it was. A
-// step that isn't planned says so itself, and the film over it isn't known.
+// budgets walks the film as planned, and as it was measured wherever it was. A step
+// that isn't planned says so itself, and the film over it isn't known.
 func (p *Plan) budgets(path string) []Budget {
 	return ask(p, "budgets of "+path, func(m *maker) []Budget {
 		steps, b := m.plan.layers(path), m.typedBuildup(path)
@@ -168,8 +169,8 @@ func (m *maker) walk(b *job.Buildup, planned []Step, steps []buildup.Step, surfa
 	return w, w.areas(m, b)
 }
 
-// areas parts the surface into flat and edge strips, and gives what of each is
-// expected to go through.
+// areas divides the surface into flat and edge strips, and gives how much of each
+// is expected to be sanded through.
 func (w *Budget) areas(m *maker, b *job.Buildup) error {
 	whole := m.plan.amounts(b.Path)
 	area, edges := whole.Area, whole.Edge
@@ -222,7 +223,7 @@ func (m *maker) refuseStep(path string, steps []Step, err error) {
 	var at *buildup.StepError
 	if errors.As(err, &at) && at.Step < len(steps) {
 		path = steps[at.Step].Path
-		err = firstError(at.Range, err)
+		err = cmp.Or(at.Range, err)
 	}
 	m.refuse(path, err)
 }

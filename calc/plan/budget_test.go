@@ -375,5 +375,5 @@ func TestStepsOfTheirOwn(t *testing.T) {
 	// 2 m² × 100 µm ÷ 0.95 more leave the cups, and no film comes of it
 	assert.InDelta(t, 0.2/0.95, float64((drinks.Mix.Value-base.Mix.Value)/unit.Litre), 1e-9)
 	assert.Equal(t, base.Cured.Value, drinks.Cured.Value)
-	assert.True(t, job.FindStepKind("porous").IsCoat())
+	assert.True(t, job.FindStepKind("porous").IsCoat)
 }

@@ -43,21 +43,21 @@ type Step struct {
 
 	Leaves   working.Figure[unit.Mass] // of mix: leaves the cups, at the base factors
 	FilmOnly unit.Mass                 // of that what the film takes with nothing lost
-	Learnt   *job.Learnt               // taken over from the log; nil: nothing
+	Learnt   *job.Learnt               // adopted from the log; nil: nothing
 	Progress Progress
 
 	face            face
 	sanded, sprayed []working.Figure[unit.Time] // dry, at the gun: the hours that are left
 }
 
-// face is what a step leaves for the next one to find.
+// face is the surface that a step leaves for the next one.
 type face struct {
 	isAsBefore bool                         // the face of the step before
 	texture    *material.Method             // of a coat as this lays it; nil: none is known
 	scratches  working.Figure[unit.DryFilm] // of the last grade; without a step: none are known
 }
 
-// faceBelow is the face that the step at hand finds.
+// faceBelow is the face that the current step finds.
 func (m *maker) faceBelow() face {
 	for i := len(m.below) - 1; i >= 0; i-- {
 		if f := m.below[i].face; !f.isAsBefore {
@@ -78,7 +78,7 @@ type Use struct {
 	Length working.Figure[unit.Length]
 }
 
-// Missing says that a choice has yet to be made or a figure to be typed.
+// Why a step can't be planned yet.
 var (
 	ErrNoCard  = errors.New("plan: no material chosen")
 	ErrMissing = errors.New("plan: not typed yet")
@@ -160,7 +160,7 @@ func (p *Plan) amounts(path string) Buildup {
 		}
 		out.Area, out.Edge = working.Sum(sumOfAreas, areas...), working.Sum(sumOfEdges, edges...)
 		for _, step := range m.plan.layers(path) {
-			step.apart()
+			step.detach()
 			m.step(&step, on, out.Area, out.Edge)
 			m.below = append(m.below, step)
 		}
@@ -175,8 +175,8 @@ func (p *Plan) amounts(path string) Buildup {
 	})
 }
 
-// apart copies what a step's amounts are put into.
-func (s *Step) apart() {
+// detach copies what the amounts of a step are written into.
+func (s *Step) detach() {
 	if s.Coat != nil {
 		c := *s.Coat
 		s.Coat = &c
@@ -215,15 +215,15 @@ func (m *maker) step(s *Step, on []*job.Surface, area working.Figure[unit.Area],
 	workLeft{m}.restHours(s, s.sprayed)
 }
 
-// needsCard says if the step's material is chosen and fits; if not it is
-// waited for or refused.
+// needsCard says if the step's material is chosen and fits; if not, it is waited
+// for or refused.
 func (m *maker) needsCard(s *Step, fits func(*job.Card) bool) bool {
 	switch {
 	case s.Job.Card == "":
 		m.wait(s.Path+".card", ErrNoCard)
 	case s.Card == nil || !fits(s.Card):
 		m.refuse(s.Path+".card", ErrWrong)
-	case s.Card.Unread != "": // what ships is no answer to what was typed: the card says so
+	case s.Card.Unread != "": // the figure that ships can't replace a refused one: the card says so
 	default:
 		return true
 	}

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"errors"
 
 	"shedreckoner/calc/chain"
@@ -18,7 +19,7 @@ type Coat struct {
 	Wet        working.Figure[unit.WetFilm]        // of all coats
 	Cured      working.Figure[unit.DryFilm]
 	Coats      working.Figure[unit.Factor]
-	AllCoats   working.Figure[unit.Factor]  // over all goes
+	AllCoats   working.Figure[unit.Factor]  // in all rounds
 	WetEach    working.Figure[unit.WetFilm] // what a comb should read
 	CuredEach  working.Figure[unit.DryFilm]
 	Theory     working.Figure[unit.SpreadingRate] // all coats, per litre as sold, nothing lost
@@ -31,8 +32,8 @@ type Coat struct {
 	limits coatLimits
 }
 
-// Limits gives what the wet film of one coat may be, as it is put on and as the
-// surfaces lie that get it; 0: the card has no limit.
+// Limits gives what the wet film of one coat may be, by the method and by the
+// orientation of the surfaces; 0: the card has no limit.
 func (c *Coat) Limits() (least, most unit.WetFilm) { return c.limits.least.Value, c.limits.most.Value }
 
 // ThinnerError says that thinner, with wax solution, goes past the card's limit.
@@ -71,7 +72,7 @@ var filmLeft = working.Method("films added by the coats, less what sanding and p
 func canCoat(c *job.Card) bool { return c.Kind <= material.Topcoat }
 
 func coat(m *maker, s *Step) {
-	if !m.needsCard(s, canCoat) || !m.needsTyped(s, "film", s.Job.Film.Step) {
+	if !m.needsCard(s, canCoat) || !m.needsTyped(s.Path, "film", s.Job.Film.Step) {
 		return
 	}
 	with := coater{m}
@@ -80,11 +81,11 @@ func coat(m *maker, s *Step) {
 		m.refuse(s.Path+"."+path, err)
 		return
 	}
-	if !with.goes(s, c) {
+	if !with.rounds(s, c) {
 		return
 	}
 	s.Coat, s.Known = c, true
-	if s.Job.GoTakes.Value == 0 {
+	if s.Job.RoundTakes.Value == 0 {
 		s.face.texture = s.Job.Method
 	}
 	m.askFilm(s)
@@ -110,8 +111,8 @@ func coatAmounts(m *maker, s *Step, area working.Figure[unit.Area]) {
 // the mix.
 type coater struct{ *maker }
 
-// films takes the typed film to wet and cured films and to coats. It gives the
-// field at fault with an error.
+// films works out wet and cured films and coats from the typed film. With an error
+// it gives the field at fault.
 func (m coater) films(s *Step) (*Coat, string, error) {
 	c, extraErr := &Coat{}, error(nil)
 	if c.Extra, extraErr = m.extra(s); extraErr != nil {
@@ -150,8 +151,8 @@ var allCoats = working.Of2("WFT = n × WFT_n", source.Geometry.At("equal coats")
 	[]working.Arg{working.In("n", "coats", unit.InPure, 1, 50), working.In("WFT_n", "wet film of each coat", unit.InMicrometre, 1, 20000)},
 	func(n unit.Factor, each unit.WetFilm) unit.WetFilm { return unit.WetFilm(n) * each })
 
-// coats settles how many coats of what film: typed as each or as all, with a
-// number of coats or as many as the card's largest film asks for.
+// coats settles how many coats of what film: typed for each or for all, with a
+// number of coats or as many as the card's largest film requires.
 func (m coater) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (field string, err error) {
 	limits := m.oneCoat(s)
 	c.limits = limits
@@ -164,7 +165,7 @@ func (m coater) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (fie
 		}
 		c.Coats, c.WetEach = count, typed
 		c.Wet = chain.Do2(&q, allCoats, count, typed)
-		return "film", firstError(q.Err, limits.tooThick(c.WetEach.Value, 0))
+		return "film", cmp.Or(q.Err, limits.tooThick(c.WetEach.Value, 0))
 	}
 	c.Wet = typed
 	fewest := chain.Do2(&q, film.CoatCount, typed, most)
@@ -175,19 +176,10 @@ func (m coater) coats(s *Step, c *Coat, typed working.Figure[unit.WetFilm]) (fie
 	if !hasCount {
 		return "film", q.Err
 	}
-	return "coats", firstError(q.Err, limits.tooThick(c.WetEach.Value, int(fewest.Value)))
+	return "coats", cmp.Or(q.Err, limits.tooThick(c.WetEach.Value, int(fewest.Value)))
 }
 
-func firstError(errs ...error) error {
-	for _, err := range errs {
-		if err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// amounts works out what the coats take over the area: once, and over all goes.
+// amounts works out what the coats take over the area: once, and in all rounds.
 func (m coater) amounts(s *Step, c *Coat, once, area working.Figure[unit.Area]) error {
 	var q chain.Run
 	swallowed := s.Job.Swallowed
@@ -199,7 +191,7 @@ func (m coater) amounts(s *Step, c *Coat, once, area working.Figure[unit.Area]) 
 	s.Leaves = chain.Do2(&q, film.Weight, c.Mix, density)
 	s.FilmOnly = s.Leaves.Value * unit.Mass(1-s.Job.Method.Loss.Value) * unit.Mass(c.Wet.Value/(c.Wet.Value+swallowed.Value))
 	work := cupWorkOf(s.Card, s.Job.Method, c.WetEach, density)
-	work.need, work.goes, work.area = s.Leaves, c.AllCoats, once
+	work.need, work.times, work.area = s.Leaves, c.AllCoats, once
 	s.Cups = work.inCups(&q)
 	c.Product = chain.Do2(&q, film.AsSold, chain.Do2(&q, VolumeOf, s.Cups.Mixed, density), c.Extra)
 	mass := chain.Do2(&q, film.Weight, c.Product, chain.DensityOf(s.Card))
@@ -222,8 +214,8 @@ var perCoat = working.Of3("w = m ÷ (A × n)", source.Practice.At("mass for a sq
 		return unit.MassPerArea(float64(m) / (float64(a) * float64(n)))
 	})
 
-// CrossCheck is what a coat takes of its product, beside what the trade reckons
-// for it; false where the trade has no figure, or nothing is planned yet.
+// CrossCheck is what a coat takes of its product, beside the figure that the trade
+// allows for it; false where the trade has no figure, or nothing is planned yet.
 func (s *Step) CrossCheck() (takes working.Figure[unit.MassPerArea], trade material.Spec[unit.MassPerArea], known bool) {
 	if s.Coat == nil || s.Coat.PerCoat.Step == nil || s.Kind.IntoPores {
 		return takes, trade, false

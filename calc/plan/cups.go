@@ -13,8 +13,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Cups is what a step is mixed in, all coats or passes together. What stays in
-// cup and tool is counted here, once: losses don't hold it.
+// Cups is what a step is mixed in, all coats or passes together. What stays in cup
+// and tool is counted here, once: losses don't include it.
 type Cups struct {
 	Count  working.Figure[unit.Factor]
 	Spells working.Figure[unit.Factor] // stretches of work with one wet tool
@@ -24,8 +24,8 @@ type Cups struct {
 }
 
 var (
-	sittings = working.Of2("s = n × d", source.House.At("one coat or pass at a time"), source.Calculated,
-		working.In("s", "times of mixing", unit.InPure, 1, 1e6),
+	mixings = working.Of2("s = n × d", source.House.At("one coat or pass at a time"), source.Calculated,
+		working.In("s", "mixing sessions", unit.InPure, 1, 1e6),
 		[]working.Arg{
 			working.In("n", "coats or passes", unit.InPure, 1, 1000),
 			working.In("d", "days for one, since a day holds at most 200 cups", unit.InPure, 1, 1000),
@@ -34,12 +34,12 @@ var (
 
 	mixForOne = working.Of2("N = M ÷ s", source.House.At("equal shares"), source.Calculated,
 		working.In("N", "mix that must leave the cups, each time", unit.InKilogram, 0, 1e6),
-		[]working.Arg{working.In("M", "mix that must leave the cups", unit.InKilogram, 0, 1e6), working.In("s", "times of mixing", unit.InPure, 1, 1e6)},
+		[]working.Arg{working.In("M", "mix that must leave the cups", unit.InKilogram, 0, 1e6), working.In("s", "mixing sessions", unit.InPure, 1, 1e6)},
 		func(whole unit.Mass, n unit.Factor) unit.Mass { return whole / unit.Mass(n) })
 
 	allCups = working.Of2("C = s × n", source.Geometry.At("equal shares"), source.Exact,
 		working.In("C", "cups in all", unit.InPure, 0, 1e8),
-		[]working.Arg{working.In("s", "times of mixing", unit.InPure, 1, 1e6), working.In("n", "cups each time", unit.InPure, 1, cure.MaxCups)},
+		[]working.Arg{working.In("s", "mixing sessions", unit.InPure, 1, 1e6), working.In("n", "cups each time", unit.InPure, 1, cure.MaxCups)},
 		func(n, cups unit.Factor) unit.Factor { return n * cups })
 
 	roughCups = working.Of3("n = ceil(N ÷ (M − L) − 0.000000001)", source.House.At("cups of one coat or pass, the tool not filled yet"), source.Calculated,
@@ -72,8 +72,8 @@ var (
 			working.In("t", "minutes of one coat or pass", unit.InMinute, 0, 1e9),
 			working.In("d", "minutes of a spell", unit.InMinute, 5, 600),
 		},
-		func(goes unit.Factor, t, spell unit.Time) unit.Factor {
-			return goes * unit.Factor(math.Ceil(float64(t/spell)-1e-9))
+		func(coats unit.Factor, t, spell unit.Time) unit.Factor {
+			return coats * unit.Factor(math.Ceil(float64(t/spell)-1e-9))
 		})
 
 	heldInAll = working.Of2("H = s × h", source.Geometry.At("equal spells"), source.Exact,
@@ -98,39 +98,40 @@ var (
 	noSmallest = working.Given(unit.Mass(0), "smallest cup", unit.InGram, "the tool for dosing isn't looked at for the order", source.Assumption)
 )
 
-// leastMixed is under which nothing is said to stay behind: it is a dab.
+// leastMixed is the least mix of which some is counted as left behind: less is a
+// dab.
 const leastMixed = unit.Gram
 
-// cupWork is one step's work as its cups are counted: what must leave them in so
-// many coats or passes, how it goes on, and the largest cup.
+// cupWork is the work of one step for counting its cups: what must leave them in
+// how many coats or passes, how it is put on, and the largest cup.
 type cupWork struct {
 	card   *job.Card
 	method *material.Method
 	need   working.Figure[unit.Mass]
-	goes   working.Figure[unit.Factor] // coats or passes
+	times  working.Figure[unit.Factor] // coats or passes
 	area   working.Figure[unit.Area]   // of one of them
 	most   working.Figure[unit.Mass]
 	takes  working.Figure[unit.Time] // to mix one cup
 }
 
-// inCups shares out what must leave the cups in coats or passes, and each of
-// them in the fewest cups of at most the largest.
+// inCups divides what must leave the cups into coats or passes, and each of these
+// into the fewest cups no larger than the largest.
 func (w cupWork) inCups(q *chain.Run) Cups {
-	if q.Err != nil || w.need.Value/unit.Mass(w.goes.Value) < leastMixed {
+	if q.Err != nil || w.need.Value/unit.Mass(w.times.Value) < leastMixed {
 		return Cups{Mixed: w.need}
 	}
 	wall := w.wall()
-	each := chain.Do2(q, mixForOne, w.need, w.goes)
+	each := chain.Do2(q, mixForOne, w.need, w.times)
 	rough := chain.Do3(q, roughCups, each, w.most, wall)
 	takes := chain.Do4(q, timeOfCoat, w.area, chain.OfMethod(w.method, w.method.Speed, "spreading speed", unit.InSquareMetrePerMinute), rough, w.takes)
 	spell := w.card.Chemistry.Spell()
-	c := Cups{Spells: chain.Do3(q, spellsOf, w.goes, takes, working.Given(spell.Value, "minutes of a spell", unit.InMinute, w.card.Name, spell.Mark))}
+	c := Cups{Spells: chain.Do3(q, spellsOf, w.times, takes, working.Given(spell.Value, "minutes of a spell", unit.InMinute, w.card.Name, spell.Mark))}
 	held := chain.Do2(q, heldInAll, c.Spells, chain.OfMethod(w.method, w.method.Leftover, "held by the wet tool", unit.InGram))
 	if q.Err != nil {
 		return Cups{}
 	}
 	out := working.Sum(outOfCups, w.need, held)
-	n := chain.Do2(q, sittings, w.goes, days(out.Value/unit.Mass(w.goes.Value), w.most.Value, wall.Value))
+	n := chain.Do2(q, mixings, w.times, days(out.Value/unit.Mass(w.times.Value), w.most.Value, wall.Value))
 	each = chain.Do2(q, mixForOne, out, n)
 	if q.Err != nil {
 		return Cups{}
@@ -156,8 +157,8 @@ func (w cupWork) wall() working.Figure[unit.Mass] {
 
 var noWall = working.Given(unit.Mass(0), "left on the wall of the cup", unit.InGram, "mixed on a board", source.Exact)
 
-// days is over how many days a coat is spread so that none takes more cups than
-// a day holds, nor more mix than a day's sum takes.
+// days is the number of days over which a coat is spread so that none takes more
+// cups than a day holds, nor more mix than CupsFor takes.
 func days(coat, largest, left unit.Mass) working.Figure[unit.Factor] {
 	n := 1.0
 	if fromCup := largest - unit.Gram - left; fromCup > 0 { // cups are in whole grams; if not, CupsFor says what is wrong
@@ -166,9 +167,9 @@ func days(coat, largest, left unit.Mass) working.Figure[unit.Factor] {
 	return working.Given(unit.Factor(n), "days for one coat or pass", unit.InPure, "at most 200 cups a day", source.Assumption)
 }
 
-// mixDensity is that of the product with what goes in. Styrene and wax solution
-// are so near each other that the thinner's density stands for both: every card
-// with wax takes a thinner.
+// mixDensity is the density of the product with what goes into it. Those of styrene
+// and wax solution are so close that the thinner's stands for both: every card with
+// wax takes a thinner.
 func (m coater) mixDensity(q *chain.Run, card *job.Card, extra working.Figure[unit.ByVolume]) working.Figure[unit.Density] {
 	if extra.Value == 0 {
 		return chain.DensityOf(card)

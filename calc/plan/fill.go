@@ -23,7 +23,7 @@ type Fill struct {
 	Grid      *Grid                      // of a grid of readings
 	SandedOff working.Figure[unit.Share] // off again, of what is put on
 
-	field string // where a sum that fails is said
+	field string // at which a failing sum is reported
 	putty *Putty // that it is mixed as; nil: bought filler
 }
 
@@ -51,7 +51,7 @@ func fill(m *maker, s *Step) {
 	f := &Fill{SandedOff: sanded, Left: what.left, Grid: what.grid, field: what.field, Depth: chain.Do2(&q, fairing.AppliedDepth, what.depth, sanded)}
 	f.Passes = nothingToFill
 	if f.Depth.Value > unit.Length(unit.Micrometre) {
-		f.Passes = chain.Do2(&q, fairing.Passes, f.Depth, chain.OnCard(s.Card, as2length(s.Card.PassMost), "largest pass", unit.InMillimetre))
+		f.Passes = chain.Do2(&q, fairing.Passes, f.Depth, chain.OnCard(s.Card, asLength(s.Card.PassMost), "largest pass", unit.InMillimetre))
 	}
 	f.Sanded = m.boarded(&q, f.Passes)
 	putty, whole := puttyMaker{m}.mixedAs(s)
@@ -85,8 +85,8 @@ func fillAmounts(m *maker, s *Step, area working.Figure[unit.Area]) {
 
 var nothingToFill = working.Given(unit.Factor(1), "passes", unit.InPure, "nothing to fill", source.Exact)
 
-// filler works out what the filling takes, and what of it becomes dust. Nothing
-// is bought or stays on the boat while the build-up is on no surface.
+// filler works out what the filling takes, and how much of it becomes dust. While
+// the build-up is on no surface, nothing is bought and nothing stays on the boat.
 func (m hollowReader) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnBoat bool) {
 	density := chain.DensityOf(s.Card)
 	if putty != nil {
@@ -100,7 +100,7 @@ func (m hollowReader) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnB
 	loss := chain.OfMethod(knife, knife.Loss, "loss", unit.InPercent)
 	s.Leaves = chain.Do2(q, withLoss, chain.Do2(q, film.Weight, f.Applied, density), loss)
 	work := cupWorkOf(s.Card, knife, chain.As[unit.WetFilm](chain.Do2(q, onePass, f.Depth, f.Passes)), density)
-	work.need, work.goes, work.area = s.Leaves, f.Passes, chain.Do2(q, areaFilled, f.Applied, f.Depth)
+	work.need, work.times, work.area = s.Leaves, f.Passes, chain.Do2(q, areaFilled, f.Applied, f.Depth)
 	s.Cups = work.inCups(q)
 	if mass := s.Cups.Mixed; putty != nil {
 		putty.uses(q, s, m.card, mass)
@@ -124,18 +124,9 @@ var (
 		func(v unit.Volume, depth unit.Length) unit.Area { return unit.Area(float64(v) / float64(depth)) })
 )
 
-// as2length reads a card's pass, a film, as the depth that a fill is.
-func as2length(s material.Spec[unit.WetFilm]) material.Spec[unit.Length] {
+// asLength reads a card's pass, a film, as a depth of filler.
+func asLength(s material.Spec[unit.WetFilm]) material.Spec[unit.Length] {
 	return material.Spec[unit.Length]{Value: unit.Length(s.Value), Low: unit.Length(s.Low), High: unit.Length(s.High), Mark: s.Mark, Known: s.Known}
-}
-
-// needsTyped says if a figure was typed; if not it is waited for, unless it is
-// refused already.
-func (m *maker) needsTyped(s *Step, key string, step *working.Step) bool {
-	if step == nil && !m.isRefused(s.Path+"."+key) {
-		m.wait(s.Path+"."+key, ErrMissing)
-	}
-	return step != nil
 }
 
 func sand(m *maker, s *Step) {
@@ -143,7 +134,7 @@ func sand(m *maker, s *Step) {
 		sander{m}.runOfGrades(s)
 		return
 	}
-	if m.needsTyped(s, "taken", s.Job.Taken.Step) {
+	if m.needsTyped(s.Path, "taken", s.Job.Taken.Step) {
 		s.Taken, s.Known = s.Job.Taken, true
 	}
 }

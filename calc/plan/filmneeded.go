@@ -14,7 +14,7 @@ import (
 // FilmNeed is the film that a coat has to add for the budget to hold.
 type FilmNeed struct {
 	Step  int                          // index
-	Cured working.Figure[unit.DryFilm] // each go
+	Cured working.Figure[unit.DryFilm] // each round
 	Wet   working.Figure[unit.WetFilm]
 	Coats working.Figure[unit.Factor]
 	By    int                          // index of the step that asks for it
@@ -25,7 +25,7 @@ type FilmNeed struct {
 }
 
 // Needs is the film that coats have to add for the budget to hold as planned,
-// worked out when it is asked for.
+// worked out when asked for.
 func (b *Buildup) Needs() []FilmNeed {
 	budgets := b.Budgets()
 	for i := range budgets {
@@ -67,7 +67,7 @@ func (n *FilmNeed) inCoats(s *Step) {
 	}
 }
 
-// cracks looks if the film that the budget needs would be left too thick.
+// cracks checks if the film that the budget needs would be left too thick.
 func (n *FilmNeed) cracks(steps []buildup.Step, s *Step, terms buildup.Terms) {
 	steps = slices.Clone(steps)
 	steps[n.Step].Film.Adds = n.Cured

@@ -23,7 +23,7 @@ type Grid struct {
 	Best     working.Figure[unit.Length] // height of the datum at which it costs least
 	BestFill working.Figure[unit.Volume]
 	BestCut  working.Figure[unit.Volume]
-	Curve    []fairing.Datum // of all alike, from the least filler to the least cutting; empty: there is nothing to trade
+	Curve    []fairing.Datum // of all alike, from the least filler to the least cutting; empty: there is no trade-off
 }
 
 // ErrFewRows says that a grid has yet to get its rows.
@@ -53,8 +53,8 @@ var (
 	sumOfSpots = working.SumRule("filler left on, all places", unit.InLitre)
 )
 
-// filling is what has to be filled: the volume that stays on, and the depth of
-// the deepest place. Field is where a sum that fails is said.
+// filling is what has to be filled: the volume that stays on, and the depth of the
+// deepest place. Field is where a failing sum is reported.
 type filling struct {
 	left  working.Figure[unit.Volume] // without a step: it follows from the area
 	depth working.Figure[unit.Length]
@@ -65,7 +65,7 @@ type filling struct {
 // hollowReader works out what hollows take, by how they were measured.
 type hollowReader struct{ *maker }
 
-// filling reckons what the step fills; false: it waits, or it is refused.
+// filling works out what the step fills; false: it waits, or is refused.
 func (m hollowReader) filling(q *chain.Run, s *Step) (filling, bool) {
 	switch s.Job.Hollows.By {
 	case job.FillGrid:
@@ -74,7 +74,7 @@ func (m hollowReader) filling(q *chain.Run, s *Step) (filling, bool) {
 		return m.fillSpots(q, s)
 	}
 	f := filling{depth: s.Job.Thickness, field: "thickness"}
-	if !m.needsTyped(s, "thickness", s.Job.Thickness.Step) {
+	if !m.needsTyped(s.Path, "thickness", s.Job.Thickness.Step) {
 		return f, false
 	}
 	m.ask(s.Path+".thickness", passBand, float64(s.Job.Thickness.Value))
@@ -101,7 +101,7 @@ func (m hollowReader) fillGrid(q *chain.Run, s *Step) (filling, bool) {
 	return f, m.trade(q, s, g, grid)
 }
 
-// trade looks for the datum at which filler and cutting cost least.
+// trade finds the datum at which filler and cutting cost least.
 func (m hollowReader) trade(q *chain.Run, s *Step, g *Grid, grid *fairing.Grid) bool {
 	typed := s.Job.Hollows.Grid
 	cost := typedOr(typed.CutCost, material.CutCost, "a litre cut costs as much as litres filled", unit.InPure)
@@ -131,14 +131,14 @@ func (m hollowReader) trade(q *chain.Run, s *Step, g *Grid, grid *fairing.Grid) 
 	return err == nil
 }
 
-// curvePoints is how finely the trade is drawn.
+// curvePoints is how finely the trade-off is drawn.
 const curvePoints = 25
 
 // readGrid reads the rows; false: some are missing or can't be read.
 func (m hollowReader) readGrid(s *Step) (*fairing.Grid, bool) {
 	typed := s.Job.Hollows.Grid
-	ok := m.needsTyped(s, "row-gap", typed.RowGap.Step)
-	ok = m.needsTyped(s, "column-gap", typed.ColumnGap.Step) && ok
+	ok := m.needsTyped(s.Path, "row-gap", typed.RowGap.Step)
+	ok = m.needsTyped(s.Path, "column-gap", typed.ColumnGap.Step) && ok
 	rows := make([][]string, len(typed.Rows))
 	columns := typed.Columns
 	for i, row := range typed.Rows {
@@ -193,8 +193,8 @@ func oneWay(rows [][]string) error {
 	return bad
 }
 
-// badGrid puts an error of the readings at the rows that it is about: blanks
-// are waited for, anything else is refused.
+// badGrid reports an error of the readings at the rows that it is about: blanks are
+// waited for, anything else is refused.
 func (m hollowReader) badGrid(s *Step, err error) {
 	paths := s.Job.Hollows.Grid.RowPaths
 	var (
@@ -246,15 +246,15 @@ func (m hollowReader) fillSpots(q *chain.Run, s *Step) (filling, bool) {
 
 // spot gives the volume and the depth of one place.
 func (m hollowReader) spot(q *chain.Run, s *job.Spot) (volume working.Figure[unit.Volume], depth working.Figure[unit.Length], ok bool) {
-	ok = m.typed(s.Path, "length", s.Length.Step)
+	ok = m.needsTyped(s.Path, "length", s.Length.Step)
 	if s.Kind == job.Fillet {
-		ok = m.typed(s.Path, "radius", s.Radius.Step) && m.typed(s.Path, "angle", s.Angle.Step) && ok
+		ok = m.needsTyped(s.Path, "radius", s.Radius.Step) && m.needsTyped(s.Path, "angle", s.Angle.Step) && ok
 		if ok {
 			return chain.Do3(q, fairing.Fillet, s.Radius, s.Angle, s.Length), chain.Do2(q, filletDepth, s.Radius, s.Angle), true
 		}
 		return volume, depth, false
 	}
-	ok = m.typed(s.Path, "width", s.Width.Step) && m.typed(s.Path, "depth", s.Depth.Step) && ok
+	ok = m.needsTyped(s.Path, "width", s.Width.Step) && m.needsTyped(s.Path, "depth", s.Depth.Step) && ok
 	switch {
 	case !ok:
 	case s.Kind == job.Trough:

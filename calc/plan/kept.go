@@ -48,8 +48,8 @@ func coatsLeft(steps []Step) []working.Figure[unit.DryFilm] {
 	return figures
 }
 
-// curedDensity is that of the card; where it has none, the density as sold,
-// which is said.
+// curedDensity is that of the card; where it has none, the density as sold, named
+// as such.
 func curedDensity(s *Step) working.Figure[unit.Density] {
 	if s.Card.CuredDensity.Known {
 		return chain.OnCard(s.Card, s.Card.CuredDensity, "density once cured", unit.InKilogramPerLitre)

@@ -7,8 +7,8 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Kind is a kind of step: all that the plan does with one. What is asked of it
-// is its row in job.StepKinds. Nothing else in the house tells kinds apart.
+// Kind is a kind of step: everything that the plan does with one. Its form is a row
+// in job.StepKinds. Nothing else in the program distinguishes kinds.
 type Kind struct {
 	Key     string
 	Drawing Drawing
@@ -19,10 +19,10 @@ type Kind struct {
 	// amounts works out what the step takes over an area; nil: nothing.
 	amounts func(*maker, *Step, working.Figure[unit.Area])
 	// extras adds what goes with a step over an area: abrasives, gloves; nil: nothing.
-	extras func(*user, working.Figure[unit.Area], working.Figure[unit.Length])
+	extras func(*sundryAdder, working.Figure[unit.Area], working.Figure[unit.Length])
 	// walk is the step as the checks of a sequence and the budget see it.
 	walk func(*maker, *Step, working.Figure[unit.Share]) buildup.Step
-	// tasks takes the step apart into works that stand for themselves.
+	// tasks splits the step into separate pieces of work.
 	tasks func(*Step, unit.Area) []Task
 
 	IntoPores bool // it fills pinholes or pores: less than the card's least film will do
@@ -43,17 +43,17 @@ const (
 // Kinds is every kind of step.
 var Kinds = []*Kind{
 	coatKind("coat"),
-	{Key: "fill", Drawing: DrawnFiller, Fits: canFill, films: fill, amounts: fillAmounts, extras: (*user).fill, walk: walkFill, tasks: fillTasks},
+	{Key: "fill", Drawing: DrawnFiller, Fits: canFill, films: fill, amounts: fillAmounts, extras: (*sundryAdder).fill, walk: walkFill, tasks: fillTasks},
 	{Key: "sand", Drawing: DrawnSanded, Fresh: []job.Line{{Path: "by", Text: job.ByGrades}},
-		films: sand, amounts: work, extras: (*user).sandStep, walk: walkSand, tasks: sandTasks},
-	{Key: "polish", Drawing: DrawnPolished, Fits: canPolish, films: polish, amounts: polishAmounts, extras: (*user).polish, walk: walkPolish, tasks: polishTasks},
+		films: sand, amounts: sandAmounts, extras: (*sundryAdder).sandStep, walk: walkSand, tasks: sandTasks},
+	{Key: "polish", Drawing: DrawnPolished, Fits: canPolish, films: polish, amounts: polishAmounts, extras: (*sundryAdder).polish, walk: walkPolish, tasks: polishTasks},
 	{Key: "wash", films: wash, walk: walkWash, tasks: washTasks},
 	intoPores(coatKind("squeegee"), "knife"),
 	intoPores(coatKind("porous"), "brush"),
 }
 
 func coatKind(key string) *Kind {
-	return &Kind{Key: key, Drawing: DrawnFilm, Fits: canCoat, films: coat, amounts: coatAmounts, extras: (*user).coat, walk: walkCoat, tasks: coatTasks}
+	return &Kind{Key: key, Drawing: DrawnFilm, Fits: canCoat, films: coat, amounts: coatAmounts, extras: (*sundryAdder).coat, walk: walkCoat, tasks: coatTasks}
 }
 
 func intoPores(k *Kind, method string) *Kind {

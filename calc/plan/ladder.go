@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"errors"
 
 	"shedreckoner/calc/chain"
@@ -57,7 +58,8 @@ var (
 	noFlatten = working.Given(unit.DryFilm(0), "texture", unit.InMicrometre, "no film before it", source.Exact)
 )
 
-// sander works out what grades and polish take, and what that takes of them.
+// sander works out the film that grades and polish take, and the abrasives and
+// hours for it.
 type sander struct{ *maker }
 
 // runOfGrades plans a sanding step that is given by its grades.
@@ -76,7 +78,7 @@ func (m sander) runOfGrades(s *Step) {
 	takes := r.stages(&q)
 	r.fewest(m.maker)
 	jumps, err := sanding.Validate(grades, material.AskStep)
-	if err = firstError(q.Err, err); err != nil {
+	if err = cmp.Or(q.Err, err); err != nil {
 		m.refuse(s.Path+".grades", err)
 		return
 	}
@@ -146,7 +148,7 @@ func (m sander) flatten(q *chain.Run, s *Step) working.Figure[unit.DryFilm] {
 	return noFlatten
 }
 
-// turns puts the builder's own removals to the grades.
+// turns adds the builder's measured removals to the grades.
 func (m sander) turns(grades []sanding.Grade) []sanding.Turn {
 	list := make([]sanding.Turn, len(grades))
 	removals := m.plan.removals()
@@ -176,8 +178,7 @@ func (r *Sanding) stages(q *chain.Run) working.Figure[unit.DryFilm] {
 	return working.Sum(runTakes, takes...)
 }
 
-// fewest proposes the shortest run between the same ends, where there is a
-// shorter one.
+// fewest proposes the shortest run between the same ends, where one is shorter.
 func (r *Sanding) fewest(m *maker) {
 	if len(r.Grades) < 3 {
 		return
@@ -193,8 +194,8 @@ func (r *Sanding) fewest(m *maker) {
 	}
 }
 
-// work is what the run takes of abrasives and hours over the area.
-func work(m *maker, s *Step, area working.Figure[unit.Area]) {
+// sandAmounts works out the abrasives, hours and dust of the run over the area.
+func sandAmounts(m *maker, s *Step, area working.Figure[unit.Area]) {
 	r := s.Sand
 	if r == nil || area.Value <= 0 {
 		return
@@ -218,7 +219,7 @@ func work(m *maker, s *Step, area working.Figure[unit.Area]) {
 }
 
 // run adds the abrasives of a run by grade, and gloves for its wet hours.
-func (u *user) run(r *Sanding) {
+func (u *sundryAdder) run(r *Sanding) {
 	gloves := u.card("gloves")
 	var wet []working.Figure[unit.Time]
 	for _, stage := range r.Stages {

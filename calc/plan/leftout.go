@@ -7,7 +7,7 @@ import (
 	"shedreckoner/calc/job"
 )
 
-// LeftOut is a surface or a step that the needs are without: something of it is
+// LeftOut is a surface or step that the needs don't include: something about it is
 // refused, or has yet to be typed.
 type LeftOut struct {
 	Path      string // of the surface, or of the step
@@ -16,13 +16,13 @@ type LeftOut struct {
 	IsRefused bool   // that text can't be read or isn't possible; else it has yet to be typed
 }
 
-// WaitsError says that an amount hangs on a text that is refused.
+// WaitsError says that an amount depends on a text that is refused.
 type WaitsError struct{ LeftOut }
 
 // Error names what is waited for.
 func (e *WaitsError) Error() string { return "plan: waits for " + e.By }
 
-// LeftOut lists what the needs are without, surfaces first. A surface that gets
+// LeftOut lists what the needs don't include, surfaces first. A surface that gets
 // nothing, and a step on no surface, would add nothing.
 func (p *Plan) LeftOut() []LeftOut {
 	var list []LeftOut
@@ -31,7 +31,7 @@ func (p *Plan) LeftOut() []LeftOut {
 		if s.Buildup == "" || p.measured(s).Known {
 			continue
 		}
-		if out, found := (teller{p}).holds(s.Path); found {
+		if out, found := (noteReader{p}).waitsFor(s.Path); found {
 			out.Name = s.Name
 			list = append(list, out)
 		}
@@ -46,7 +46,7 @@ func (p *Plan) LeftOut() []LeftOut {
 			if b.Steps[n].Known {
 				continue
 			}
-			if out, found := (teller{p}).stepWaits(&b.Steps[n]); found {
+			if out, found := (noteReader{p}).stepWaits(&b.Steps[n]); found {
 				out.Name = "step " + strconv.Itoa(n+1)
 				if n := p.Job.Buildups[i].Name; n != "" {
 					out.Name += " of " + n
@@ -58,13 +58,13 @@ func (p *Plan) LeftOut() []LeftOut {
 	return list
 }
 
-// IsWithheld says if the amounts of a build-up, or with "" those of the whole
-// job, hang on a surface with a refused text.
+// IsWithheld says if the amounts of a build-up, or with "" those of the whole job,
+// depend on a surface with a refused text.
 func (p *Plan) IsWithheld(buildup string) bool {
 	for i := range p.Job.Surfaces {
 		s := &p.Job.Surfaces[i]
 		if (buildup == "" || s.Buildup == buildup) && !p.measured(s).Known {
-			if out, found := (teller{p}).holds(s.Path); found && out.IsRefused {
+			if out, found := (noteReader{p}).waitsFor(s.Path); found && out.IsRefused {
 				return true
 			}
 		}
@@ -76,8 +76,8 @@ func isUsed(p *Plan, buildup string) bool {
 	return slices.ContainsFunc(p.Job.Surfaces, func(s job.Surface) bool { return s.Buildup == buildup })
 }
 
-// holds finds what an item waits for: what is refused first.
-func (p teller) holds(item string) (LeftOut, bool) {
+// waitsFor finds what an item waits for: what is refused first.
+func (p noteReader) waitsFor(item string) (LeftOut, bool) {
 	refused, waiting := p.problemsIn(item)
 	for _, list := range []struct {
 		problems  []job.Problem
@@ -91,15 +91,15 @@ func (p teller) holds(item string) (LeftOut, bool) {
 }
 
 // stepWaits finds what a step waits for, on its card too.
-func (p teller) stepWaits(s *Step) (LeftOut, bool) {
+func (p noteReader) stepWaits(s *Step) (LeftOut, bool) {
 	if s.Card != nil && s.Card.Unread != "" {
 		return LeftOut{Path: s.Path, By: s.Card.Unread, IsRefused: true}, true
 	}
-	return p.holds(s.Path)
+	return p.waitsFor(s.Path)
 }
 
-// Withheld gives what the need of a material can't be told for: a refused text
-// on its card, or on a surface or step that takes some of it; nil: nothing.
+// Withheld gives why the need of a material isn't known: a refused text on its
+// card, or on a surface or step that takes some of it; nil: it is known.
 func (p *Plan) Withheld(card string, out []LeftOut) *WaitsError {
 	if c := p.Job.CardByKey(card); c != nil && c.Unread != "" {
 		return &WaitsError{LeftOut{Path: c.Path, Name: c.Name, By: c.Unread, IsRefused: true}}
@@ -131,8 +131,8 @@ func takes(p *Plan, item, card string) bool {
 	return false
 }
 
-// stepTakes says if a step takes some of a material: by its uses, or while it
-// isn't planned by what its card names.
+// stepTakes says if a step takes some of a material: by its uses, or while it isn't
+// planned, by what its card names.
 func stepTakes(p *Plan, s *Step, card string) bool {
 	if slices.ContainsFunc(s.Used, func(u Use) bool { return u.Card.Key == card }) {
 		return true

@@ -32,8 +32,8 @@ type logged struct {
 	opens   map[string]bool                      // cups that open a spell, by path
 }
 
-// log reads what each cup put on. Where nothing was typed of what was left over,
-// the method's usual leftover is taken, as the plan takes it.
+// log reads what each cup put on. Where what was left over wasn't typed, the
+// method's usual leftover is taken, as in the plan.
 func (p *Plan) log() *logged {
 	return ask(p, "log", func(m *maker) *logged {
 		r := &logReader{m, &logged{map[string]working.Figure[unit.Mass]{}, map[string]bool{}, map[string][]*job.Cup{}, map[string]map[string]bool{}, map[string]bool{}}}
@@ -47,25 +47,25 @@ type logReader struct {
 	out *logged
 }
 
-func (r *logReader) read(j *job.Job) {
-	r.openSpells(j.Cups)
+func (m *logReader) read(j *job.Job) {
+	m.openSpells(j.Cups)
 	for i := range j.Finished {
 		f := &j.Finished[i]
 		for _, cup := range f.Cups {
-			r.out.claimed[cup] = true
+			m.out.claimed[cup] = true
 		}
-		if r.out.done[f.Step] == nil {
-			r.out.done[f.Step] = map[string]bool{}
+		if m.out.done[f.Step] == nil {
+			m.out.done[f.Step] = map[string]bool{}
 		}
 		for _, surface := range f.Surfaces {
-			r.out.done[f.Step][surface] = true
+			m.out.done[f.Step][surface] = true
 		}
 	}
 	for i := range j.Cups {
 		c := &j.Cups[i]
-		r.out.of[c.Step] = append(r.out.of[c.Step], c)
-		if f, known := r.onFrom(c); known {
-			r.out.putOn[c.Path] = f
+		m.out.of[c.Step] = append(m.out.of[c.Step], c)
+		if f, known := m.onFrom(c); known {
+			m.out.putOn[c.Path] = f
 		}
 	}
 }
@@ -76,7 +76,7 @@ func (m *logReader) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 	switch {
 	case c.Mixed.Step == nil || c.In == 0 && c.Left.Step == nil:
 		return working.Figure[unit.Mass]{}, false
-	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9) && m.plan.doc.Get(c.Path+".ended") == "": // nobody has weighed it back yet
+	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9) && m.plan.doc.Get(c.Path+".ended") == "": // what is left hasn't been weighed yet
 		return working.Figure[unit.Mass]{}, false
 	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9):
 		m.refuse(c.Path+".left", &job.RangeError{Field: &job.Field{Key: "left", Measure: unit.CupWeights, Max: float64(c.Mixed.Value)}, Value: float64(c.Left.Value)})
@@ -94,8 +94,8 @@ func (m *logReader) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 	return f, q.Err == nil
 }
 
-// usuallyLeft is what stays on a cup's wall, and in the tool where the cup was
-// the first that it was wetted with.
+// usuallyLeft is what stays on the wall of a cup, and in the tool where this was
+// the cup that wetted it.
 func (m *logReader) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
 	card := m.card(c.Card)
 	method, known := material.FindMethod(c.Method)

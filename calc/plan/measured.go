@@ -32,8 +32,8 @@ func measuredOn(b *job.Buildup) []string {
 	return list
 }
 
-// asMeasured puts what was measured on the surface, or on no surface in
-// particular, in the place of what was planned.
+// asMeasured replaces what was planned by what was measured on the surface, or on
+// no surface in particular.
 func (m coater) asMeasured(planned []buildup.Step, steps []Step, surface string) ([]buildup.Step, bool) {
 	list, ok := slices.Clone(planned), true
 	for i := range steps {
@@ -42,7 +42,7 @@ func (m coater) asMeasured(planned []buildup.Step, steps []Step, surface string)
 			ok = false
 		} else if len(combs) > 0 {
 			measured, err := buildup.Measure(combs)
-			if ok = ok && m.held(s.Path+".comb", err); err == nil {
+			if ok = ok && m.accepts(s.Path+".comb", err); err == nil {
 				var q chain.Run
 				measured.Mean = chain.Do2(&q, coatsAsRead, s.Coat.Coats, measured.Mean)
 				list[i].Film = list[i].Film.AsCoated(measured)
@@ -50,7 +50,7 @@ func (m coater) asMeasured(planned []buildup.Step, steps []Step, surface string)
 		}
 		if found := witnesses(s, surface); len(found) > 0 {
 			measured, err := buildup.Measure(found)
-			if ok = ok && m.held(s.Path+".witness", err); err == nil {
+			if ok = ok && m.accepts(s.Path+".witness", err); err == nil {
 				list[i].Film = list[i].Film.AsFound(measured, plannedCV(planned[:i+1]))
 			}
 		}
@@ -58,7 +58,7 @@ func (m coater) asMeasured(planned []buildup.Step, steps []Step, surface string)
 	return list, ok
 }
 
-func (m coater) held(path string, err error) bool {
+func (m coater) accepts(path string, err error) bool {
 	if err != nil && !m.isRefused(path) {
 		m.refuse(path, err)
 	}
@@ -88,7 +88,7 @@ func (m coater) combs(s *Step, surface string) (list []working.Figure[unit.DryFi
 			continue
 		}
 		read, err := s.Comb(i)
-		if !m.held(c.Path+".first-dry", err) {
+		if !m.accepts(c.Path+".first-dry", err) {
 			return nil, false
 		}
 		list = append(list, read.CuresTo)
@@ -96,17 +96,17 @@ func (m coater) combs(s *Step, surface string) (list []working.Figure[unit.DryFi
 	return list, true
 }
 
-// Comb is what a coat's comb reading says: what it lies between, wet and once
-// cured, and what is missing of the planned film. Both teeth must have been
-// typed and the coat be known. Errors: *film.CombError, *working.RangeError.
+// Comb is what a comb reading of a coat says: the films that it is between, wet and
+// once cured, and what is missing from the planned film. Both teeth must have been
+// typed, and the coat be known. Errors: *film.CombError, *working.RangeError.
 func (s *Step) Comb(at int) (film.CombReading, error) {
 	c := s.Job.Combs[at]
 	return film.Comb{LastWet: c.LastWet, FirstDry: c.FirstDry}.Read(s.Coat.WetEach, s.Coat.CuredShare)
 }
 
-// typedOnce waits for a figure that may be asked for by several surfaces.
+// typedOnce waits once for a figure that several surfaces may need.
 func (m coater) typedOnce(path, key string, step *working.Step) bool {
-	return step != nil || at(m.answer.notes.waiting, path+"."+key) == nil && m.typed(path, key, step)
+	return step != nil || at(m.answer.notes.waiting, path+"."+key) == nil && m.needsTyped(path, key, step)
 }
 
 func witnesses(s *Step, surface string) []working.Figure[unit.DryFilm] {

@@ -12,15 +12,15 @@ import (
 // measure that is known.
 type Need struct {
 	Card   *job.Card
-	Grade  sanding.Grade // of an abrasive, else 0: one is no use for the other
+	Grade  sanding.Grade // of an abrasive, else 0: one can't replace another
 	Mass   []working.Figure[unit.Mass]
 	Volume []working.Figure[unit.Volume]
 	Pieces []working.Figure[unit.Factor]
 	Length []working.Figure[unit.Length]
 }
 
-// Needs is what is left to do takes, by material, in the order in which they are
-// first needed.
+// Needs is what the work left to do takes, by material, in the order in which they
+// are first needed.
 func (p *Plan) Needs() []Need {
 	return ask(p, "needs", func(m *maker) []Need {
 		n := &needs{maker: m}

@@ -7,14 +7,14 @@ import (
 	"shedreckoner/calc/job"
 )
 
-// What a plan has to say beside its figures. Each question has its own to say,
-// so that whoever asks about a path asks no more than what lies there.
+// The notes of a plan beside its figures. Each question keeps its own, so that
+// asking about a path works out no more than what is there.
 
-// Unreadable is what can't be read as it was typed, and what no surface can be
-// measured by.
+// Unreadable is what can't be read as it was typed, and measures from which no
+// surface can be worked out.
 func (p *Plan) Unreadable() []job.Problem {
 	list := slices.Clone(p.reading.Problems)
-	for _, n := range (teller{p}).saidOf("surface") {
+	for _, n := range (noteReader{p}).at("surface") {
 		list = append(list, n.refused...)
 	}
 	return list
@@ -24,7 +24,7 @@ func (p *Plan) Unreadable() []job.Problem {
 func (p *Plan) Refused() []job.Problem {
 	return Once(p, "refused", 0, func(p *Plan) []job.Problem {
 		list := slices.Clone(p.reading.Problems)
-		for _, n := range (teller{p}).said() {
+		for _, n := range (noteReader{p}).all() {
 			list = append(list, n.refused...)
 		}
 		return list
@@ -35,18 +35,18 @@ func (p *Plan) Refused() []job.Problem {
 func (p *Plan) Waiting() []job.Problem {
 	return Once(p, "waiting", 0, func(p *Plan) []job.Problem {
 		var list []job.Problem
-		for _, n := range (teller{p}).said() {
+		for _, n := range (noteReader{p}).all() {
 			list = append(list, n.waiting...)
 		}
 		return list
 	})
 }
 
-// Asks is all that is taken but unlikely.
+// Asks is all that is unlikely but accepted.
 func (p *Plan) Asks() []Ask {
 	return Once(p, "asks", 0, func(p *Plan) []Ask {
 		var list []Ask
-		for _, n := range (teller{p}).said() {
+		for _, n := range (noteReader{p}).all() {
 			list = append(list, n.asks...)
 		}
 		return list
@@ -58,7 +58,7 @@ func (p *Plan) RefusedAt(path string) error {
 	if err := at(p.reading.Problems, path); err != nil {
 		return err
 	}
-	for _, n := range (teller{p}).saidOf(path) {
+	for _, n := range (noteReader{p}).at(path) {
 		if err := at(n.refused, path); err != nil {
 			return err
 		}
@@ -68,7 +68,7 @@ func (p *Plan) RefusedAt(path string) error {
 
 // WaitingAt gives what the path still waits for; nil: nothing.
 func (p *Plan) WaitingAt(path string) error {
-	for _, n := range (teller{p}).saidOf(path) {
+	for _, n := range (noteReader{p}).at(path) {
 		if err := at(n.waiting, path); err != nil {
 			return err
 		}
@@ -78,25 +78,25 @@ func (p *Plan) WaitingAt(path string) error {
 
 // WaitingIn lists what the fields of an item wait for.
 func (p *Plan) WaitingIn(item string) []job.Problem {
-	_, waiting := teller{p}.problemsIn(item)
+	_, waiting := noteReader{p}.problemsIn(item)
 	return waiting
 }
 
-// teller gathers what there is to say by where it is said.
-type teller struct{ *Plan }
+// noteReader gathers the notes of a plan by the path that they are about.
+type noteReader struct{ *Plan }
 
 // problemsIn lists what of an item is refused, and what it waits for.
-func (p teller) problemsIn(item string) (refused, waiting []job.Problem) {
+func (p noteReader) problemsIn(item string) (refused, waiting []job.Problem) {
 	in := func(list, from []job.Problem) []job.Problem {
 		for _, problem := range from {
-			if problem.Path == item || strings.HasPrefix(problem.Path, item+".") {
+			if job.IsAtOrUnder(problem.Path, item) {
 				list = append(list, problem)
 			}
 		}
 		return list
 	}
 	refused = in(nil, p.reading.Problems)
-	for _, n := range p.saidOf(item) {
+	for _, n := range p.at(item) {
 		refused, waiting = in(refused, n.refused), in(waiting, n.waiting)
 	}
 	return refused, waiting
@@ -104,7 +104,7 @@ func (p teller) problemsIn(item string) (refused, waiting []job.Problem) {
 
 // AskAt gives the question about the figure at the path; nil: none.
 func (p *Plan) AskAt(path string) *Ask {
-	for _, n := range (teller{p}).saidOf(path) {
+	for _, n := range (noteReader{p}).at(path) {
 		for i := range n.asks {
 			if n.asks[i].Path == path {
 				return &n.asks[i]
@@ -123,26 +123,26 @@ func at(list []job.Problem, path string) error {
 	return nil
 }
 
-// heads is where the parts of a job begin, in the order in which they are planned.
-var heads = []string{"surface", "removal", "cup", "putty", "buildup", "card", "bench", "test"}
+// parts is where the parts of a job begin, in the order in which they are planned.
+var parts = []string{"surface", "removal", "cup", "putty", "buildup", "card", "bench", "test"}
 
-// said is all that there is to say.
-func (p teller) said() []*notes {
+// all is all that there is to say.
+func (p noteReader) all() []*notes {
 	var list []*notes
-	for _, head := range heads {
-		list = append(list, p.saidOf(head)...)
+	for _, head := range parts {
+		list = append(list, p.at(head)...)
 	}
 	return list
 }
 
-// saidOf is what there is to say of a path and of what lies under it, and
+// at is what there is to say of a path and of what lies under it, and
 // perhaps of more.
-func (p teller) saidOf(path string) []*notes {
+func (p noteReader) at(path string) []*notes {
 	part := job.PartOf(path)
 	head, id, _ := strings.Cut(part, ".")
 	switch head {
 	case "surface":
-		return p.saidOfSurfaces(id)
+		return p.atSurfaces(id)
 	case "removal":
 		p.removals()
 		return p.book.notesOf("removals")
@@ -153,7 +153,7 @@ func (p teller) saidOf(path string) []*notes {
 		p.Putties()
 		return p.book.notesOf("putties")
 	case "buildup":
-		return p.saidOfBuildups(id)
+		return p.atBuildups(id)
 	case "card":
 		p.Needs()
 		typedCards(p.Plan)
@@ -168,8 +168,8 @@ func (p teller) saidOf(path string) []*notes {
 	return nil
 }
 
-// saidOfSurfaces is what there is to say of a surface; without an id, of all.
-func (p teller) saidOfSurfaces(id string) (list []*notes) {
+// atSurfaces is what there is to say of a surface; without an id, of all.
+func (p noteReader) atSurfaces(id string) (list []*notes) {
 	for i, path := 0, "surface."+id; i < len(p.Job.Surfaces); i++ {
 		if s := &p.Job.Surfaces[i]; id == "" || s.Path == path {
 			p.measured(s)
@@ -179,7 +179,7 @@ func (p teller) saidOfSurfaces(id string) (list []*notes) {
 	return list
 }
 
-func (p teller) saidOfBuildups(id string) (list []*notes) {
+func (p noteReader) atBuildups(id string) (list []*notes) {
 	for i := range p.Job.Buildups {
 		if b := &p.Job.Buildups[i]; id == "" || b.Path == "buildup."+id {
 			p.layers(b.Path)

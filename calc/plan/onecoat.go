@@ -8,10 +8,10 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// CoatLimit is which of a card's limits on one coat's wet film holds.
+// CoatLimit is one of a card's limits on the wet film of one coat.
 type CoatLimit int
 
-// The limits, from the one that holds for all that is sprayed and lies flat.
+// The limits, beginning with the one for what is sprayed lying flat.
 const (
 	MostFlat CoatLimit = iota
 	MostRolled
@@ -25,8 +25,8 @@ func (l CoatLimit) String() string {
 		"largest wet film in one coat, on a wall", "largest wet film in one coat, overhead"}[l]
 }
 
-// coatLimits is what the card allows the wet film of one coat to be, as the
-// step puts it on and as the surfaces lie that get it.
+// coatLimits is what the card allows the wet film of one coat to be, by the step's
+// method and by the orientation of its surfaces.
 type coatLimits struct {
 	least, ask, most material.Spec[unit.WetFilm]
 	limit            CoatLimit // that the most comes from
@@ -37,7 +37,7 @@ const filmSlack = unit.WetFilm(unit.Micrometre)
 
 // oneCoat gives the limits of a step's coats.
 func (m *maker) oneCoat(s *Step) coatLimits {
-	isWall, isOverhead := m.lies(s.Path)
+	isWall, isOverhead := m.orientations(s.Path)
 	return limitsOn(s.Card, !s.Job.Method.IsSpray, isWall, isOverhead)
 }
 
@@ -61,18 +61,18 @@ func MostInOneCoat(card *job.Card, isRolled bool) material.Spec[unit.WetFilm] {
 	return limitsOn(card, isRolled, false, false).most
 }
 
-// lies says if a surface that gets the step is a wall, and if one lies overhead.
-func (m *maker) lies(step string) (isWall, isOverhead bool) {
+// orientations says if a surface that gets the step is a wall, and if one lies overhead.
+func (m *maker) orientations(step string) (isWall, isOverhead bool) {
 	steps, _ := job.Split(step)
 	b, _ := job.Split(steps)
-	l := liesOf(m.plan, b)
+	l := orientationsOf(m.plan, b)
 	return l.isWall, l.isOverhead
 }
 
-type lying struct{ isWall, isOverhead bool }
+type orientations struct{ isWall, isOverhead bool }
 
-func liesOf(p *Plan, buildup string) lying {
-	return askSmall(p, "how lies "+buildup, func(m *maker) (l lying) {
+func orientationsOf(p *Plan, buildup string) orientations {
+	return askSmall(p, "how lies "+buildup, func(m *maker) (l orientations) {
 		typed := m.surfaces()
 		for i := range typed {
 			s := &typed[i]

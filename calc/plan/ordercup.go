@@ -10,7 +10,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// The cup that an order counts with is the working cup of a timed tin on a mild
+// The cup that an order is counted in is the working cup of a timed tin on a mild
 // day: the day is not known yet, and a tin is timed before the first panel.
 var (
 	mildDay = working.Given(unit.Of[unit.Temperature](22, unit.InCelsius), "temperature that an order is counted at", unit.InCelsius, "a mild day", source.Assumption)
@@ -36,7 +36,7 @@ var (
 	usualMixing     = working.Given(material.Mixing.Value, "minutes to mix", unit.InMinute, "", material.Mixing.Mark)
 )
 
-// cupWorkOf is a step's work as its cups are counted. WFT is the wet film of one
+// cupWorkOf is the work of a step for counting its cups. WFT is the wet film of one
 // coat or pass, and area what one of them covers. The largest cup is the card's
 // batch, or what can be spread in time where that is known and less.
 func cupWorkOf(card *job.Card, method *material.Method, wft working.Figure[unit.WetFilm], density working.Figure[unit.Density]) cupWork {

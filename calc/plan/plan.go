@@ -17,19 +17,19 @@ type Plan struct {
 	whole   *whole
 }
 
-// whole is what a plan puts together of its answers for whoever asks it.
+// whole is what a plan puts together from its answers.
 type whole struct {
 	plan     *Plan
 	buildups []Buildup
 	follows  map[string]followed
 }
 
-// followed is something that was worked out of a plan, and for what.
+// followed is something that was worked out from a plan, and what for.
 type followed struct{ of, value any }
 
-// Once gives what follows from a plan under a name, for whatever else it hangs on:
-// it is worked out when it is first asked for, and again only for another plan or
-// where that differs.
+// Once gives what follows from a plan under a name, and from of, whatever else it
+// depends on: it is worked out when first asked for, and again only for another
+// plan or another of.
 func Once[T any, K comparable](p *Plan, name string, of K, work func(*Plan) T) T {
 	w := p.whole
 	if f, known := w.follows[name]; known && f.of == any(of) {
@@ -52,8 +52,8 @@ func (p *Plan) Lines() []job.Line { return p.doc.Lines() }
 // Make plans the job in the document, as far as it goes.
 func Make(d job.Document) Plan { return new(Plan).Next(d) }
 
-// Next plans another document, as Make does. What this plan or one before it was
-// asked is taken over, as far as nothing differs that the answer came from.
+// Next plans another document, as Make does. Answers of this plan and of those
+// before it are kept, as long as nothing differs that they came from.
 func (p *Plan) Next(d job.Document) Plan {
 	before, b := p.reading, p.book
 	if before == nil {

@@ -62,7 +62,7 @@ var (
 
 	doneSum = working.SumRule("area done", unit.InSquareMetre)
 
-	notLearnt   = working.Given(unit.Factor(1), "used ÷ planned", unit.InPure, "nothing taken over from the log", source.Exact)
+	notLearnt   = working.Given(unit.Factor(1), "used ÷ planned", unit.InPure, "nothing adopted from the log", source.Exact)
 	nothingDone = working.Given(unit.Share(1), "share left to do", unit.InPure, "nothing logged", source.Exact)
 	noneLeft    = working.Given(unit.Mass(0), "left over", unit.InGram, "nothing known of the method", source.Assumption)
 )
@@ -81,7 +81,7 @@ func restOf[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, unit.Share, Q] {
 		func(n Q, r unit.Share) Q { return n * Q(r) })
 }
 
-// workLeft works out by the log what of a step is still to be done.
+// workLeft works out from the log how much of a step is still to be done.
 type workLeft struct{ *maker }
 
 // progress looks up in the log how far a step has come, and what is left of it.
@@ -139,12 +139,12 @@ func MethodOf(s *Step) *material.Method {
 	return s.Job.Method
 }
 
-// learntFactor is used ÷ planned as it was taken over; 1 where nothing was.
+// learntFactor is used ÷ planned as it was adopted; 1 where nothing was.
 func learntFactor(l *job.Learnt) working.Figure[unit.Factor] {
 	if l == nil {
 		return notLearnt
 	}
-	entries := working.Given(unit.Factor(l.Entries), "entries in the log", unit.InPure, "taken over by you", source.Typed)
+	entries := working.Given(unit.Factor(l.Entries), "entries in the log", unit.InPure, "adopted by you", source.Typed)
 	return working.By(order.Learning, order.Belief{Mean: l.Mean}.Factor(), entries.Step)
 }
 
@@ -177,7 +177,7 @@ func (m workLeft) rest(s *Step, u Use) Use {
 	return u
 }
 
-// restHours leaves of the hours that a step added what is still to be done.
+// restHours reduces the hours that a step added to what is still to be done.
 func (m workLeft) restHours(s *Step, hours []working.Figure[unit.Time]) {
 	for i, h := range hours {
 		if left := s.Progress.Rest; left.Step != nil && h.Step != nil {
@@ -196,10 +196,11 @@ func (p *Plan) OpenShare(s *Step, openArea, area unit.Area) float64 {
 	return min(1, float64(s.Progress.Rest.Value)*float64(area/openArea))
 }
 
-// Share is what a step was planned to put on the surfaces, at the base factors:
-// all of the mix that leaves the cups, and of that the film alone. It is false
-// for a step that puts on nothing, and while its amounts aren't known.
-func (p *Plan) Share(step string, surfaces []string) (planned, film unit.Mass, each unit.WetFilm, known bool) {
+// PlannedOn is what a step was planned to put on the surfaces, at the base factors:
+// all the mix that leaves the cups, the film's part of it, and the wet film of each
+// coat. It is false for a step that puts on nothing, and while its amounts aren't
+// known.
+func (p *Plan) PlannedOn(step string, surfaces []string) (planned, film unit.Mass, each unit.WetFilm, known bool) {
 	s, b := p.StepAt(step)
 	if s == nil || s.Leaves.Value <= 0 || b.Area.Value <= 0 {
 		return 0, 0, 0, false

@@ -90,9 +90,9 @@ func TestAStepIsTakenApartIntoItsWorks(t *testing.T) {
 		return list
 	}
 	assert.Equal(t, []plan.WorkKind{plan.LayCoat, plan.LayCoat}, kinds(planSix(t)))
-	assert.Equal(t, []plan.WorkKind{plan.LayCoat, plan.SandIt, plan.LayCoat, plan.SandIt},
+	assert.Equal(t, []plan.WorkKind{plan.LayCoat, plan.SandLayer, plan.LayCoat, plan.SandLayer},
 		kinds(planSix(t, "buildup.1.step.1.coats = 1\nbuildup.1.step.1.goes = 2\nbuildup.1.step.1.go-takes = 20 µm")))
-	assert.Equal(t, []plan.WorkKind{plan.LayFiller, plan.SandIt}, kinds(planSix(t, "buildup.1.step.1.kind = fill\nbuildup.1.step.1.card = epoxy-filler\nbuildup.1.step.1.thickness = 1 mm")))
+	assert.Equal(t, []plan.WorkKind{plan.LayFiller, plan.SandLayer}, kinds(planSix(t, "buildup.1.step.1.kind = fill\nbuildup.1.step.1.card = epoxy-filler\nbuildup.1.step.1.thickness = 1 mm")))
 	wash := planSix(t, "buildup.1.step.1.kind = wash\nbuildup.1.step.1.wait = 3 h")
 	require.Equal(t, []plan.WorkKind{plan.OtherWork}, kinds(wash))
 	step, b := wash.StepAt("buildup.1.step.1")

@@ -122,7 +122,7 @@ func (m puttyMaker) putty(p *job.Putty) Putty {
 	return out
 }
 
-// badPutty puts an error of a recipe at it: what adds to nothing is waited for.
+// badPutty reports an error of a recipe: one that adds up to nothing is waited for.
 func (m puttyMaker) badPutty(p *job.Putty, err error) {
 	if errors.Is(err, fairing.ErrNothing) {
 		m.wait(p.Path+".part", err)
@@ -131,7 +131,7 @@ func (m puttyMaker) badPutty(p *job.Putty, err error) {
 	m.refuse(p.Path+".part", err)
 }
 
-// recipe takes the parts as typed to masses; false: some wait.
+// recipe turns the parts as typed into masses; false: some wait.
 func (m puttyMaker) recipe(p *job.Putty) (r fairing.Recipe, ok bool) {
 	ok = true
 	r.Air = p.Air
@@ -144,11 +144,11 @@ func (m puttyMaker) recipe(p *job.Putty) (r fairing.Recipe, ok bool) {
 		density := typedOr(part.True, part.Kind.True, "true density of "+part.Kind.Name, unit.InKilogramPerLitre)
 		mass := part.Mass
 		if part.IsBulk {
-			ok = m.typed(part.Path, "volume", part.Volume.Step) && ok
-			bulk := typedOr(part.Bulk, part.Kind.Bulk, "density of "+part.Kind.Name+" as it lies", unit.InKilogramPerLitre)
+			ok = m.needsTyped(part.Path, "volume", part.Volume.Step) && ok
+			bulk := typedOr(part.Bulk, part.Kind.Bulk, "bulk density of "+part.Kind.Name, unit.InKilogramPerLitre)
 			mass = chain.Do2(&q, fairing.MassOf, part.Volume, bulk)
 		} else {
-			ok = m.typed(part.Path, "mass", mass.Step) && ok
+			ok = m.needsTyped(part.Path, "mass", mass.Step) && ok
 		}
 		r.Parts = append(r.Parts, fairing.Part{Kind: kindOfPart[part.Kind.Key], Mass: mass, Density: density})
 	}

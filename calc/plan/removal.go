@@ -8,11 +8,11 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Removals is the builder's own removals worked out.
+// Removals is the removals that the builder measured, worked out.
 func (p *Plan) Removals() []Removal { return p.removals().list }
 
-// ownRemovals is the builder's own removals, and the one that counts for each
-// grade: of two the later.
+// ownRemovals is the removals that the builder measured, and the one that counts
+// for each grade: of two, the later.
 type ownRemovals struct {
 	list []Removal
 	of   map[sanding.Grade]working.Figure[unit.DryFilm]
@@ -34,7 +34,7 @@ func (p *Plan) removals() ownRemovals {
 	})
 }
 
-// Removal is an own removal worked out; without a step: not yet.
+// Removal is a measured removal, worked out; Takes without a step: not yet.
 type Removal struct {
 	Path  string
 	Grade sanding.Grade
@@ -46,15 +46,15 @@ func (m *maker) removal(r *job.Removal) (own working.Figure[unit.DryFilm], ok bo
 	field := "after"
 	switch r.Way {
 	case job.Directly:
-		return r.Direct, m.typed(r.Path, "takes", r.Direct.Step)
+		return r.Direct, m.needsTyped(r.Path, "takes", r.Direct.Step)
 	case job.Gauged:
 		field = "read-after"
-		if !m.typed(r.Path, "read-before", r.ReadBefore.Step) || !m.typed(r.Path, "read-after", r.ReadAfter.Step) || !m.typed(r.Path, "gauge-step", r.GaugeStep.Step) {
+		if !m.needsTyped(r.Path, "read-before", r.ReadBefore.Step) || !m.needsTyped(r.Path, "read-after", r.ReadAfter.Step) || !m.needsTyped(r.Path, "gauge-step", r.GaugeStep.Step) {
 			return own, false
 		}
 		own, err = sanding.Gauged(r.ReadBefore, r.ReadAfter, r.GaugeStep.Value)
 	default:
-		if !m.typed(r.Path, "before", r.Before.Step) || !m.typed(r.Path, "after", r.After.Step) || !m.typed(r.Path, "area", r.Area.Step) || !m.typed(r.Path, "scale-step", r.ScaleStep.Step) {
+		if !m.needsTyped(r.Path, "before", r.Before.Step) || !m.needsTyped(r.Path, "after", r.After.Step) || !m.needsTyped(r.Path, "area", r.Area.Step) || !m.needsTyped(r.Path, "scale-step", r.ScaleStep.Step) {
 			return own, false
 		}
 		density := r.Density
@@ -70,9 +70,9 @@ func (m *maker) removal(r *job.Removal) (own working.Figure[unit.DryFilm], ok bo
 	return own, err == nil
 }
 
-// typed says if a figure of an item was typed; if not it is waited for, unless
+// needsTyped says if a figure of an item was typed; if not it is waited for, unless
 // it is refused already.
-func (m *maker) typed(path, key string, step *working.Step) bool {
+func (m *maker) needsTyped(path, key string, step *working.Step) bool {
 	if step == nil && !m.isRefused(path+"."+key) {
 		m.wait(path+"."+key, ErrMissing)
 	}

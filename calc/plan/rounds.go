@@ -10,48 +10,48 @@ import (
 
 var (
 	areaOfRounds = working.Of2("a = A × g", source.Geometry.At("repeated area"), source.Exact,
-		working.In("a", "area coated over all goes", unit.InSquareMetre, 0, 1e6),
-		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("g", "goes", unit.InPure, 1, 50)},
+		working.In("a", "area coated in all rounds", unit.InSquareMetre, 0, 1e6),
+		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("g", "rounds", unit.InPure, 1, 50)},
 		func(a unit.Area, n unit.Factor) unit.Area { return a * unit.Area(n) })
 
-	coatsOfRounds = working.Of2("N = n × g", source.Geometry.At("equal goes"), source.Exact,
-		working.In("N", "coats over all goes", unit.InPure, 1, 2500),
-		[]working.Arg{working.In("n", "coats in one go", unit.InPure, 1, 50), working.In("g", "goes", unit.InPure, 1, 50)},
-		func(n, goes unit.Factor) unit.Factor { return n * goes })
+	coatsOfRounds = working.Of2("N = n × g", source.Geometry.At("equal rounds"), source.Exact,
+		working.In("N", "coats in all rounds", unit.InPure, 1, 2500),
+		[]working.Arg{working.In("n", "coats in one round", unit.InPure, 1, 50), working.In("g", "rounds", unit.InPure, 1, 50)},
+		func(n, rounds unit.Factor) unit.Factor { return n * rounds })
 
-	filmOfRounds = working.Of3("F = g × (f − r)", source.Geometry.At("equal goes"), source.Exact,
-		working.In("F", "film added by all goes", unit.InMicrometre, 0, 1e6),
+	filmOfRounds = working.Of3("F = g × (f − r)", source.Geometry.At("equal rounds"), source.Exact,
+		working.In("F", "film added by all rounds", unit.InMicrometre, 0, 1e6),
 		[]working.Arg{
-			working.In("g", "goes", unit.InPure, 1, 50),
-			working.In("f", "film put on in one go", unit.InMicrometre, 0, 1e5),
-			working.In("r", "sanded back after each go", unit.InMicrometre, 0, 1e5),
+			working.In("g", "rounds", unit.InPure, 1, 50),
+			working.In("f", "film put on in one round", unit.InMicrometre, 0, 1e5),
+			working.In("r", "sanded back after each round", unit.InMicrometre, 0, 1e5),
 		},
 		func(n unit.Factor, f, r unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * (f - r) })
 )
 
-// GoTakesError says that each go is sanded back by more than it puts on.
-type GoTakesError struct{ Takes, Adds unit.DryFilm }
+// RoundTakesError says that each round is sanded back by more than it puts on.
+type RoundTakesError struct{ Takes, Adds unit.DryFilm }
 
 // Error names both films.
-func (e *GoTakesError) Error() string {
-	return "plan: each go takes " + unit.Write(float64(e.Takes), unit.InMicrometre, 3) + " of " + unit.Write(float64(e.Adds), unit.InMicrometre, 3)
+func (e *RoundTakesError) Error() string {
+	return "plan: each round takes " + unit.Write(float64(e.Takes), unit.InMicrometre, 3) + " of " + unit.Write(float64(e.Adds), unit.InMicrometre, 3)
 }
 
-// goes works out what a coat comes to that is done several times, sanded back
+// rounds works out what a coat comes to that is done several times, sanded back
 // in between: the film it adds, and its coats. False: it is refused.
-func (m coater) goes(s *Step, c *Coat) bool {
+func (m coater) rounds(s *Step, c *Coat) bool {
 	s.Added, c.AllCoats = c.Cured, c.Coats
-	n, takes := s.Job.Rounds, s.Job.GoTakes
+	n, takes := roundsOf(s.Job), s.Job.RoundTakes
 	if takes.Value > c.Cured.Value {
-		m.refuse(s.Path+".go-takes", &GoTakesError{takes.Value, c.Cured.Value})
+		m.refuse(s.Path+".go-takes", &RoundTakesError{takes.Value, c.Cured.Value})
 		return false
 	}
-	if n.Step == nil && takes.Step == nil {
+	if s.Job.Rounds.Step == nil && takes.Step == nil {
 		return true
 	}
 	field := ".goes"
-	if n.Step == nil {
-		n, field = inOneGo, ".film"
+	if s.Job.Rounds.Step == nil {
+		field = ".film"
 	}
 	if takes.Step == nil {
 		takes = nothingTaken
@@ -67,17 +67,21 @@ func (m coater) goes(s *Step, c *Coat) bool {
 
 // overRounds is the area that a coat goes over, each time counted.
 func overRounds(q *chain.Run, s *job.Step, area working.Figure[unit.Area]) working.Figure[unit.Area] {
-	n := s.Rounds
-	switch {
-	case n.Step == nil && s.GoTakes.Step == nil:
+	if s.Rounds.Step == nil && s.RoundTakes.Step == nil {
 		return area
-	case n.Step == nil:
-		n = inOneGo
 	}
-	return chain.Do2(q, areaOfRounds, area, n)
+	return chain.Do2(q, areaOfRounds, area, roundsOf(s))
+}
+
+// roundsOf is how many rounds a coat is done in: as typed, or one.
+func roundsOf(s *job.Step) working.Figure[unit.Factor] {
+	if s.Rounds.Step != nil {
+		return s.Rounds
+	}
+	return oneRound
 }
 
 var (
-	inOneGo      = working.Given(unit.Factor(1), "goes", unit.InPure, "not typed", source.Assumption)
-	nothingTaken = working.Given(unit.DryFilm(0), "sanded back after each go", unit.InMicrometre, "not typed", source.Assumption)
+	oneRound     = working.Given(unit.Factor(1), "rounds", unit.InPure, "not typed", source.Assumption)
+	nothingTaken = working.Given(unit.DryFilm(0), "sanded back after each round", unit.InMicrometre, "not typed", source.Assumption)
 )

@@ -7,7 +7,7 @@ import "shedreckoner/calc/working"
 var Rules = []*working.Rule{
 	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, VolumeOf.Rule,
 	filmLeft, coatLeft,
-	sittings.Rule, mixForOne.Rule, allCups.Rule, leftInAll.Rule, withLoss.Rule,
+	mixings.Rule, mixForOne.Rule, allCups.Rule, leftInAll.Rule, withLoss.Rule,
 	throughArea.Rule, coatsAsRead.Rule, placesAlike.Rule, filletDepth.Rule, deepestReading, deepestSpot, areaOfRounds.Rule, coatsOfRounds.Rule, filmOfRounds.Rule,
 	leftToDo.Rule, leftToPutOn.Rule, asLearnt.Rule, restMass.Rule, restVolume.Rule, restPieces.Rule, restLength.Rule, restTime.Rule, putOnRule.Rule,
 	roughCups.Rule, timeOfCoat.Rule, spellsOf.Rule, heldInAll.Rule, timedEarly.Rule, cupInTime.Rule, onePass.Rule, areaFilled.Rule, overCoat.Rule, perCoat.Rule,

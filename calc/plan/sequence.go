@@ -20,10 +20,11 @@ type Finding struct {
 	Surfaces []string // paths; empty: wherever the build-up goes
 }
 
-// IsRed says if the finding stands until it is fixed.
+// IsRed says if the finding stays until it is fixed.
 func (f *Finding) IsRed() bool { return f.Severity == buildup.Refuse }
 
-// noGround is the ground of a surface that hasn't said it: nothing is asked of it.
+// noGround is the ground of a surface for which none was typed: nothing is asked of
+// it.
 const noGround buildup.Ground = -1
 
 // Findings is what the checks of the sequence have to say, by step.
@@ -59,7 +60,7 @@ type sequence struct {
 	found []Finding
 }
 
-// find adds findings of a surface; what was found elsewhere too is said once.
+// find adds findings of a surface; what was found elsewhere too is reported once.
 func (s *sequence) find(list []buildup.Finding, surface string) {
 	for _, f := range list {
 		at := slices.IndexFunc(s.found, func(have Finding) bool { return have.Finding == f })
@@ -173,8 +174,8 @@ func walkCoat(m *maker, s *Step, cv working.Figure[unit.Share]) buildup.Step {
 		out.Film.Adds = s.Coat.Cured
 		out.Film.AddsCV = chain.OfMethod(s.Job.Method, shareSpec(s.Job.Method.FilmCV), "unevenness of the film, sd ÷ mean", unit.InPercent)
 	}
-	if s.Job.GoTakes.Value > 0 {
-		out.Film.Takes, out.Film.TakesCV = s.Job.GoTakes, cv
+	if s.Job.RoundTakes.Value > 0 {
+		out.Film.Takes, out.Film.TakesCV = s.Job.RoundTakes, cv
 	}
 	return out
 }
@@ -207,7 +208,7 @@ func (s *Step) taking(out buildup.Step, cv working.Figure[unit.Share]) buildup.S
 	return out
 }
 
-// sandedFiller says no more than that filler was sanded: its film isn't counted.
+// sandedFiller says only that filler was sanded: its film isn't counted.
 var sandedFiller = working.Given(unit.DryFilm(0), "film taken of the filler", unit.InMicrometre, "not counted", source.Exact)
 
 // shareSpec reads a spread that is kept as a factor.

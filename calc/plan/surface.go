@@ -48,8 +48,8 @@ func (p *Plan) measured(s *job.Surface) Surface {
 	})
 }
 
-// on lists the paths of the surfaces that get a build-up, one after another.
-func on(p *Plan, buildup string) string {
+// surfacesOn lists the paths of the surfaces that get a build-up, one after another.
+func surfacesOn(p *Plan, buildup string) string {
 	return askSmall(p, "surfaces on "+buildup, func(m *maker) string {
 		var list []string
 		for _, s := range m.surfaces() {
@@ -62,10 +62,10 @@ func on(p *Plan, buildup string) string {
 	})
 }
 
-// typedOn gives the surfaces that get a build-up, as they were typed. What they
-// say must be looked at by the part.
+// typedOn gives the surfaces that get a build-up, as they were typed. Their
+// contents must be looked at part by part.
 func (m *maker) typedOn(buildup string) []*job.Surface {
-	paths := strings.Fields(on(m.plan, buildup))
+	paths := strings.Fields(surfacesOn(m.plan, buildup))
 	list := make([]*job.Surface, 0, len(paths))
 	typed := m.surfaces()
 	for i := range typed {
@@ -99,7 +99,7 @@ func (m *maker) surface(s *job.Surface) Surface {
 	return out
 }
 
-// cutout measures a cut-out, as many as there are alike.
+// cutout measures a cut-out, times the number of such cut-outs.
 func (m *maker) cutout(c job.Part) (surface.Measured, bool) {
 	one, ok := m.measure(c)
 	if !ok {
@@ -124,7 +124,7 @@ func (m *maker) measure(p job.Part) (surface.Measured, bool) {
 	return measured, true
 }
 
-// surfaceError puts a shape's error beside the field that it is about. What is
+// surfaceError reports a shape's error at the field that it is about. What is
 // missing is waited for, the rest is refused; a text that could not be read is
 // refused already and isn't missing.
 func (m *maker) surfaceError(p job.Part, cutouts []job.Part, err error) {

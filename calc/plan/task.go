@@ -19,29 +19,28 @@ const (
 	OtherWork WorkKind = iota // what the step's kind is called
 	LayCoat                   // in hours that take its material
 	LayFiller                 // the same
-	SandIt                    // the layer is keyed for the next
-	PolishIt
-	LaunchIt // nothing to do but to have waited
+	SandLayer                 // the layer is keyed for the next
+	PolishLayer
+	Launch // nothing to do but wait
 )
 
-// Task is a work of a step that stands for itself, still to be placed on a
-// calendar.
+// Task is a separate piece of work in a step, still to be placed on a calendar.
 type Task struct {
 	Kind      WorkKind
 	Step      *Step
 	Which, Of int // coat or pass, of so many; zero: there is one
 	Takes     unit.Time
-	Wait      unit.Time // asked for by the builder before it, at 20 °C
+	Wait      unit.Time // that the builder typed before it, at 20 °C
 }
 
-// Tasks takes a step apart into the works that are left of it.
-func (step *Step) Tasks(area unit.Area) []Task {
-	if step.Progress.Rest.Step != nil {
-		area *= unit.Area(step.Progress.Rest.Value)
+// Tasks splits what is left of a step into separate pieces of work.
+func (s *Step) Tasks(area unit.Area) []Task {
+	if s.Progress.Rest.Step != nil {
+		area *= unit.Area(s.Progress.Rest.Value)
 	}
-	list := step.Kind.tasks(step, area)
+	list := s.Kind.tasks(s, area)
 	if len(list) > 0 {
-		list[0].Wait = step.Job.Wait.Value
+		list[0].Wait = s.Job.Wait.Value
 	}
 	return list
 }
@@ -61,8 +60,8 @@ func coatTasks(step *Step, area unit.Area) []Task {
 	inGo := max(1, int(step.Coat.Coats.Value))
 	for i := range n {
 		list = append(list, Task{Kind: LayCoat, Step: step, Which: i + 1, Of: n, Takes: takes})
-		if isBack := (i+1)%inGo == 0 && step.Job.GoTakes.Value > 0; isBack {
-			list = append(list, Task{Kind: SandIt, Step: step, Takes: inTime(area, material.DiscOnFilm.Value)})
+		if isBack := (i+1)%inGo == 0 && step.Job.RoundTakes.Value > 0; isBack {
+			list = append(list, Task{Kind: SandLayer, Step: step, Takes: inTime(area, material.DiscOnFilm.Value)})
 		}
 	}
 	return list
@@ -77,7 +76,7 @@ func fillTasks(step *Step, area unit.Area) []Task {
 	for i := range n {
 		list = append(list, Task{Kind: LayFiller, Step: step, Which: i + 1, Of: n, Takes: inTime(area, knife.Speed.Value) + mixing(step, n)})
 		if i < int(step.Fill.Sanded.Value) {
-			list = append(list, Task{Kind: SandIt, Step: step, Takes: inTime(area, material.BoardOnFiller.Value)})
+			list = append(list, Task{Kind: SandLayer, Step: step, Takes: inTime(area, material.BoardOnFiller.Value)})
 		}
 	}
 	return list
@@ -88,11 +87,11 @@ func sandTasks(step *Step, area unit.Area) []Task {
 	if step.Sand != nil {
 		takes = step.Sand.Hours.Value * unit.Time(restShareOf(step))
 	}
-	return []Task{{Kind: SandIt, Step: step, Takes: takes}}
+	return []Task{{Kind: SandLayer, Step: step, Takes: takes}}
 }
 
 func polishTasks(step *Step, area unit.Area) []Task {
-	return []Task{{Kind: PolishIt, Step: step, Takes: inTime(area, material.DiscOnFilm.Value)}}
+	return []Task{{Kind: PolishLayer, Step: step, Takes: inTime(area, material.DiscOnFilm.Value)}}
 }
 
 func washTasks(step *Step, _ unit.Area) []Task {

@@ -19,8 +19,8 @@ import (
 func TestEachPassOfAFillIsLaidAndSanded(t *testing.T) {
 	const fill = "surface = 1\nsurface.1.name = Keel\nsurface.1.lies = wall\nsurface.1.length = 2 m\nsurface.1.width = 1 m\nsurface.1.buildup = buildup.1\nbuildup = 1\nbuildup.1.step.1.kind = fill\nbuildup.1.step.1.card = epoxy-filler\nbuildup.1.step.1.thickness = 14 mm\n"
 	for steps, want := range map[string][]plan.WorkKind{
-		"buildup.1.step = 1": {plan.LayFiller, plan.SandIt, plan.LayFiller, plan.SandIt},
-		"buildup.1.step = 1 2\nbuildup.1.step.2.kind = sand\nbuildup.1.step.2.by = grades\nbuildup.1.step.2.first = P80\nbuildup.1.step.2.last = P120": {plan.LayFiller, plan.SandIt, plan.LayFiller},
+		"buildup.1.step = 1": {plan.LayFiller, plan.SandLayer, plan.LayFiller, plan.SandLayer},
+		"buildup.1.step = 1 2\nbuildup.1.step.2.kind = sand\nbuildup.1.step.2.by = grades\nbuildup.1.step.2.first = P80\nbuildup.1.step.2.last = P120": {plan.LayFiller, plan.SandLayer, plan.LayFiller},
 	} {
 		b := planOf(t, fill, steps).Buildups()[0]
 		assert.Equal(t, []string{"Keel"}, b.Surfaces, "the surfaces that get it, by their names")

@@ -49,14 +49,14 @@ func (m coater) extra(s *Step) (working.Figure[unit.ByVolume], error) {
 	return chain.Do2(&q, extraRule, thinner, wax), q.Err
 }
 
-// byVolume takes an addition per mass of product to one per volume.
+// byVolume converts an addition per mass of product to one per volume.
 func (m coater) byVolume(q *chain.Run, product *job.Card, key string, share working.Figure[unit.ByMass]) working.Figure[unit.ByVolume] {
 	added := m.card(key)
 	return chain.Do3(q, film.ThinnerByVolume, share, chain.DensityOf(product), chain.DensityOf(added))
 }
 
-// CheckThinner holds thinner and wax solution against a card's limit, both in
-// the limit's basis. Added is the card of the thinner; nil: there is none.
+// CheckThinner compares thinner and wax solution with a card's limit, both in the
+// limit's basis. Added is the card of the thinner; nil: there is none.
 // Errors: ErrNoThinner, *ThinnerError.
 func CheckThinner(s *job.Step, c, added *job.Card) error {
 	if s.Thinner.Value == 0 {

@@ -43,8 +43,8 @@ func (s *Sequence) Steps() [][]Setting {
 	return list
 }
 
-// Put writes the sequence into a build-up, in the place of its steps, as if it
-// had been typed.
+// Put writes the sequence into a build-up, in place of its steps, as if it had been
+// typed.
 func (s *Sequence) Put(d job.Document, buildup string) job.Document {
 	d = d.Set(buildup+".name", s.Name).Set(buildup+".ground", s.Grounds()[0])
 	list := buildup + ".step"

@@ -34,8 +34,8 @@ func (s *scheduler) inHours(w Work, from, takes unit.Time) (Work, error) {
 	return s.spend(w, from, takes, []window{{Interval: s.hours}})
 }
 
-// lay finds the first window that holds all of a coat; one that no window
-// holds is laid in parts.
+// lay finds the first window long enough for a coat; one too long for any window is
+// laid in parts.
 func (s *scheduler) lay(w Work, from, takes unit.Time) (Work, error) {
 	windows, err := s.windowsOf(w.Step.Card)
 	if err != nil {
@@ -86,7 +86,7 @@ func (s *scheduler) spend(w Work, from, takes unit.Time, windows []window) (Work
 // wholeDay is from one midnight to the next.
 var wholeDay = air.Interval{From: 0, To: unit.Day}
 
-// windowsOf is the hours of a day that take a card, inside the working hours.
+// windowsOf is the hours of a day that suit a card, within the working hours.
 func (s *scheduler) windowsOf(card *job.Card) ([]window, error) {
 	if list, known := s.windows[card]; known {
 		if len(list) == 0 {

@@ -7,7 +7,7 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Masking is when what was masked for a coat must be bare again.
+// Masking is when the masking for a coat must be off again.
 type Masking struct {
 	Off    unit.Time // from today's midnight; zero: nothing is masked, or the card doesn't say
 	IsHot  bool      // the surface gets so warm that it bakes on
@@ -16,7 +16,7 @@ type Masking struct {
 }
 
 // mask finds by when masking must be off, session by session: the coats of a step
-// until it is sanded back. It goes on with the first of them.
+// until it is sanded back. It is put on before the first of them.
 // Source: common practice, the tape's card.
 func (s *scheduler) mask() {
 	kept, isHot, known := MaskingKept(s.plan.Job.CardByKey("tape"), &s.today)
@@ -39,15 +39,16 @@ func (s *scheduler) mask() {
 				s.out.Works[before].Masking.IsLast = false
 			}
 			last[w.Step] = i
-		case plan.SandIt: // sanded back between two sessions
+		case plan.SandLayer: // sanded back between two sessions
 			delete(begun, w.Step)
 			delete(last, w.Step)
 		}
 	}
 }
 
-// MaskingKept is how long masking may stay on by the tape's card, on a day that bakes it on the less of its two figures.
-// Not known: nil, or a card that doesn't say.
+// MaskingKept is how long masking may stay on by the tape's card; on a day that
+// bakes it on, the lesser of its two figures. It isn't known for a nil card, or one
+// that doesn't say.
 // Source: common practice, the tape's card.
 func MaskingKept(tape *job.Card, today *Today) (kept unit.Time, isHot, known bool) {
 	if tape == nil || !tape.KeptOn.Known {

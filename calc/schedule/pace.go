@@ -32,8 +32,8 @@ var (
 		})
 )
 
-// longer is how many times longer than at 20 °C a wait lasts; false outside 10
-// to 30 °C, where nothing is known.
+// longer is how many times as long as at 20 °C a wait lasts; false outside 10 to 30
+// °C, where nothing is known.
 func longer(t unit.Temperature) (unit.Factor, bool) {
 	k, err := waitLonger.Of(t)
 	if err != nil {
@@ -45,9 +45,9 @@ func longer(t unit.Temperature) (unit.Factor, bool) {
 // pace is hours at 20 °C gained in an hour, for each slot of the day.
 type pace [slots]float64
 
-// paces gives the pace to open by and the pace to close by, each on its safe
-// side: under 10 °C nothing cures but windows run on; over 30 °C a cure gains
-// nothing more, and windows run out as in hot sun.
+// paces gives the pace at which windows open and the pace at which they close, each
+// on the safe side: under 10 °C nothing cures but windows run on; over 30 °C a cure
+// gets no faster, and windows run out as in hot sun.
 func paces(d air.Day, s air.Surface) (opens, closes pace) {
 	const warmest, coldest = unit.ZeroCelsius + 30, unit.ZeroCelsius + 10
 	for i := range opens {
@@ -66,8 +66,8 @@ func paces(d air.Day, s air.Surface) (opens, closes pace) {
 	return opens, closes
 }
 
-// when is the time at which a wait of so many hours at 20 °C is over, begun at
-// from; false: not within what a calendar holds.
+// when is the time at which a wait, begun at from, of the given hours at 20 °C is
+// over; false: later than a calendar holds.
 func (p *pace) when(from, hours unit.Time) (unit.Time, bool) {
 	var whole unit.Time
 	for _, gain := range p {

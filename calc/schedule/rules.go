@@ -2,5 +2,5 @@ package schedule
 
 import "shedreckoner/calc/working"
 
-// Rules is every rule that is declared here: how waits stretch with the cold.
+// Rules is every rule that is declared here: how waits lengthen in the cold.
 var Rules = []*working.Rule{waitLonger.Rule, waitShorter.Rule}

@@ -15,7 +15,7 @@ import (
 type Schedule struct {
 	Waiting []string // paths of what is yet to be typed
 	Works   []Work   // in the order of time
-	Stopped []Stop   // build-ups that don't come to their end
+	Stopped []Stop   // build-ups that can't be finished
 }
 
 // Stop is where a build-up can't go on, and why.
@@ -67,13 +67,13 @@ type Today struct {
 	Waiting []string // paths of what is yet to be typed of it
 	Known   bool     // its figures make a day
 	Day     air.Day
-	Surface air.Surface // how the part stands against the air
+	Surface air.Surface // how warm the part is beside the air
 	Hour    unit.Time   // now, from midnight
 	Unix    float64     // the same, in seconds since 1970
 }
 
 // Make puts what is left to do on a calendar, every day like today. What the log
-// says is done goes on curing since.
+// says is done has been curing since.
 func Make(p *plan.Plan, today Today) Schedule {
 	s := &scheduler{plan: p, today: today, now: today.Hour, windows: map[*job.Card][]window{}}
 	if s.out.Waiting = today.Waiting; !today.Known {
@@ -86,7 +86,7 @@ func Make(p *plan.Plan, today Today) Schedule {
 	return s.out
 }
 
-// place goes on with whatever can be begun first, until all is placed.
+// place takes whatever can begin first, until everything is placed.
 func (s *scheduler) place() {
 	var lines []*line
 	for i := range s.plan.Buildups() {
@@ -108,7 +108,7 @@ func (s *scheduler) place() {
 		}
 		s.out.Works = append(s.out.Works, next)
 		first.did(next)
-		if next.Kind != plan.LaunchIt {
+		if next.Kind != plan.Launch {
 			free = max(free, next.To)
 		}
 	}
@@ -130,7 +130,7 @@ func (l *line) did(w Work) {
 	switch w.Kind {
 	case plan.LayCoat, plan.LayFiller:
 		l.layer, l.laid, l.sanded = w.Step.Card, w.To, false
-	case plan.SandIt:
+	case plan.SandLayer:
 		l.sanded = true
 	}
 }
@@ -150,20 +150,20 @@ func (s *scheduler) line(b *plan.Buildup) *line {
 	}
 	for i := len(b.Steps) - 1; i >= 0; i-- {
 		if step := &b.Steps[i]; step.Coat != nil || step.Fill != nil {
-			l.tasks = append(l.tasks, plan.Task{Kind: plan.LaunchIt, Step: step})
+			l.tasks = append(l.tasks, plan.Task{Kind: plan.Launch, Step: step})
 			break
 		}
 	}
 	return l
 }
 
-// done takes up what the log says of a finished step.
+// done applies what the log says of a finished step.
 func (l *line) done(step *plan.Step, at unit.Time) {
 	for _, t := range step.Tasks(0) {
 		switch t.Kind {
 		case plan.LayCoat, plan.LayFiller:
 			l.layer, l.laid, l.sanded = step.Card, at, false
-		case plan.SandIt:
+		case plan.SandLayer:
 			l.sanded = true
 		}
 	}
@@ -183,8 +183,8 @@ func (s *scheduler) doneAt(step string) unit.Time {
 	return min(s.now, s.now-unit.Time(s.today.Unix-at))
 }
 
-// next is the line's next work, at the soonest; false: there is none, or it
-// can't be done, which is noted once.
+// next is the line's next work, at the soonest; false: there is none, or it can't
+// be done, which is recorded once.
 func (s *scheduler) next(l *line, free unit.Time) (Work, bool) {
 	if len(l.tasks) == 0 {
 		return Work{}, false
@@ -203,7 +203,7 @@ func (s *scheduler) work(l *line, t plan.Task, free unit.Time) (Work, error) {
 	if err != nil {
 		return w, err
 	}
-	if t.Kind == plan.LaunchIt {
+	if t.Kind == plan.Launch {
 		w.From, w.To = max(from, s.now), max(from, s.now)
 		return w, nil
 	}
@@ -217,7 +217,7 @@ func (s *scheduler) work(l *line, t plan.Task, free unit.Time) (Work, error) {
 	return s.keyed(l, w, from, t.Takes)
 }
 
-// soonest is when the layer below lets the work begin.
+// soonest is when the layer below allows the work to begin.
 func (s *scheduler) soonest(l *line, t plan.Task) (unit.Time, error) {
 	from := l.ready
 	wait := func(since, hours unit.Time) error {
@@ -232,13 +232,13 @@ func (s *scheduler) soonest(l *line, t plan.Task) (unit.Time, error) {
 		return from, err
 	}
 	return from, wait(l.laid, map[plan.WorkKind]unit.Time{
-		plan.LayCoat: l.layer.RecoatFrom.Value, plan.LayFiller: l.layer.RecoatFrom.Value, plan.SandIt: l.layer.SandFrom.Value,
-		plan.PolishIt: max(l.layer.SandFrom.Value, l.layer.PolishFrom.Value), plan.LaunchIt: l.layer.LaunchFrom.Value,
+		plan.LayCoat: l.layer.RecoatFrom.Value, plan.LayFiller: l.layer.RecoatFrom.Value, plan.SandLayer: l.layer.SandFrom.Value,
+		plan.PolishLayer: max(l.layer.SandFrom.Value, l.layer.PolishFrom.Value), plan.Launch: l.layer.LaunchFrom.Value,
 	}[t.Kind])
 }
 
-// keyed sees if a coat still falls into the window of an unsanded layer. If
-// not, that is sanded first, which takes it hard enough for that.
+// keyed checks if a coat still falls in the window of an unsanded layer. If not,
+// the layer is sanded first, once it is hard enough.
 func (s *scheduler) keyed(l *line, w Work, from, takes unit.Time) (Work, error) {
 	closed, known := unit.Time(0), l.layer.RecoatTo.Value > 0 && l.layer.Wax.Value == 0
 	if known {

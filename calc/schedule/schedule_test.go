@@ -81,7 +81,7 @@ func TestScheduleByHand(t *testing.T) {
 	check(0, plan.LayCoat, at, at+takes(flow, 1))
 	assert.InDelta(t, 18., float64(s.Works[0].StopBy/h), 1e-6, "the working day ends before dark, and no dew comes")
 	laid := at + takes(flow, 1)
-	check(1, plan.SandIt, laid+24*h, laid+27*h)
+	check(1, plan.SandLayer, laid+24*h, laid+27*h)
 	at = laid + 27*h
 	check(2, plan.LayCoat, at, at+takes(gel, 2))
 	at += takes(gel, 2) + h
@@ -89,8 +89,8 @@ func TestScheduleByHand(t *testing.T) {
 	laid = at + takes(gel, 2)
 	from := laid + 72*h // in the afternoon of the fifth day: what is left after 18:00 is done from 8:00 on the next
 	require.Greater(t, float64(from), float64(4*unit.Day+15*h))
-	check(4, plan.PolishIt, from, 5*unit.Day+8*h+3*h-(4*unit.Day+18*h-from))
-	check(5, plan.LaunchIt, laid+7*unit.Day, laid+7*unit.Day)
+	check(4, plan.PolishLayer, from, 5*unit.Day+8*h+3*h-(4*unit.Day+18*h-from))
+	check(5, plan.Launch, laid+7*unit.Day, laid+7*unit.Day)
 	assert.Equal(t, []int{0, 1, 4, 8}, s.Days())
 }
 
@@ -101,7 +101,7 @@ func TestWaitsFollowTheTemperature(t *testing.T) {
 		_, s := scheduled(t, jobtest.Doc(t, topside, still(temp)).Set("day.today.work-from", "0:00").Set("day.today.work-to", "24:00"), 10*h)
 		require.NotEmpty(t, s.Works, temp)
 		launch := s.Works[len(s.Works)-1]
-		require.Equal(t, plan.LaunchIt, launch.Kind)
+		require.Equal(t, plan.Launch, launch.Kind)
 		var laid unit.Time
 		for _, w := range s.Works {
 			if w.Kind == plan.LayCoat {
@@ -164,7 +164,7 @@ func TestScheduleGoesOnFromTheLog(t *testing.T) {
 	d := jobtest.Doc(t, topside, still("20 °C"), "done = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 928000") // 1e6 − 20 h
 	_, s := scheduled(t, d, 10*h)
 	require.NotEmpty(t, s.Works)
-	assert.Equal(t, plan.SandIt, s.Works[0].Kind)
+	assert.Equal(t, plan.SandLayer, s.Works[0].Kind)
 	assert.InDelta(t, 14., float64(s.Works[0].From/h), 1e-6)
 	_, s = scheduled(t, d.Set("done.1.at", ""), 10*h)
 	require.NotEmpty(t, s.Works)
@@ -178,7 +178,7 @@ func TestEachWorkWaitsAsTheCardSays(t *testing.T) {
 		"card.gelcoat.recoat-from = 1.25 h\ncard.gelcoat.sand-from = 1.5 h\ncard.gelcoat.polish-from = 2.5 h\ncard.gelcoat.launch-from = 3 d\ncard.gelcoat.recoat-to = 9 h")
 	d = d.Set("surface.1.area", "1 m²").Set("buildup.1.step", "3 2 4").Set("buildup.1.step.2.taken", "30 µm")
 	_, s := scheduled(t, d, 9*h)
-	kinds := []plan.WorkKind{plan.LayCoat, plan.LayCoat, plan.SandIt, plan.PolishIt, plan.LaunchIt}
+	kinds := []plan.WorkKind{plan.LayCoat, plan.LayCoat, plan.SandLayer, plan.PolishLayer, plan.Launch}
 	require.Len(t, s.Works, len(kinds))
 	laid := s.Works[1].To
 	for i, want := range []unit.Time{0, s.Works[0].To + 1.25*h, laid + 1.5*h, laid + 2.5*h, laid + 72*h} {
@@ -250,7 +250,7 @@ func TestSchedulesAreSane(t *testing.T) {
 		for _, w := range s.Works {
 			require.GreaterOrEqual(t, float64(w.To), float64(w.From))
 			require.GreaterOrEqual(t, float64(w.From), float64(now.Hour))
-			if w.Kind == plan.LaunchIt {
+			if w.Kind == plan.Launch {
 				continue
 			}
 			require.GreaterOrEqual(t, float64(w.From), float64(free)-1e-3, "seed %d: one pair of hands", seed)
@@ -279,7 +279,7 @@ func TestTwoSurfacesShareOnePairOfHands(t *testing.T) {
 	turns, last := 0, ""
 	for i, w := range s.Works {
 		for _, other := range s.Works[:i] {
-			if w.Kind != plan.LaunchIt && other.Kind != plan.LaunchIt {
+			if w.Kind != plan.Launch && other.Kind != plan.Launch {
 				require.True(t, w.From >= other.To-1e-3 || other.From >= w.To-1e-3, "%v to %v h and %v to %v h", w.From/h, w.To/h, other.From/h, other.To/h)
 			}
 		}

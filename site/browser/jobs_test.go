@@ -49,8 +49,8 @@ func openJob(s *webdriver.Session, number string) {
 func withShed(t *testing.T, s *webdriver.Session, where string) {
 	t.Helper()
 	doc, _ := newest(s)
-	shed, _ := job.Parted(doc)
-	want, _ := job.Parted(jobOf(aShed))
+	shed, _ := job.SplitShed(doc)
+	want, _ := job.SplitShed(jobOf(aShed))
 	assert.Equal(t, want.Lines(), shed.Lines(), where)
 }
 

@@ -139,7 +139,7 @@ func follow(doc job.Document, path, text string) job.Document {
 	doc = doc.Set(path, text)
 	list, _ := job.Split(item)
 	switch {
-	case key == "card" && isStepList(list) && job.FindStepKind(doc.Get(item+".kind")).IsCoat():
+	case key == "card" && isStepList(list) && job.FindStepKind(doc.Get(item+".kind")).IsCoat:
 		return usual(before, doc, item)
 	case key == surface.SideKey && before.Get(item+"."+surface.FacesKey) == surface.UsualFaces(before.Get(path)):
 		return doc.Set(item+"."+surface.FacesKey, surface.UsualFaces(text))

@@ -132,12 +132,12 @@ func catalystIn(s *State, m Message) []Effect {
 // pourText is a dose as the log keeps it: grams, then millilitres where both are known.
 func pourText(p *bench.Pour) string {
 	switch {
-	case p.Twin.Scale == unit.NoScale:
-		return p.Hero.String()
-	case p.Hero.Scale == unit.InGram:
-		return p.Hero.String() + " (" + p.Twin.String() + ")"
+	case p.Other.Scale == unit.NoScale:
+		return p.Amount.String()
+	case p.Amount.Scale == unit.InGram:
+		return p.Amount.String() + " (" + p.Other.String() + ")"
 	}
-	return p.Twin.String() + " (" + p.Hero.String() + ")"
+	return p.Other.String() + " (" + p.Amount.String() + ")"
 }
 
 // mayDose reports whether the bench is still as it was when the cup was weighed:

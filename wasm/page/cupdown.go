@@ -110,7 +110,7 @@ func (s *State) PourFor(cup string) *bench.Pour {
 	if w == nil || cup != "" && !IsTestCup(s.Doc(), cup) {
 		return s.Bench().Pour
 	}
-	p := &bench.Pour{Hero: w.Dose, Share: w.OfWhole}
+	p := &bench.Pour{Amount: w.Dose, Share: w.OfWhole}
 	if w.Dose.Scale == unit.InGram {
 		grams := decimal.NewFromFloat(unit.InGram.From(float64(w.Mass.Value))).Round(0)
 		p.Then = bench.Measured{Number: grams.Add(w.Dose.Number), Scale: unit.InGram}

@@ -19,7 +19,7 @@ const testGrams = "100 g"
 // TestWay is the timed test past the table's end; nil: none can be made now.
 func (s *State) TestWay() *bench.Way {
 	b := s.Bench()
-	ways := b.Back()
+	ways := b.Ways()
 	for i := range ways {
 		if w := &ways[i]; w.Kind == bench.ByTimedTest && w.Err == nil {
 			return w

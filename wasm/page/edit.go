@@ -52,7 +52,7 @@ func changeTo(s *State, doc job.Document, path string, more ...Effect) []Effect 
 	}
 	undo := slot.Undo
 	if n := len(undo); path != "" && path == slot.LastPath && n > 0 { // one more key in the same field
-		changes, undo = job.Joined(undo[n-1], changes), undo[:n-1]
+		changes, undo = job.JoinChanges(undo[n-1], changes), undo[:n-1]
 	}
 	undo = append(undo[:len(undo):len(undo)], changes)
 	slot.Undo = undo[max(0, len(undo)-maxUndo):]

@@ -131,7 +131,7 @@ func TestEveryBadReadingHasWords(t *testing.T) {
 		&fairing.BalloonError{Share: 0.7, Most: 0.62}, fairing.ErrNothing, plan.ErrFewRows, plan.ErrNoSpots, plan.ErrNoGrades,
 		&fairing.SplitError{}, &fairing.SplitError{Cause: fairing.CommaTwoWays, Text: "1,5"}, &fairing.CellError{Cause: fairing.Blank},
 		&fairing.CellError{Cause: fairing.MixedUnit}, &fairing.CellError{Cause: fairing.OutOfReach}, buildup.ErrNoReadings,
-		&plan.GradesError{First: 400, Last: 80}, &plan.GoTakesError{}, &job.OrderError{Before: 400, After: 320},
+		&plan.GradesError{First: 400, Last: 80}, &plan.RoundTakesError{}, &job.OrderError{Before: 400, After: 320},
 	} {
 		assert.NotEqual(t, words.Sentence(errors.New("unheard of"), nil, job.Units{}), words.Sentence(err, nil, job.Units{}), "%T", err)
 	}

@@ -145,7 +145,7 @@ func copyJob(s *State, m Message) []Effect {
 		}
 		from = slot.Doc
 	}
-	doc := job.AgainFrom(from)
+	doc := job.Repeat(from)
 	if name := doc.Get("name"); name != "" {
 		doc = doc.Set("name", name+" (copy)")
 	}
@@ -253,7 +253,7 @@ func inPlace(s *State, doc job.Document, notice string) []Effect {
 // shedNow is the shed with its stock as it is now: the cups that lowered it stay
 // with their job.
 func shedNow(s *State) job.Document {
-	shed, _ := job.Parted(s.Own.Doc)
+	shed, _ := job.SplitShed(s.Own.Doc)
 	read := s.Plan
 	if s.InDemo {
 		read = read.Next(s.Own.Doc)

@@ -88,7 +88,7 @@ func (st *tight) reloads() {
 	st.s = again
 }
 
-func shedOf(s *page.State) []job.Line { shed, _ := job.Parted(s.Doc()); return shed.Lines() }
+func shedOf(s *page.State) []job.Line { shed, _ := job.SplitShed(s.Doc()); return shed.Lines() }
 
 // A new job keeps the shed, the job before comes back as it was, and stock is
 // what was counted less what the cups of all jobs took.
@@ -123,7 +123,7 @@ func TestANewJobHasTheShedAndTheOldComesBack(t *testing.T) {
 	st.do("job-open", "1", "")
 	st.reloads()
 	d = st.s.Doc()
-	_, was := job.Parted(before)
+	_, was := job.SplitShed(before)
 	for _, l := range was.Lines() {
 		if l.Path != "surface.1.width" && l.Path != "surface.1.length" {
 			assert.Equal(t, l.Text, d.Get(l.Path), l.Path)

@@ -120,7 +120,7 @@ type Pending struct {
 
 // shareLink hands the job to the phone's share sheet as a link.
 func shareLink(s *State, m Message) []Effect {
-	text, err := Link(job.Needed(s.Doc()), s.Slot().Revision)
+	text, err := Link(job.Portable(s.Doc()), s.Slot().Revision)
 	if err != nil {
 		s.Notice = words.TooLargeForLink
 		return nil

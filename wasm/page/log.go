@@ -49,7 +49,7 @@ func finish(s *State, m Message) []Effect {
 	if n := len(step.Progress.Cups); n > 0 {
 		put("temp", s.Doc().Get(step.Progress.Cups[n-1]+".surface-temp"))
 	}
-	if planned, film, each, known := s.Plan.Share(m.Path, surfaces); known {
+	if planned, film, each, known := s.Plan.PlannedOn(m.Path, surfaces); known {
 		put("card", step.Card.Key)
 		put("method", plan.MethodOf(step).Key)
 		put("planned", gramText(planned))

@@ -39,7 +39,7 @@ func TestWhatToHeedOfAWork(t *testing.T) {
 	s := &page.State{Now: page.Moment{Date: "2026-05-09"}}
 	const hour = unit.Hour
 	at := func(w schedule.Work) []string { return words.WorkNotes(&w, s.Now.Date) }
-	assert.Empty(t, at(schedule.Work{Kind: plan.SandIt, From: 9 * hour, To: 10 * hour}))
+	assert.Empty(t, at(schedule.Work{Kind: plan.SandLayer, From: 9 * hour, To: 10 * hour}))
 	assert.Equal(t, []string{"Outside its window, which ended tomorrow, 10 May at 14:30: sand a key first."},
 		at(schedule.Work{NeedsKey: true, Closed: unit.Day + 14.5*hour}))
 	assert.Equal(t, []string{"Outside its window, which ended before today: sand a key first."}, at(schedule.Work{NeedsKey: true, Closed: -3 * hour}))

@@ -194,7 +194,7 @@ func remove(s *State, m Message) []Effect {
 	}
 	doc := s.Doc().Remove(m.Path)
 	if list == "card" {
-		doc = job.StaysGone(doc, m.Path)
+		doc = job.RetireCard(doc, m.Path)
 	}
 	effects := edit(s, doc, "", Effect{Kind: Focus, Key: "list-" + list})
 	s.Notice = words.Removed

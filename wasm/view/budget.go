@@ -144,7 +144,7 @@ func pointName(b *plan.Buildup, p buildup.Point) string {
 	if b.Steps[p.Step].Job.Rounds.Value > 1 {
 		name += words.Round(p.Round)
 	}
-	if p.IsTaking && b.Steps[p.Step].Job.Kind.IsCoat() {
+	if p.IsTaking && b.Steps[p.Step].Job.Kind.IsCoat {
 		name += words.SandedBack
 	}
 	return name

@@ -74,12 +74,12 @@ func told(reasons []error) []error {
 
 // ways is what brings a dose back, each worked out.
 func ways(s *page.State, b *bench.Bench) html {
-	if len(b.Back()) == 0 {
+	if len(b.Ways()) == 0 {
 		return nothing
 	}
 	units := s.Plan.Job.Units
 	var rows []html
-	for _, w := range b.Back() {
+	for _, w := range b.Ways() {
 		name, small := words.Way(w, units)
 		if w.Err != nil {
 			small = words.Dose(w.Err, units)
@@ -139,17 +139,17 @@ func pourOf(b *bench.Bench, pour *bench.Pour) poured {
 	if b.IsRatio {
 		return hardenerOf(b)
 	}
-	p := poured{id: "dose.grams", name: words.Catalyst, once: words.CatalystOnce, value: pour.Hero.String(), step: b.Dose.Mass.Step}
-	isVolume := pour.Hero.Scale == unit.InMillilitre
+	p := poured{id: "dose.grams", name: words.Catalyst, once: words.CatalystOnce, value: pour.Amount.String(), step: b.Dose.Mass.Step}
+	isVolume := pour.Amount.Scale == unit.InMillilitre
 	if isVolume {
 		p.id, p.step = "dose.millilitres", b.Dose.Volume.Step
 	}
 	share := unit.Write(float64(pour.Share.Value), unit.InPercent, 3)
-	if pour.Twin.Scale == unit.NoScale { // of a timed test past the table's end
+	if pour.Other.Scale == unit.NoScale { // of a timed test past the table's end
 		p.alone, p.step = words.ByMass(share), pour.Share.Step
 	} else {
-		p.twin = words.Twin(pour.Twin.String(), share)
-		p.alone = words.TwinAlone(pour.Twin.String(), !isVolume)
+		p.twin = words.Twin(pour.Other.String(), share)
+		p.alone = words.TwinAlone(pour.Other.String(), !isVolume)
 	}
 	if pour.Drops > 0 {
 		p.alone = words.Drops(unit.Number(float64(pour.Drops), 5))
@@ -163,7 +163,7 @@ func pourOf(b *bench.Bench, pour *bench.Pour) poured {
 
 // hardenerOf is part B of a fixed ratio.
 func hardenerOf(b *bench.Bench) poured {
-	p := poured{id: "part.B", name: words.Hardener, once: words.HardenerOnce, value: b.Pour.Hero.String(), twin: words.HardenerTwin(b.Weigh[0].Own.String())}
+	p := poured{id: "part.B", name: words.Hardener, once: words.HardenerOnce, value: b.Pour.Amount.String(), twin: words.HardenerTwin(b.Weigh[0].Own.String())}
 	if b.Putty != nil {
 		p.twin = words.OnTheResin(unit.Write(float64(b.Parts.A.Mass.Value), unit.InGram, 4))
 	}

@@ -46,7 +46,7 @@ func foundOf(s *page.State, cup string) []fault.Found {
 func sortedCauses(s *page.State, found []fault.Found) (borne, others, against []html) {
 	for i := range found {
 		switch f := &found[i]; {
-		case f.IsBorne():
+		case f.IsBorneOut():
 			borne = append(borne, faultItem(s, f))
 		case f.IsAgainst():
 			against = append(against, el("li", nil, el("p", nil, txt(words.FaultText(f).Cause)), hint(words.SignText(f, s.Plan.Job.Units))))
@@ -84,7 +84,7 @@ func faultItem(s *page.State, f *fault.Found) html {
 	text, units := words.FaultText(f), s.Plan.Job.Units
 	parts := []html{el("p", a("class", "what"), txt(text.Cause))}
 	switch {
-	case f.IsBorne():
+	case f.IsBorneOut():
 		parts = append(parts, el("p", a("class", "sign"), txt(words.SignText(f, units))))
 	case f.Known:
 		parts = append(parts, hint(words.SignText(f, units)+" "+words.NoCombRead))

@@ -21,7 +21,7 @@ func nextWork(s *page.State) html {
 	calendar := s.Schedule()
 	for i := range calendar.Works {
 		w := &calendar.Works[i]
-		if w.Kind == plan.LaunchIt {
+		if w.Kind == plan.Launch {
 			continue
 		}
 		name, when = words.NextWork(words.Work(w)), words.FromHour(words.Moment(w.From, s.Now.Date))

@@ -110,10 +110,10 @@ func removalItem(s *page.State, path string, at, count int) html {
 // the whole layer on any.
 func readings(s *page.State, path string, kind *job.StepKind) html {
 	var parts []html
-	if kind.IsCoat() {
+	if kind.IsCoat {
 		parts = append(parts, readingList(s, path+".comb", words.CombReadings, words.AddACombReading, "last-wet", "first-dry"))
 	}
-	if kind.HasWitnesses() {
+	if kind.HasWitnesses {
 		parts = append(parts, readingList(s, path+".witness", words.MeasuredFilmWords, words.AddAMeasuredFilm, "film"))
 	}
 	return join(parts...)

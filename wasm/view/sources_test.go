@@ -44,7 +44,7 @@ func TestEveryRuleIsOnThePageOfSources(t *testing.T) {
 			}
 			source := r.Source.String()
 			source = strings.ToUpper(source[:1]) + source[1:]
-			assert.Contains(t, text, `<p class="formula">`+set(r)+`</p><p class="source">`+source+" – "+r.Mark.String()+". Checked by: "+checks+".</p>", "%s %d", topic.Room, j)
+			assert.Contains(t, text, `<p class="formula">`+set(r)+`</p><p class="source">`+source+" – "+r.Mark.String()+". Checked by: "+checks+".</p>", "%s %d", topic.Package, j)
 		}
 	}
 	for _, d := range source.Documents {

@@ -31,7 +31,7 @@ func stepSheet(s *page.State, path string) shown {
 	if text := moreWords(s, &step, kind); text != "" {
 		parts = append(parts, setup(path+".more", text, page.Part(path, page.MorePart)))
 	}
-	if kind.HasWitnesses() {
+	if kind.HasWitnesses {
 		parts = append(parts, setup(path+".readings", readingsWords(s, path, kind), page.Part(path, page.ReadingsPart)))
 	}
 	return shown{Title: strconv.Itoa(at+1) + " " + words.StepTitle(kind, step.Card), Body: join(append(parts, itemTools(path, at, len(ids)))...), Act: act("back", "", "", words.Done)}
@@ -165,11 +165,11 @@ func readingsSheet(s *page.State, path string) shown {
 func readingsWords(s *page.State, path string, kind *job.StepKind) string {
 	combs, films := len(s.Doc().Items(path+".comb")), len(s.Doc().Items(path+".witness"))
 	switch {
-	case combs+films > 0 && kind.IsCoat():
+	case combs+films > 0 && kind.IsCoat:
 		return words.ReadingsOf(combs, films)
 	case films > 0:
 		return words.FilmsOf(films)
-	case kind.IsCoat():
+	case kind.IsCoat:
 		return words.NoReadings
 	}
 	return words.NoCombHere

@@ -84,7 +84,7 @@ func SignText(f *fault.Found, units job.Units) string {
 		words += ", as planned"
 	}
 	limit := "; should be at least "
-	if f.Sign.IsRoof {
+	if f.Sign.IsCeiling {
 		limit = "; should be at most "
 	}
 	return words + ": " + signFigure(f.Sign.Got, f.Sign.Scale, units) + limit + signFigure(f.Sign.Limit, f.Sign.Scale, units) + "."

@@ -21,7 +21,7 @@ func fairingSentence(err error, units job.Units) string {
 		grade *sanding.GradeError
 		order *job.OrderError
 		run   *plan.GradesError
-		goes  *plan.GoTakesError
+		goes  *plan.RoundTakesError
 		comb  *film.CombError
 		fine  *sanding.TooFineError
 		share *buildup.ShareError

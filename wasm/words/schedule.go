@@ -25,9 +25,9 @@ func Work(w *schedule.Work) string {
 		return Capital(card + "coat" + of)
 	case plan.LayFiller:
 		return Capital(card + "pass" + of)
-	case plan.PolishIt:
+	case plan.PolishLayer:
 		return "Polish"
-	case plan.LaunchIt:
+	case plan.Launch:
 		return "May be launched"
 	case plan.OtherWork:
 		return w.Step.Job.Kind.Name
@@ -98,7 +98,7 @@ func ScheduleStop(err error) string {
 // WorkHours writes from when to when a work goes on: "10:00–12:30", with the days
 // between where it ends on another; of the launch only from when.
 func WorkHours(w *schedule.Work) string {
-	if w.Kind == plan.LaunchIt {
+	if w.Kind == plan.Launch {
 		return "From " + clockOf(w.From)
 	}
 	to := clockOf(w.To)

@@ -64,7 +64,7 @@ var refusals = map[string]error{
 	"order.ErrUnfinished": order.ErrUnfinished,
 
 	"plan.CoatTooThickError": &plan.CoatTooThickError{},
-	"plan.GoTakesError":      &plan.GoTakesError{},
+	"plan.RoundTakesError":   &plan.RoundTakesError{},
 	"plan.GradesError":       &plan.GradesError{},
 	"plan.ThinnerError":      &plan.ThinnerError{},
 	"plan.WaitsError":        &plan.WaitsError{},

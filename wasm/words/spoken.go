@@ -33,9 +33,9 @@ func SayPour(p *bench.Pour, isPoured bool) string {
 	if isPoured {
 		text = CatalystOnce + ": "
 	}
-	text += p.Hero.String()
-	if p.Twin.Scale != unit.NoScale {
-		text += ", " + p.Twin.String()
+	text += p.Amount.String()
+	if p.Other.Scale != unit.NoScale {
+		text += ", " + p.Other.String()
 	}
 	if isPoured && p.Then.Scale != unit.NoScale {
 		text += ", the scale then shows " + p.Then.Bare()

@@ -87,8 +87,8 @@ func (r *Random) card(kind string) string {
 	}
 }
 
-// count is how many items a list gets: none of what there is one of, which has
-// a path of its own, and enough rows for the rules that need some.
+// count is how many items a list gets: none where there is only one, which has a
+// path of its own, and enough rows for the rules that need some.
 func (r *Random) count(l *job.List) int {
 	switch {
 	case l.Max == 1:
@@ -103,7 +103,7 @@ func (r *Random) count(l *job.List) int {
 	return min(r.IntN(4), l.Max)
 }
 
-// junk is what nobody can read, or can read two ways.
+// junk is what can't be read, or can be read two ways.
 var junk = []string{"abc", "1,500", "-1", "0", "1e400", "NaN", "∞", "40 km", "4 m", "5 gal", "\\n\n", " = ", strings.Repeat("9", 30),
 	"=1+1", "<script>", "3/0", "2 ft 3 kg", "'", strings.Repeat("x", 500), "\x00\xff", "½½", "--5", "1.2.3"}
 
@@ -143,8 +143,8 @@ func (r *Random) Text(f *job.Field) string {
 	return "Name & <b> \"" + strconv.Itoa(r.IntN(100)) + "\" \\ = é"
 }
 
-// usually is what most jobs have, in SI base units: a job of films drawn over
-// the whole of their range would have no plan.
+// usually is what most jobs have, in SI base units: a job with films drawn over
+// their whole range would have no plan.
 var usually = map[string][2]float64{
 	"film": {100e-6, 700e-6}, "taken": {0, 60e-6}, "thinner": {0, 0.05}, "thickness": {0.5e-3, 3e-3}, "sanded-off": {0.1, 0.5},
 }

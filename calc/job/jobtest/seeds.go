@@ -5,10 +5,10 @@ import (
 	"testing"
 )
 
-// Enough gives seeds from 0 on: at least so many, and on until more than want of
-// what the draws are for was met. A card or a kind of step more changes every
-// draw: no test may hang on what one row of seeds brings. Ten times as many that
-// still don't meet it fail the test.
+// Enough gives seeds from 0 on: at least the given number, and then more until met
+// exceeds want, met being what the draws are for. One more card or kind of step
+// changes every draw, so no test may depend on what one run of seeds brings. If ten
+// times as many don't meet it, the test fails.
 func Enough(t *testing.T, least uint64, met *int, want int) iter.Seq[uint64] {
 	return func(yield func(uint64) bool) {
 		for seed := uint64(0); seed < least || *met <= want; seed++ {

@@ -1,4 +1,4 @@
-// Package plantest names the figures of a plan, for tests that hold them against
+// Package plantest names the figures of a plan, for tests that compare them with
 // what was worked out by hand.
 package plantest
 

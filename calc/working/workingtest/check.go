@@ -66,7 +66,7 @@ func agreesAt(r *working.Rule, right string, random *rand.Rand) error {
 		n := draw(a.Min, a.Max, random)
 		values[a.Symbol], si[i] = n, a.Scale.SI(n)
 	}
-	shown, err := evaluate(right, values)
+	shown, err := Evaluate(right, values)
 	if err != nil {
 		return err
 	}

@@ -9,14 +9,9 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Evaluate computes a formula of a sheet from its cells.
-func Evaluate(formula string, cells map[string]float64) (float64, error) {
-	return evaluate(formula, cells)
-}
-
-// evaluate computes a formula's right side with the values of its symbols.
+// Evaluate computes the right side of a formula with the values of its symbols.
 // It reads + − × · ÷ / ^ ² ³, brackets, π and the functions of table funcs.
-func evaluate(expr string, values map[string]float64) (v float64, err error) {
+func Evaluate(expr string, values map[string]float64) (v float64, err error) {
 	p := &parser{values: values}
 	for _, tok := range working.Tokens(expr) {
 		if strings.TrimSpace(tok.Text) != "" {

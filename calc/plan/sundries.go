@@ -74,7 +74,7 @@ var (
 
 	sandingSum  = working.SumRule("hours of dry sanding", unit.InHour)
 	sprayingSum = working.SumRule("hours of spraying", unit.InHour)
-	oneGo       = working.Given(unit.Factor(1), "times sanded", unit.InPure, "", source.Exact)
+	sandedOnce  = working.Given(unit.Factor(1), "times sanded", unit.InPure, "", source.Exact)
 	oneEach     = working.Given(unit.Factor(1), "one for each catalyst", unit.InPure, "", source.CommonPractice)
 )
 
@@ -90,12 +90,12 @@ func spareOf(card *job.Card) working.Figure[unit.Factor] {
 	return chain.OnCard(card, card.Spare, "bought for each one needed", unit.InPure)
 }
 
-// sundries adds to a planned step what goes with it.
+// sundries adds the sundries of a planned step.
 func (m *maker) sundries(s *Step, area working.Figure[unit.Area], edge working.Figure[unit.Length]) {
 	if !s.Known || area.Value <= 0 {
 		return
 	}
-	u := &user{m: m, step: s}
+	u := &sundryAdder{m: m, step: s}
 	if s.Kind.extras != nil {
 		s.Kind.extras(u, area, edge)
 	}
@@ -104,29 +104,26 @@ func (m *maker) sundries(s *Step, area working.Figure[unit.Area], edge working.F
 	}
 }
 
-// user adds sundries to a step. The first error ends it.
-type user struct {
+// sundryAdder adds sundries to a step. The first error ends it.
+type sundryAdder struct {
 	m    *maker
 	step *Step
 	q    chain.Run
 }
 
-func (u *user) card(key string) *job.Card { return u.m.card(key) }
+func (u *sundryAdder) card(key string) *job.Card { return u.m.card(key) }
 
-func (u *user) add(use Use) {
+func (u *sundryAdder) add(use Use) {
 	if u.q.Err == nil {
 		u.step.Used = append(u.step.Used, use)
 	}
 }
 
-func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Length]) {
+func (u *sundryAdder) coat(area working.Figure[unit.Area], edge working.Figure[unit.Length]) {
 	s := u.step
 	u.cups()
 	u.eachSpell("gloves")
-	goes := s.Job.Rounds
-	if goes.Step == nil {
-		goes = inOneGo
-	}
+	rounds := roundsOf(s.Job)
 	if s.Job.Method.Tool != "" {
 		u.eachSpell(s.Job.Method.Tool)
 	}
@@ -134,21 +131,21 @@ func (u *user) coat(area working.Figure[unit.Area], edge working.Figure[unit.Len
 		u.eachSpell("filter")
 	}
 	u.clean(s.Job.Method.IsSpray)
-	if s.Job.GoTakes.Value > 0 {
-		u.sand(area, goes, material.DiscOnFilm, "machine on film", false)
+	if s.Job.RoundTakes.Value > 0 {
+		u.sand(area, rounds, material.DiscOnFilm, "machine on film", false)
 	}
 	if s.Job.IsUnderFilm {
 		film := u.card("release-film")
-		u.add(Use{Name: film.Name, Card: film, Volume: chain.Do2(&u.q, overCoat, chain.Do2(&u.q, areaOfRounds, area, goes), chain.OnCard(film, film.OverCoat, "over a coat, wet", unit.InMicrometre))})
+		u.add(Use{Name: film.Name, Card: film, Volume: chain.Do2(&u.q, overCoat, chain.Do2(&u.q, areaOfRounds, area, rounds), chain.OnCard(film, film.OverCoat, "over a coat, wet", unit.InMicrometre))})
 	}
-	u.edge("tape", edge, goes)
+	u.edge("tape", edge, rounds)
 	if s.Job.Method.IsSpray {
-		u.edge("sheeting", edge, goes)
+		u.edge("sheeting", edge, rounds)
 		u.spray(area)
 	}
 }
 
-func (u *user) fill(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+func (u *sundryAdder) fill(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
 	u.eachSpell("gloves")
 	u.clean(false)
 	if passes := u.step.Fill.Sanded; passes.Value > 0 {
@@ -156,30 +153,31 @@ func (u *user) fill(area working.Figure[unit.Area], _ working.Figure[unit.Length
 	}
 }
 
-// sandStep adds what a run of grades wears out, or one grade where none was typed.
-func (u *user) sandStep(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+// sandStep adds what a run of grades wears out, or a single grade where none was
+// typed.
+func (u *sundryAdder) sandStep(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
 	if u.step.Sand != nil {
 		u.run(u.step.Sand)
 		return
 	}
-	u.sand(area, oneGo, material.DiscOnFilm, "machine on film", false)
+	u.sand(area, sandedOnce, material.DiscOnFilm, "machine on film", false)
 }
 
-func (u *user) polish(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
+func (u *sundryAdder) polish(area working.Figure[unit.Area], _ working.Figure[unit.Length]) {
 	pad := u.card("pad")
 	u.add(Use{Name: pad.Name, Card: pad, Pieces: chain.Do2(&u.q, sanding.Sheets, area, chain.OnCard(pad, pad.OnFilm, "pads for a square metre", unit.InPure))})
 }
 
-// pieces adds so many of a card for each of so many things.
-func (u *user) pieces(key string, n working.Figure[unit.Factor], each material.Spec[unit.Factor], meaning string) {
+// pieces adds a number of pieces of a card for each of n things.
+func (u *sundryAdder) pieces(key string, n working.Figure[unit.Factor], each material.Spec[unit.Factor], meaning string) {
 	if card := u.card(key); each.Known && n.Step != nil {
 		u.add(Use{Name: card.Name, Card: card, Pieces: chain.Do2(&u.q, piecesOf, n, chain.OnCard(card, each, meaning, unit.InPure))})
 	}
 }
 
-// cups adds what the step is mixed in. What is left of polyester snaps out of
-// the cup once it is hard, and the cup is good again.
-func (u *user) cups() {
+// cups adds what the step is mixed in. What is left of polyester snaps out of the
+// cup once it is hard, and the cup is used again.
+func (u *sundryAdder) cups() {
 	each := u.card("cup").EachCup
 	if isPolyester(u.step.Card) {
 		each = u.card("cup").EachSnaps
@@ -191,12 +189,12 @@ func isPolyester(c *job.Card) bool {
 	return c.Chemistry == material.Polyester || c.Chemistry == material.VinylEster
 }
 
-func (u *user) eachSpell(key string) {
+func (u *sundryAdder) eachSpell(key string) {
 	u.pieces(key, u.step.Cups.Spells, u.card(key).EachSpell, "pieces for each spell")
 }
 
 // clean adds solvent for each spell's hands and tool, or for its gun.
-func (u *user) clean(isGun bool) {
+func (u *sundryAdder) clean(isGun bool) {
 	card := u.card("acetone")
 	each := chain.OnCard(card, card.Wash, "solvent for hands and tool, a spell", unit.InLitre)
 	if isGun {
@@ -207,14 +205,14 @@ func (u *user) clean(isGun bool) {
 	}
 }
 
-func (u *user) edge(key string, edge working.Figure[unit.Length], sessions working.Figure[unit.Factor]) {
+func (u *sundryAdder) edge(key string, edge working.Figure[unit.Length], sessions working.Figure[unit.Factor]) {
 	card := u.card(key)
 	u.add(Use{Name: card.Name, Card: card, Length: chain.Do3(&u.q, alongEdge, edge, spareOf(card), sessions)})
 }
 
-// spray notes the hours at the gun. No cartridge is a protection from a sprayed
-// two-pack topcoat: only an air-fed set is, which isn't bought by the hour.
-func (u *user) spray(area working.Figure[unit.Area]) {
+// spray notes the hours at the gun. No cartridge protects from a sprayed two-pack
+// topcoat: only an air-fed set does, and that isn't bought by the hour.
+func (u *sundryAdder) spray(area working.Figure[unit.Area]) {
 	method := u.step.Job.Method
 	t := chain.Do3(&u.q, sprayTime, area, u.step.Coat.AllCoats, chain.OfMethod(method, method.Speed, "spreading speed", unit.InSquareMetrePerMinute))
 	if u.step.Card.Chemistry != material.TwoPack && u.q.Err == nil {
@@ -223,9 +221,9 @@ func (u *user) spray(area working.Figure[unit.Area]) {
 }
 
 // sand adds abrasives of one grade, and notes the hours.
-func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Factor], speed material.Spec[unit.SpreadingSpeed], how string, onFiller bool) {
+func (u *sundryAdder) sand(area working.Figure[unit.Area], rounds working.Figure[unit.Factor], speed material.Spec[unit.SpreadingSpeed], how string, onFiller bool) {
 	disc := u.card("disc")
-	sanded := chain.Do2(&u.q, sanding.RepeatedArea, area, goes)
+	sanded := chain.Do2(&u.q, sanding.RepeatedArea, area, rounds)
 	perArea := chain.OnCard(disc, disc.OnFilm, "discs for a square metre of film", unit.InPure)
 	if onFiller {
 		perArea = chain.OnCard(disc, disc.OnFiller, "discs for a square metre of filler", unit.InPure)
@@ -237,8 +235,8 @@ func (u *user) sand(area working.Figure[unit.Area], goes working.Figure[unit.Fac
 	}
 }
 
-// boarded is how many passes of filler are sanded with what the fill itself is
-// ordered: a run of grades that comes next sands the last of them.
+// boarded is how many passes of filler are sanded with the abrasives ordered for
+// the fill itself: a run of grades that comes next sands the last of them.
 func (m *maker) boarded(q *chain.Run, passes working.Figure[unit.Factor]) working.Figure[unit.Factor] {
 	for _, next := range m.above {
 		if next.Kind.LeavesAll {
@@ -252,8 +250,8 @@ func (m *maker) boarded(q *chain.Run, passes working.Figure[unit.Factor]) workin
 	return passes
 }
 
-// grade is what a sanding is ordered in where no run of grades was typed.
-func (u *user) grade(onFiller bool) sanding.Grade {
+// grade is the grade ordered for sanding where no run of grades was typed.
+func (u *sundryAdder) grade(onFiller bool) sanding.Grade {
 	switch {
 	case u.step.Job.Sanding.Last > 0:
 		return u.step.Job.Sanding.Last
@@ -263,8 +261,8 @@ func (u *user) grade(onFiller bool) sanding.Grade {
 	return material.GradeOnFilm
 }
 
-// once adds what the whole job needs whatever its size or wears out by the hour,
-// in whole pieces.
+// once adds in whole pieces what the job needs once, whatever its size, and what it
+// wears out by the hour.
 func (n *needs) once(sanded, sprayed []working.Figure[unit.Time]) {
 	n.worn("mask", sandingSum, sanded)
 	n.worn("cartridges", sprayingSum, sprayed)
