@@ -163,7 +163,7 @@ func TestAFaultSaysIfWaitingHelps(t *testing.T) {
 	require.True(t, found)
 	assert.Contains(t, borne, "Wait: it may yet cure.")
 	assert.Contains(t, borne, "Waiting won't fix it.")
-	assert.Contains(t, borne, "Next time: Keep the surface, through the cure too, at no less than 15\u00a0°C.")
+	assert.Contains(t, borne, "Next time: keep the surface, through the cure too, at no less than 15\u00a0°C.")
 	assert.Contains(t, rest, "common practice")
 	s, _ = sent(s, tenOClock, "set", "cup.1.fault", "fish-eyes")
 	text := shownText(underSheet(s, "cup.1"), "log")

@@ -153,7 +153,7 @@ func cardPartText(s *page.State, c *job.Card, part page.CardPart) string {
 	case page.WaitsPart:
 		figures = words.Span(f("recoat-from"), f("recoat-to"))
 	case page.BuyPart:
-		figures = f("chance")
+		figures = words.EnoughOften(f("chance"))
 	}
 	return words.Capital(words.CardPartLine(part.Key, figures))
 }

@@ -56,7 +56,7 @@ const (
 	DoesNotHold       = "Doesn't hold:"
 	Check             = "Check:"
 	NothingChecked    = "Nothing to check yet."
-	NothingRed        = "nothing speaks against it."
+	NothingRed        = "nothing to put right."
 	AllLayers         = "Film left at the end, all layers"
 	AreaName          = "Area"
 	NoThinner         = "no thinner"

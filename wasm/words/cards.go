@@ -90,6 +90,14 @@ func TimedAt(time, at string) string {
 	return time + " at " + at
 }
 
+// EnoughOften is in how many jobs what is bought is enough; "" where nothing says so.
+func EnoughOften(share string) string {
+	if share == "" {
+		return ""
+	}
+	return "enough in " + share + " of jobs"
+}
+
 // ACoat is the film that one coat may have.
 func ACoat(film string) string { return film + " a coat" }
 

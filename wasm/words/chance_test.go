@@ -1,10 +1,14 @@
 package words_test
 
 import (
+	"strings"
 	"testing"
 
+	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/assert"
 
+	"shedreckoner/calc/chance"
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/words"
 )
@@ -20,4 +24,20 @@ func TestAChanceCountedInJobs(t *testing.T) {
 	for chance, want := range map[unit.Share]string{0.95: "95 of 100 such jobs", 0.999: "99 of 100 such jobs", 1: "100 of 100 such jobs"} {
 		assert.Equal(t, want, words.OfJobs(chance), "%v", chance)
 	}
+}
+
+// Packs are said as in a shop: what is sold singly is counted, not multiplied.
+func TestPacksAsInAShop(t *testing.T) {
+	pack := func(count int, size string, scale unit.Scale) chance.PackCount {
+		return chance.PackCount{Count: count, Size: job.PackSize{Amount: decimal.RequireFromString(size), Scale: scale}}
+	}
+	for want, packs := range map[string][]chance.PackCount{
+		"2 × 5 kg, 1 × 1 kg":       {pack(2, "5", unit.InKilogram), pack(1, "1", unit.InKilogram)},
+		"1 piece":                  {pack(1, "1", unit.InPure)},
+		"3 × pack of 10, 2 pieces": {pack(3, "10", unit.InPure), pack(2, "1", unit.InPure)},
+	} {
+		assert.Equal(t, want, strings.ReplaceAll(words.Packs(chance.Line{Packs: packs}), "\u00a0", " "))
+	}
+	assert.Equal(t, "by the piece, all priced", words.SoldIn([]string{"1"}, "pieces", 1))
+	assert.Equal(t, "packs of 1, 10 pieces, no price yet", words.SoldIn([]string{"1", "10"}, "pieces", 0))
 }

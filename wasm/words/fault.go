@@ -92,7 +92,7 @@ func SignText(f *fault.Found, units job.Units) string {
 
 // NextText says what avoids it next time, with its figure.
 func NextText(f *fault.Found, units job.Units) string {
-	text := "Next time: " + FaultText(f).Next
+	text := "Next time: " + lower(FaultText(f).Next)
 	if text[len(text)-1] == '.' {
 		return text
 	}

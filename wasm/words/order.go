@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
 )
 
@@ -70,6 +71,9 @@ func SoldIn(sizes []string, unit string, priced int) string {
 		return "no packs known"
 	}
 	text := "packs of " + strings.Join(sizes, ", ") + " " + unit
+	if len(sizes) == 1 && sizes[0] == "1" && unit == BareSize(material.ByPiece) {
+		text = "by the piece"
+	}
 	switch priced {
 	case 0:
 		return text + ", no price yet"

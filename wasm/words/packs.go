@@ -19,11 +19,12 @@ func Packs(line chance.Line) string {
 			scale = line.Scale
 		}
 		size := unit.WithUnit(unit.Group(p.Size.Amount.String()), scale)
-		if scale == unit.InPure {
+		switch {
+		case scale == unit.InPure && p.Size.Amount.String() == "1":
+			list = append(list, strings.ReplaceAll(Counted(p.Count, "piece", "pieces"), " ", "\u00a0"))
+			continue
+		case scale == unit.InPure:
 			size = packOf + size
-			if p.Size.Amount.String() == "1" {
-				size = "piece"
-			}
 		}
 		list = append(list, strconv.Itoa(p.Count)+"\u00a0×\u00a0"+size)
 	}
