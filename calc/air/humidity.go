@@ -83,11 +83,8 @@ var WaterInAir = working.Of2("w = 18.015 × 100 × e ÷ (8.314462618 × T)", sou
 		working.In("T", "air temperature", unit.InKelvin, 228.15, 333.15),
 	},
 	func(e unit.Pressure, t unit.Temperature) unit.Density {
-		return unit.Density(0.018015 * float64(e) / (gasConstant * float64(t)))
+		return unit.Density(0.018015 * float64(e) / (unit.GasConstant * float64(t)))
 	})
-
-// gasConstant is R in J/(mol K). Source: CODATA 2018, exact since the SI of 2019.
-const gasConstant = 8.314462618
 
 // RoundUp rounds a dew point for showing: up to the next tenth of a degree of
 // the scale, since a dew point that reads too low passes a wet surface.

@@ -36,7 +36,7 @@ var Concentration = working.Of4("c = X × M × p ÷ (8.314462618 × T)", source.
 		working.In("T", "air temperature", unit.InKelvin, 253.15, 333.15),
 	},
 	func(x unit.Share, m unit.MolarMass, p unit.Pressure, t unit.Temperature) unit.Density {
-		return unit.Density(float64(x) * float64(m) * float64(p) / (gasConstant * float64(t)))
+		return unit.Density(float64(x) * float64(m) * float64(p) / (unit.GasConstant * float64(t)))
 	})
 
 // AirFor is the fresh air that keeps a vapour at a concentration,

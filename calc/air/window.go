@@ -9,6 +9,9 @@ import (
 // Interval is a stretch of time from midnight, its end excluded.
 type Interval struct{ From, To unit.Time }
 
+// WholeDay is from one midnight to the next.
+var WholeDay = Interval{From: 0, To: unit.Day}
+
 // Window is a stretch in which material may go on: throughout it every condition
 // holds, and margin and least temperature hold through the cure that follows.
 type Window struct {
@@ -121,7 +124,7 @@ func (f Fit) holding(whole Interval, conditions ...Condition) []Interval {
 	for _, p := range pieces(f.day, f.surface, whole) {
 		held := p.Interval
 		for _, k := range conditions {
-			held = meet(held, f.heldOn(p, k))
+			held = held.Intersect(f.heldOn(p, k))
 		}
 		switch last := len(list) - 1; {
 		case held.From >= held.To:
@@ -159,14 +162,18 @@ func (f Fit) heldOn(p piece, k Condition) Interval {
 	return Interval{high, p.To}
 }
 
-func meet(a, b Interval) Interval { return Interval{max(a.From, b.From), min(a.To, b.To)} }
+// Intersect is the stretch that both intervals cover; one that ends before it begins
+// is empty.
+func (i Interval) Intersect(other Interval) Interval {
+	return Interval{max(i.From, other.From), min(i.To, other.To)}
+}
 
 // intersect gives what two lists of separate intervals have in common.
 func intersect(a, b []Interval) []Interval {
 	var list []Interval
 	for _, x := range a {
 		for _, y := range b {
-			if both := meet(x, y); both.From < both.To {
+			if both := x.Intersect(y); both.From < both.To {
 				list = append(list, both)
 			}
 		}

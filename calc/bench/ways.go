@@ -112,7 +112,7 @@ func (b rescue) openHours(asked air.Interval) []air.Interval {
 		var both []air.Interval
 		for _, w := range windows {
 			for _, o := range open {
-				both = append(both, air.Interval{From: max(w.From, o.From), To: min(w.To, o.To)})
+				both = append(both, w.Intersect(o))
 			}
 		}
 		open = both

@@ -138,9 +138,6 @@ func (b weather) surface(day air.Day) air.Surface {
 	return allowed.MeasuredAt(offset, at)
 }
 
-// today is from midnight to midnight.
-var today = air.Interval{From: 0, To: unit.Day}
-
 // fit compares this hour with what the card takes.
 func (b weather) fit(out *Air) {
 	if !out.Known {
@@ -164,7 +161,7 @@ func (b weather) fit(out *Air) {
 func (b weather) hours(a *Air) (h Hours) {
 	if table, err := chain.DoseTable(b.out.Card); err == nil {
 		least, most := table.Ends()
-		h.Dose, _ = air.SurfaceWithin(a.Day, a.Surface, least, most, today)
+		h.Dose, _ = air.SurfaceWithin(a.Day, a.Surface, least, most, air.WholeDay)
 	}
 	if !a.Known || a.Err != nil {
 		return h
@@ -172,7 +169,7 @@ func (b weather) hours(a *Air) (h Hours) {
 	fit, err := air.NewFit(a.Day, a.Surface, chain.AirLimits(b.out.Card))
 	if h.Err = err; err == nil {
 		h.Through = fit.Through(b.now.Hour)
-		h.Windows, h.Err = fit.Windows(today)
+		h.Windows, h.Err = fit.Windows(air.WholeDay)
 	}
 	return h
 }
@@ -201,7 +198,7 @@ func (b weather) cardsToday() []CardToday {
 		fit, err := air.NewFit(a.Day, a.Surface, chain.AirLimits(c))
 		entry := CardToday{Card: c, Err: err}
 		if err == nil {
-			entry.Windows, entry.Err = fit.Windows(today)
+			entry.Windows, entry.Err = fit.Windows(air.WholeDay)
 		}
 		list = append(list, entry)
 	}

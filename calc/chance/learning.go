@@ -101,9 +101,6 @@ func Learn(p *plan.Plan) Lessons {
 	return m.out
 }
 
-// knife is how filler is put on.
-var knife, _ = material.FindMethod("knife")
-
 // lessons learns from the finished work, by method and material, and from the
 // cups of unfinished work whose area was measured.
 func (m *learner) lessons() {
@@ -117,11 +114,8 @@ func (m *learner) lessons() {
 	}
 	for i := range m.plan.Job.Cups {
 		c := &m.plan.Job.Cups[i]
-		method, known := material.FindMethod(c.Method)
 		card := m.plan.Job.CardByKey(c.Card)
-		if card != nil && card.Kind == material.Filler {
-			method, known = knife, true
-		}
+		method, known := plan.MethodOfCup(c, card)
 		if known && card != nil && c.Covered.Step != nil && !m.plan.IsClaimed(c.Path) {
 			l := m.lesson(method, card)
 			l.Log = append(l.Log, m.cupEntry(c, method))

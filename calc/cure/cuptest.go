@@ -135,7 +135,7 @@ func (g Gel) Tested(tests ...CupTest) (Gel, error) {
 			return Gel{}, err
 		}
 	} else {
-		line = line.withSlope(float64(g.Energy.Mid.Value) / gasConstant)
+		line = line.withSlope(float64(g.Energy.Mid.Value) / unit.GasConstant)
 	}
 	g = g.movedTo(tests, line)
 	g.Fit, g.Energy, g.TestedAt = fit, energies, nil
@@ -182,7 +182,7 @@ func (g Gel) fault(t CupTest) (fault TestFault, isBad bool) {
 
 // fitted is the energy that the tests give, with its range over that of n.
 func (g Gel) fitted(tests []CupTest, mid line) (Fit, Range[unit.MolarEnergy], error) {
-	ea := unit.MolarEnergy(mid.slope * gasConstant)
+	ea := unit.MolarEnergy(mid.slope * unit.GasConstant)
 	if !(ea >= leastTaken && ea <= mostTaken) {
 		return 0, Range[unit.MolarEnergy]{}, &EnergyError{ea, leastTaken, mostTaken}
 	}
@@ -194,8 +194,8 @@ func (g Gel) fitted(tests []CupTest, mid line) (Fit, Range[unit.MolarEnergy], er
 	for _, n := range g.Order.ends() {
 		l := g.line(tests, n.Value)
 		off := 2 * l.slopeError()
-		low = min(low, unit.MolarEnergy((l.slope-off)*gasConstant))
-		high = max(high, unit.MolarEnergy((l.slope+off)*gasConstant))
+		low = min(low, unit.MolarEnergy((l.slope-off)*unit.GasConstant))
+		high = max(high, unit.MolarEnergy((l.slope+off)*unit.GasConstant))
 	}
 	from := steps(tests)
 	return fit, Range[unit.MolarEnergy]{

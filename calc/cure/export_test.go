@@ -9,7 +9,7 @@ import (
 // EnergyOfLine is the energy of the straight line through tests, with none of the
 // checks of a fit.
 func EnergyOfLine(g Gel, tests ...CupTest) unit.MolarEnergy {
-	return unit.MolarEnergy(g.line(tests, g.Order.Mid.Value).slope * gasConstant)
+	return unit.MolarEnergy(g.line(tests, g.Order.Mid.Value).slope * unit.GasConstant)
 }
 
 // The rules behind a dose, for the published rows.

@@ -80,10 +80,6 @@ var (
 	energy    = working.In("Ea", "activation energy", unit.InKilojoulePerMole, 10, 150)
 )
 
-// gasConstant is R in J/(mol·K). Source: CODATA 2018, exact but for the digits cut
-// off.
-const gasConstant = 8.314462618
-
 // byCatalyst is how gel time moves with catalyst.
 var byCatalyst = working.Of3("f_c = (c_ref ÷ c) ^ n", source.House.At("a power of the catalyst"), source.Assumption,
 	byCat,
@@ -106,7 +102,7 @@ var byTemperature = working.Of3("f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T
 		working.In("T_ref", "temperature of the reference point", unit.InCelsius, coldestRead, warmestRead),
 	},
 	func(ea unit.MolarEnergy, t, ref unit.Temperature) unit.Factor {
-		return unit.Factor(math.Exp(float64(ea) / gasConstant * (1/float64(t) - 1/float64(ref))))
+		return unit.Factor(math.Exp(float64(ea) / unit.GasConstant * (1/float64(t) - 1/float64(ref))))
 	})
 
 var gelOfDose = working.Of3("t = t_ref × f_c × f_T", source.JAPS102.At("and a power of the catalyst"), source.Calculated,

@@ -128,7 +128,7 @@ type maker struct {
 	above  []job.Step // the steps after it
 }
 
-// look notes that the answer hangs on a part of the reading: what lies at and
+// look notes that the answer depends on a part of the reading: what lies at and
 // under "surface.3", "buildup.2", "card.gelcoat", "bench", and so on; or, of
 // "surface", "buildup" and "card", the order of their items.
 func (m *maker) look(part string) {
@@ -141,7 +141,7 @@ func (m *maker) look(part string) {
 	m.answer.parts = append(parts, seen{part, m.plan.reading.Part(part)})
 }
 
-// job is the job as it was read, for an answer that hangs on the parts named.
+// job is the job as it was read, for an answer that depends on the parts named.
 func (m *maker) job(parts ...string) *job.Job {
 	for _, part := range parts {
 		m.look(part)

@@ -6,7 +6,6 @@ import (
 
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
 )
@@ -98,10 +97,7 @@ func (m *logReader) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 // the cup that wetted it.
 func (m *logReader) usuallyLeft(c *job.Cup) working.Figure[unit.Mass] {
 	card := m.card(c.Card)
-	method, known := material.FindMethod(c.Method)
-	if card != nil && canFill(card) {
-		method, known = knife, true
-	}
+	method, known := MethodOfCup(c, card)
 	if card == nil || !known {
 		return noneLeft
 	}

@@ -139,6 +139,15 @@ func MethodOf(s *Step) *material.Method {
 	return s.Job.Method
 }
 
+// MethodOfCup is the method by which a cup of the log was put on; false: not known.
+// Filler goes on with the knife, whatever was recorded.
+func MethodOfCup(c *job.Cup, card *job.Card) (*material.Method, bool) {
+	if card != nil && canFill(card) {
+		return knife, true
+	}
+	return material.FindMethod(c.Method)
+}
+
 // learntFactor is used ÷ planned as it was adopted; 1 where nothing was.
 func learntFactor(l *job.Learnt) working.Figure[unit.Factor] {
 	if l == nil {

@@ -26,7 +26,7 @@ func workingHours(typed *job.Day, d air.Day) air.Interval {
 		h.To = typed.WorkTo.Value
 	}
 	sunrise := unit.Day - d.Sunset()
-	return air.Interval{From: max(h.From, sunrise), To: min(h.To, d.Sunset())}
+	return h.Intersect(air.Interval{From: sunrise, To: d.Sunset()})
 }
 
 // inHours spends working hours, over several days if need be.
@@ -83,9 +83,6 @@ func (s *scheduler) spend(w Work, from, takes unit.Time, windows []window) (Work
 	return w, ErrNoWindow
 }
 
-// wholeDay is from one midnight to the next.
-var wholeDay = air.Interval{From: 0, To: unit.Day}
-
 // windowsOf is the hours of a day that suit a card, within the working hours.
 func (s *scheduler) windowsOf(card *job.Card) ([]window, error) {
 	if list, known := s.windows[card]; known {
@@ -98,13 +95,13 @@ func (s *scheduler) windowsOf(card *job.Card) ([]window, error) {
 	if err != nil {
 		return nil, err
 	}
-	open, err := fit.Windows(wholeDay)
+	open, err := fit.Windows(air.WholeDay)
 	if err != nil {
 		return nil, err
 	}
 	var list []window
 	for _, w := range open {
-		h := window{Interval: air.Interval{From: max(w.From, s.hours.From), To: min(w.To, s.hours.To)}}
+		h := window{Interval: w.Intersect(s.hours)}
 		if w.To < s.hours.To {
 			h.closing = w.Closing
 		}

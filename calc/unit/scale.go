@@ -43,6 +43,10 @@ const (
 	ZeroCelsius Temperature = 273.15
 )
 
+// GasConstant is the molar gas constant R in J/(mol·K), cut to ten digits.
+// Source: CODATA 2018; exact since the SI of 2019.
+const GasConstant = 8.314462618
+
 // Scale is a unit as people write it. SI = (n + offset) × factor. It is a number
 // that stands for a row of a table, so that a list which names scales is laid out
 // when the program is built and needs no code at its start.
