@@ -308,17 +308,17 @@ func rulesOf(t *testing.T, folder string) (declared, listed []string) {
 	return declared, listed
 }
 
-// declaresRule says if an expression calls working.Of1 to Of4 or working.Method.
+// declaresRule says if an expression holds a working.Rule.
 func declaresRule(e ast.Expr) bool {
 	found := false
 	ast.Inspect(e, func(n ast.Node) bool {
 		if _, inFunction := n.(*ast.FuncLit); inFunction {
 			return false
 		}
-		if call, isCall := n.(*ast.CallExpr); isCall {
-			if s, isSelector := call.Fun.(*ast.SelectorExpr); isSelector {
+		if literal, isLiteral := n.(*ast.CompositeLit); isLiteral {
+			if s, isSelector := literal.Type.(*ast.SelectorExpr); isSelector {
 				pkg, isName := s.X.(*ast.Ident)
-				found = found || isName && pkg.Name == "working" && slices.Contains([]string{"Of1", "Of2", "Of3", "Of4", "Method"}, s.Sel.Name)
+				found = found || isName && pkg.Name == "working" && s.Sel.Name == "Rule"
 			}
 		}
 		return !found

@@ -239,32 +239,32 @@ func clock(at unit.Time) unit.Time {
 
 var (
 	curve   = source.House.At("the day's curve")
-	onCurve = working.In("t", "air temperature", unit.InCelsius, -20, 60)
-	way     = working.In("p", "share of the way from turn to turn", unit.InPure, 0, 1)
+	onCurve = working.Arg{Symbol: "t", Meaning: "air temperature", Scale: unit.InCelsius, Min: -20, Max: 60}
+	way     = working.Arg{Symbol: "p", Meaning: "share of the way from turn to turn", Scale: unit.InPure, Min: 0, Max: 1}
 )
 
 // Along is how far a half cosine has come, p = (1 − cos(π × h ÷ s)) ÷ 2.
 // Range: h 0 to 24 h, s 0.001 to 24 h. Errors: *working.RangeError. Source: our own method, assumption.
-var Along = working.Of2("p = (1 − cos(π × h ÷ s)) ÷ 2", curve, source.Assumption, way,
-	[]working.Arg{working.In("h", "hours since the turn before", unit.InHour, 0, 24), working.In("s", "hours from turn to turn", unit.InHour, 1e-3, 24)},
-	along)
+var Along = working.Rule2[unit.Time, unit.Time, unit.Share]{Rule: &working.Rule{Formula: "p = (1 − cos(π × h ÷ s)) ÷ 2", Source: curve, Mark: source.Assumption, Result: way,
+	Args: []working.Arg{{Symbol: "h", Meaning: "hours since the turn before", Scale: unit.InHour, Min: 0, Max: 24}, {Symbol: "s", Meaning: "hours from turn to turn", Scale: unit.InHour, Min: 1e-3, Max: 24}}},
+	Code: along}
 
 // Between is the air temperature between two turns of the day: its low at
 // sunrise, its high at 15:00, and what was read, t = t_1 + (t_2 − t_1) × p.
 // Range: −20 to 60 °C. Errors: *working.RangeError. Source: our own method, assumption.
-var Between = working.Of3("t = t_1 + (t_2 − t_1) × p", curve, source.Assumption, onCurve,
-	[]working.Arg{
-		working.In("t_1", "air at the turn before", unit.InCelsius, -20, 60),
-		working.In("t_2", "air at the turn after", unit.InCelsius, -20, 60),
+var Between = working.Rule3[unit.Temperature, unit.Temperature, unit.Share, unit.Temperature]{Rule: &working.Rule{Formula: "t = t_1 + (t_2 − t_1) × p", Source: curve, Mark: source.Assumption, Result: onCurve,
+	Args: []working.Arg{
+		{Symbol: "t_1", Meaning: "air at the turn before", Scale: unit.InCelsius, Min: -20, Max: 60},
+		{Symbol: "t_2", Meaning: "air at the turn after", Scale: unit.InCelsius, Min: -20, Max: 60},
 		way,
-	}, between)
+	}}, Code: between}
 
 // CappedDew is the dew point while the air may have cooled below it: td = min(tr, t).
 // Range: −45 to 60 °C. Errors: *working.RangeError. Source: our own method, assumption.
-var CappedDew = working.Of2("td = min(tr, t)", curve, source.Assumption,
-	working.In("td", "dew point", unit.InCelsius, -45, 60),
-	[]working.Arg{working.In("tr", "dew point of the reading", unit.InCelsius, -45, 60), airTemperature},
-	cappedDew)
+var CappedDew = working.Rule2[unit.Temperature, unit.Temperature, unit.Temperature]{Rule: &working.Rule{Formula: "td = min(tr, t)", Source: curve, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "td", Meaning: "dew point", Scale: unit.InCelsius, Min: -45, Max: 60},
+	Args:   []working.Arg{{Symbol: "tr", Meaning: "dew point of the reading", Scale: unit.InCelsius, Min: -45, Max: 60}, airTemperature}},
+	Code: cappedDew}
 
 func cappedDew(read, air unit.Temperature) unit.Temperature { return min(read, air) }
 

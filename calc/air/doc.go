@@ -21,11 +21,11 @@ package air
 import "shedreckoner/calc/working"
 
 // Rules lists every rule of the package.
-var Rules = []*working.Rule{
-	Vapour.Rule, Dew.Rule, HumidityAt.Rule, WaterInAir.Rule,
-	Along.Rule, Between.Rule, CappedDew.Rule,
-	Difference.Rule, ByNight.Rule, SurfaceTemperature.Rule, OverDew.Rule,
-	ThinnedContent.Rule, BoatEmission.Rule, SprayedEmission.Rule, OtherEmission.Rule, LargerEmission.Rule, GivenOff.Rule, Rate.Rule,
-	Concentration.Rule, AirFor.Rule, ShareOfLimit.Rule,
-	StyreneVapour.Rule, Saturated.Rule, CappedShare.Rule,
-}
+var Rules = working.List(
+	&Vapour, &Dew, &HumidityAt, &WaterInAir,
+	&Along, &Between, &CappedDew,
+	&Difference, &ByNight, &SurfaceTemperature, &OverDew,
+	&ThinnedContent, &BoatEmission, &SprayedEmission, &OtherEmission, &LargerEmission, &GivenOff, &Rate,
+	&Concentration, &AirFor, &ShareOfLimit,
+	&StyreneVapour, &Saturated, &CappedShare,
+)

@@ -14,15 +14,15 @@ type Offset struct {
 
 // Difference is an infrared reading less the air temperature, Δ = ts − ta.
 // Range: −45 to 100 °C and −45 to 60 °C. Errors: *working.RangeError. Source: definition.
-var Difference = working.Of2("Δ = ts − ta", source.House.At("surface against air"), source.Exact,
-	working.In("Δ", "surface over air", unit.InCelsiusDifference, -100, 150),
-	[]working.Arg{
-		working.In("ts", "surface temperature, by infrared", unit.InCelsius, -45, 100),
-		working.In("ta", "air temperature", unit.InCelsius, -45, 60),
-	},
-	func(surface, air unit.Temperature) unit.TemperatureDifference {
+var Difference = working.Rule2[unit.Temperature, unit.Temperature, unit.TemperatureDifference]{Rule: &working.Rule{Formula: "Δ = ts − ta", Source: source.Ref{Document: &source.House, Place: "surface against air"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "Δ", Meaning: "surface over air", Scale: unit.InCelsiusDifference, Min: -100, Max: 150},
+	Args: []working.Arg{
+		{Symbol: "ts", Meaning: "surface temperature, by infrared", Scale: unit.InCelsius, Min: -45, Max: 100},
+		{Symbol: "ta", Meaning: "air temperature", Scale: unit.InCelsius, Min: -45, Max: 60},
+	}},
+	Code: func(surface, air unit.Temperature) unit.TemperatureDifference {
 		return unit.TemperatureDifference(surface - air)
-	})
+	}}
 
 // Measured is the offset of a surface from an infrared reading and the air
 // temperature of the same hour: by the day's curve, if it wasn't read then. Range and errors: those of Difference.
@@ -144,30 +144,30 @@ func noWarmer(measured, allowed working.Figure[unit.TemperatureDifference]) work
 // ByNight keeps a measured offset no warmer than the sky's allowance,
 // Δn = min(Δ, Δa). Range: −100 to 150 °C. Errors: *working.RangeError.
 // Source: our own method, assumption.
-var ByNight = working.Of2("Δn = min(Δ, Δa)", source.House.At("surface against air"), source.Assumption,
-	working.In("Δn", "surface over air, by night", unit.InCelsiusDifference, -100, 150),
-	[]working.Arg{overAir, working.In("Δa", "allowance under the night sky", unit.InCelsiusDifference, -100, 150)},
-	func(d, allowed unit.TemperatureDifference) unit.TemperatureDifference { return min(d, allowed) })
+var ByNight = working.Rule2[unit.TemperatureDifference, unit.TemperatureDifference, unit.TemperatureDifference]{Rule: &working.Rule{Formula: "Δn = min(Δ, Δa)", Source: source.Ref{Document: &source.House, Place: "surface against air"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "Δn", Meaning: "surface over air, by night", Scale: unit.InCelsiusDifference, Min: -100, Max: 150},
+	Args:   []working.Arg{overAir, {Symbol: "Δa", Meaning: "allowance under the night sky", Scale: unit.InCelsiusDifference, Min: -100, Max: 150}}},
+	Code: func(d, allowed unit.TemperatureDifference) unit.TemperatureDifference { return min(d, allowed) }}
 
-var overAir = working.In("Δ", "surface over air", unit.InCelsiusDifference, -100, 150)
+var overAir = working.Arg{Symbol: "Δ", Meaning: "surface over air", Scale: unit.InCelsiusDifference, Min: -100, Max: 150}
 
 // SurfaceTemperature is the temperature of a surface, ts = ta + Δ.
 // Range: −45 to 60 °C, −100 to 150 °C. Errors: *working.RangeError. Source: definition.
-var SurfaceTemperature = working.Of2("ts = ta + Δ", source.House.At("surface against air"), source.Exact,
-	working.In("ts", "surface temperature", unit.InCelsius, -145, 210),
-	[]working.Arg{working.In("ta", "air temperature", unit.InCelsius, -45, 60), overAir},
-	func(air unit.Temperature, d unit.TemperatureDifference) unit.Temperature {
+var SurfaceTemperature = working.Rule2[unit.Temperature, unit.TemperatureDifference, unit.Temperature]{Rule: &working.Rule{Formula: "ts = ta + Δ", Source: source.Ref{Document: &source.House, Place: "surface against air"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "ts", Meaning: "surface temperature", Scale: unit.InCelsius, Min: -145, Max: 210},
+	Args:   []working.Arg{{Symbol: "ta", Meaning: "air temperature", Scale: unit.InCelsius, Min: -45, Max: 60}, overAir}},
+	Code: func(air unit.Temperature, d unit.TemperatureDifference) unit.Temperature {
 		return air + unit.Temperature(d)
-	})
+	}}
 
 // OverDew is how far a surface lies above the dew point, m = ts − td.
 // Range: −45 to 100 °C, −45 to 60 °C. Errors: *working.RangeError. Source: definition.
-var OverDew = working.Of2("m = ts − td", source.ISO8502_4.At(""), source.Published,
-	working.In("m", "surface over dew point", unit.InCelsiusDifference, -105, 145),
-	[]working.Arg{
-		working.In("ts", "surface temperature", unit.InCelsius, -45, 100),
-		working.In("td", "dew point", unit.InCelsius, -45, 60),
-	},
-	func(surface, dew unit.Temperature) unit.TemperatureDifference {
+var OverDew = working.Rule2[unit.Temperature, unit.Temperature, unit.TemperatureDifference]{Rule: &working.Rule{Formula: "m = ts − td", Source: source.Ref{Document: &source.ISO8502_4}, Mark: source.Published,
+	Result: working.Arg{Symbol: "m", Meaning: "surface over dew point", Scale: unit.InCelsiusDifference, Min: -105, Max: 145},
+	Args: []working.Arg{
+		{Symbol: "ts", Meaning: "surface temperature", Scale: unit.InCelsius, Min: -45, Max: 100},
+		{Symbol: "td", Meaning: "dew point", Scale: unit.InCelsius, Min: -45, Max: 60},
+	}},
+	Code: func(surface, dew unit.Temperature) unit.TemperatureDifference {
 		return unit.TemperatureDifference(surface - dew)
-	})
+	}}

@@ -27,33 +27,33 @@ var (
 // c = X × M × p ÷ (8.314462618 × T), c in mg/m³, X in ppm by volume, M in g/mol, p in kPa, T in kelvin.
 // Range: 0.01 to 50000 ppm, 10 to 500 g/mol, 60 to 110 kPa, −20 to 60 °C.
 // Errors: *working.RangeError. Source: ideal gas with the gas constant of CODATA 2018.
-var Concentration = working.Of4("c = X × M × p ÷ (8.314462618 × T)", source.CODATA.At("molar gas constant"), source.Calculated,
-	working.In("c", "vapour in the air", unit.InMilligramPerCubicMetre, 0, 2e6),
-	[]working.Arg{
-		working.In("X", "share of the air, by volume", unit.InPartsPerMillion, 0.01, 50000),
-		working.In("M", "molar mass", unit.InGramPerMole, 10, 500),
-		working.In("p", "air pressure", unit.InKilopascal, 60, 110),
-		working.In("T", "air temperature", unit.InKelvin, 253.15, 333.15),
-	},
-	func(x unit.Share, m unit.MolarMass, p unit.Pressure, t unit.Temperature) unit.Density {
+var Concentration = working.Rule4[unit.Share, unit.MolarMass, unit.Pressure, unit.Temperature, unit.Density]{Rule: &working.Rule{Formula: "c = X × M × p ÷ (8.314462618 × T)", Source: source.Ref{Document: &source.CODATA, Place: "molar gas constant"}, Mark: source.Calculated,
+	Result: working.Arg{Symbol: "c", Meaning: "vapour in the air", Scale: unit.InMilligramPerCubicMetre, Min: 0, Max: 2e6},
+	Args: []working.Arg{
+		{Symbol: "X", Meaning: "share of the air, by volume", Scale: unit.InPartsPerMillion, Min: 0.01, Max: 50000},
+		{Symbol: "M", Meaning: "molar mass", Scale: unit.InGramPerMole, Min: 10, Max: 500},
+		{Symbol: "p", Meaning: "air pressure", Scale: unit.InKilopascal, Min: 60, Max: 110},
+		{Symbol: "T", Meaning: "air temperature", Scale: unit.InKelvin, Min: 253.15, Max: 333.15},
+	}},
+	Code: func(x unit.Share, m unit.MolarMass, p unit.Pressure, t unit.Temperature) unit.Density {
 		return unit.Density(float64(x) * float64(m) * float64(p) / (unit.GasConstant * float64(t)))
-	})
+	}}
 
 // AirFor is the fresh air that keeps a vapour at a concentration,
 // Q = K × 1000 × G ÷ c, Q in m³/h, G in g/h, c in mg/m³.
 // Range: K 1 to 20, G 0 to 6·10⁶ g/h, c 0.01 to 10⁶ mg/m³. Errors: *working.RangeError.
 // Source: dilution ventilation notes of the University of Toledo, there as
 // Q = 403 × SG × pints per minute × K × 10⁶ ÷ (MW × ppm) in ft³/min.
-var AirFor = working.Of3("Q = K × 1000 × G ÷ c", source.ToledoVentilation.At(""), source.Published,
-	working.In("Q", "fresh air needed", unit.InCubicMetrePerHour, 0, 1e13),
-	[]working.Arg{
-		working.In("K", "factor for poor mixing", unit.InPure, 1, 20),
-		working.In("G", "vapour into the air", unit.InGramPerHour, 0, 6e6),
-		working.In("c", "limit", unit.InMilligramPerCubicMetre, 0.01, 1e6),
-	},
-	func(k unit.Factor, g unit.MassFlow, c unit.Density) unit.AirFlow {
+var AirFor = working.Rule3[unit.Factor, unit.MassFlow, unit.Density, unit.AirFlow]{Rule: &working.Rule{Formula: "Q = K × 1000 × G ÷ c", Source: source.Ref{Document: &source.ToledoVentilation}, Mark: source.Published,
+	Result: working.Arg{Symbol: "Q", Meaning: "fresh air needed", Scale: unit.InCubicMetrePerHour, Min: 0, Max: 1e13},
+	Args: []working.Arg{
+		{Symbol: "K", Meaning: "factor for poor mixing", Scale: unit.InPure, Min: 1, Max: 20},
+		{Symbol: "G", Meaning: "vapour into the air", Scale: unit.InGramPerHour, Min: 0, Max: 6e6},
+		{Symbol: "c", Meaning: "limit", Scale: unit.InMilligramPerCubicMetre, Min: 0.01, Max: 1e6},
+	}},
+	Code: func(k unit.Factor, g unit.MassFlow, c unit.Density) unit.AirFlow {
 		return unit.AirFlow(float64(k) * float64(g) / float64(c))
-	})
+	}}
 
 // StyreneAir is the fresh air that keeps styrene under a limit at a temperature:
 // AirFor at the limit's Concentration under the standard atmosphere.
@@ -82,49 +82,49 @@ func ExceedsDoorAir(need unit.AirFlow) bool { return !(need <= DoorAir.Value) }
 // ShareOfLimit is how much of a limit a mass of vapour reaches when all of it
 // stays in a closed space, x = m × 1000 ÷ (V × c), m in g, V in m³, c in mg/m³.
 // Range: 0 to 6·10⁵ g, 0.01 to 10⁵ m³, 0.01 to 10⁶ mg/m³. Errors: *working.RangeError. Source: definition.
-var ShareOfLimit = working.Of3("x = m × 1000 ÷ (V × c)", source.House.At("closed space, no fresh air"), source.Exact,
-	working.In("x", "share of the limit", unit.InPure, 0, 1e9),
-	[]working.Arg{
-		working.In("m", "vapour given off", unit.InGram, 0, 6e5),
-		working.In("V", "volume of the space", unit.InCubicMetre, 0.01, 1e5),
-		working.In("c", "limit", unit.InMilligramPerCubicMetre, 0.01, 1e6),
-	},
-	func(m unit.Mass, v unit.Volume, c unit.Density) unit.Share {
+var ShareOfLimit = working.Rule3[unit.Mass, unit.Volume, unit.Density, unit.Share]{Rule: &working.Rule{Formula: "x = m × 1000 ÷ (V × c)", Source: source.Ref{Document: &source.House, Place: "closed space, no fresh air"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "x", Meaning: "share of the limit", Scale: unit.InPure, Min: 0, Max: 1e9},
+	Args: []working.Arg{
+		{Symbol: "m", Meaning: "vapour given off", Scale: unit.InGram, Min: 0, Max: 6e5},
+		{Symbol: "V", Meaning: "volume of the space", Scale: unit.InCubicMetre, Min: 0.01, Max: 1e5},
+		{Symbol: "c", Meaning: "limit", Scale: unit.InMilligramPerCubicMetre, Min: 0.01, Max: 1e6},
+	}},
+	Code: func(m unit.Mass, v unit.Volume, c unit.Density) unit.Share {
 		return unit.Share(float64(m) / (float64(v) * float64(c)))
-	})
+	}}
 
 // StyreneVapour is the pressure of styrene vapour over styrene,
 // P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(T) + 0.0000075583 × T ^ 2) ÷ 1000, P in kPa, T in kelvin.
 // Range: −20 to 60 °C. Errors: *working.RangeError.
 // Source: Perry's Chemical Engineers' Handbook, Table 2-8.
-var StyreneVapour = working.Of1("P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(T) + 0.0000075583 × T ^ 2) ÷ 1000", source.Perry8.At("Table 2-8"), source.Published,
-	working.In("P", "pressure of styrene vapour", unit.InKilopascal, 0, 10),
-	[]working.Arg{working.In("T", "air temperature", unit.InKelvin, 253.15, 333.15)},
-	func(t unit.Temperature) unit.Pressure {
+var StyreneVapour = working.Rule1[unit.Temperature, unit.Pressure]{Rule: &working.Rule{Formula: "P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(T) + 0.0000075583 × T ^ 2) ÷ 1000", Source: source.Ref{Document: &source.Perry8, Place: "Table 2-8"}, Mark: source.Published,
+	Result: working.Arg{Symbol: "P", Meaning: "pressure of styrene vapour", Scale: unit.InKilopascal, Min: 0, Max: 10},
+	Args:   []working.Arg{{Symbol: "T", Meaning: "air temperature", Scale: unit.InKelvin, Min: 253.15, Max: 333.15}}},
+	Code: func(t unit.Temperature) unit.Pressure {
 		k := float64(t)
 		return unit.Pressure(math.Exp(105.93 - 8685.9/k - 12.42*math.Log(k) + 7.5583e-6*k*k))
-	})
+	}}
 
 // Saturated is the largest share of the air that styrene vapour can be, X = 10⁶ × P
 // ÷ p, in ppm by volume.
 // Range: P 0 to 10 kPa, p 60 to 110 kPa. Errors: *working.RangeError.
 // Source: Procedures for Working with Chemicals in Laboratories, p. 196.
-var Saturated = working.Of2("X = 1000000 × P ÷ p", source.PrudentPractices.At("p. 196"), source.Published,
-	working.In("X", "styrene in saturated air, by volume", unit.InPartsPerMillion, 0, 2e5),
-	[]working.Arg{working.In("P", "pressure of styrene vapour", unit.InKilopascal, 0, 10), working.In("p", "air pressure", unit.InKilopascal, 60, 110)},
-	func(vapour, whole unit.Pressure) unit.Share { return unit.Share(vapour / whole) })
+var Saturated = working.Rule2[unit.Pressure, unit.Pressure, unit.Share]{Rule: &working.Rule{Formula: "X = 1000000 × P ÷ p", Source: source.Ref{Document: &source.PrudentPractices, Place: "p. 196"}, Mark: source.Published,
+	Result: working.Arg{Symbol: "X", Meaning: "styrene in saturated air, by volume", Scale: unit.InPartsPerMillion, Min: 0, Max: 2e5},
+	Args:   []working.Arg{{Symbol: "P", Meaning: "pressure of styrene vapour", Scale: unit.InKilopascal, Min: 0, Max: 10}, {Symbol: "p", Meaning: "air pressure", Scale: unit.InKilopascal, Min: 60, Max: 110}}},
+	Code: func(vapour, whole unit.Pressure) unit.Share { return unit.Share(vapour / whole) }}
 
 // CappedShare is the share of the explosive limit that a closed space can come
 // to: x = min(x_m, X_s ÷ X_e). Air takes up no more vapour than saturates it.
 // Range: x_m 0 to 10⁹, X_s 0 to 2·10⁵ ppm, X_e 1000 to 10⁵ ppm. Errors: *working.RangeError. Source: definition.
-var CappedShare = working.Of3("x = min(x_m, X_s ÷ X_e)", source.House.At("saturated air"), source.Exact,
-	working.In("x", "share of the explosive limit", unit.InPure, 0, 1e9),
-	[]working.Arg{
-		working.In("x_m", "share of the limit, were all of it vapour", unit.InPure, 0, 1e9),
-		working.In("X_s", "styrene in saturated air, by volume", unit.InPartsPerMillion, 0, 2e5),
-		working.In("X_e", "lower explosive limit, by volume", unit.InPartsPerMillion, 1000, 1e5),
-	},
-	func(all, saturated, limit unit.Share) unit.Share { return min(all, saturated/limit) })
+var CappedShare = working.Rule3[unit.Share, unit.Share, unit.Share, unit.Share]{Rule: &working.Rule{Formula: "x = min(x_m, X_s ÷ X_e)", Source: source.Ref{Document: &source.House, Place: "saturated air"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "x", Meaning: "share of the explosive limit", Scale: unit.InPure, Min: 0, Max: 1e9},
+	Args: []working.Arg{
+		{Symbol: "x_m", Meaning: "share of the limit, were all of it vapour", Scale: unit.InPure, Min: 0, Max: 1e9},
+		{Symbol: "X_s", Meaning: "styrene in saturated air, by volume", Scale: unit.InPartsPerMillion, Min: 0, Max: 2e5},
+		{Symbol: "X_e", Meaning: "lower explosive limit, by volume", Scale: unit.InPartsPerMillion, Min: 1000, Max: 1e5},
+	}},
+	Code: func(all, saturated, limit unit.Share) unit.Share { return min(all, saturated/limit) }}
 
 // InSpace is the share of the lower explosive limit that styrene reaches in a
 // closed space with no fresh air: no more than saturates the air at that

@@ -166,13 +166,13 @@ func (b sizer) covers() {
 
 var noSmallest = working.Given(unit.Mass(0), "smallest cup", unit.InGram, "the cup is chosen already", source.Exact)
 
-var coverRule = working.Of3("A = max(0, m − L) ÷ w", source.House.At("what leaves the cup"), source.Calculated,
-	working.In("A", "area that the cup covers", unit.InSquareMetre, 0, 1e4),
-	[]working.Arg{
-		working.In("m", "all in the cup", unit.InKilogram, 0, 100),
-		working.In("L", "left in cup and tool", unit.InKilogram, 0, 2),
-		working.In("w", "mix for the area", unit.InKilogramPerSquareMetre, 1e-3, 50),
-	},
-	func(m, left unit.Mass, w unit.MassPerArea) unit.Area {
+var coverRule = working.Rule3[unit.Mass, unit.Mass, unit.MassPerArea, unit.Area]{Rule: &working.Rule{Formula: "A = max(0, m − L) ÷ w", Source: source.Ref{Document: &source.House, Place: "what leaves the cup"}, Mark: source.Calculated,
+	Result: working.Arg{Symbol: "A", Meaning: "area that the cup covers", Scale: unit.InSquareMetre, Min: 0, Max: 1e4},
+	Args: []working.Arg{
+		{Symbol: "m", Meaning: "all in the cup", Scale: unit.InKilogram, Min: 0, Max: 100},
+		{Symbol: "L", Meaning: "left in cup and tool", Scale: unit.InKilogram, Min: 0, Max: 2},
+		{Symbol: "w", Meaning: "mix for the area", Scale: unit.InKilogramPerSquareMetre, Min: 1e-3, Max: 50},
+	}},
+	Code: func(m, left unit.Mass, w unit.MassPerArea) unit.Area {
 		return unit.Area(max(0, float64(m-left)) / float64(w))
-	})
+	}}

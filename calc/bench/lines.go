@@ -193,7 +193,7 @@ func (b *bencher) spreads() unit.Time {
 	return b.work.Mixing.Value + t.Value
 }
 
-var timeToSpread = working.Of2("t = A ÷ v", source.House.At("area at the spreading speed"), source.Calculated,
-	working.In("t", "time to spread the cup", unit.InMinute, 0, 1e7),
-	[]working.Arg{working.In("A", "area that the cup covers", unit.InSquareMetre, 0, 1e4), working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5)},
-	func(a unit.Area, v unit.SpreadingSpeed) unit.Time { return unit.Time(float64(a) / float64(v)) })
+var timeToSpread = working.Rule2[unit.Area, unit.SpreadingSpeed, unit.Time]{Rule: &working.Rule{Formula: "t = A ÷ v", Source: source.Ref{Document: &source.House, Place: "area at the spreading speed"}, Mark: source.Calculated,
+	Result: working.Arg{Symbol: "t", Meaning: "time to spread the cup", Scale: unit.InMinute, Min: 0, Max: 1e7},
+	Args:   []working.Arg{{Symbol: "A", Meaning: "area that the cup covers", Scale: unit.InSquareMetre, Min: 0, Max: 1e4}, {Symbol: "v", Meaning: "spreading speed", Scale: unit.InSquareMetrePerMinute, Min: 0.005, Max: 5}}},
+	Code: func(a unit.Area, v unit.SpreadingSpeed) unit.Time { return unit.Time(float64(a) / float64(v)) }}

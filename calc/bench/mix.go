@@ -18,25 +18,25 @@ type shares struct{ thinner, wax, pigment working.Figure[unit.ByMass] }
 var (
 	noShare = working.Given(unit.ByMass(0), "none", unit.InPercent, "", source.Exact)
 
-	productOfWhole = working.Of4("P = m ÷ (1 + t + x + p)", source.Geometry.At("parts of a whole"), source.Exact,
-		working.In("P", "product", unit.InGram, 0, 1e6),
-		[]working.Arg{
-			working.In("m", "all in the cup but the catalyst", unit.InGram, 0, 1e6),
-			working.In("t", "thinner by mass of product", unit.InPure, 0, 1),
-			working.In("x", "wax solution by mass of product", unit.InPure, 0, 0.1),
-			working.In("p", "pigment paste by mass of product", unit.InPure, 0, 0.3),
-		},
-		func(m unit.Mass, t, x, p unit.ByMass) unit.Mass { return m / unit.Mass(1+t+x+p) })
+	productOfWhole = working.Rule4[unit.Mass, unit.ByMass, unit.ByMass, unit.ByMass, unit.Mass]{Rule: &working.Rule{Formula: "P = m ÷ (1 + t + x + p)", Source: source.Ref{Document: &source.Geometry, Place: "parts of a whole"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "P", Meaning: "product", Scale: unit.InGram, Min: 0, Max: 1e6},
+		Args: []working.Arg{
+			{Symbol: "m", Meaning: "all in the cup but the catalyst", Scale: unit.InGram, Min: 0, Max: 1e6},
+			{Symbol: "t", Meaning: "thinner by mass of product", Scale: unit.InPure, Min: 0, Max: 1},
+			{Symbol: "x", Meaning: "wax solution by mass of product", Scale: unit.InPure, Min: 0, Max: 0.1},
+			{Symbol: "p", Meaning: "pigment paste by mass of product", Scale: unit.InPure, Min: 0, Max: 0.3},
+		}},
+		Code: func(m unit.Mass, t, x, p unit.ByMass) unit.Mass { return m / unit.Mass(1+t+x+p) }}
 
-	partOfProduct = working.Of2("m_a = P × a ÷ 100", source.Geometry.At("definition of a share"), source.Exact,
-		working.In("m_a", "addition", unit.InGram, 0, 1e6),
-		[]working.Arg{working.In("P", "product", unit.InGram, 0, 1e6), working.In("a", "addition by mass of product", unit.InPercent, 0, 100)},
-		func(p unit.Mass, share unit.ByMass) unit.Mass { return p * unit.Mass(share) })
+	partOfProduct = working.Rule2[unit.Mass, unit.ByMass, unit.Mass]{Rule: &working.Rule{Formula: "m_a = P × a ÷ 100", Source: source.Ref{Document: &source.Geometry, Place: "definition of a share"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "m_a", Meaning: "addition", Scale: unit.InGram, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "P", Meaning: "product", Scale: unit.InGram, Min: 0, Max: 1e6}, {Symbol: "a", Meaning: "addition by mass of product", Scale: unit.InPercent, Min: 0, Max: 100}}},
+		Code: func(p unit.Mass, share unit.ByMass) unit.Mass { return p * unit.Mass(share) }}
 
-	massOfVolume = working.Of2("m = V × ρ", source.Geometry.At("definition of density"), source.Exact,
-		working.In("m", "all in the cup but the catalyst", unit.InGram, 0, 1e6),
-		[]working.Arg{working.In("V", "all in the cup but the catalyst", unit.InMillilitre, 0, 1e6), working.In("ρ", "density of the mix", unit.InKilogramPerLitre, 0.1, 3)},
-		func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) })
+	massOfVolume = working.Rule2[unit.Volume, unit.Density, unit.Mass]{Rule: &working.Rule{Formula: "m = V × ρ", Source: source.Ref{Document: &source.Geometry, Place: "definition of density"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "m", Meaning: "all in the cup but the catalyst", Scale: unit.InGram, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "V", Meaning: "all in the cup but the catalyst", Scale: unit.InMillilitre, Min: 0, Max: 1e6}, {Symbol: "ρ", Meaning: "density of the mix", Scale: unit.InKilogramPerLitre, Min: 0.1, Max: 3}}},
+		Code: func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) }}
 )
 
 // PigmentError says that there is more pigment paste than the card allows.

@@ -112,22 +112,22 @@ func (b sizer) limits() {
 var (
 	restOfCoat = working.SumRule("what is left of the coat, with what stays behind", unit.InGram)
 
-	mixOfOneCoat = working.Of2("V = M ÷ n", source.Geometry.At("equal coats"), source.Exact,
-		working.In("V", "mix for one coat", unit.InLitre, 0, 1e5),
-		[]working.Arg{working.In("M", "mix for all coats", unit.InLitre, 0, 1e5), working.In("n", "coats", unit.InPure, 1, 50)},
-		func(m unit.Volume, n unit.Factor) unit.Volume { return m / unit.Volume(n) })
+	mixOfOneCoat = working.Rule2[unit.Volume, unit.Factor, unit.Volume]{Rule: &working.Rule{Formula: "V = M ÷ n", Source: source.Ref{Document: &source.Geometry, Place: "equal coats"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "V", Meaning: "mix for one coat", Scale: unit.InLitre, Min: 0, Max: 1e5},
+		Args:   []working.Arg{{Symbol: "M", Meaning: "mix for all coats", Scale: unit.InLitre, Min: 0, Max: 1e5}, {Symbol: "n", Meaning: "coats", Scale: unit.InPure, Min: 1, Max: 50}}},
+		Code: func(m unit.Volume, n unit.Factor) unit.Volume { return m / unit.Volume(n) }}
 
-	restOfOneCoat = working.Of3("N = max(0, C − max(0, U − (ceil(U ÷ C + 0.000000001) − 1) × C)) × r", source.House.At("what one coat still takes"), source.Calculated,
-		working.In("N", "mix that one coat still takes", unit.InGram, 0, 1e8),
-		[]working.Arg{
-			working.In("C", "mix for one coat", unit.InGram, 100, 1e6),
-			working.In("U", "put on by cups of work that isn't finished", unit.InGram, 0, 1e5),
-			working.In("r", "share of the surfaces still to be done", unit.InPure, 0, 1),
-		},
-		func(coat, on unit.Mass, r unit.Share) unit.Mass {
+	restOfOneCoat = working.Rule3[unit.Mass, unit.Mass, unit.Share, unit.Mass]{Rule: &working.Rule{Formula: "N = max(0, C − max(0, U − (ceil(U ÷ C + 0.000000001) − 1) × C)) × r", Source: source.Ref{Document: &source.House, Place: "what one coat still takes"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "N", Meaning: "mix that one coat still takes", Scale: unit.InGram, Min: 0, Max: 1e8},
+		Args: []working.Arg{
+			{Symbol: "C", Meaning: "mix for one coat", Scale: unit.InGram, Min: 100, Max: 1e6},
+			{Symbol: "U", Meaning: "put on by cups of work that isn't finished", Scale: unit.InGram, Min: 0, Max: 1e5},
+			{Symbol: "r", Meaning: "share of the surfaces still to be done", Scale: unit.InPure, Min: 0, Max: 1},
+		}},
+		Code: func(coat, on unit.Mass, r unit.Share) unit.Mass {
 			begun := max(0, on-unit.Mass(math.Ceil(float64(on/coat)+1e-9)-1)*coat)
 			return max(0, coat-begun) * unit.Mass(r)
-		})
+		}}
 )
 
 // coatNeed is the mix that the coat on its surfaces still takes: one coat, less
@@ -164,8 +164,8 @@ func (b sizer) openShare() working.Figure[unit.Share] {
 	return working.Given(share, "share of the surfaces still to be done", unit.InPure, "by the log", source.Calculated)
 }
 
-var proposedSize = working.Method("the least of what holds the cup, down to a step of the dial that the tool can dose",
-	source.House.At("proposed, and changed with one tap"), source.Calculated, working.In("m", "cup", unit.InGram, 0, 1e5))
+var proposedSize = &working.Rule{Formula: "the least of what holds the cup, down to a step of the dial that the tool can dose",
+	Source: source.Ref{Document: &source.House, Place: "proposed, and changed with one tap"}, Mark: source.Calculated, Result: working.Arg{Symbol: "m", Meaning: "cup", Scale: unit.InGram, Min: 0, Max: 1e5}, IsProse: true}
 
 // propose goes down from the least limit, a step at a time, to a cup that the tool
 // can dose.

@@ -11,17 +11,17 @@ import (
 	"shedreckoner/calc/working"
 )
 
-var boxVolume = working.Of3("V = l × w × h", source.Geometry.At("volume of a box"), source.Exact,
-	working.In("V", "air in the closed space", unit.InCubicMetre, 0, 1e6),
-	[]working.Arg{
-		working.In("l", "length", unit.InMetre, 1e-3, 100), working.In("w", "width", unit.InMetre, 1e-3, 100), working.In("h", "height", unit.InMetre, 1e-3, 100),
-	},
-	func(l, w, h unit.Length) unit.Volume { return unit.Volume(l) * unit.Volume(w) * unit.Volume(h) })
+var boxVolume = working.Rule3[unit.Length, unit.Length, unit.Length, unit.Volume]{Rule: &working.Rule{Formula: "V = l × w × h", Source: source.Ref{Document: &source.Geometry, Place: "volume of a box"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "V", Meaning: "air in the closed space", Scale: unit.InCubicMetre, Min: 0, Max: 1e6},
+	Args: []working.Arg{
+		{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: 1e-3, Max: 100}, {Symbol: "w", Meaning: "width", Scale: unit.InMetre, Min: 1e-3, Max: 100}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: 1e-3, Max: 100},
+	}},
+	Code: func(l, w, h unit.Length) unit.Volume { return unit.Volume(l) * unit.Volume(w) * unit.Volume(h) }}
 
-var coatOnArea = working.Of2("m = w × A", source.House.At("what goes on there"), source.Exact,
-	working.In("m", "mix put on in the closed space", unit.InKilogram, 0, 1e6),
-	[]working.Arg{working.In("w", "mix for the area", unit.InKilogramPerSquareMetre, 1e-3, 50), working.In("A", "area", unit.InSquareMetre, 0, 1e4)},
-	func(w unit.MassPerArea, a unit.Area) unit.Mass { return unit.Mass(float64(w) * float64(a)) })
+var coatOnArea = working.Rule2[unit.MassPerArea, unit.Area, unit.Mass]{Rule: &working.Rule{Formula: "m = w × A", Source: source.Ref{Document: &source.House, Place: "what goes on there"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "m", Meaning: "mix put on in the closed space", Scale: unit.InKilogram, Min: 0, Max: 1e6},
+	Args:   []working.Arg{{Symbol: "w", Meaning: "mix for the area", Scale: unit.InKilogramPerSquareMetre, Min: 1e-3, Max: 50}, {Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 0, Max: 1e4}}},
+	Code: func(w unit.MassPerArea, a unit.Area) unit.Mass { return unit.Mass(float64(w) * float64(a)) }}
 
 // spaces finds the closed space that comes nearest to the explosive limit: each
 // inside surface of the coat is one, with what one coat puts on there and the

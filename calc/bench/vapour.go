@@ -40,10 +40,10 @@ type GivenOff struct {
 }
 
 var (
-	coatGivenOff = working.Of2("m_n = n × m", source.Geometry.At("equal cups"), source.Exact,
-		working.In("m_n", "styrene given off by the coat", unit.InGram, 0, 6e5),
-		[]working.Arg{working.In("n", "cups still to come", unit.InPure, 1, cure.MaxCups), working.In("m", "styrene given off by one cup", unit.InGram, 0, 6e5)},
-		func(n unit.Factor, m unit.Mass) unit.Mass { return unit.Mass(n) * m })
+	coatGivenOff = working.Rule2[unit.Factor, unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "m_n = n × m", Source: source.Ref{Document: &source.Geometry, Place: "equal cups"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "m_n", Meaning: "styrene given off by the coat", Scale: unit.InGram, Min: 0, Max: 6e5},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "cups still to come", Scale: unit.InPure, Min: 1, Max: cure.MaxCups}, {Symbol: "m", Meaning: "styrene given off by one cup", Scale: unit.InGram, Min: 0, Max: 6e5}}},
+		Code: func(n unit.Factor, m unit.Mass) unit.Mass { return unit.Mass(n) * m }}
 
 	methodGivenOff = working.SumRule("styrene given off in one way", unit.InGram)
 	dayGivenOff    = working.SumRule("styrene given off today", unit.InGram)

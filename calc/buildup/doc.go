@@ -22,7 +22,7 @@ package buildup
 import "shedreckoner/calc/working"
 
 // Rules is every rule of this package.
-var Rules = []*working.Rule{
-	Rounds.Rule, StepSpread.Rule, Spread.Rule, Left.Rule, ThinSide.Rule, Through.Rule, Deviate, FilmNeeded,
-	EdgeArea.Rule, FlatArea.Rule, Scaled.Rule, MeanReading, ReadingCV,
-}
+var Rules = working.List(
+	&Rounds, &StepSpread, &Spread, &Left, &ThinSide, &Through, Deviate, FilmNeeded,
+	&EdgeArea, &FlatArea, &Scaled, MeanReading, ReadingCV,
+)

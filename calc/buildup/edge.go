@@ -8,30 +8,30 @@ import (
 
 // EdgeArea is the strip along edges, where films run thin and boards dwell:
 // e = l × w. Range: edge to 2 km, strip 1 to 200 mm. Source: common practice.
-var EdgeArea = working.Of2("e = l × w", source.Practice.At("coarse paper off the last 20–25 mm"), source.CommonPractice,
-	working.In("e", "edge strips", unit.InSquareMetre, 0, 400),
-	[]working.Arg{
-		working.In("l", "length of the edges", unit.InMetre, 0, 2000),
-		working.In("w", "width of the strip", unit.InMetre, 0.001, 0.2),
-	},
-	func(l, w unit.Length) unit.Area { return unit.Area(l * w) })
+var EdgeArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "e = l × w", Source: source.Ref{Document: &source.Practice, Place: "coarse paper off the last 20–25 mm"}, Mark: source.CommonPractice,
+	Result: working.Arg{Symbol: "e", Meaning: "edge strips", Scale: unit.InSquareMetre, Min: 0, Max: 400},
+	Args: []working.Arg{
+		{Symbol: "l", Meaning: "length of the edges", Scale: unit.InMetre, Min: 0, Max: 2000},
+		{Symbol: "w", Meaning: "width of the strip", Scale: unit.InMetre, Min: 0.001, Max: 0.2},
+	}},
+	Code: func(l, w unit.Length) unit.Area { return unit.Area(l * w) }}
 
 // FlatArea is what is left of an area inside its edge strips: f = A − e.
 // Source: elementary geometry.
-var FlatArea = working.Of2("f = A − e", source.Geometry.At("difference"), source.Exact,
-	working.In("f", "area inside the edge strips", unit.InSquareMetre, 0, 1e5),
-	[]working.Arg{
-		working.In("A", "area", unit.InSquareMetre, 0, 1e5),
-		working.In("e", "edge strips", unit.InSquareMetre, 0, 1e5),
-	},
-	func(area, edge unit.Area) unit.Area { return area - edge })
+var FlatArea = working.Rule2[unit.Area, unit.Area, unit.Area]{Rule: &working.Rule{Formula: "f = A − e", Source: source.Ref{Document: &source.Geometry, Place: "difference"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "f", Meaning: "area inside the edge strips", Scale: unit.InSquareMetre, Min: 0, Max: 1e5},
+	Args: []working.Arg{
+		{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 0, Max: 1e5},
+		{Symbol: "e", Meaning: "edge strips", Scale: unit.InSquareMetre, Min: 0, Max: 1e5},
+	}},
+	Code: func(area, edge unit.Area) unit.Area { return area - edge }}
 
 // Scaled is a film in another region: g = f × x. Range: x 0.1 to 10.
 // Source: assumption.
-var Scaled = working.Of2("g = f × x", source.House.At("edge strips"), source.Assumption,
-	film("g", "film in the region"),
-	[]working.Arg{working.In("f", "film elsewhere", unit.InMicrometre, 0, mostFilm/10), working.In("x", "film of the region ÷ film elsewhere", unit.InPure, 0.1, 10)},
-	func(f unit.DryFilm, x unit.Factor) unit.DryFilm { return f * unit.DryFilm(x) })
+var Scaled = working.Rule2[unit.DryFilm, unit.Factor, unit.DryFilm]{Rule: &working.Rule{Formula: "g = f × x", Source: source.Ref{Document: &source.House, Place: "edge strips"}, Mark: source.Assumption,
+	Result: film("g", "film in the region"),
+	Args:   []working.Arg{{Symbol: "f", Meaning: "film elsewhere", Scale: unit.InMicrometre, Min: 0, Max: mostFilm / 10}, {Symbol: "x", Meaning: "film of the region ÷ film elsewhere", Scale: unit.InPure, Min: 0.1, Max: 10}}},
+	Code: func(f unit.DryFilm, x unit.Factor) unit.DryFilm { return f * unit.DryFilm(x) }}
 
 // Regions is a surface divided into its flat and its edge strips. A piece so narrow
 // that its strips meet is all edge: its flat has no figure.

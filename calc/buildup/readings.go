@@ -17,10 +17,10 @@ const MinForSpread = 5
 // MeanReading and ReadingCV are the methods of Measure. Source: sample mean and
 // sample standard deviation.
 var (
-	MeanReading = working.Method("mean of the readings", source.Geometry.At("sample mean"), source.Exact,
-		working.In("F", "film as measured", unit.InMicrometre, 0, mostFilm))
-	ReadingCV = working.Method("sample standard deviation of the readings ÷ their mean", source.Geometry.At("sample standard deviation"), source.Exact,
-		working.In("c", "point-to-point spread as measured", unit.InPercent, 1, 1500))
+	MeanReading = &working.Rule{Formula: "mean of the readings", Source: source.Ref{Document: &source.Geometry, Place: "sample mean"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "F", Meaning: "film as measured", Scale: unit.InMicrometre, Min: 0, Max: mostFilm}, IsProse: true}
+	ReadingCV = &working.Rule{Formula: "sample standard deviation of the readings ÷ their mean", Source: source.Ref{Document: &source.Geometry, Place: "sample standard deviation"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "c", Meaning: "point-to-point spread as measured", Scale: unit.InPercent, Min: 1, Max: 1500}, IsProse: true}
 )
 
 // Measured is what readings of a film say.

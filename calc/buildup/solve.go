@@ -15,8 +15,8 @@ import (
 // deviate of the chosen share, the film F at which only that share lies below l
 // after R was taken is the larger root of (F − R − l)² = z²(c²F² + S²).
 // Source: our own method, from Left, Spread and ThinSide.
-var FilmNeeded = working.Method("least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest", source.House.At("film budget, backwards"), source.Calculated,
-	working.In("f", "film to put on, each round", unit.InMicrometre, 0, mostFilm))
+var FilmNeeded = &working.Rule{Formula: "least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest", Source: source.Ref{Document: &source.House, Place: "film budget, backwards"}, Mark: source.Calculated,
+	Result: working.Arg{Symbol: "f", Meaning: "film to put on, each round", Scale: unit.InMicrometre, Min: 0, Max: mostFilm}, IsProse: true}
 
 // Need is the film that a step has to add.
 type Need struct {

@@ -52,25 +52,25 @@ var (
 
 	coveredBand = &plan.Band{Key: "used ÷ planned", Scale: unit.InPure, Low: 0.5, High: 2}
 
-	plannedForArea = working.Of2("n = A × w", source.House.At("what leaves the cup"), source.Calculated,
-		working.In("n", "planned for the area", unit.InKilogram, 0, 1e6),
-		[]working.Arg{
-			working.In("A", "area that the cup covered", unit.InSquareMetre, 1e-4, 1000),
-			working.In("w", "mix for the area, frozen when it was weighed", unit.InKilogramPerSquareMetre, 1e-3, 1000),
-		},
-		func(a unit.Area, w unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(w)) })
+	plannedForArea = working.Rule2[unit.Area, unit.MassPerArea, unit.Mass]{Rule: &working.Rule{Formula: "n = A × w", Source: source.Ref{Document: &source.House, Place: "what leaves the cup"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "n", Meaning: "planned for the area", Scale: unit.InKilogram, Min: 0, Max: 1e6},
+		Args: []working.Arg{
+			{Symbol: "A", Meaning: "area that the cup covered", Scale: unit.InSquareMetre, Min: 1e-4, Max: 1000},
+			{Symbol: "w", Meaning: "mix for the area, frozen when it was weighed", Scale: unit.InKilogramPerSquareMetre, Min: 1e-3, Max: 1000},
+		}},
+		Code: func(a unit.Area, w unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(w)) }}
 
-	plannedByComb = working.Of3("N = n × c ÷ w", source.House.At("film as read with a comb"), source.Assumption,
-		working.In("N", "planned for the film that was read", unit.InKilogram, 0, 1e7),
-		[]working.Arg{
-			working.In("n", "planned, frozen when it was logged", unit.InKilogram, 0, 1e5),
-			working.In("c", "wet film of one coat, read with a comb", unit.InMicrometre, 1, 20000),
-			working.In("w", "wet film of one coat, planned", unit.InMicrometre, 1, 20000),
-		},
-		func(n unit.Mass, c, w unit.WetFilm) unit.Mass { return n * unit.Mass(c/w) })
+	plannedByComb = working.Rule3[unit.Mass, unit.WetFilm, unit.WetFilm, unit.Mass]{Rule: &working.Rule{Formula: "N = n × c ÷ w", Source: source.Ref{Document: &source.House, Place: "film as read with a comb"}, Mark: source.Assumption,
+		Result: working.Arg{Symbol: "N", Meaning: "planned for the film that was read", Scale: unit.InKilogram, Min: 0, Max: 1e7},
+		Args: []working.Arg{
+			{Symbol: "n", Meaning: "planned, frozen when it was logged", Scale: unit.InKilogram, Min: 0, Max: 1e5},
+			{Symbol: "c", Meaning: "wet film of one coat, read with a comb", Scale: unit.InMicrometre, Min: 1, Max: 20000},
+			{Symbol: "w", Meaning: "wet film of one coat, planned", Scale: unit.InMicrometre, Min: 1, Max: 20000},
+		}},
+		Code: func(n unit.Mass, c, w unit.WetFilm) unit.Mass { return n * unit.Mass(c/w) }}
 
-	combMean = working.Method("mean of the combs read on these surfaces", source.Practice.At("reading a wet-film comb"), source.CommonPractice,
-		working.In("c", "wet film of one coat", unit.InMicrometre, 0.5, 20000))
+	combMean = &working.Rule{Formula: "mean of the combs read on these surfaces", Source: source.Ref{Document: &source.Practice, Place: "reading a wet-film comb"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "c", Meaning: "wet film of one coat", Scale: unit.InMicrometre, Min: 0.5, Max: 20000}, IsProse: true}
 )
 
 // Lessons is what the log teaches, and what it asks about on the way.

@@ -4,4 +4,4 @@ import "shedreckoner/calc/working"
 
 // Rules is every rule that is declared here: what joins the sums of an order to
 // cards and log.
-var Rules = []*working.Rule{plannedByComb.Rule, plannedForArea.Rule, combMean, stockLeftMass.Rule, stockLeftVolume.Rule}
+var Rules = working.List(&plannedByComb, &plannedForArea, combMean, &stockLeftMass, &stockLeftVolume)

@@ -21,10 +21,10 @@ var (
 )
 
 func stockLeft[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, Q, Q] {
-	return working.Of2("S = max(0, s − g)", source.House.At("stock falls as cups are logged"), source.Calculated,
-		working.In("S", "in stock now", scale, 0, 1e6),
-		[]working.Arg{working.In("s", "in stock when it was counted", scale, 0, 1e6), working.In("g", "in cups logged since", scale, 0, 1e6)},
-		func(s, gone Q) Q { return max(0, s-gone) })
+	return working.Rule2[Q, Q, Q]{Rule: &working.Rule{Formula: "S = max(0, s − g)", Source: source.Ref{Document: &source.House, Place: "stock falls as cups are logged"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "S", Meaning: "in stock now", Scale: scale, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "s", Meaning: "in stock when it was counted", Scale: scale, Min: 0, Max: 1e6}, {Symbol: "g", Meaning: "in cups logged since", Scale: scale, Min: 0, Max: 1e6}}},
+		Code: func(s, gone Q) Q { return max(0, s-gone) }}
 }
 
 // stock is what was counted of a material, less what went into cups since.

@@ -31,28 +31,28 @@ func (e *CupsError) Error() string {
 }
 
 var (
-	cupCount = working.Of3("n = ceil(N ÷ (M − L) − 0.000000001)", source.House.At("whole cups; the last digits of a sum don't make a cup"), source.Calculated,
-		working.In("n", "cups", unit.InPure, 1, 1e6),
-		[]working.Arg{
-			working.In("N", "mix that must leave the cups", unit.InGram, 1, 1e6),
-			working.In("M", "largest cup", unit.InGram, 1, 20000),
+	cupCount = working.Rule3[unit.Mass, unit.Mass, unit.Mass, unit.Factor]{Rule: &working.Rule{Formula: "n = ceil(N ÷ (M − L) − 0.000000001)", Source: source.Ref{Document: &source.House, Place: "whole cups; the last digits of a sum don't make a cup"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "n", Meaning: "cups", Scale: unit.InPure, Min: 1, Max: 1e6},
+		Args: []working.Arg{
+			{Symbol: "N", Meaning: "mix that must leave the cups", Scale: unit.InGram, Min: 1, Max: 1e6},
+			{Symbol: "M", Meaning: "largest cup", Scale: unit.InGram, Min: 1, Max: 20000},
 			leftover,
-		},
-		func(need, most, left unit.Mass) unit.Factor {
+		}},
+		Code: func(need, most, left unit.Mass) unit.Factor {
 			return unit.Factor(math.Ceil(float64(need/(most-left)) - 1e-9))
-		})
+		}}
 
-	cupsLoss = working.Of3("L_n = n × m − N", source.House.At("what is mixed and not spread"), source.Exact,
-		working.In("L_n", "left behind in all cups", unit.InGram, 0, MaxCups*1e6),
-		[]working.Arg{
-			working.In("n", "cups", unit.InPure, 1, MaxCups),
+	cupsLoss = working.Rule3[unit.Factor, unit.Mass, unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "L_n = n × m − N", Source: source.Ref{Document: &source.House, Place: "what is mixed and not spread"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "L_n", Meaning: "left behind in all cups", Scale: unit.InGram, Min: 0, Max: MaxCups * 1e6},
+		Args: []working.Arg{
+			{Symbol: "n", Meaning: "cups", Scale: unit.InPure, Min: 1, Max: MaxCups},
 			cupMass,
-			working.In("N", "mix that must leave the cups", unit.InGram, 1, 1e6),
-		},
-		func(n unit.Factor, each, need unit.Mass) unit.Mass { return unit.Mass(n)*each - need })
+			{Symbol: "N", Meaning: "mix that must leave the cups", Scale: unit.InGram, Min: 1, Max: 1e6},
+		}},
+		Code: func(n unit.Factor, each, need unit.Mass) unit.Mass { return unit.Mass(n)*each - need }}
 
-	cupEach = working.Method("the need shared out evenly, with what stays behind in a cup, up to a whole gram; no smaller than the tool can dose",
-		source.House.At("equal cups"), source.Calculated, cupMass)
+	cupEach = &working.Rule{Formula: "the need shared out evenly, with what stays behind in a cup, up to a whole gram; no smaller than the tool can dose",
+		Source: source.Ref{Document: &source.House, Place: "equal cups"}, Mark: source.Calculated, Result: cupMass, IsProse: true}
 )
 
 // CupsFor plans the cups for an amount of mix that must leave them (on the surface,
@@ -87,7 +87,7 @@ func CupsFor(need, largest, smallest, leftover working.Figure[unit.Mass]) (Cups,
 	return Cups{n, each, loss}, nil
 }
 
-var wholeGrams = working.Method("down to a whole gram", source.House.At("weighed out"), source.Exact, cupMass)
+var wholeGrams = &working.Rule{Formula: "down to a whole gram", Source: source.Ref{Document: &source.House, Place: "weighed out"}, Mark: source.Exact, Result: cupMass, IsProse: true}
 
 // wholeGram rounds to whole grams, forgiving the last bits of a sum.
 func wholeGram(round func(float64) float64, m unit.Mass) unit.Mass {

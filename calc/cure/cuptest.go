@@ -92,20 +92,20 @@ func kJ(e unit.MolarEnergy) string { return unit.Write(float64(e), unit.InKilojo
 
 // The methods of Tested.
 var (
-	testedTime = working.Method("mean of the logarithms of the tests' times, taken to their mean temperature and catalyst",
-		source.House.At("the builder's cup tests"), source.Calculated, reference)
-	testedEnd = working.Method("the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 %",
-		source.House.At("the builder's cup tests"), source.Assumption, reference)
-	testedEnergy = working.Method("least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R",
-		source.House.At("cup tests over 8 °C or more"), source.Calculated, energy)
-	testedEnergyEnd = working.Method("the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol",
-		source.House.At("the builder's cup tests"), source.Assumption, energy)
-	meanTemperature = working.Method("mean temperature of the tests, as 1 ÷ T",
-		source.House.At("the builder's cup tests"), source.Calculated, working.In("T_ref", "temperature of the tests", unit.InCelsius, coldestRead, warmestRead))
-	meanCatalyst = working.Method("geometric mean of the tests' catalyst",
-		source.House.At("the builder's cup tests"), source.Calculated, share)
-	lightest = working.Method("the lightest of the tests",
-		source.House.At("the builder's cup tests"), source.Calculated, working.In("m_0", "tested mass", unit.InGram, 5, 20000))
+	testedTime = &working.Rule{Formula: "mean of the logarithms of the tests' times, taken to their mean temperature and catalyst",
+		Source: source.Ref{Document: &source.House, Place: "the builder's cup tests"}, Mark: source.Calculated, Result: reference, IsProse: true}
+	testedEnd = &working.Rule{Formula: "the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 %",
+		Source: source.Ref{Document: &source.House, Place: "the builder's cup tests"}, Mark: source.Assumption, Result: reference, IsProse: true}
+	testedEnergy = &working.Rule{Formula: "least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R",
+		Source: source.Ref{Document: &source.House, Place: "cup tests over 8 °C or more"}, Mark: source.Calculated, Result: energy, IsProse: true}
+	testedEnergyEnd = &working.Rule{Formula: "the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol",
+		Source: source.Ref{Document: &source.House, Place: "the builder's cup tests"}, Mark: source.Assumption, Result: energy, IsProse: true}
+	meanTemperature = &working.Rule{Formula: "mean temperature of the tests, as 1 ÷ T",
+		Source: source.Ref{Document: &source.House, Place: "the builder's cup tests"}, Mark: source.Calculated, Result: working.Arg{Symbol: "T_ref", Meaning: "temperature of the tests", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead}, IsProse: true}
+	meanCatalyst = &working.Rule{Formula: "geometric mean of the tests' catalyst",
+		Source: source.Ref{Document: &source.House, Place: "the builder's cup tests"}, Mark: source.Calculated, Result: share, IsProse: true}
+	lightest = &working.Rule{Formula: "the lightest of the tests",
+		Source: source.Ref{Document: &source.House, Place: "the builder's cup tests"}, Mark: source.Calculated, Result: working.Arg{Symbol: "m_0", Meaning: "tested mass", Scale: unit.InGram, Min: 5, Max: 20000}, IsProse: true}
 )
 
 // Tested corrects the card's gel time by the builder's cup tests. Their mean

@@ -31,18 +31,18 @@ package cure
 import "shedreckoner/calc/working"
 
 // Rules is every rule of the package.
-var Rules = []*working.Rule{
-	position.Rule, onLine.Rule,
-	allThatCures, productShare.Rule,
-	dose.Rule, DoseVolume.Rule, ofWhole.Rule, ceilingOfWhole.Rule, smallest.Rule, onMark, toolShare.Rule,
-	scaleError.Rule, syringeError.Rule, dropError.Rule,
-	VolumeOfVolume.Rule, ShareByMass.Rule,
-	byCatalyst.Rule, byTemperature.Rule, bothFactors.Rule, gelOfDose.Rule, gelOfRatio.Rule, MostMass.Rule,
+var Rules = working.List(
+	&position, &onLine,
+	allThatCures, &productShare,
+	&dose, &DoseVolume, &ofWhole, &ceilingOfWhole, &smallest, onMark, &toolShare,
+	&scaleError, &syringeError, &dropError,
+	&VolumeOfVolume, &ShareByMass,
+	&byCatalyst, &byTemperature, &bothFactors, &gelOfDose, &gelOfRatio, &MostMass,
 	testedTime, testedEnd, testedEnergy, testedEnergyEnd, meanTemperature, meanCatalyst, lightest,
-	usableLeft.Rule, spreading.Rule, forArea.Rule, inTime.Rule, largestByTime.Rule, largestUntimed.Rule, largestBatch.Rule,
-	cupCount.Rule, cupsLoss.Rule, cupEach, wholeGrams,
-	masses.a.Rule, masses.b.Rule, volumes.a.Rule, volumes.b.Rule,
-	massRatio.Rule, volumeRatio.Rule, VolumeOf.Rule, massOf.Rule,
-	gain.Rule, spared.Rule, inTray.Rule, lowest.Rule, apart.Rule,
-	scrape.Rule,
-}
+	&usableLeft, &spreading, &forArea, &inTime, &largestByTime, &largestUntimed, &largestBatch,
+	&cupCount, &cupsLoss, cupEach, wholeGrams,
+	&masses.a, &masses.b, &volumes.a, &volumes.b,
+	&massRatio, &volumeRatio, &VolumeOf, &massOf,
+	&gain, &spared, &inTray, &lowest, &apart,
+	&scrape,
+)

@@ -52,49 +52,49 @@ type Dose struct {
 }
 
 var (
-	whole   = working.In("W", "all that cures", unit.InGram, 1, 80000)
-	catMass = working.In("g", "catalyst", unit.InGram, 1e-4, 5000)
-	floor   = working.In("c_min", "floor", unit.InPercent, 0.1, 6)
-	ceiling = working.In("c_max", "ceiling, of all that cures", unit.InPercent, 0.01, 6)
+	whole   = working.Arg{Symbol: "W", Meaning: "all that cures", Scale: unit.InGram, Min: 1, Max: 80000}
+	catMass = working.Arg{Symbol: "g", Meaning: "catalyst", Scale: unit.InGram, Min: 1e-4, Max: 5000}
+	floor   = working.Arg{Symbol: "c_min", Meaning: "floor", Scale: unit.InPercent, Min: 0.1, Max: 6}
+	ceiling = working.Arg{Symbol: "c_max", Meaning: "ceiling, of all that cures", Scale: unit.InPercent, Min: 0.01, Max: 6}
 )
 
 // dose is catalyst by mass. Source: definition of a share by mass.
-var dose = working.Of2("g = c × W ÷ 100", source.House.At("definition of a share by mass"), source.Exact,
-	catMass, []working.Arg{share, whole},
-	func(c unit.ByMass, w unit.Mass) unit.Mass { return unit.Mass(c) * w })
+var dose = working.Rule2[unit.ByMass, unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "g = c × W ÷ 100", Source: source.Ref{Document: &source.House, Place: "definition of a share by mass"}, Mark: source.Exact,
+	Result: catMass, Args: []working.Arg{share, whole}},
+	Code: func(c unit.ByMass, w unit.Mass) unit.Mass { return unit.Mass(c) * w }}
 
 // DoseVolume is the volume of a dose, V_c = g ÷ ρ_c (mL, g, kg/L).
 // Range: g 0.1 mg–5 kg, ρ_c 0.9–1.4 kg/L. Errors: *working.RangeError.
 // Source: definition of density.
-var DoseVolume = working.Of2("V_c = g ÷ ρ_c", source.House.At("definition of density"), source.Exact,
-	working.In("V_c", "catalyst by volume", unit.InMillilitre, 1e-4/1.4, 5000/0.9),
-	[]working.Arg{catMass, rhoCat},
-	func(g unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(g) / float64(rho)) })
+var DoseVolume = working.Rule2[unit.Mass, unit.Density, unit.Volume]{Rule: &working.Rule{Formula: "V_c = g ÷ ρ_c", Source: source.Ref{Document: &source.House, Place: "definition of density"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "V_c", Meaning: "catalyst by volume", Scale: unit.InMillilitre, Min: 1e-4 / 1.4, Max: 5000 / 0.9},
+	Args:   []working.Arg{catMass, rhoCat}},
+	Code: func(g unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(g) / float64(rho)) }}
 
 // ofWhole is a mass of catalyst as a share of all that cures.
-var ofWhole = working.Of2("c = 100 × g ÷ W", source.House.At("definition of a share by mass"), source.Exact,
-	share, []working.Arg{catMass, whole},
-	func(g, w unit.Mass) unit.ByMass { return unit.ByMass(g / w) })
+var ofWhole = working.Rule2[unit.Mass, unit.Mass, unit.ByMass]{Rule: &working.Rule{Formula: "c = 100 × g ÷ W", Source: source.Ref{Document: &source.House, Place: "definition of a share by mass"}, Mark: source.Exact,
+	Result: share, Args: []working.Arg{catMass, whole}},
+	Code: func(g, w unit.Mass) unit.ByMass { return unit.ByMass(g / w) }}
 
 // ceilingOfWhole takes the ceiling from the product alone to all that cures.
-var ceilingOfWhole = working.Of2("c_max = C × y", source.House.At("the ceiling holds for the product alone"), source.Calculated,
-	ceiling,
-	[]working.Arg{
-		working.In("C", "ceiling, of the product", unit.InPercent, 0.1, 6),
-		working.In("y", "product in all that cures", unit.InPure, 0.1, 1),
-	},
-	func(c unit.ByMass, y unit.Share) unit.ByMass { return c * unit.ByMass(y) })
+var ceilingOfWhole = working.Rule2[unit.ByMass, unit.Share, unit.ByMass]{Rule: &working.Rule{Formula: "c_max = C × y", Source: source.Ref{Document: &source.House, Place: "the ceiling holds for the product alone"}, Mark: source.Calculated,
+	Result: ceiling,
+	Args: []working.Arg{
+		{Symbol: "C", Meaning: "ceiling, of the product", Scale: unit.InPercent, Min: 0.1, Max: 6},
+		{Symbol: "y", Meaning: "product in all that cures", Scale: unit.InPure, Min: 0.1, Max: 1},
+	}},
+	Code: func(c unit.ByMass, y unit.Share) unit.ByMass { return c * unit.ByMass(y) }}
 
 // smallest is the smallest cup in which a tool's error stays between floor and
 // ceiling.
-var smallest = working.Of4("W_min = 100 × e ÷ min(c − c_min, c_max − c)", source.House.At("the error must stay inside the limits"), source.Calculated,
-	working.In("W_min", "smallest cup that this tool can dose", unit.InGram, 0.003, 4e10),
-	[]working.Arg{toolErr, share, floor, ceiling},
-	func(e unit.Mass, c, least, most unit.ByMass) unit.Mass { return e / unit.Mass(min(c-least, most-c)) })
+var smallest = working.Rule4[unit.Mass, unit.ByMass, unit.ByMass, unit.ByMass, unit.Mass]{Rule: &working.Rule{Formula: "W_min = 100 × e ÷ min(c − c_min, c_max − c)", Source: source.Ref{Document: &source.House, Place: "the error must stay inside the limits"}, Mark: source.Calculated,
+	Result: working.Arg{Symbol: "W_min", Meaning: "smallest cup that this tool can dose", Scale: unit.InGram, Min: 0.003, Max: 4e10},
+	Args:   []working.Arg{toolErr, share, floor, ceiling}},
+	Code: func(e unit.Mass, c, least, most unit.ByMass) unit.Mass { return e / unit.Mass(min(c-least, most-c)) }}
 
 // onMark is how a dose is rounded.
-var onMark = working.Method("the tool's mark nearest to the dose, inside floor and ceiling",
-	source.House.At("rounded once, at the end, to what the tool can show"), source.Calculated, catMass)
+var onMark = &working.Rule{Formula: "the tool's mark nearest to the dose, inside floor and ceiling",
+	Source: source.Ref{Document: &source.House, Place: "rounded once, at the end, to what the tool can show"}, Mark: source.Calculated, Result: catMass, IsProse: true}
 
 // bounds is the card's floor and ceiling, both of all that cures in one mix.
 type bounds struct{ floor, ceiling working.Figure[unit.ByMass] }
@@ -263,7 +263,7 @@ func (d Dose) withShares(off working.Figure[unit.Mass], rho working.Figure[unit.
 }
 
 // toolShare is a tool's error as a share of all that cures.
-var toolShare = working.Of2("c_e = 100 × e ÷ W", source.House.At("definition of a share by mass"), source.Exact,
-	working.In("c_e", "error of the tool, by mass of all that cures", unit.InPercent, 1e-7, 4000),
-	[]working.Arg{toolErr, whole},
-	func(e, w unit.Mass) unit.ByMass { return unit.ByMass(e / w) })
+var toolShare = working.Rule2[unit.Mass, unit.Mass, unit.ByMass]{Rule: &working.Rule{Formula: "c_e = 100 × e ÷ W", Source: source.Ref{Document: &source.House, Place: "definition of a share by mass"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "c_e", Meaning: "error of the tool, by mass of all that cures", Scale: unit.InPercent, Min: 1e-7, Max: 4000},
+	Args:   []working.Arg{toolErr, whole}},
+	Code: func(e, w unit.Mass) unit.ByMass { return unit.ByMass(e / w) }}

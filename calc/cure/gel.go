@@ -73,45 +73,45 @@ type GelError struct{ What string }
 func (e *GelError) Error() string { return "cure: can't reckon a gel time with this " + e.What }
 
 var (
-	gelTime   = working.In("t", "gel time", unit.InMinute, 0, 1e6)
-	reference = working.In("t_ref", "gel time at the reference point", unit.InMinute, 0.5, 1440)
-	byCat     = working.In("f_c", "factor for catalyst", unit.InPure, 1e-3, 1e3)
-	byTemp    = working.In("f_T", "factor for temperature", unit.InPure, 1e-4, 1e4)
-	energy    = working.In("Ea", "activation energy", unit.InKilojoulePerMole, 10, 150)
+	gelTime   = working.Arg{Symbol: "t", Meaning: "gel time", Scale: unit.InMinute, Min: 0, Max: 1e6}
+	reference = working.Arg{Symbol: "t_ref", Meaning: "gel time at the reference point", Scale: unit.InMinute, Min: 0.5, Max: 1440}
+	byCat     = working.Arg{Symbol: "f_c", Meaning: "factor for catalyst", Scale: unit.InPure, Min: 1e-3, Max: 1e3}
+	byTemp    = working.Arg{Symbol: "f_T", Meaning: "factor for temperature", Scale: unit.InPure, Min: 1e-4, Max: 1e4}
+	energy    = working.Arg{Symbol: "Ea", Meaning: "activation energy", Scale: unit.InKilojoulePerMole, Min: 10, Max: 150}
 )
 
 // byCatalyst is how gel time moves with catalyst.
-var byCatalyst = working.Of3("f_c = (c_ref ÷ c) ^ n", source.House.At("a power of the catalyst"), source.Assumption,
-	byCat,
-	[]working.Arg{
-		working.In("c_ref", "catalyst at the reference point", unit.InPercent, 0.1, 6),
+var byCatalyst = working.Rule3[unit.ByMass, unit.ByMass, unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "f_c = (c_ref ÷ c) ^ n", Source: source.Ref{Document: &source.House, Place: "a power of the catalyst"}, Mark: source.Assumption,
+	Result: byCat,
+	Args: []working.Arg{
+		{Symbol: "c_ref", Meaning: "catalyst at the reference point", Scale: unit.InPercent, Min: 0.1, Max: 6},
 		share,
-		working.In("n", "order in catalyst", unit.InPure, 0.2, 2),
-	},
-	func(ref, c unit.ByMass, n unit.Factor) unit.Factor {
+		{Symbol: "n", Meaning: "order in catalyst", Scale: unit.InPure, Min: 0.2, Max: 2},
+	}},
+	Code: func(ref, c unit.ByMass, n unit.Factor) unit.Factor {
 		return unit.Factor(math.Pow(float64(ref/c), float64(n)))
-	})
+	}}
 
 // byTemperature is how gel time moves with temperature, after Arrhenius.
-var byTemperature = working.Of3("f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15)))",
-	source.JAPS102.At(""), source.Published,
-	byTemp,
-	[]working.Arg{
+var byTemperature = working.Rule3[unit.MolarEnergy, unit.Temperature, unit.Temperature, unit.Factor]{Rule: &working.Rule{Formula: "f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15)))",
+	Source: source.Ref{Document: &source.JAPS102}, Mark: source.Published,
+	Result: byTemp,
+	Args: []working.Arg{
 		energy,
-		working.In("T", "temperature", unit.InCelsius, coldestRead, warmestRead),
-		working.In("T_ref", "temperature of the reference point", unit.InCelsius, coldestRead, warmestRead),
-	},
-	func(ea unit.MolarEnergy, t, ref unit.Temperature) unit.Factor {
+		{Symbol: "T", Meaning: "temperature", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead},
+		{Symbol: "T_ref", Meaning: "temperature of the reference point", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead},
+	}},
+	Code: func(ea unit.MolarEnergy, t, ref unit.Temperature) unit.Factor {
 		return unit.Factor(math.Exp(float64(ea) / unit.GasConstant * (1/float64(t) - 1/float64(ref))))
-	})
+	}}
 
-var gelOfDose = working.Of3("t = t_ref × f_c × f_T", source.JAPS102.At("and a power of the catalyst"), source.Calculated,
-	gelTime, []working.Arg{reference, byCat, byTemp},
-	func(ref unit.Time, c, t unit.Factor) unit.Time { return ref * unit.Time(c) * unit.Time(t) })
+var gelOfDose = working.Rule3[unit.Time, unit.Factor, unit.Factor, unit.Time]{Rule: &working.Rule{Formula: "t = t_ref × f_c × f_T", Source: source.Ref{Document: &source.JAPS102, Place: "and a power of the catalyst"}, Mark: source.Calculated,
+	Result: gelTime, Args: []working.Arg{reference, byCat, byTemp}},
+	Code: func(ref unit.Time, c, t unit.Factor) unit.Time { return ref * unit.Time(c) * unit.Time(t) }}
 
-var gelOfRatio = working.Of2("t = t_ref × f_T", source.TCA447.At(""), source.Calculated,
-	gelTime, []working.Arg{reference, byTemp},
-	func(ref unit.Time, t unit.Factor) unit.Time { return ref * unit.Time(t) })
+var gelOfRatio = working.Rule2[unit.Time, unit.Factor, unit.Time]{Rule: &working.Rule{Formula: "t = t_ref × f_T", Source: source.Ref{Document: &source.TCA447}, Mark: source.Calculated,
+	Result: gelTime, Args: []working.Arg{reference, byTemp}},
+	Code: func(ref unit.Time, t unit.Factor) unit.Time { return ref * unit.Time(t) }}
 
 // At is the gel time at a temperature with a share of catalyst, for the tested
 // mass: t = t_ref (c_ref/c)^n · exp[(Ea/R)(1/T − 1/T_ref)], the middle and the
@@ -208,10 +208,10 @@ func (g Gel) byCatalyst(c working.Figure[unit.ByMass], n working.Figure[unit.Fac
 }
 
 // bothFactors goes from the reference point by way of a place near the tests.
-var bothFactors = working.Of2("f = f_1 × f_2", source.House.At("near a test by the middle, from there on by the range"), source.Assumption,
-	working.In("f", "factor", unit.InPure, 1e-8, 1e8),
-	[]working.Arg{working.In("f_1", "factor near the tests", unit.InPure, 1e-4, 1e4), working.In("f_2", "factor from there on", unit.InPure, 1e-4, 1e4)},
-	func(near, far unit.Factor) unit.Factor { return near * far })
+var bothFactors = working.Rule2[unit.Factor, unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "f = f_1 × f_2", Source: source.Ref{Document: &source.House, Place: "near a test by the middle, from there on by the range"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "f", Meaning: "factor", Scale: unit.InPure, Min: 1e-8, Max: 1e8},
+	Args:   []working.Arg{{Symbol: "f_1", Meaning: "factor near the tests", Scale: unit.InPure, Min: 1e-4, Max: 1e4}, {Symbol: "f_2", Meaning: "factor from there on", Scale: unit.InPure, Min: 1e-4, Max: 1e4}}},
+	Code: func(near, far unit.Factor) unit.Factor { return near * far }}
 
 func (g Gel) isFixedRatio() bool { return g.Catalyst.Step == nil }
 
@@ -265,10 +265,10 @@ func (g Gel) known() []unit.Temperature {
 // Range: m_0 5 g–20 kg. Errors: *working.RangeError.
 // Source: ASTM D2471 for the dependence of gel time on the mass; the factor is an
 // assumption.
-var MostMass = working.Of1("m_t = 5 × m_0", source.ASTMD2471.At("gel time depends on the volume mixed"), source.Assumption,
-	working.In("m_t", "largest cup that the gel time holds for", unit.InGram, 25, 1e5),
-	[]working.Arg{working.In("m_0", "tested mass", unit.InGram, 5, 20000)},
-	func(m unit.Mass) unit.Mass { return MostTimesTested * m })
+var MostMass = working.Rule1[unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "m_t = 5 × m_0", Source: source.Ref{Document: &source.ASTMD2471, Place: "gel time depends on the volume mixed"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "m_t", Meaning: "largest cup that the gel time holds for", Scale: unit.InGram, Min: 25, Max: 1e5},
+	Args:   []working.Arg{{Symbol: "m_0", Meaning: "tested mass", Scale: unit.InGram, Min: 5, Max: 20000}}},
+	Code: func(m unit.Mass) unit.Mass { return MostTimesTested * m }}
 
 // InCupError says that a cup is too large for the minutes of a tested one.
 type InCupError struct{ Cup, Most unit.Mass }

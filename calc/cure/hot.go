@@ -84,9 +84,9 @@ func (c Cup) leastShare() (working.Figure[unit.ByMass], error) {
 }
 
 // lowest is the floor with room for the tool's whole error and the nearest mark.
-var lowest = working.Of4("c = c_min + 100 × (e + e_h) ÷ W", source.House.At("the tool's error over the floor"), source.Calculated, share,
-	[]working.Arg{floor, toolErr, working.In("e_h", "half a mark", unit.InGram, 1e-4, 20), whole},
-	func(least unit.ByMass, e, half, w unit.Mass) unit.ByMass { return least + unit.ByMass((e+half)/w) })
+var lowest = working.Rule4[unit.ByMass, unit.Mass, unit.Mass, unit.Mass, unit.ByMass]{Rule: &working.Rule{Formula: "c = c_min + 100 × (e + e_h) ÷ W", Source: source.Ref{Document: &source.House, Place: "the tool's error over the floor"}, Mark: source.Calculated, Result: share,
+	Args: []working.Arg{floor, toolErr, {Symbol: "e_h", Meaning: "half a mark", Scale: unit.InGram, Min: 1e-4, Max: 20}, whole}},
+	Code: func(least unit.ByMass, e, half, w unit.Mass) unit.ByMass { return least + unit.ByMass((e+half)/w) }}
 
 // overFloor is the most that a dose at the floor may come to, for the smallest
 // cup over the table's end.

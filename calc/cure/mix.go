@@ -86,10 +86,10 @@ func (m Mix) Whole() working.Figure[unit.Mass] {
 var allThatCures = working.SumRule("all that cures", unit.InGram)
 
 // productShare is the product's part of all that cures.
-var productShare = working.Of2("y = P ÷ W", source.House.At("definition"), source.Exact,
-	working.In("y", "product in all that cures", unit.InPure, 0, 1),
-	[]working.Arg{
-		working.In("P", "product", unit.InGram, 1, 20000),
-		working.In("W", "all that cures", unit.InGram, 1, 80000),
-	},
-	func(p, w unit.Mass) unit.Share { return unit.Share(p / w) })
+var productShare = working.Rule2[unit.Mass, unit.Mass, unit.Share]{Rule: &working.Rule{Formula: "y = P ÷ W", Source: source.Ref{Document: &source.House, Place: "definition"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "y", Meaning: "product in all that cures", Scale: unit.InPure, Min: 0, Max: 1},
+	Args: []working.Arg{
+		{Symbol: "P", Meaning: "product", Scale: unit.InGram, Min: 1, Max: 20000},
+		{Symbol: "W", Meaning: "all that cures", Scale: unit.InGram, Min: 1, Max: 80000},
+	}},
+	Code: func(p, w unit.Mass) unit.Share { return unit.Share(p / w) }}

@@ -60,10 +60,12 @@ func (e *RatioError) Error() string {
 type splitter[Q, R unit.Quantity] struct{ a, b working.Rule2[Q, R, Q] }
 
 func newSplitter[Q, R unit.Quantity](scale unit.Scale) splitter[Q, R] {
-	part := func(symbol, meaning string) working.Arg { return working.In(symbol, meaning, scale, 0.1, 200000) }
-	args := []working.Arg{part("T", "both parts"), working.In("r", "parts of A to one of B", unit.InPure, 0.1, 100)}
+	part := func(symbol, meaning string) working.Arg {
+		return working.Arg{Symbol: symbol, Meaning: meaning, Scale: scale, Min: 0.1, Max: 200000}
+	}
+	args := []working.Arg{part("T", "both parts"), {Symbol: "r", Meaning: "parts of A to one of B", Scale: unit.InPure, Min: 0.1, Max: 100}}
 	rule := func(formula string, result working.Arg, f func(Q, R) Q) working.Rule2[Q, R, Q] {
-		return working.Of2(formula, source.House.At("definition of a mixing ratio"), source.Exact, result, args, f)
+		return working.Rule2[Q, R, Q]{Rule: &working.Rule{Formula: formula, Source: source.Ref{Document: &source.House, Place: "definition of a mixing ratio"}, Mark: source.Exact, Result: result, Args: args}, Code: f}
 	}
 	return splitter[Q, R]{
 		rule("A = T × r ÷ (1 + r)", part("A", "part A"), func(t Q, r R) Q { return t * Q(r) / (1 + Q(r)) }),
@@ -85,30 +87,30 @@ func (s splitter[Q, R]) split(total working.Figure[Q], r working.Figure[R]) (a, 
 }
 
 var (
-	rhoA = working.In("ρ_A", "density of part A", unit.InKilogramPerLitre, 0.2, 3)
-	rhoB = working.In("ρ_B", "density of part B", unit.InKilogramPerLitre, 0.2, 3)
+	rhoA = working.Arg{Symbol: "ρ_A", Meaning: "density of part A", Scale: unit.InKilogramPerLitre, Min: 0.2, Max: 3}
+	rhoB = working.Arg{Symbol: "ρ_B", Meaning: "density of part B", Scale: unit.InKilogramPerLitre, Min: 0.2, Max: 3}
 
-	massRatio = working.Of3("r = r_v × ρ_A ÷ ρ_B", source.House.At("definition of density"), source.Exact,
-		working.In("r", "parts of A to one of B by mass", unit.InPure, 0.1, 100),
-		[]working.Arg{working.In("r_v", "parts of A to one of B by volume", unit.InPure, 0.1, 100), rhoA, rhoB},
-		func(r unit.ByVolume, a, b unit.Density) unit.ByMass { return unit.ByMass(float64(r) * float64(a/b)) })
+	massRatio = working.Rule3[unit.ByVolume, unit.Density, unit.Density, unit.ByMass]{Rule: &working.Rule{Formula: "r = r_v × ρ_A ÷ ρ_B", Source: source.Ref{Document: &source.House, Place: "definition of density"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "r", Meaning: "parts of A to one of B by mass", Scale: unit.InPure, Min: 0.1, Max: 100},
+		Args:   []working.Arg{{Symbol: "r_v", Meaning: "parts of A to one of B by volume", Scale: unit.InPure, Min: 0.1, Max: 100}, rhoA, rhoB}},
+		Code: func(r unit.ByVolume, a, b unit.Density) unit.ByMass { return unit.ByMass(float64(r) * float64(a/b)) }}
 
-	volumeRatio = working.Of3("r_v = r × ρ_B ÷ ρ_A", source.House.At("definition of density"), source.Exact,
-		working.In("r_v", "parts of A to one of B by volume", unit.InPure, 0.1, 100),
-		[]working.Arg{working.In("r", "parts of A to one of B by mass", unit.InPure, 0.1, 100), rhoB, rhoA},
-		func(r unit.ByMass, b, a unit.Density) unit.ByVolume { return unit.ByVolume(float64(r) * float64(b/a)) })
+	volumeRatio = working.Rule3[unit.ByMass, unit.Density, unit.Density, unit.ByVolume]{Rule: &working.Rule{Formula: "r_v = r × ρ_B ÷ ρ_A", Source: source.Ref{Document: &source.House, Place: "definition of density"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "r_v", Meaning: "parts of A to one of B by volume", Scale: unit.InPure, Min: 0.1, Max: 100},
+		Args:   []working.Arg{{Symbol: "r", Meaning: "parts of A to one of B by mass", Scale: unit.InPure, Min: 0.1, Max: 100}, rhoB, rhoA}},
+		Code: func(r unit.ByMass, b, a unit.Density) unit.ByVolume { return unit.ByVolume(float64(r) * float64(b/a)) }}
 
 	// VolumeOf is the volume of a part or of a mix, V = m ÷ ρ.
 	// Range: m 1 mg–200 kg, ρ 0.2–3 kg/L. Errors: *working.RangeError. Source: definition of density.
-	VolumeOf = working.Of2("V = m ÷ ρ", source.House.At("definition of density"), source.Exact,
-		working.In("V", "volume of the part", unit.InMillilitre, 1e-3/3, 1e6),
-		[]working.Arg{working.In("m", "part", unit.InGram, 1e-3, 200000), working.In("ρ", "density of the part", unit.InKilogramPerLitre, 0.2, 3)},
-		func(m unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(m) / float64(rho)) })
+	VolumeOf = working.Rule2[unit.Mass, unit.Density, unit.Volume]{Rule: &working.Rule{Formula: "V = m ÷ ρ", Source: source.Ref{Document: &source.House, Place: "definition of density"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "V", Meaning: "volume of the part", Scale: unit.InMillilitre, Min: 1e-3 / 3, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "m", Meaning: "part", Scale: unit.InGram, Min: 1e-3, Max: 200000}, {Symbol: "ρ", Meaning: "density of the part", Scale: unit.InKilogramPerLitre, Min: 0.2, Max: 3}}},
+		Code: func(m unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(m) / float64(rho)) }}
 
-	massOf = working.Of2("m = V × ρ", source.House.At("definition of density"), source.Exact,
-		working.In("m", "mass of the part", unit.InGram, 2e-4, 6e5),
-		[]working.Arg{working.In("V", "part", unit.InMillilitre, 1e-3, 200000), working.In("ρ", "density of the part", unit.InKilogramPerLitre, 0.2, 3)},
-		func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) })
+	massOf = working.Rule2[unit.Volume, unit.Density, unit.Mass]{Rule: &working.Rule{Formula: "m = V × ρ", Source: source.Ref{Document: &source.House, Place: "definition of density"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "m", Meaning: "mass of the part", Scale: unit.InGram, Min: 2e-4, Max: 6e5},
+		Args:   []working.Arg{{Symbol: "V", Meaning: "part", Scale: unit.InMillilitre, Min: 1e-3, Max: 200000}, {Symbol: "ρ", Meaning: "density of the part", Scale: unit.InKilogramPerLitre, Min: 0.2, Max: 3}}},
+		Code: func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) }}
 )
 
 // ForTotal is the parts of a mix of so much by mass.

@@ -73,41 +73,41 @@ type Offer struct {
 }
 
 var (
-	gained    = working.In("G", "spreading minutes gained", unit.InMinute, -1e5, 1e5)
+	gained    = working.Arg{Symbol: "G", Meaning: "spreading minutes gained", Scale: unit.InMinute, Min: -1e5, Max: 1e5}
 	gainRule  = source.House.At("spreading minutes after and before")
-	coldRange = working.In("T_1", "colder", unit.InCelsius, coldestRead, warmestRead)
-	warmRange = working.In("T_2", "warmer", unit.InCelsius, coldestRead, warmestRead)
+	coldRange = working.Arg{Symbol: "T_1", Meaning: "colder", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead}
+	warmRange = working.Arg{Symbol: "T_2", Meaning: "warmer", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead}
 
-	gain = working.Of2("G = S_2 − S_1", gainRule, source.Calculated, gained,
-		[]working.Arg{
-			working.In("S_2", "spreading minutes after", unit.InMinute, -1e4, 1e4),
-			working.In("S_1", "spreading minutes before", unit.InMinute, -1e4, 1e4),
-		},
-		func(after, before unit.Time) unit.Time { return after - before })
+	gain = working.Rule2[unit.Time, unit.Time, unit.Time]{Rule: &working.Rule{Formula: "G = S_2 − S_1", Source: gainRule, Mark: source.Calculated, Result: gained,
+		Args: []working.Arg{
+			{Symbol: "S_2", Meaning: "spreading minutes after", Scale: unit.InMinute, Min: -1e4, Max: 1e4},
+			{Symbol: "S_1", Meaning: "spreading minutes before", Scale: unit.InMinute, Min: -1e4, Max: 1e4},
+		}},
+		Code: func(after, before unit.Time) unit.Time { return after - before }}
 
-	spared = working.Of4("G = (m_1 − m_2) ÷ (v × w)", source.House.At("a smaller cup is spread sooner"), source.Calculated, gained,
-		[]working.Arg{
-			working.In("m_1", "cup", unit.InGram, 0, 1e6),
-			working.In("m_2", "smaller cup", unit.InGram, 0, 1e6),
+	spared = working.Rule4[unit.Mass, unit.Mass, unit.SpreadingSpeed, unit.MassPerArea, unit.Time]{Rule: &working.Rule{Formula: "G = (m_1 − m_2) ÷ (v × w)", Source: source.Ref{Document: &source.House, Place: "a smaller cup is spread sooner"}, Mark: source.Calculated, Result: gained,
+		Args: []working.Arg{
+			{Symbol: "m_1", Meaning: "cup", Scale: unit.InGram, Min: 0, Max: 1e6},
+			{Symbol: "m_2", Meaning: "smaller cup", Scale: unit.InGram, Min: 0, Max: 1e6},
 			speed, perArea,
-		},
-		func(m, smaller unit.Mass, v unit.SpreadingSpeed, w unit.MassPerArea) unit.Time {
+		}},
+		Code: func(m, smaller unit.Mass, v unit.SpreadingSpeed, w unit.MassPerArea) unit.Time {
 			return unit.Time(float64(m-smaller) / (float64(v) * float64(w)))
-		})
+		}}
 
-	inTray = working.Of2("t_c = t × k_t", source.Practice.At("170 g spread over 0.19 m² doubled the time"), source.CommonPractice, cupTime,
-		[]working.Arg{
-			working.In("t", "early gel time in the cup", unit.InMinute, 0.1, 1e5),
-			working.In("k_t", "how many times longer mix keeps in a tray", unit.InPure, 1, 3),
-		},
-		func(t unit.Time, k unit.Factor) unit.Time { return t * unit.Time(k) })
+	inTray = working.Rule2[unit.Time, unit.Factor, unit.Time]{Rule: &working.Rule{Formula: "t_c = t × k_t", Source: source.Ref{Document: &source.Practice, Place: "170 g spread over 0.19 m² doubled the time"}, Mark: source.CommonPractice, Result: cupTime,
+		Args: []working.Arg{
+			{Symbol: "t", Meaning: "early gel time in the cup", Scale: unit.InMinute, Min: 0.1, Max: 1e5},
+			{Symbol: "k_t", Meaning: "how many times longer mix keeps in a tray", Scale: unit.InPure, Min: 1, Max: 3},
+		}},
+		Code: func(t unit.Time, k unit.Factor) unit.Time { return t * unit.Time(k) }}
 
-	apart = working.Of2("d = T_2 − T_1", source.House.At("definition"), source.Exact,
-		working.In("d", "degrees", unit.InCelsiusDifference, 0, warmestRead-coldestRead),
-		[]working.Arg{warmRange, coldRange},
-		func(warm, cold unit.Temperature) unit.TemperatureDifference {
+	apart = working.Rule2[unit.Temperature, unit.Temperature, unit.TemperatureDifference]{Rule: &working.Rule{Formula: "d = T_2 − T_1", Source: source.Ref{Document: &source.House, Place: "definition"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "d", Meaning: "degrees", Scale: unit.InCelsiusDifference, Min: 0, Max: warmestRead - coldestRead},
+		Args:   []working.Arg{warmRange, coldRange}},
+		Code: func(warm, cold unit.Temperature) unit.TemperatureDifference {
 			return unit.TemperatureDifference(warm - cold)
-		})
+		}}
 )
 
 // What the remedies assume.

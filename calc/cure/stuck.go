@@ -18,10 +18,10 @@ type Stuck struct {
 }
 
 // scrape is the time after which a film that is still wet won't cure any more.
-var scrape = working.Of1("t_s = max(120, 3 × t)", source.House.At("three times the late end of the gel time, and no less than two hours"), source.Assumption,
-	working.In("t_s", "scrape off, from catalyst in", unit.InMinute, 120, 3e6),
-	[]working.Arg{working.In("t", "late end of the gel time", unit.InMinute, 0, 1e6)},
-	func(late unit.Time) unit.Time { return unit.Time(math.Max(float64(2*unit.Hour), 3*float64(late))) })
+var scrape = working.Rule1[unit.Time, unit.Time]{Rule: &working.Rule{Formula: "t_s = max(120, 3 × t)", Source: source.Ref{Document: &source.House, Place: "three times the late end of the gel time, and no less than two hours"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "t_s", Meaning: "scrape off, from catalyst in", Scale: unit.InMinute, Min: 120, Max: 3e6},
+	Args:   []working.Arg{{Symbol: "t", Meaning: "late end of the gel time", Scale: unit.InMinute, Min: 0, Max: 1e6}}},
+	Code: func(late unit.Time) unit.Time { return unit.Time(math.Max(float64(2*unit.Hour), 3*float64(late))) }}
 
 // Stuck says how long to wait for a film with a given share of catalyst at the
 // surface's temperature, what warming it to the card's timed temperature does, and

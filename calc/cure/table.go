@@ -180,24 +180,24 @@ func (t Table) share(r Row) working.Figure[unit.ByMass] {
 }
 
 var (
-	share       = working.In("c", "catalyst by mass of all that cures", unit.InPercent, 0.1, 6)
-	placeInRows = working.In("p", "place between two rows", unit.InPure, 0, 1)
+	share       = working.Arg{Symbol: "c", Meaning: "catalyst by mass of all that cures", Scale: unit.InPercent, Min: 0.1, Max: 6}
+	placeInRows = working.Arg{Symbol: "p", Meaning: "place between two rows", Scale: unit.InPure, Min: 0, Max: 1}
 )
 
-var position = working.Of3("p = (T − T_1) ÷ (T_2 − T_1)", source.House.At("straight line between the rows"), source.Assumption,
-	placeInRows,
-	[]working.Arg{
-		working.In("T", "temperature", unit.InCelsius, coldestRead, warmestRead),
-		working.In("T_1", "colder row", unit.InCelsius, coldestRead, warmestRead),
-		working.In("T_2", "warmer row", unit.InCelsius, coldestRead, warmestRead),
-	},
-	func(t, cold, warm unit.Temperature) unit.Factor { return unit.Factor((t - cold) / (warm - cold)) })
+var position = working.Rule3[unit.Temperature, unit.Temperature, unit.Temperature, unit.Factor]{Rule: &working.Rule{Formula: "p = (T − T_1) ÷ (T_2 − T_1)", Source: source.Ref{Document: &source.House, Place: "straight line between the rows"}, Mark: source.Assumption,
+	Result: placeInRows,
+	Args: []working.Arg{
+		{Symbol: "T", Meaning: "temperature", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead},
+		{Symbol: "T_1", Meaning: "colder row", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead},
+		{Symbol: "T_2", Meaning: "warmer row", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead},
+	}},
+	Code: func(t, cold, warm unit.Temperature) unit.Factor { return unit.Factor((t - cold) / (warm - cold)) }}
 
-var onLine = working.Of3("c = c_1 + (c_2 − c_1) × p", source.House.At("straight line between the rows"), source.Assumption,
-	share,
-	[]working.Arg{
-		working.In("c_1", "catalyst of the colder row", unit.InPercent, 0.1, 6),
-		working.In("c_2", "catalyst of the warmer row", unit.InPercent, 0.1, 6),
+var onLine = working.Rule3[unit.ByMass, unit.ByMass, unit.Factor, unit.ByMass]{Rule: &working.Rule{Formula: "c = c_1 + (c_2 − c_1) × p", Source: source.Ref{Document: &source.House, Place: "straight line between the rows"}, Mark: source.Assumption,
+	Result: share,
+	Args: []working.Arg{
+		{Symbol: "c_1", Meaning: "catalyst of the colder row", Scale: unit.InPercent, Min: 0.1, Max: 6},
+		{Symbol: "c_2", Meaning: "catalyst of the warmer row", Scale: unit.InPercent, Min: 0.1, Max: 6},
 		placeInRows,
-	},
-	func(cold, warm unit.ByMass, p unit.Factor) unit.ByMass { return cold + (warm-cold)*unit.ByMass(p) })
+	}},
+	Code: func(cold, warm unit.ByMass, p unit.Factor) unit.ByMass { return cold + (warm-cold)*unit.ByMass(p) }}

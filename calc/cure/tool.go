@@ -68,31 +68,31 @@ func isPlain(d decimal.Decimal) bool {
 func (t Tool) Kind() ToolKind { return t.kind }
 
 var (
-	step     = working.In("s", "step of the tool", unit.InMillilitre, 0.01, 10)
-	gramStep = working.In("s", "step of the scale", unit.InGram, 0.001, 20)
-	drops    = working.In("N", "drops in 1 mL, counted", unit.InPure, 8, 60)
-	rhoCat   = working.In("ρ_c", "density of the catalyst", unit.InKilogramPerLitre, 0.9, 1.4)
-	toolErr  = working.In("e", "error of the tool, rounding included", unit.InGram, 1e-4, 40)
+	step     = working.Arg{Symbol: "s", Meaning: "step of the tool", Scale: unit.InMillilitre, Min: 0.01, Max: 10}
+	gramStep = working.Arg{Symbol: "s", Meaning: "step of the scale", Scale: unit.InGram, Min: 0.001, Max: 20}
+	drops    = working.Arg{Symbol: "N", Meaning: "drops in 1 mL, counted", Scale: unit.InPure, Min: 8, Max: 60}
+	rhoCat   = working.Arg{Symbol: "ρ_c", Meaning: "density of the catalyst", Scale: unit.InKilogramPerLitre, Min: 0.9, Max: 1.4}
+	toolErr  = working.Arg{Symbol: "e", Meaning: "error of the tool, rounding included", Scale: unit.InGram, Min: 1e-4, Max: 40}
 )
 
 // The whole error of a tool: its own, and half a mark more for rounding to it.
 var (
 	// scaleError is one full step of a scale, and half a step to round.
-	scaleError = working.Of1("e = s + s ÷ 2", source.House.At("one full step of a scale, and half a mark to round"), source.Assumption,
-		toolErr, []working.Arg{gramStep}, func(s unit.Mass) unit.Mass { return s + s/2 })
+	scaleError = working.Rule1[unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "e = s + s ÷ 2", Source: source.Ref{Document: &source.House, Place: "one full step of a scale, and half a mark to round"}, Mark: source.Assumption,
+		Result: toolErr, Args: []working.Arg{gramStep}}, Code: func(s unit.Mass) unit.Mass { return s + s/2 }}
 
 	// syringeError is half a step of a syringe, and half a step to round, weighed.
-	syringeError = working.Of2("e = (s ÷ 2 + s ÷ 2) × ρ_c", source.House.At("half a step of a syringe, and half a mark to round"), source.Assumption,
-		toolErr, []working.Arg{step, rhoCat},
-		func(s unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(s/2+s/2) * float64(rho)) })
+	syringeError = working.Rule2[unit.Volume, unit.Density, unit.Mass]{Rule: &working.Rule{Formula: "e = (s ÷ 2 + s ÷ 2) × ρ_c", Source: source.Ref{Document: &source.House, Place: "half a step of a syringe, and half a mark to round"}, Mark: source.Assumption,
+		Result: toolErr, Args: []working.Arg{step, rhoCat}},
+		Code: func(s unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(s/2+s/2) * float64(rho)) }}
 
 	// dropError is one drop, and half a drop to round, weighed: drops of one
 	// bottle differ.
-	dropError = working.Of2("e = (1 + 0.5) × ρ_c ÷ N", source.House.At("one whole drop, and half a drop to round"), source.Assumption,
-		toolErr, []working.Arg{rhoCat, drops},
-		func(rho unit.Density, n unit.Factor) unit.Mass {
+	dropError = working.Rule2[unit.Density, unit.Factor, unit.Mass]{Rule: &working.Rule{Formula: "e = (1 + 0.5) × ρ_c ÷ N", Source: source.Ref{Document: &source.House, Place: "one whole drop, and half a drop to round"}, Mark: source.Assumption,
+		Result: toolErr, Args: []working.Arg{rhoCat, drops}},
+		Code: func(rho unit.Density, n unit.Factor) unit.Mass {
 			return unit.Mass(1.5 * float64(unit.Millilitre) * float64(rho) / float64(n))
-		})
+		}}
 )
 
 // Error is how far a dose measured with the tool may be off the dose that was

@@ -33,76 +33,76 @@ const (
 )
 
 var (
-	speed    = working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5)
-	perArea  = working.In("w", "mix for the area", unit.InGramPerSquareMetre, 1, 50000)
-	leftover = working.In("L", "left in cup and tool", unit.InGram, 0, 2000)
-	spread   = working.In("S", "spreading minutes", unit.InMinute, -1e4, 1e4)
-	cupTime  = working.In("t_c", "early gel time in the cup", unit.InMinute, 0.1, 1e5)
-	filmTime = working.In("t_f", "early gel time in the film", unit.InMinute, 0.1, 1e5)
-	left     = working.In("u", "share of the cup's time left for spreading", unit.InPure, -1000, 0.9)
-	cupMass  = working.In("m", "cup", unit.InGram, 0, 1e6)
+	speed    = working.Arg{Symbol: "v", Meaning: "spreading speed", Scale: unit.InSquareMetrePerMinute, Min: 0.005, Max: 5}
+	perArea  = working.Arg{Symbol: "w", Meaning: "mix for the area", Scale: unit.InGramPerSquareMetre, Min: 1, Max: 50000}
+	leftover = working.Arg{Symbol: "L", Meaning: "left in cup and tool", Scale: unit.InGram, Min: 0, Max: 2000}
+	spread   = working.Arg{Symbol: "S", Meaning: "spreading minutes", Scale: unit.InMinute, Min: -1e4, Max: 1e4}
+	cupTime  = working.Arg{Symbol: "t_c", Meaning: "early gel time in the cup", Scale: unit.InMinute, Min: 0.1, Max: 1e5}
+	filmTime = working.Arg{Symbol: "t_f", Meaning: "early gel time in the film", Scale: unit.InMinute, Min: 0.1, Max: 1e5}
+	left     = working.Arg{Symbol: "u", Meaning: "share of the cup's time left for spreading", Scale: unit.InPure, Min: -1000, Max: 0.9}
+	cupMass  = working.Arg{Symbol: "m", Meaning: "cup", Scale: unit.InGram, Min: 0, Max: 1e6}
 
-	spreadMass = working.In("m_s", "mix that can be spread in time", unit.InGram, 0, 1e6)
+	spreadMass = working.Arg{Symbol: "m_s", Meaning: "mix that can be spread in time", Scale: unit.InGram, Min: 0, Max: 1e6}
 )
 
 // usableLeft takes the share of the last stretch off the usable share: that gels on
 // the surface, at the surface's pace.
-var usableLeft = working.Of3("u = k − τ ÷ t_f", source.House.At("times in cup and film add up"), source.Assumption,
-	left,
-	[]working.Arg{
-		working.In("k", "usable share of the early gel time", unit.InPure, 0.1, 0.9),
-		working.In("τ", "minutes to lay off a stretch", unit.InMinute, 0, 30),
+var usableLeft = working.Rule3[unit.Share, unit.Time, unit.Time, unit.Share]{Rule: &working.Rule{Formula: "u = k − τ ÷ t_f", Source: source.Ref{Document: &source.House, Place: "times in cup and film add up"}, Mark: source.Assumption,
+	Result: left,
+	Args: []working.Arg{
+		{Symbol: "k", Meaning: "usable share of the early gel time", Scale: unit.InPure, Min: 0.1, Max: 0.9},
+		{Symbol: "τ", Meaning: "minutes to lay off a stretch", Scale: unit.InMinute, Min: 0, Max: 30},
 		filmTime,
-	},
-	func(k unit.Share, stretch, film unit.Time) unit.Share { return k - unit.Share(stretch/film) })
+	}},
+	Code: func(k unit.Share, stretch, film unit.Time) unit.Share { return k - unit.Share(stretch/film) }}
 
-var spreading = working.Of3("S = t_c × u − m_x", source.House.At("times in cup and film add up"), source.Assumption,
-	spread,
-	[]working.Arg{cupTime, left, working.In("m_x", "minutes to mix", unit.InMinute, 0, 30)},
-	func(cup unit.Time, u unit.Share, mixing unit.Time) unit.Time { return cup*unit.Time(u) - mixing })
+var spreading = working.Rule3[unit.Time, unit.Share, unit.Time, unit.Time]{Rule: &working.Rule{Formula: "S = t_c × u − m_x", Source: source.Ref{Document: &source.House, Place: "times in cup and film add up"}, Mark: source.Assumption,
+	Result: spread,
+	Args:   []working.Arg{cupTime, left, {Symbol: "m_x", Meaning: "minutes to mix", Scale: unit.InMinute, Min: 0, Max: 30}}},
+	Code: func(cup unit.Time, u unit.Share, mixing unit.Time) unit.Time { return cup*unit.Time(u) - mixing }}
 
 // forArea is the mix that leaves the cup for one area.
-var forArea = working.Of3("w = WFT × ρ ÷ (1 − loss)", source.House.At("definition of density and loss"), source.Exact,
-	perArea,
-	[]working.Arg{
-		working.In("WFT", "wet film", unit.InMicrometre, 10, 20000),
-		working.In("ρ", "density of the mix", unit.InKilogramPerLitre, 0.3, 2.5),
-		working.In("loss", "share that never reaches the surface", unit.InPure, 0, 0.9),
-	},
-	func(wft unit.WetFilm, rho unit.Density, loss unit.Share) unit.MassPerArea {
+var forArea = working.Rule3[unit.WetFilm, unit.Density, unit.Share, unit.MassPerArea]{Rule: &working.Rule{Formula: "w = WFT × ρ ÷ (1 − loss)", Source: source.Ref{Document: &source.House, Place: "definition of density and loss"}, Mark: source.Exact,
+	Result: perArea,
+	Args: []working.Arg{
+		{Symbol: "WFT", Meaning: "wet film", Scale: unit.InMicrometre, Min: 10, Max: 20000},
+		{Symbol: "ρ", Meaning: "density of the mix", Scale: unit.InKilogramPerLitre, Min: 0.3, Max: 2.5},
+		{Symbol: "loss", Meaning: "share that never reaches the surface", Scale: unit.InPure, Min: 0, Max: 0.9},
+	}},
+	Code: func(wft unit.WetFilm, rho unit.Density, loss unit.Share) unit.MassPerArea {
 		return unit.MassPerArea(float64(wft) * float64(rho) / (1 - float64(loss)))
-	})
+	}}
 
 // inTime is what can be spread in time; it falls to nothing with the minutes.
-var inTime = working.Of3("m_s = v × max(0, S) × w", source.House.At("what can be spread in time"), source.Calculated,
-	spreadMass, []working.Arg{speed, spread, perArea},
-	func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea) unit.Mass {
+var inTime = working.Rule3[unit.SpreadingSpeed, unit.Time, unit.MassPerArea, unit.Mass]{Rule: &working.Rule{Formula: "m_s = v × max(0, S) × w", Source: source.Ref{Document: &source.House, Place: "what can be spread in time"}, Mark: source.Calculated,
+	Result: spreadMass, Args: []working.Arg{speed, spread, perArea}},
+	Code: func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea) unit.Mass {
 		return unit.Mass(float64(v) * max(0, float64(s)) * float64(w))
-	})
+	}}
 
 // largestByTime counts no more as left behind than is spread: a cup that is mostly
 // lost is no cup.
-var largestByTime = working.Of2("m = m_s + min(L, m_s)", source.House.At("what can be spread in time, and what stays behind"), source.Calculated,
-	cupMass, []working.Arg{spreadMass, leftover},
-	func(spread, l unit.Mass) unit.Mass { return spread + min(l, spread) })
+var largestByTime = working.Rule2[unit.Mass, unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "m = m_s + min(L, m_s)", Source: source.Ref{Document: &source.House, Place: "what can be spread in time, and what stays behind"}, Mark: source.Calculated,
+	Result: cupMass, Args: []working.Arg{spreadMass, leftover}},
+	Code: func(spread, l unit.Mass) unit.Mass { return spread + min(l, spread) }}
 
 // largestUntimed is the largest cup of a tin that was never timed.
-var largestUntimed = working.Of1("m_u = min(250, m ÷ 2)", source.House.At("a tin never timed: half of what the minutes allow"), source.Assumption,
-	working.In("m_u", "largest cup of a tin never timed", unit.InGram, 0, 250), []working.Arg{cupMass},
-	func(m unit.Mass) unit.Mass { return min(HotCup, m/2) })
+var largestUntimed = working.Rule1[unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "m_u = min(250, m ÷ 2)", Source: source.Ref{Document: &source.House, Place: "a tin never timed: half of what the minutes allow"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "m_u", Meaning: "largest cup of a tin never timed", Scale: unit.InGram, Min: 0, Max: 250}, Args: []working.Arg{cupMass}},
+	Code: func(m unit.Mass) unit.Mass { return min(HotCup, m/2) }}
 
 // largestBatch falls with the gel time: a mass that gels sooner can't shed its
 // heat.
-var largestBatch = working.Of3("m_b = m_1 × min(1, t ÷ t_1)", source.House.At("the batch falls with gel time"), source.Assumption,
-	working.In("m_b", "largest batch at this gel time", unit.InGram, 0, 20000),
-	[]working.Arg{
-		working.In("m_1", "largest batch on the card", unit.InGram, 5, 20000),
-		working.In("t", "early gel time in the cup", unit.InMinute, 0.1, 1e5),
-		working.In("t_1", "early gel time that the batch is stated for", unit.InMinute, 0.1, 1e5),
-	},
-	func(most unit.Mass, t, stated unit.Time) unit.Mass {
+var largestBatch = working.Rule3[unit.Mass, unit.Time, unit.Time, unit.Mass]{Rule: &working.Rule{Formula: "m_b = m_1 × min(1, t ÷ t_1)", Source: source.Ref{Document: &source.House, Place: "the batch falls with gel time"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "m_b", Meaning: "largest batch at this gel time", Scale: unit.InGram, Min: 0, Max: 20000},
+	Args: []working.Arg{
+		{Symbol: "m_1", Meaning: "largest batch on the card", Scale: unit.InGram, Min: 5, Max: 20000},
+		{Symbol: "t", Meaning: "early gel time in the cup", Scale: unit.InMinute, Min: 0.1, Max: 1e5},
+		{Symbol: "t_1", Meaning: "early gel time that the batch is stated for", Scale: unit.InMinute, Min: 0.1, Max: 1e5},
+	}},
+	Code: func(most unit.Mass, t, stated unit.Time) unit.Mass {
 		return most * unit.Mass(math.Min(1, float64(t/stated)))
-	})
+	}}
 
 // Spreading is how long mix can be spread, from the end of mixing: what is left
 // of the cup's usable time once the last stretch laid has had its share in the

@@ -84,8 +84,8 @@ func (e *CostError) Error() string {
 // BestDatum is the method of Grid.Best. Source: our own method: the cost is
 // made of straight lines in the height, bent upwards at each reading, so one
 // of the readings is the lowest point.
-var BestDatum = working.Method("height of the datum at which filler and cutting together cost least", source.House.At("best datum"), source.Exact,
-	working.In("h", "datum raised by", unit.InMillimetre, -1000, 500))
+var BestDatum = &working.Rule{Formula: "height of the datum at which filler and cutting together cost least", Source: source.Ref{Document: &source.House, Place: "best datum"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "h", Meaning: "datum raised by", Scale: unit.InMillimetre, Min: -1000, Max: 500}, IsProse: true}
 
 // Best gives the height of the datum at which filling and cutting cost least,
 // no proud spot cut deeper than mostCut. Exact, not a point of a curve.

@@ -15,8 +15,8 @@ package fairing
 import "shedreckoner/calc/working"
 
 // Rules is every rule of this package.
-var Rules = []*working.Rule{
-	Skim.Rule, BattenHollow.Rule, Trough.Rule, Fillet.Rule, FillVolume, CutVolume, BestDatum,
-	Applied.Rule, AppliedDepth.Rule, SandedOff.Rule, Passes.Rule, MassOf.Rule, HardenerByMass.Rule, HardenerByVolume.Rule,
-	PartVolume.Rule, WithAir.Rule, MixedDensity.Rule, BalloonShare.Rule, ToWeigh.Rule,
-}
+var Rules = working.List(
+	&Skim, &BattenHollow, &Trough, &Fillet, FillVolume, CutVolume, BestDatum,
+	&Applied, &AppliedDepth, &SandedOff, &Passes, &MassOf, &HardenerByMass, &HardenerByVolume,
+	&PartVolume, &WithAir, &MixedDensity, &BalloonShare, &ToWeigh,
+)

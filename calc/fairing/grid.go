@@ -151,10 +151,10 @@ const volumeMethod = "integral over the grid by Simpson's rules both ways, by tr
 // accurate only to second order in the spacing; their difference keeps Simpson's
 // accuracy. Source: elementary geometry (Newton–Cotes).
 var (
-	FillVolume = working.Method(volumeMethod+"; hollows only", source.Geometry.At("Newton–Cotes"), source.Exact,
-		working.In("V", "filler left on", unit.InLitre, 0, 1e5))
-	CutVolume = working.Method(volumeMethod+"; proud spots only", source.Geometry.At("Newton–Cotes"), source.Exact,
-		working.In("V", "cut off proud spots", unit.InLitre, 0, 1e5))
+	FillVolume = &working.Rule{Formula: volumeMethod + "; hollows only", Source: source.Ref{Document: &source.Geometry, Place: "Newton–Cotes"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "V", Meaning: "filler left on", Scale: unit.InLitre, Min: 0, Max: 1e5}, IsProse: true}
+	CutVolume = &working.Rule{Formula: volumeMethod + "; proud spots only", Source: source.Ref{Document: &source.Geometry, Place: "Newton–Cotes"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "V", Meaning: "cut off proud spots", Scale: unit.InLitre, Min: 0, Max: 1e5}, IsProse: true}
 )
 
 // Fill is the volume to fill with the datum raised.

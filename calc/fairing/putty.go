@@ -72,54 +72,54 @@ func (e *BalloonError) Error() string {
 
 // PartVolume is the true volume of a part: v = m ÷ ρ. Range: true density 0.02
 // to 8 kg/L. Source: rule of mixtures.
-var PartVolume = working.Of2("v = m ÷ ρ", source.Geometry.At("rule of mixtures"), source.Exact,
-	working.In("v", "true volume of the part", unit.InLitre, 0, 1e6),
-	[]working.Arg{
-		working.In("m", "mass of the part", unit.InKilogram, 0, 1e4),
-		working.In("ρ", "true density", unit.InKilogramPerLitre, 0.02, 8),
-	},
-	func(m unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(m) / float64(rho)) })
+var PartVolume = working.Rule2[unit.Mass, unit.Density, unit.Volume]{Rule: &working.Rule{Formula: "v = m ÷ ρ", Source: source.Ref{Document: &source.Geometry, Place: "rule of mixtures"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "v", Meaning: "true volume of the part", Scale: unit.InLitre, Min: 0, Max: 1e6},
+	Args: []working.Arg{
+		{Symbol: "m", Meaning: "mass of the part", Scale: unit.InKilogram, Min: 0, Max: 1e4},
+		{Symbol: "ρ", Meaning: "true density", Scale: unit.InKilogramPerLitre, Min: 0.02, Max: 8},
+	}},
+	Code: func(m unit.Mass, rho unit.Density) unit.Volume { return unit.Volume(float64(m) / float64(rho)) }}
 
 // WithAir is the volume of a putty with the air stirred in: V = v ÷ (1 − a).
 // Range: a 0 to 0.3. Source: rule of mixtures.
-var WithAir = working.Of2("V = v ÷ (1 − a)", source.Geometry.At("rule of mixtures"), source.Exact,
-	working.In("V", "putty", unit.InLitre, 0, 1e6),
-	[]working.Arg{
-		working.In("v", "true volume of all parts", unit.InLitre, 0, 1e6),
-		working.In("a", "share of air", unit.InPure, 0, 0.3),
-	},
-	func(v unit.Volume, air unit.Share) unit.Volume { return v / unit.Volume(1-air) })
+var WithAir = working.Rule2[unit.Volume, unit.Share, unit.Volume]{Rule: &working.Rule{Formula: "V = v ÷ (1 − a)", Source: source.Ref{Document: &source.Geometry, Place: "rule of mixtures"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "V", Meaning: "putty", Scale: unit.InLitre, Min: 0, Max: 1e6},
+	Args: []working.Arg{
+		{Symbol: "v", Meaning: "true volume of all parts", Scale: unit.InLitre, Min: 0, Max: 1e6},
+		{Symbol: "a", Meaning: "share of air", Scale: unit.InPure, Min: 0, Max: 0.3},
+	}},
+	Code: func(v unit.Volume, air unit.Share) unit.Volume { return v / unit.Volume(1-air) }}
 
 // MixedDensity is the density of a putty: ρ = m ÷ V. Source: rule of mixtures.
-var MixedDensity = working.Of2("ρ = m ÷ V", source.Geometry.At("rule of mixtures"), source.Exact,
-	working.In("ρ", "mixed density", unit.InKilogramPerLitre, 0, 10),
-	[]working.Arg{
-		working.In("m", "mass of the putty", unit.InKilogram, 1e-6, 1e6),
-		working.In("V", "putty", unit.InLitre, 1e-6, 1e6),
-	},
-	func(m unit.Mass, v unit.Volume) unit.Density { return unit.Density(float64(m) / float64(v)) })
+var MixedDensity = working.Rule2[unit.Mass, unit.Volume, unit.Density]{Rule: &working.Rule{Formula: "ρ = m ÷ V", Source: source.Ref{Document: &source.Geometry, Place: "rule of mixtures"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "ρ", Meaning: "mixed density", Scale: unit.InKilogramPerLitre, Min: 0, Max: 10},
+	Args: []working.Arg{
+		{Symbol: "m", Meaning: "mass of the putty", Scale: unit.InKilogram, Min: 1e-6, Max: 1e6},
+		{Symbol: "V", Meaning: "putty", Scale: unit.InLitre, Min: 1e-6, Max: 1e6},
+	}},
+	Code: func(m unit.Mass, v unit.Volume) unit.Density { return unit.Density(float64(m) / float64(v)) }}
 
 // BalloonShare is the balloons' share of the volume: b = w ÷ v, without air.
 // Source: rule of mixtures.
-var BalloonShare = working.Of2("b = w ÷ v", source.Geometry.At("rule of mixtures"), source.Exact,
-	working.In("b", "balloons by volume, without air", unit.InPure, 0, 1),
-	[]working.Arg{
-		working.In("w", "true volume of the balloons", unit.InLitre, 0, 1e6),
-		working.In("v", "true volume of all parts", unit.InLitre, 1e-6, 1e6),
-	},
-	func(w, v unit.Volume) unit.Share { return unit.Share(w / v) })
+var BalloonShare = working.Rule2[unit.Volume, unit.Volume, unit.Share]{Rule: &working.Rule{Formula: "b = w ÷ v", Source: source.Ref{Document: &source.Geometry, Place: "rule of mixtures"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "b", Meaning: "balloons by volume, without air", Scale: unit.InPure, Min: 0, Max: 1},
+	Args: []working.Arg{
+		{Symbol: "w", Meaning: "true volume of the balloons", Scale: unit.InLitre, Min: 0, Max: 1e6},
+		{Symbol: "v", Meaning: "true volume of all parts", Scale: unit.InLitre, Min: 1e-6, Max: 1e6},
+	}},
+	Code: func(w, v unit.Volume) unit.Share { return unit.Share(w / v) }}
 
 // ToWeigh is what to weigh of a part for a wanted volume: w = m × W ÷ V, the
 // recipe's mass m scaled from the volume V that it makes.
 // Source: rule of mixtures.
-var ToWeigh = working.Of3("w = m × W ÷ V", source.Geometry.At("rule of mixtures"), source.Exact,
-	working.In("w", "to weigh", unit.InGram, 0, 1e12),
-	[]working.Arg{
-		working.In("m", "mass in the recipe", unit.InGram, 0, 1e7),
-		working.In("W", "putty wanted", unit.InLitre, 0, 1e4),
-		working.In("V", "putty that the recipe makes", unit.InLitre, 1e-6, 1e6),
-	},
-	func(m unit.Mass, wanted, makes unit.Volume) unit.Mass { return m * unit.Mass(wanted/makes) })
+var ToWeigh = working.Rule3[unit.Mass, unit.Volume, unit.Volume, unit.Mass]{Rule: &working.Rule{Formula: "w = m × W ÷ V", Source: source.Ref{Document: &source.Geometry, Place: "rule of mixtures"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "w", Meaning: "to weigh", Scale: unit.InGram, Min: 0, Max: 1e12},
+	Args: []working.Arg{
+		{Symbol: "m", Meaning: "mass in the recipe", Scale: unit.InGram, Min: 0, Max: 1e7},
+		{Symbol: "W", Meaning: "putty wanted", Scale: unit.InLitre, Min: 0, Max: 1e4},
+		{Symbol: "V", Meaning: "putty that the recipe makes", Scale: unit.InLitre, Min: 1e-6, Max: 1e6},
+	}},
+	Code: func(m unit.Mass, wanted, makes unit.Volume) unit.Mass { return m * unit.Mass(wanted/makes) }}
 
 var (
 	allParts     = working.SumRule("true volume of all parts", unit.InLitre)

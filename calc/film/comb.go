@@ -12,22 +12,22 @@ import (
 // lies between the last tooth that was wetted and the first that stayed dry.
 // Range: L 0–20 mm, F 1 µm–20 mm. Errors: *working.RangeError.
 // Source: common practice, the way every comb is read.
-var CombMid = working.Of2("WFT = (L + F) ÷ 2", source.Practice.At("reading a wet-film comb"), source.CommonPractice,
-	wft,
-	[]working.Arg{
-		working.In("L", "last wet tooth", unit.InMicrometre, 0, 20000),
-		working.In("F", "first dry tooth", unit.InMicrometre, 1, 20000),
-	},
-	func(lastWet, firstDry unit.WetFilm) unit.WetFilm { return (lastWet + firstDry) / 2 })
+var CombMid = working.Rule2[unit.WetFilm, unit.WetFilm, unit.WetFilm]{Rule: &working.Rule{Formula: "WFT = (L + F) ÷ 2", Source: source.Ref{Document: &source.Practice, Place: "reading a wet-film comb"}, Mark: source.CommonPractice,
+	Result: wft,
+	Args: []working.Arg{
+		{Symbol: "L", Meaning: "last wet tooth", Scale: unit.InMicrometre, Min: 0, Max: 20000},
+		{Symbol: "F", Meaning: "first dry tooth", Scale: unit.InMicrometre, Min: 1, Max: 20000},
+	}},
+	Code: func(lastWet, firstDry unit.WetFilm) unit.WetFilm { return (lastWet + firstDry) / 2 }}
 
 // Missing is the wet film still to be laid on, M = P − WFT; below zero it is how
 // much too thick the film is.
 // Range: P and WFT 1 µm–20 mm. Errors: *working.RangeError.
 // Source: definition.
-var Missing = working.Of2("M = P − WFT", source.House.At("definition"), source.Exact,
-	working.In("M", "wet film missing", unit.InMicrometre, -20000, 20000),
-	[]working.Arg{working.In("P", "wet film planned", unit.InMicrometre, 1, 20000), wft},
-	func(planned, read unit.WetFilm) unit.WetFilm { return planned - read })
+var Missing = working.Rule2[unit.WetFilm, unit.WetFilm, unit.WetFilm]{Rule: &working.Rule{Formula: "M = P − WFT", Source: source.Ref{Document: &source.House, Place: "definition"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "M", Meaning: "wet film missing", Scale: unit.InMicrometre, Min: -20000, Max: 20000},
+	Args:   []working.Arg{{Symbol: "P", Meaning: "wet film planned", Scale: unit.InMicrometre, Min: 1, Max: 20000}, wft}},
+	Code: func(planned, read unit.WetFilm) unit.WetFilm { return planned - read }}
 
 // Comb is what a wet-film comb shows, and whether it was read to the mean or to the
 // peaks: on a texture the teeth meet the peaks.

@@ -23,13 +23,13 @@ package film
 import "shedreckoner/calc/working"
 
 // Rules is every rule of the package.
-var Rules = []*working.Rule{
-	Thinned.Rule, Wet.Rule, Dry.Rule, MeanOfPeak.Rule,
-	RateAsThinned.Rule, RateAsSold.Rule, Practical.Rule,
-	Mix.Rule, AsSold.Rule, Thinner.Rule, Weight.Rule, MassPerArea.Rule, FilmOfMass.Rule, CuredDensity.Rule, Kept.Rule,
-	ThinnerByVolume.Rule, ThinnerByMass.Rule, MixDensity.Rule, Thinners,
-	CoatCount.Rule, FilmPerCoat.Rule,
-	CombMid.Rule, Missing.Rule,
+var Rules = working.List(
+	&Thinned, &Wet, &Dry, &MeanOfPeak,
+	&RateAsThinned, &RateAsSold, &Practical,
+	&Mix, &AsSold, &Thinner, &Weight, &MassPerArea, &FilmOfMass, &CuredDensity, &Kept,
+	&ThinnerByVolume, &ThinnerByMass, &MixDensity, Thinners,
+	&CoatCount, &FilmPerCoat,
+	&CombMid, &Missing,
 	Dead,
-	ThinnerForTime, Cup3.Rule, Cup4.Rule, Cup5.Rule, Cup6.Rule,
-}
+	ThinnerForTime, &Cup3, &Cup4, &Cup5, &Cup6,
+)

@@ -33,18 +33,18 @@ var FlowCups = []FlowCup{
 func isoCup(formula string, a, b float64) working.Rule1[unit.Time, unit.KinematicViscosity] {
 	const least, most = 30, 100 // s
 	of := func(s float64) float64 { return a*s - b/s }
-	return working.Of1(formula, source.ISO2431.At(""), source.FromMemory,
-		working.In("ν", "kinematic viscosity", unit.InSquareMillimetrePerSec, of(least), of(most)),
-		[]working.Arg{working.In("t", "flow time", unit.InSecond, least, most)},
-		func(t unit.Time) unit.KinematicViscosity {
+	return working.Rule1[unit.Time, unit.KinematicViscosity]{Rule: &working.Rule{Formula: formula, Source: source.Ref{Document: &source.ISO2431}, Mark: source.FromMemory,
+		Result: working.Arg{Symbol: "ν", Meaning: "kinematic viscosity", Scale: unit.InSquareMillimetrePerSec, Min: of(least), Max: of(most)},
+		Args:   []working.Arg{{Symbol: "t", Meaning: "flow time", Scale: unit.InSecond, Min: least, Max: most}}},
+		Code: func(t unit.Time) unit.KinematicViscosity {
 			return unit.KinematicViscosity(unit.InSquareMillimetrePerSec.SI(of(unit.InSecond.From(float64(t)))))
-		})
+		}}
 }
 
 // ThinnerForTime is the method of ThinnerForFlow.
-var ThinnerForTime = working.Method("straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them",
-	source.House.At("two timed readings"), source.Assumption,
-	working.In("t", "thinner per volume of product as sold", unit.InPercent, 0, 50))
+var ThinnerForTime = &working.Rule{Formula: "straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them",
+	Source: source.Ref{Document: &source.House, Place: "two timed readings"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "t", Meaning: "thinner per volume of product as sold", Scale: unit.InPercent, Min: 0, Max: 50}, IsProse: true}
 
 // FlowReading is one flow-cup time that the builder took.
 type FlowReading struct {

@@ -9,9 +9,9 @@ import (
 )
 
 // Dead is the method of DeadFilm.
-var Dead = working.Method("film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm",
-	source.BlastProfile.At("dead volume"), source.Published,
-	working.In("D", "dry film that the ground swallows", unit.InMicrometre, 0, 125))
+var Dead = &working.Rule{Formula: "film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm",
+	Source: source.Ref{Document: &source.BlastProfile, Place: "dead volume"}, Mark: source.Published,
+	Result: working.Arg{Symbol: "D", Meaning: "dry film that the ground swallows", Scale: unit.InMicrometre, Min: 0, Max: 125}, IsProse: true}
 
 // profiles is the published table, each step up to and with its profile.
 var profiles = []struct {

@@ -16,9 +16,9 @@ var (
 )
 
 func confidence(scale unit.Scale) *working.Rule {
-	return working.Method("the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan",
-		source.House.At("seeded draws of log-normal factors"), source.Calculated,
-		working.In("N", "need at the wanted confidence", scale, 0, 1e9))
+	return &working.Rule{Formula: "the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan",
+		Source: source.Ref{Document: &source.House, Place: "seeded draws of log-normal factors"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "N", Meaning: "need at the wanted confidence", Scale: scale, Min: 0, Max: 1e9}, IsProse: true}
 }
 
 // Spread is a factor about the plan, 1 − w + w·exp(m + s·z) with z a standard

@@ -17,9 +17,9 @@ package order
 import "shedreckoner/calc/working"
 
 // Rules is every rule of the package.
-var Rules = []*working.Rule{
-	Reserve.Rule,
+var Rules = working.List(
+	&Reserve,
 	PacksByMass, PacksByVolume, PacksByLength, PacksByCount,
 	ConfidenceByMass, ConfidenceByVolume,
 	Learning,
-}
+)

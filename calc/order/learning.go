@@ -11,9 +11,9 @@ import (
 )
 
 // Learning is the method of Learn.
-var Learning = working.Method("1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²)",
-	source.BoxTiao.At("1.2, normal mean with known spread"), source.FromMemory,
-	working.In("e^m", "used ÷ planned, as learned", unit.InPure, 0.01, 100))
+var Learning = &working.Rule{Formula: "1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²)",
+	Source: source.Ref{Document: &source.BoxTiao, Place: "1.2, normal mean with known spread"}, Mark: source.FromMemory,
+	Result: working.Arg{Symbol: "e^m", Meaning: "used ÷ planned, as learned", Scale: unit.InPure, Min: 0.01, Max: 100}, IsProse: true}
 
 // Belief is what is known of the logarithm of used ÷ planned of a method and card:
 // normal with this mean and standard deviation.

@@ -51,11 +51,11 @@ func ToBuy(need, inStock decimal.Decimal) decimal.Decimal {
 // r = max(p × N, r_min).
 // Range: p 0–0.5, N 0–1e5 kg, r_min 0–100 kg. Errors: *working.RangeError.
 // Source: common practice.
-var Reserve = working.Of3("r = max(p × N, r_min)", source.Practice.At("repair reserve of one batch"), source.CommonPractice,
-	working.In("r", "kept for repairs", unit.InKilogram, 0, 5e4),
-	[]working.Arg{
-		working.In("p", "share kept for repairs", unit.InPure, 0, 0.5),
-		working.In("N", "needed", unit.InKilogram, 0, 1e5),
-		working.In("r_min", "least kept for repairs", unit.InKilogram, 0, 100),
-	},
-	func(p unit.Share, need, least unit.Mass) unit.Mass { return max(unit.Mass(p)*need, least) })
+var Reserve = working.Rule3[unit.Share, unit.Mass, unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "r = max(p × N, r_min)", Source: source.Ref{Document: &source.Practice, Place: "repair reserve of one batch"}, Mark: source.CommonPractice,
+	Result: working.Arg{Symbol: "r", Meaning: "kept for repairs", Scale: unit.InKilogram, Min: 0, Max: 5e4},
+	Args: []working.Arg{
+		{Symbol: "p", Meaning: "share kept for repairs", Scale: unit.InPure, Min: 0, Max: 0.5},
+		{Symbol: "N", Meaning: "needed", Scale: unit.InKilogram, Min: 0, Max: 1e5},
+		{Symbol: "r_min", Meaning: "least kept for repairs", Scale: unit.InKilogram, Min: 0, Max: 100},
+	}},
+	Code: func(p unit.Share, need, least unit.Mass) unit.Mass { return max(unit.Mass(p)*need, least) }}

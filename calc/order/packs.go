@@ -25,9 +25,9 @@ var (
 )
 
 func packsMethod(scale unit.Scale) *working.Rule {
-	return working.Method("the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over",
-		source.House.At("exact search"), source.Exact,
-		working.In("B", "bought", scale, 0, 1e9))
+	return &working.Rule{Formula: "the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over",
+		Source: source.Ref{Document: &source.House, Place: "exact search"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "B", Meaning: "bought", Scale: scale, Min: 0, Max: 1e9}, IsProse: true}
 }
 
 // Pack is a size in which a product is sold. A set of parts is one pack, its

@@ -51,15 +51,15 @@ type Affordable struct {
 }
 
 var (
-	throughArea = working.Of2("G = A × p", source.Geometry.At("share of an area"), source.Exact,
-		working.In("G", "area expected to go through", unit.InSquareMetre, 0, 1e5),
-		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("p", "share of the area expected to go through", unit.InPure, 0, 1)},
-		func(a unit.Area, p unit.Share) unit.Area { return a * unit.Area(p) })
+	throughArea = working.Rule2[unit.Area, unit.Share, unit.Area]{Rule: &working.Rule{Formula: "G = A × p", Source: source.Ref{Document: &source.Geometry, Place: "share of an area"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "G", Meaning: "area expected to go through", Scale: unit.InSquareMetre, Min: 0, Max: 1e5},
+		Args:   []working.Arg{{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 0, Max: 1e5}, {Symbol: "p", Meaning: "share of the area expected to go through", Scale: unit.InPure, Min: 0, Max: 1}}},
+		Code: func(a unit.Area, p unit.Share) unit.Area { return a * unit.Area(p) }}
 
-	coatsAsRead = working.Of2("F = n × f", source.Geometry.At("equal coats"), source.Exact,
-		working.In("F", "film of all coats as read", unit.InMicrometre, 0, 1e5),
-		[]working.Arg{working.In("n", "coats", unit.InPure, 1, 50), working.In("f", "film of one coat as read", unit.InMicrometre, 0, 2e4)},
-		func(n unit.Factor, f unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * f })
+	coatsAsRead = working.Rule2[unit.Factor, unit.DryFilm, unit.DryFilm]{Rule: &working.Rule{Formula: "F = n × f", Source: source.Ref{Document: &source.Geometry, Place: "equal coats"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "F", Meaning: "film of all coats as read", Scale: unit.InMicrometre, Min: 0, Max: 1e5},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "coats", Scale: unit.InPure, Min: 1, Max: 50}, {Symbol: "f", Meaning: "film of one coat as read", Scale: unit.InMicrometre, Min: 0, Max: 2e4}}},
+		Code: func(n unit.Factor, f unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * f }}
 )
 
 func typedOr[Q unit.Quantity](typed working.Figure[Q], s material.Spec[Q], name string, scale unit.Scale) working.Figure[Q] {

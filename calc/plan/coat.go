@@ -66,8 +66,8 @@ var ErrNoThinner = errors.New("plan: this material takes no thinner")
 // ErrNotSprayed says that the card has no figure for the method.
 var ErrNotSprayed = errors.New("plan: the card has no cured share for this method")
 
-var filmLeft = working.Method("films added by the coats, less what sanding and polishing take", source.House.At("film budget"), source.Calculated,
-	working.In("F", "film left", unit.InMicrometre, -50000, 50000))
+var filmLeft = &working.Rule{Formula: "films added by the coats, less what sanding and polishing take", Source: source.Ref{Document: &source.House, Place: "film budget"}, Mark: source.Calculated,
+	Result: working.Arg{Symbol: "F", Meaning: "film left", Scale: unit.InMicrometre, Min: -50000, Max: 50000}, IsProse: true}
 
 func canCoat(c *job.Card) bool { return c.Kind <= material.Topcoat }
 
@@ -146,10 +146,10 @@ func (m coater) films(s *Step) (*Coat, string, error) {
 	return c, "film", q.Err
 }
 
-var allCoats = working.Of2("WFT = n × WFT_n", source.Geometry.At("equal coats"), source.Exact,
-	working.In("WFT", "wet film of all coats", unit.InMicrometre, 0, 1e5),
-	[]working.Arg{working.In("n", "coats", unit.InPure, 1, 50), working.In("WFT_n", "wet film of each coat", unit.InMicrometre, 1, 20000)},
-	func(n unit.Factor, each unit.WetFilm) unit.WetFilm { return unit.WetFilm(n) * each })
+var allCoats = working.Rule2[unit.Factor, unit.WetFilm, unit.WetFilm]{Rule: &working.Rule{Formula: "WFT = n × WFT_n", Source: source.Ref{Document: &source.Geometry, Place: "equal coats"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "WFT", Meaning: "wet film of all coats", Scale: unit.InMicrometre, Min: 0, Max: 1e5},
+	Args:   []working.Arg{{Symbol: "n", Meaning: "coats", Scale: unit.InPure, Min: 1, Max: 50}, {Symbol: "WFT_n", Meaning: "wet film of each coat", Scale: unit.InMicrometre, Min: 1, Max: 20000}}},
+	Code: func(n unit.Factor, each unit.WetFilm) unit.WetFilm { return unit.WetFilm(n) * each }}
 
 // coats settles how many coats of what film: typed for each or for all, with a
 // number of coats or as many as the card's largest film requires.
@@ -203,16 +203,16 @@ func (m coater) amounts(s *Step, c *Coat, once, area working.Figure[unit.Area]) 
 	return q.Err
 }
 
-var perCoat = working.Of3("w = m ÷ (A × n)", source.Practice.At("mass for a square metre and a coat"), source.Exact,
-	working.In("w", "product for a square metre and a coat", unit.InKilogramPerSquareMetre, 0, 1e6),
-	[]working.Arg{
-		working.In("m", "mass of product", unit.InKilogram, 0, 1e6),
-		working.In("A", "area", unit.InSquareMetre, 1e-6, 1e5),
-		working.In("n", "coats", unit.InPure, 1, 2500),
-	},
-	func(m unit.Mass, a unit.Area, n unit.Factor) unit.MassPerArea {
+var perCoat = working.Rule3[unit.Mass, unit.Area, unit.Factor, unit.MassPerArea]{Rule: &working.Rule{Formula: "w = m ÷ (A × n)", Source: source.Ref{Document: &source.Practice, Place: "mass for a square metre and a coat"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "w", Meaning: "product for a square metre and a coat", Scale: unit.InKilogramPerSquareMetre, Min: 0, Max: 1e6},
+	Args: []working.Arg{
+		{Symbol: "m", Meaning: "mass of product", Scale: unit.InKilogram, Min: 0, Max: 1e6},
+		{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 1e-6, Max: 1e5},
+		{Symbol: "n", Meaning: "coats", Scale: unit.InPure, Min: 1, Max: 2500},
+	}},
+	Code: func(m unit.Mass, a unit.Area, n unit.Factor) unit.MassPerArea {
 		return unit.MassPerArea(float64(m) / (float64(a) * float64(n)))
-	})
+	}}
 
 // CrossCheck is what a coat takes of its product, beside the figure that the trade
 // allows for it; false where the trade has no figure, or nothing is planned yet.
@@ -251,18 +251,18 @@ func (m coater) addThinner(q *chain.Run, s *Step, c *Coat) {
 	s.Used = append(s.Used, Use{Name: "thinner", Card: thinner, Volume: volume, Mass: chain.Do2(q, film.Weight, volume, chain.DensityOf(thinner))})
 }
 
-var shareOfMass = working.Of2("m_a = m × a ÷ 100", source.Geometry.At("definition of a share"), source.Exact,
-	working.In("m_a", "addition", unit.InKilogram, 0, 1e5),
-	[]working.Arg{working.In("m", "mass of product", unit.InKilogram, 0, 1e5), working.In("a", "share by mass", unit.InPercent, 0, 10)},
-	func(mass unit.Mass, share unit.ByMass) unit.Mass { return mass * unit.Mass(share) })
+var shareOfMass = working.Rule2[unit.Mass, unit.ByMass, unit.Mass]{Rule: &working.Rule{Formula: "m_a = m × a ÷ 100", Source: source.Ref{Document: &source.Geometry, Place: "definition of a share"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "m_a", Meaning: "addition", Scale: unit.InKilogram, Min: 0, Max: 1e5},
+	Args:   []working.Arg{{Symbol: "m", Meaning: "mass of product", Scale: unit.InKilogram, Min: 0, Max: 1e5}, {Symbol: "a", Meaning: "share by mass", Scale: unit.InPercent, Min: 0, Max: 10}}},
+	Code: func(mass unit.Mass, share unit.ByMass) unit.Mass { return mass * unit.Mass(share) }}
 
 // VolumeOf gives the volume of a mass by its density.
-var VolumeOf = working.Of2("V = m ÷ ρ", source.Geometry.At("definition of density"), source.Exact,
-	working.In("V", "volume", unit.InLitre, 0, 1e6),
-	[]working.Arg{working.In("m", "mass", unit.InKilogram, 0, 1e5), working.In("ρ", "density", unit.InKilogramPerLitre, 0.1, 3)},
-	func(mass unit.Mass, density unit.Density) unit.Volume {
+var VolumeOf = working.Rule2[unit.Mass, unit.Density, unit.Volume]{Rule: &working.Rule{Formula: "V = m ÷ ρ", Source: source.Ref{Document: &source.Geometry, Place: "definition of density"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "V", Meaning: "volume", Scale: unit.InLitre, Min: 0, Max: 1e6},
+	Args:   []working.Arg{{Symbol: "m", Meaning: "mass", Scale: unit.InKilogram, Min: 0, Max: 1e5}, {Symbol: "ρ", Meaning: "density", Scale: unit.InKilogramPerLitre, Min: 0.1, Max: 3}}},
+	Code: func(mass unit.Mass, density unit.Density) unit.Volume {
 		return unit.Volume(float64(mass) / float64(density))
-	})
+	}}
 
 // addByMass adds a material that goes in as a share of the product's mass.
 func (m coater) addByMass(q *chain.Run, s *Step, share material.Spec[unit.ByMass], key, name string, product working.Figure[unit.Mass]) {

@@ -24,76 +24,76 @@ type Cups struct {
 }
 
 var (
-	mixings = working.Of2("s = n × d", source.House.At("one coat or pass at a time"), source.Calculated,
-		working.In("s", "mixing sessions", unit.InPure, 1, 1e6),
-		[]working.Arg{
-			working.In("n", "coats or passes", unit.InPure, 1, 1000),
-			working.In("d", "days for one, since a day holds at most 200 cups", unit.InPure, 1, 1000),
-		},
-		func(n, days unit.Factor) unit.Factor { return n * days })
+	mixings = working.Rule2[unit.Factor, unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "s = n × d", Source: source.Ref{Document: &source.House, Place: "one coat or pass at a time"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "s", Meaning: "mixing sessions", Scale: unit.InPure, Min: 1, Max: 1e6},
+		Args: []working.Arg{
+			{Symbol: "n", Meaning: "coats or passes", Scale: unit.InPure, Min: 1, Max: 1000},
+			{Symbol: "d", Meaning: "days for one, since a day holds at most 200 cups", Scale: unit.InPure, Min: 1, Max: 1000},
+		}},
+		Code: func(n, days unit.Factor) unit.Factor { return n * days }}
 
-	mixForOne = working.Of2("N = M ÷ s", source.House.At("equal shares"), source.Calculated,
-		working.In("N", "mix that must leave the cups, each time", unit.InKilogram, 0, 1e6),
-		[]working.Arg{working.In("M", "mix that must leave the cups", unit.InKilogram, 0, 1e6), working.In("s", "mixing sessions", unit.InPure, 1, 1e6)},
-		func(whole unit.Mass, n unit.Factor) unit.Mass { return whole / unit.Mass(n) })
+	mixForOne = working.Rule2[unit.Mass, unit.Factor, unit.Mass]{Rule: &working.Rule{Formula: "N = M ÷ s", Source: source.Ref{Document: &source.House, Place: "equal shares"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "N", Meaning: "mix that must leave the cups, each time", Scale: unit.InKilogram, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "M", Meaning: "mix that must leave the cups", Scale: unit.InKilogram, Min: 0, Max: 1e6}, {Symbol: "s", Meaning: "mixing sessions", Scale: unit.InPure, Min: 1, Max: 1e6}}},
+		Code: func(whole unit.Mass, n unit.Factor) unit.Mass { return whole / unit.Mass(n) }}
 
-	allCups = working.Of2("C = s × n", source.Geometry.At("equal shares"), source.Exact,
-		working.In("C", "cups in all", unit.InPure, 0, 1e8),
-		[]working.Arg{working.In("s", "mixing sessions", unit.InPure, 1, 1e6), working.In("n", "cups each time", unit.InPure, 1, cure.MaxCups)},
-		func(n, cups unit.Factor) unit.Factor { return n * cups })
+	allCups = working.Rule2[unit.Factor, unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "C = s × n", Source: source.Ref{Document: &source.Geometry, Place: "equal shares"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "C", Meaning: "cups in all", Scale: unit.InPure, Min: 0, Max: 1e8},
+		Args:   []working.Arg{{Symbol: "s", Meaning: "mixing sessions", Scale: unit.InPure, Min: 1, Max: 1e6}, {Symbol: "n", Meaning: "cups each time", Scale: unit.InPure, Min: 1, Max: cure.MaxCups}}},
+		Code: func(n, cups unit.Factor) unit.Factor { return n * cups }}
 
-	roughCups = working.Of3("n = ceil(N ÷ (M − L) − 0.000000001)", source.House.At("cups of one coat or pass, the tool not filled yet"), source.Calculated,
-		working.In("n", "cups", unit.InPure, 0, 1e8),
-		[]working.Arg{
-			working.In("N", "mix that must leave the cups for one coat or pass", unit.InKilogram, 0, 1e6),
-			working.In("M", "largest cup", unit.InKilogram, 1e-3, 20),
-			working.In("L", "left on the wall of a cup", unit.InKilogram, 0, 1),
-		},
-		func(need, most, left unit.Mass) unit.Factor {
+	roughCups = working.Rule3[unit.Mass, unit.Mass, unit.Mass, unit.Factor]{Rule: &working.Rule{Formula: "n = ceil(N ÷ (M − L) − 0.000000001)", Source: source.Ref{Document: &source.House, Place: "cups of one coat or pass, the tool not filled yet"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "n", Meaning: "cups", Scale: unit.InPure, Min: 0, Max: 1e8},
+		Args: []working.Arg{
+			{Symbol: "N", Meaning: "mix that must leave the cups for one coat or pass", Scale: unit.InKilogram, Min: 0, Max: 1e6},
+			{Symbol: "M", Meaning: "largest cup", Scale: unit.InKilogram, Min: 1e-3, Max: 20},
+			{Symbol: "L", Meaning: "left on the wall of a cup", Scale: unit.InKilogram, Min: 0, Max: 1},
+		}},
+		Code: func(need, most, left unit.Mass) unit.Factor {
 			return unit.Factor(math.Ceil(float64(need/(most-left)) - 1e-9))
-		})
+		}}
 
-	timeOfCoat = working.Of4("t = A ÷ v + n × m_x", source.House.At("spreading and mixing"), source.Calculated,
-		working.In("t", "minutes of one coat or pass", unit.InMinute, 0, 1e9),
-		[]working.Arg{
-			working.In("A", "area", unit.InSquareMetre, 0, 1e5),
-			working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5),
-			working.In("n", "cups", unit.InPure, 0, 1e8),
-			working.In("m_x", "minutes to mix", unit.InMinute, 0, 30),
-		},
-		func(a unit.Area, v unit.SpreadingSpeed, n unit.Factor, mixing unit.Time) unit.Time {
+	timeOfCoat = working.Rule4[unit.Area, unit.SpreadingSpeed, unit.Factor, unit.Time, unit.Time]{Rule: &working.Rule{Formula: "t = A ÷ v + n × m_x", Source: source.Ref{Document: &source.House, Place: "spreading and mixing"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "t", Meaning: "minutes of one coat or pass", Scale: unit.InMinute, Min: 0, Max: 1e9},
+		Args: []working.Arg{
+			{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 0, Max: 1e5},
+			{Symbol: "v", Meaning: "spreading speed", Scale: unit.InSquareMetrePerMinute, Min: 0.005, Max: 5},
+			{Symbol: "n", Meaning: "cups", Scale: unit.InPure, Min: 0, Max: 1e8},
+			{Symbol: "m_x", Meaning: "minutes to mix", Scale: unit.InMinute, Min: 0, Max: 30},
+		}},
+		Code: func(a unit.Area, v unit.SpreadingSpeed, n unit.Factor, mixing unit.Time) unit.Time {
 			return unit.Time(float64(a)/float64(v)) + unit.Time(n)*mixing
-		})
+		}}
 
-	spellsOf = working.Of3("s = g × ceil(t ÷ d − 0.000000001)", source.Practice.At("a wet tool lasts so long"), source.Assumption,
-		working.In("s", "spells of work with one wet tool", unit.InPure, 0, 1e9),
-		[]working.Arg{
-			working.In("g", "coats or passes", unit.InPure, 1, 1000),
-			working.In("t", "minutes of one coat or pass", unit.InMinute, 0, 1e9),
-			working.In("d", "minutes of a spell", unit.InMinute, 5, 600),
-		},
-		func(coats unit.Factor, t, spell unit.Time) unit.Factor {
+	spellsOf = working.Rule3[unit.Factor, unit.Time, unit.Time, unit.Factor]{Rule: &working.Rule{Formula: "s = g × ceil(t ÷ d − 0.000000001)", Source: source.Ref{Document: &source.Practice, Place: "a wet tool lasts so long"}, Mark: source.Assumption,
+		Result: working.Arg{Symbol: "s", Meaning: "spells of work with one wet tool", Scale: unit.InPure, Min: 0, Max: 1e9},
+		Args: []working.Arg{
+			{Symbol: "g", Meaning: "coats or passes", Scale: unit.InPure, Min: 1, Max: 1000},
+			{Symbol: "t", Meaning: "minutes of one coat or pass", Scale: unit.InMinute, Min: 0, Max: 1e9},
+			{Symbol: "d", Meaning: "minutes of a spell", Scale: unit.InMinute, Min: 5, Max: 600},
+		}},
+		Code: func(coats unit.Factor, t, spell unit.Time) unit.Factor {
 			return coats * unit.Factor(math.Ceil(float64(t/spell)-1e-9))
-		})
+		}}
 
-	heldInAll = working.Of2("H = s × h", source.Geometry.At("equal spells"), source.Exact,
-		working.In("H", "held by the tools", unit.InKilogram, 0, 1e9),
-		[]working.Arg{working.In("s", "spells", unit.InPure, 0, 1e9), working.In("h", "held by the wet tool", unit.InKilogram, 0, 1)},
-		func(n unit.Factor, held unit.Mass) unit.Mass { return unit.Mass(n) * held })
+	heldInAll = working.Rule2[unit.Factor, unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "H = s × h", Source: source.Ref{Document: &source.Geometry, Place: "equal spells"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "H", Meaning: "held by the tools", Scale: unit.InKilogram, Min: 0, Max: 1e9},
+		Args:   []working.Arg{{Symbol: "s", Meaning: "spells", Scale: unit.InPure, Min: 0, Max: 1e9}, {Symbol: "h", Meaning: "held by the wet tool", Scale: unit.InKilogram, Min: 0, Max: 1}}},
+		Code: func(n unit.Factor, held unit.Mass) unit.Mass { return unit.Mass(n) * held }}
 
-	leftInAll = working.Of2("L = C × L_c", source.Geometry.At("equal shares"), source.Exact,
-		working.In("L", "left on the walls of all cups", unit.InKilogram, 0, 1e9),
-		[]working.Arg{working.In("C", "cups", unit.InPure, 0, 1e8), working.In("L_c", "left on the wall of each", unit.InKilogram, 0, 1)},
-		func(n unit.Factor, left unit.Mass) unit.Mass { return unit.Mass(n) * left })
+	leftInAll = working.Rule2[unit.Factor, unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "L = C × L_c", Source: source.Ref{Document: &source.Geometry, Place: "equal shares"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "L", Meaning: "left on the walls of all cups", Scale: unit.InKilogram, Min: 0, Max: 1e9},
+		Args:   []working.Arg{{Symbol: "C", Meaning: "cups", Scale: unit.InPure, Min: 0, Max: 1e8}, {Symbol: "L_c", Meaning: "left on the wall of each", Scale: unit.InKilogram, Min: 0, Max: 1}}},
+		Code: func(n unit.Factor, left unit.Mass) unit.Mass { return unit.Mass(n) * left }}
 
 	outOfCups   = working.SumRule("must leave the cups", unit.InKilogram)
 	leftoverSum = working.SumRule("left in cup and tool", unit.InGram)
 	mixedSum    = working.SumRule("mixed, with what stays behind", unit.InKilogram)
 
-	withLoss = working.Of2("N = m ÷ (1 − loss)", source.Practice.At("what falls off the knife"), source.CommonPractice,
-		working.In("N", "mix that must leave the board", unit.InKilogram, 0, 1e6),
-		[]working.Arg{working.In("m", "put on", unit.InKilogram, 0, 1e6), working.In("loss", "loss", unit.InPure, 0, 0.9)},
-		func(m unit.Mass, loss unit.Share) unit.Mass { return m / unit.Mass(1-loss) })
+	withLoss = working.Rule2[unit.Mass, unit.Share, unit.Mass]{Rule: &working.Rule{Formula: "N = m ÷ (1 − loss)", Source: source.Ref{Document: &source.Practice, Place: "what falls off the knife"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "N", Meaning: "mix that must leave the board", Scale: unit.InKilogram, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "m", Meaning: "put on", Scale: unit.InKilogram, Min: 0, Max: 1e6}, {Symbol: "loss", Meaning: "loss", Scale: unit.InPure, Min: 0, Max: 0.9}}},
+		Code: func(m unit.Mass, loss unit.Share) unit.Mass { return m / unit.Mass(1-loss) }}
 
 	noSmallest = working.Given(unit.Mass(0), "smallest cup", unit.InGram, "the tool for dosing isn't looked at for the order", source.Assumption)
 )

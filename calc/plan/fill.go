@@ -113,15 +113,15 @@ func (m hollowReader) filler(q *chain.Run, s *Step, f *Fill, putty *Putty, isOnB
 }
 
 var (
-	onePass = working.Of2("d = D ÷ n", source.Geometry.At("equal passes"), source.Exact,
-		working.In("d", "one pass", unit.InMillimetre, 0, 1000),
-		[]working.Arg{working.In("D", "put on, the mean", unit.InMillimetre, 0, 1000), working.In("n", "passes", unit.InPure, 1, 1000)},
-		func(depth unit.Length, n unit.Factor) unit.Length { return depth / unit.Length(n) })
+	onePass = working.Rule2[unit.Length, unit.Factor, unit.Length]{Rule: &working.Rule{Formula: "d = D ÷ n", Source: source.Ref{Document: &source.Geometry, Place: "equal passes"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "d", Meaning: "one pass", Scale: unit.InMillimetre, Min: 0, Max: 1000},
+		Args:   []working.Arg{{Symbol: "D", Meaning: "put on, the mean", Scale: unit.InMillimetre, Min: 0, Max: 1000}, {Symbol: "n", Meaning: "passes", Scale: unit.InPure, Min: 1, Max: 1000}}},
+		Code: func(depth unit.Length, n unit.Factor) unit.Length { return depth / unit.Length(n) }}
 
-	areaFilled = working.Of2("A = V ÷ D", source.Geometry.At("volume by depth"), source.Exact,
-		working.In("A", "area that is filled", unit.InSquareMetre, 0, 1e8),
-		[]working.Arg{working.In("V", "put on", unit.InLitre, 0, 1e5), working.In("D", "put on, the mean", unit.InMillimetre, 1e-3, 1000)},
-		func(v unit.Volume, depth unit.Length) unit.Area { return unit.Area(float64(v) / float64(depth)) })
+	areaFilled = working.Rule2[unit.Volume, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = V ÷ D", Source: source.Ref{Document: &source.Geometry, Place: "volume by depth"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area that is filled", Scale: unit.InSquareMetre, Min: 0, Max: 1e8},
+		Args:   []working.Arg{{Symbol: "V", Meaning: "put on", Scale: unit.InLitre, Min: 0, Max: 1e5}, {Symbol: "D", Meaning: "put on, the mean", Scale: unit.InMillimetre, Min: 1e-3, Max: 1000}}},
+		Code: func(v unit.Volume, depth unit.Length) unit.Area { return unit.Area(float64(v) / float64(depth)) }}
 )
 
 // asLength reads a card's pass, a film, as a depth of filler.

@@ -33,22 +33,22 @@ var ErrFewRows = errors.New("plan: a grid needs two rows of two readings")
 var ErrNoSpots = errors.New("plan: no hollow added yet")
 
 var (
-	placesAlike = working.Of2("V = n × v", source.Geometry.At("equal places"), source.Exact,
-		working.In("V", "volume of all alike", unit.InLitre, 0, 1e7),
-		[]working.Arg{working.In("n", "how many alike", unit.InPure, 1, 500), working.In("v", "volume of one", unit.InLitre, 0, 1e6)},
-		func(n unit.Factor, v unit.Volume) unit.Volume { return unit.Volume(n) * v })
+	placesAlike = working.Rule2[unit.Factor, unit.Volume, unit.Volume]{Rule: &working.Rule{Formula: "V = n × v", Source: source.Ref{Document: &source.Geometry, Place: "equal places"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "V", Meaning: "volume of all alike", Scale: unit.InLitre, Min: 0, Max: 1e7},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "how many alike", Scale: unit.InPure, Min: 1, Max: 500}, {Symbol: "v", Meaning: "volume of one", Scale: unit.InLitre, Min: 0, Max: 1e6}}},
+		Code: func(n unit.Factor, v unit.Volume) unit.Volume { return unit.Volume(n) * v }}
 
-	filletDepth = working.Of2("d = r × (1 ÷ sin(θ ÷ 2) − 1)", source.Geometry.At("circle in a corner"), source.Exact,
-		working.In("d", "depth at the corner", unit.InMillimetre, 0, 5000),
-		[]working.Arg{working.In("r", "radius", unit.InMillimetre, 1, 200), working.In("θ", "inside angle", unit.InRadian, math.Pi/9, math.Pi*8/9)},
-		func(r unit.Length, theta unit.Angle) unit.Length {
+	filletDepth = working.Rule2[unit.Length, unit.Angle, unit.Length]{Rule: &working.Rule{Formula: "d = r × (1 ÷ sin(θ ÷ 2) − 1)", Source: source.Ref{Document: &source.Geometry, Place: "circle in a corner"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "d", Meaning: "depth at the corner", Scale: unit.InMillimetre, Min: 0, Max: 5000},
+		Args:   []working.Arg{{Symbol: "r", Meaning: "radius", Scale: unit.InMillimetre, Min: 1, Max: 200}, {Symbol: "θ", Meaning: "inside angle", Scale: unit.InRadian, Min: math.Pi / 9, Max: math.Pi * 8 / 9}}},
+		Code: func(r unit.Length, theta unit.Angle) unit.Length {
 			return r * unit.Length(1/math.Sin(float64(theta)/2)-1)
-		})
+		}}
 
-	deepestReading = working.Method("largest of the readings, the datum raised", source.Geometry.At("maximum"), source.Exact,
-		working.In("d", "depth at the deepest reading", unit.InMillimetre, 0, 1000))
-	deepestSpot = working.Method("largest of the depths", source.Geometry.At("maximum"), source.Exact,
-		working.In("d", "depth of the deepest place", unit.InMillimetre, 0, 1000))
+	deepestReading = &working.Rule{Formula: "largest of the readings, the datum raised", Source: source.Ref{Document: &source.Geometry, Place: "maximum"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "d", Meaning: "depth at the deepest reading", Scale: unit.InMillimetre, Min: 0, Max: 1000}, IsProse: true}
+	deepestSpot = &working.Rule{Formula: "largest of the depths", Source: source.Ref{Document: &source.Geometry, Place: "maximum"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "d", Meaning: "depth of the deepest place", Scale: unit.InMillimetre, Min: 0, Max: 1000}, IsProse: true}
 
 	sumOfSpots = working.SumRule("filler left on, all places", unit.InLitre)
 )

@@ -8,9 +8,9 @@ import (
 	"shedreckoner/calc/working"
 )
 
-var coatLeft = working.Method("film of the coat, less what later sanding and polishing take of it, the uppermost film first",
-	source.House.At("film budget"), source.Calculated,
-	working.In("F", "film left of the coat", unit.InMicrometre, 0, 1e6))
+var coatLeft = &working.Rule{Formula: "film of the coat, less what later sanding and polishing take of it, the uppermost film first",
+	Source: source.Ref{Document: &source.House, Place: "film budget"}, Mark: source.Calculated,
+	Result: working.Arg{Symbol: "F", Meaning: "film left of the coat", Scale: unit.InMicrometre, Min: 0, Max: 1e6}, IsProse: true}
 
 // keep works out what stays on the boat of each coat.
 func (m *maker) keep(steps []Step, area working.Figure[unit.Area]) {

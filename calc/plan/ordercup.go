@@ -15,21 +15,21 @@ import (
 var (
 	mildDay = working.Given(unit.Of[unit.Temperature](22, unit.InCelsius), "temperature that an order is counted at", unit.InCelsius, "a mild day", source.Assumption)
 
-	timedEarly = working.Of1("t = 0.85 × t_m", source.House.At("±15 % once the tin is timed"), source.Assumption,
-		working.In("t", "early gel time of a timed tin", unit.InMinute, 0, 1e6),
-		[]working.Arg{working.In("t_m", "gel time, the middle", unit.InMinute, 0, 1e6)},
-		func(mid unit.Time) unit.Time { return 0.85 * mid })
+	timedEarly = working.Rule1[unit.Time, unit.Time]{Rule: &working.Rule{Formula: "t = 0.85 × t_m", Source: source.Ref{Document: &source.House, Place: "±15 % once the tin is timed"}, Mark: source.Assumption,
+		Result: working.Arg{Symbol: "t", Meaning: "early gel time of a timed tin", Scale: unit.InMinute, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "t_m", Meaning: "gel time, the middle", Scale: unit.InMinute, Min: 0, Max: 1e6}}},
+		Code: func(mid unit.Time) unit.Time { return 0.85 * mid }}
 
-	cupInTime = working.Of3("m = v × max(0, S) × w", source.House.At("what can be spread in time"), source.Calculated,
-		working.In("m", "cup that can be spread in time", unit.InGram, 0, 1e9),
-		[]working.Arg{
-			working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5),
-			working.In("S", "spreading minutes", unit.InMinute, -1e4, 1e4),
-			working.In("w", "mix for the area", unit.InGramPerSquareMetre, 1, 50000),
-		},
-		func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea) unit.Mass {
+	cupInTime = working.Rule3[unit.SpreadingSpeed, unit.Time, unit.MassPerArea, unit.Mass]{Rule: &working.Rule{Formula: "m = v × max(0, S) × w", Source: source.Ref{Document: &source.House, Place: "what can be spread in time"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "m", Meaning: "cup that can be spread in time", Scale: unit.InGram, Min: 0, Max: 1e9},
+		Args: []working.Arg{
+			{Symbol: "v", Meaning: "spreading speed", Scale: unit.InSquareMetrePerMinute, Min: 0.005, Max: 5},
+			{Symbol: "S", Meaning: "spreading minutes", Scale: unit.InMinute, Min: -1e4, Max: 1e4},
+			{Symbol: "w", Meaning: "mix for the area", Scale: unit.InGramPerSquareMetre, Min: 1, Max: 50000},
+		}},
+		Code: func(v unit.SpreadingSpeed, s unit.Time, w unit.MassPerArea) unit.Mass {
 			return unit.Mass(float64(v) * max(0, float64(s)) * float64(w))
-		})
+		}}
 
 	smallestCounted = working.Given(cure.TestCup, "smallest cup that is counted with", unit.InGram, "", source.Assumption)
 	noMixing        = working.Given(unit.Time(0), "minutes to mix", unit.InMinute, "kneading is in the speed", source.CommonPractice)

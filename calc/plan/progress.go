@@ -25,29 +25,29 @@ type Progress struct {
 func (p *Progress) IsDone() bool { return len(p.Done) > 0 && len(p.Open) == 0 }
 
 var (
-	leftToDo = working.Of2("r = max(0, (A − D) ÷ A)", source.House.At("what is left to do"), source.Calculated,
-		working.In("r", "share left to do", unit.InPure, 0, 1),
-		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 1e-6, 1e5), working.In("D", "area done", unit.InSquareMetre, 0, 1e5)},
-		func(a, done unit.Area) unit.Share { return unit.Share(max(0, (a-done)/a)) })
+	leftToDo = working.Rule2[unit.Area, unit.Area, unit.Share]{Rule: &working.Rule{Formula: "r = max(0, (A − D) ÷ A)", Source: source.Ref{Document: &source.House, Place: "what is left to do"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "r", Meaning: "share left to do", Scale: unit.InPure, Min: 0, Max: 1},
+		Args:   []working.Arg{{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 1e-6, Max: 1e5}, {Symbol: "D", Meaning: "area done", Scale: unit.InSquareMetre, Min: 0, Max: 1e5}}},
+		Code: func(a, done unit.Area) unit.Share { return unit.Share(max(0, (a-done)/a)) }}
 
-	leftToPutOn = working.Of4("r = max(0, (A − D) ÷ A − U ÷ N)", source.House.At("what is left to do"), source.Calculated,
-		working.In("r", "share left to do", unit.InPure, 0, 1),
-		[]working.Arg{
-			working.In("A", "area", unit.InSquareMetre, 1e-6, 1e5), working.In("D", "area done", unit.InSquareMetre, 0, 1e5),
-			working.In("U", "put on by cups of work that isn't finished", unit.InKilogram, 0, 1e6),
-			working.In("N", "mix for all of it, as learned", unit.InKilogram, 1e-3, 1e7),
-		},
-		func(a, done unit.Area, u, n unit.Mass) unit.Share {
+	leftToPutOn = working.Rule4[unit.Area, unit.Area, unit.Mass, unit.Mass, unit.Share]{Rule: &working.Rule{Formula: "r = max(0, (A − D) ÷ A − U ÷ N)", Source: source.Ref{Document: &source.House, Place: "what is left to do"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "r", Meaning: "share left to do", Scale: unit.InPure, Min: 0, Max: 1},
+		Args: []working.Arg{
+			{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 1e-6, Max: 1e5}, {Symbol: "D", Meaning: "area done", Scale: unit.InSquareMetre, Min: 0, Max: 1e5},
+			{Symbol: "U", Meaning: "put on by cups of work that isn't finished", Scale: unit.InKilogram, Min: 0, Max: 1e6},
+			{Symbol: "N", Meaning: "mix for all of it, as learned", Scale: unit.InKilogram, Min: 1e-3, Max: 1e7},
+		}},
+		Code: func(a, done unit.Area, u, n unit.Mass) unit.Share {
 			return unit.Share(max(0, float64((a-done)/a)-float64(u/n)))
-		})
+		}}
 
-	asLearnt = working.Of2("N = n × f", source.House.At("used ÷ planned"), source.Calculated,
-		working.In("N", "mix for all of it, as learned", unit.InKilogram, 0, 1e7),
-		[]working.Arg{working.In("n", "mix for all of it, as planned", unit.InKilogram, 0, 1e6), factorLearnt},
-		func(n unit.Mass, f unit.Factor) unit.Mass { return n * unit.Mass(f) })
+	asLearnt = working.Rule2[unit.Mass, unit.Factor, unit.Mass]{Rule: &working.Rule{Formula: "N = n × f", Source: source.Ref{Document: &source.House, Place: "used ÷ planned"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "N", Meaning: "mix for all of it, as learned", Scale: unit.InKilogram, Min: 0, Max: 1e7},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "mix for all of it, as planned", Scale: unit.InKilogram, Min: 0, Max: 1e6}, factorLearnt}},
+		Code: func(n unit.Mass, f unit.Factor) unit.Mass { return n * unit.Mass(f) }}
 
-	factorLearnt = working.In("f", "used ÷ planned, as learned", unit.InPure, 0.1, 10)
-	restShare    = working.In("r", "share left to do", unit.InPure, 0, 1)
+	factorLearnt = working.Arg{Symbol: "f", Meaning: "used ÷ planned, as learned", Scale: unit.InPure, Min: 0.1, Max: 10}
+	restShare    = working.Arg{Symbol: "r", Meaning: "share left to do", Scale: unit.InPure, Min: 0, Max: 1}
 
 	restMass   = restLearnt[unit.Mass](unit.InKilogram)
 	restVolume = restLearnt[unit.Volume](unit.InLitre)
@@ -55,10 +55,10 @@ var (
 	restLength = restOf[unit.Length](unit.InMetre)
 	restTime   = restOf[unit.Time](unit.InHour)
 
-	putOnRule = working.Of2("U = max(0, m − L)", source.House.At("what leaves the cup"), source.Calculated,
-		working.In("U", "put on", unit.InGram, 0, 1e6),
-		[]working.Arg{working.In("m", "all in the cup", unit.InGram, 0, 1e6), working.In("L", "left over in cup and tool", unit.InGram, 0, 1e6)},
-		func(m, left unit.Mass) unit.Mass { return max(0, m-left) })
+	putOnRule = working.Rule2[unit.Mass, unit.Mass, unit.Mass]{Rule: &working.Rule{Formula: "U = max(0, m − L)", Source: source.Ref{Document: &source.House, Place: "what leaves the cup"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "U", Meaning: "put on", Scale: unit.InGram, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "m", Meaning: "all in the cup", Scale: unit.InGram, Min: 0, Max: 1e6}, {Symbol: "L", Meaning: "left over in cup and tool", Scale: unit.InGram, Min: 0, Max: 1e6}}},
+		Code: func(m, left unit.Mass) unit.Mass { return max(0, m-left) }}
 
 	doneSum = working.SumRule("area done", unit.InSquareMetre)
 
@@ -68,17 +68,17 @@ var (
 )
 
 func restLearnt[Q unit.Quantity](scale unit.Scale) working.Rule3[Q, unit.Share, unit.Factor, Q] {
-	return working.Of3("N = n × r × f", source.House.At("what is left to do"), source.Calculated,
-		working.In("N", "need for the rest", scale, 0, 1e10),
-		[]working.Arg{working.In("n", "need for all of it, as planned", scale, 0, 1e9), restShare, factorLearnt},
-		func(n Q, r unit.Share, f unit.Factor) Q { return n * Q(r) * Q(f) })
+	return working.Rule3[Q, unit.Share, unit.Factor, Q]{Rule: &working.Rule{Formula: "N = n × r × f", Source: source.Ref{Document: &source.House, Place: "what is left to do"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "N", Meaning: "need for the rest", Scale: scale, Min: 0, Max: 1e10},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "need for all of it, as planned", Scale: scale, Min: 0, Max: 1e9}, restShare, factorLearnt}},
+		Code: func(n Q, r unit.Share, f unit.Factor) Q { return n * Q(r) * Q(f) }}
 }
 
 func restOf[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, unit.Share, Q] {
-	return working.Of2("N = n × r", source.House.At("what is left to do"), source.Calculated,
-		working.In("N", "need for the rest", scale, 0, 1e9),
-		[]working.Arg{working.In("n", "need for all of it", scale, 0, 1e9), restShare},
-		func(n Q, r unit.Share) Q { return n * Q(r) })
+	return working.Rule2[Q, unit.Share, Q]{Rule: &working.Rule{Formula: "N = n × r", Source: source.Ref{Document: &source.House, Place: "what is left to do"}, Mark: source.Calculated,
+		Result: working.Arg{Symbol: "N", Meaning: "need for the rest", Scale: scale, Min: 0, Max: 1e9},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "need for all of it", Scale: scale, Min: 0, Max: 1e9}, restShare}},
+		Code: func(n Q, r unit.Share) Q { return n * Q(r) }}
 }
 
 // workLeft works out from the log how much of a step is still to be done.

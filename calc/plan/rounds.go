@@ -9,24 +9,24 @@ import (
 )
 
 var (
-	areaOfRounds = working.Of2("a = A × g", source.Geometry.At("repeated area"), source.Exact,
-		working.In("a", "area coated in all rounds", unit.InSquareMetre, 0, 1e6),
-		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("g", "rounds", unit.InPure, 1, 50)},
-		func(a unit.Area, n unit.Factor) unit.Area { return a * unit.Area(n) })
+	areaOfRounds = working.Rule2[unit.Area, unit.Factor, unit.Area]{Rule: &working.Rule{Formula: "a = A × g", Source: source.Ref{Document: &source.Geometry, Place: "repeated area"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "a", Meaning: "area coated in all rounds", Scale: unit.InSquareMetre, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 0, Max: 1e5}, {Symbol: "g", Meaning: "rounds", Scale: unit.InPure, Min: 1, Max: 50}}},
+		Code: func(a unit.Area, n unit.Factor) unit.Area { return a * unit.Area(n) }}
 
-	coatsOfRounds = working.Of2("N = n × g", source.Geometry.At("equal rounds"), source.Exact,
-		working.In("N", "coats in all rounds", unit.InPure, 1, 2500),
-		[]working.Arg{working.In("n", "coats in one round", unit.InPure, 1, 50), working.In("g", "rounds", unit.InPure, 1, 50)},
-		func(n, rounds unit.Factor) unit.Factor { return n * rounds })
+	coatsOfRounds = working.Rule2[unit.Factor, unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "N = n × g", Source: source.Ref{Document: &source.Geometry, Place: "equal rounds"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "N", Meaning: "coats in all rounds", Scale: unit.InPure, Min: 1, Max: 2500},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "coats in one round", Scale: unit.InPure, Min: 1, Max: 50}, {Symbol: "g", Meaning: "rounds", Scale: unit.InPure, Min: 1, Max: 50}}},
+		Code: func(n, rounds unit.Factor) unit.Factor { return n * rounds }}
 
-	filmOfRounds = working.Of3("F = g × (f − r)", source.Geometry.At("equal rounds"), source.Exact,
-		working.In("F", "film added by all rounds", unit.InMicrometre, 0, 1e6),
-		[]working.Arg{
-			working.In("g", "rounds", unit.InPure, 1, 50),
-			working.In("f", "film put on in one round", unit.InMicrometre, 0, 1e5),
-			working.In("r", "sanded back after each round", unit.InMicrometre, 0, 1e5),
-		},
-		func(n unit.Factor, f, r unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * (f - r) })
+	filmOfRounds = working.Rule3[unit.Factor, unit.DryFilm, unit.DryFilm, unit.DryFilm]{Rule: &working.Rule{Formula: "F = g × (f − r)", Source: source.Ref{Document: &source.Geometry, Place: "equal rounds"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "F", Meaning: "film added by all rounds", Scale: unit.InMicrometre, Min: 0, Max: 1e6},
+		Args: []working.Arg{
+			{Symbol: "g", Meaning: "rounds", Scale: unit.InPure, Min: 1, Max: 50},
+			{Symbol: "f", Meaning: "film put on in one round", Scale: unit.InMicrometre, Min: 0, Max: 1e5},
+			{Symbol: "r", Meaning: "sanded back after each round", Scale: unit.InMicrometre, Min: 0, Max: 1e5},
+		}},
+		Code: func(n unit.Factor, f, r unit.DryFilm) unit.DryFilm { return unit.DryFilm(n) * (f - r) }}
 )
 
 // RoundTakesError says that each round is sanded back by more than it puts on.

@@ -4,12 +4,12 @@ import "shedreckoner/calc/working"
 
 // Rules is every rule that is declared here and not with the sums: what joins
 // them to cards and steps.
-var Rules = []*working.Rule{
-	allCoats.Rule, extraRule.Rule, shareOfMass.Rule, VolumeOf.Rule,
+var Rules = working.List(
+	&allCoats, &extraRule, &shareOfMass, &VolumeOf,
 	filmLeft, coatLeft,
-	mixings.Rule, mixForOne.Rule, allCups.Rule, leftInAll.Rule, withLoss.Rule,
-	throughArea.Rule, coatsAsRead.Rule, placesAlike.Rule, filletDepth.Rule, deepestReading, deepestSpot, areaOfRounds.Rule, coatsOfRounds.Rule, filmOfRounds.Rule,
-	leftToDo.Rule, leftToPutOn.Rule, asLearnt.Rule, restMass.Rule, restVolume.Rule, restPieces.Rule, restLength.Rule, restTime.Rule, putOnRule.Rule,
-	roughCups.Rule, timeOfCoat.Rule, spellsOf.Rule, heldInAll.Rule, timedEarly.Rule, cupInTime.Rule, onePass.Rule, areaFilled.Rule, overCoat.Rule, perCoat.Rule,
-	piecesOf.Rule, piecesOfHours.Rule, piecesWorn.Rule, alongEdge.Rule, massWithSpare.Rule, forCleaning.Rule, sprayTime.Rule, betweenPasses.Rule,
-}
+	&mixings, &mixForOne, &allCups, &leftInAll, &withLoss,
+	&throughArea, &coatsAsRead, &placesAlike, &filletDepth, deepestReading, deepestSpot, &areaOfRounds, &coatsOfRounds, &filmOfRounds,
+	&leftToDo, &leftToPutOn, &asLearnt, &restMass, &restVolume, &restPieces, &restLength, &restTime, &putOnRule,
+	&roughCups, &timeOfCoat, &spellsOf, &heldInAll, &timedEarly, &cupInTime, &onePass, &areaFilled, &overCoat, &perCoat,
+	&piecesOf, &piecesOfHours, &piecesWorn, &alongEdge, &massWithSpare, &forCleaning, &sprayTime, &betweenPasses,
+)

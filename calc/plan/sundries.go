@@ -16,61 +16,61 @@ import (
 // What goes with the materials. All of it is common practice: how much of it
 // one shed uses differs widely.
 var (
-	piecesOf = working.Of2("P = n × p", source.Practice.At("sundries"), source.CommonPractice,
-		working.In("P", "pieces", unit.InPure, 0, 1e10),
-		[]working.Arg{working.In("n", "cups or spells", unit.InPure, 0, 1e9), working.In("p", "pieces for each", unit.InPure, 0, 10)},
-		func(n, each unit.Factor) unit.Factor { return n * each })
+	piecesOf = working.Rule2[unit.Factor, unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "P = n × p", Source: source.Ref{Document: &source.Practice, Place: "sundries"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "P", Meaning: "pieces", Scale: unit.InPure, Min: 0, Max: 1e10},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "cups or spells", Scale: unit.InPure, Min: 0, Max: 1e9}, {Symbol: "p", Meaning: "pieces for each", Scale: unit.InPure, Min: 0, Max: 10}}},
+		Code: func(n, each unit.Factor) unit.Factor { return n * each }}
 
-	piecesOfHours = working.Of2("P = t × p", source.Practice.At("sundries"), source.CommonPractice,
-		working.In("P", "pieces", unit.InPure, 0, 1e8),
-		[]working.Arg{working.In("t", "hours of wet sanding", unit.InHour, 0, 1e6), working.In("p", "pieces for each hour", unit.InPure, 0, 10)},
-		func(t unit.Time, each unit.Factor) unit.Factor { return unit.Factor(t/unit.Hour) * each })
+	piecesOfHours = working.Rule2[unit.Time, unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "P = t × p", Source: source.Ref{Document: &source.Practice, Place: "sundries"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "P", Meaning: "pieces", Scale: unit.InPure, Min: 0, Max: 1e8},
+		Args:   []working.Arg{{Symbol: "t", Meaning: "hours of wet sanding", Scale: unit.InHour, Min: 0, Max: 1e6}, {Symbol: "p", Meaning: "pieces for each hour", Scale: unit.InPure, Min: 0, Max: 10}}},
+		Code: func(t unit.Time, each unit.Factor) unit.Factor { return unit.Factor(t/unit.Hour) * each }}
 
-	piecesWorn = working.Of2("P = ceil(t ÷ d − 0.000000001)", source.Practice.At("sundries"), source.CommonPractice,
-		working.In("P", "pieces", unit.InPure, 0, 1e8),
-		[]working.Arg{working.In("t", "hours of work", unit.InHour, 0, 1e6), working.In("d", "hours that one lasts", unit.InHour, 0.5, 1000)},
-		func(t, lasts unit.Time) unit.Factor { return unit.Factor(math.Ceil(float64(t/lasts) - 1e-9)) })
+	piecesWorn = working.Rule2[unit.Time, unit.Time, unit.Factor]{Rule: &working.Rule{Formula: "P = ceil(t ÷ d − 0.000000001)", Source: source.Ref{Document: &source.Practice, Place: "sundries"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "P", Meaning: "pieces", Scale: unit.InPure, Min: 0, Max: 1e8},
+		Args:   []working.Arg{{Symbol: "t", Meaning: "hours of work", Scale: unit.InHour, Min: 0, Max: 1e6}, {Symbol: "d", Meaning: "hours that one lasts", Scale: unit.InHour, Min: 0.5, Max: 1000}}},
+		Code: func(t, lasts unit.Time) unit.Factor { return unit.Factor(math.Ceil(float64(t/lasts) - 1e-9)) }}
 
-	alongEdge = working.Of3("T = E × k × g", source.Practice.At("edge masked afresh for every session"), source.CommonPractice,
-		working.In("T", "for one coat step", unit.InMetre, 0, 1e8),
-		[]working.Arg{
-			working.In("E", "edge in all", unit.InMetre, 0, 1e5), working.In("k", "bought for each one needed", unit.InPure, 1, 3),
-			working.In("g", "sessions: times coated and sanded back", unit.InPure, 1, 50),
-		},
-		func(edge unit.Length, spare, sessions unit.Factor) unit.Length {
+	alongEdge = working.Rule3[unit.Length, unit.Factor, unit.Factor, unit.Length]{Rule: &working.Rule{Formula: "T = E × k × g", Source: source.Ref{Document: &source.Practice, Place: "edge masked afresh for every session"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "T", Meaning: "for one coat step", Scale: unit.InMetre, Min: 0, Max: 1e8},
+		Args: []working.Arg{
+			{Symbol: "E", Meaning: "edge in all", Scale: unit.InMetre, Min: 0, Max: 1e5}, {Symbol: "k", Meaning: "bought for each one needed", Scale: unit.InPure, Min: 1, Max: 3},
+			{Symbol: "g", Meaning: "sessions: times coated and sanded back", Scale: unit.InPure, Min: 1, Max: 50},
+		}},
+		Code: func(edge unit.Length, spare, sessions unit.Factor) unit.Length {
 			return edge * unit.Length(spare) * unit.Length(sessions)
-		})
+		}}
 
-	overCoat = working.Of2("V = A × f ÷ 1000", source.Geometry.At("film over an area"), source.Exact,
-		working.In("V", "over the coat", unit.InLitre, 0, 1e7),
-		[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e6), working.In("f", "wet film", unit.InMicrometre, 1, 1000)},
-		func(a unit.Area, f unit.WetFilm) unit.Volume { return unit.Volume(float64(a) * float64(f)) })
+	overCoat = working.Rule2[unit.Area, unit.WetFilm, unit.Volume]{Rule: &working.Rule{Formula: "V = A × f ÷ 1000", Source: source.Ref{Document: &source.Geometry, Place: "film over an area"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "V", Meaning: "over the coat", Scale: unit.InLitre, Min: 0, Max: 1e7},
+		Args:   []working.Arg{{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 0, Max: 1e6}, {Symbol: "f", Meaning: "wet film", Scale: unit.InMicrometre, Min: 1, Max: 1000}}},
+		Code: func(a unit.Area, f unit.WetFilm) unit.Volume { return unit.Volume(float64(a) * float64(f)) }}
 
-	massWithSpare = working.Of2("m_b = m × k", source.Practice.At("test cups and what stays in the bottle"), source.CommonPractice,
-		working.In("m_b", "in the bottle", unit.InKilogram, 0, 1e6),
-		[]working.Arg{working.In("m", "doses", unit.InKilogram, 0, 1e5), working.In("k", "bought for each one needed", unit.InPure, 1, 3)},
-		func(m unit.Mass, spare unit.Factor) unit.Mass { return m * unit.Mass(spare) })
+	massWithSpare = working.Rule2[unit.Mass, unit.Factor, unit.Mass]{Rule: &working.Rule{Formula: "m_b = m × k", Source: source.Ref{Document: &source.Practice, Place: "test cups and what stays in the bottle"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "m_b", Meaning: "in the bottle", Scale: unit.InKilogram, Min: 0, Max: 1e6},
+		Args:   []working.Arg{{Symbol: "m", Meaning: "doses", Scale: unit.InKilogram, Min: 0, Max: 1e5}, {Symbol: "k", Meaning: "bought for each one needed", Scale: unit.InPure, Min: 1, Max: 3}}},
+		Code: func(m unit.Mass, spare unit.Factor) unit.Mass { return m * unit.Mass(spare) }}
 
-	forCleaning = working.Of2("V = n × w", source.Practice.At("cleaning solvent"), source.CommonPractice,
-		working.In("V", "for cleaning", unit.InLitre, 0, 1e10),
-		[]working.Arg{working.In("n", "spells", unit.InPure, 0, 1e9), working.In("w", "solvent each time", unit.InLitre, 0, 5)},
-		func(n unit.Factor, each unit.Volume) unit.Volume { return unit.Volume(n) * each })
+	forCleaning = working.Rule2[unit.Factor, unit.Volume, unit.Volume]{Rule: &working.Rule{Formula: "V = n × w", Source: source.Ref{Document: &source.Practice, Place: "cleaning solvent"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "V", Meaning: "for cleaning", Scale: unit.InLitre, Min: 0, Max: 1e10},
+		Args:   []working.Arg{{Symbol: "n", Meaning: "spells", Scale: unit.InPure, Min: 0, Max: 1e9}, {Symbol: "w", Meaning: "solvent each time", Scale: unit.InLitre, Min: 0, Max: 5}}},
+		Code: func(n unit.Factor, each unit.Volume) unit.Volume { return unit.Volume(n) * each }}
 
-	sprayTime = working.Of3("t = A × n ÷ v", source.Geometry.At("definition of speed"), source.Exact,
-		working.In("t", "time at the gun", unit.InMinute, 0, 1e9),
-		[]working.Arg{
-			working.In("A", "area", unit.InSquareMetre, 0, 1e5),
-			working.In("n", "coats", unit.InPure, 1, 50),
-			working.In("v", "spreading speed", unit.InSquareMetrePerMinute, 0.005, 5),
-		},
-		func(a unit.Area, n unit.Factor, v unit.SpreadingSpeed) unit.Time {
+	sprayTime = working.Rule3[unit.Area, unit.Factor, unit.SpreadingSpeed, unit.Time]{Rule: &working.Rule{Formula: "t = A × n ÷ v", Source: source.Ref{Document: &source.Geometry, Place: "definition of speed"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "t", Meaning: "time at the gun", Scale: unit.InMinute, Min: 0, Max: 1e9},
+		Args: []working.Arg{
+			{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 0, Max: 1e5},
+			{Symbol: "n", Meaning: "coats", Scale: unit.InPure, Min: 1, Max: 50},
+			{Symbol: "v", Meaning: "spreading speed", Scale: unit.InSquareMetrePerMinute, Min: 0.005, Max: 5},
+		}},
+		Code: func(a unit.Area, n unit.Factor, v unit.SpreadingSpeed) unit.Time {
 			return unit.Time(float64(a) * float64(n) / float64(v))
-		})
+		}}
 
-	betweenPasses = working.Of1("n = p − 1", source.House.At("the run of grades that follows sands the last"), source.Exact,
-		working.In("n", "passes sanded before the last", unit.InPure, 0, 1000),
-		[]working.Arg{working.In("p", "passes", unit.InPure, 1, 1000)},
-		func(passes unit.Factor) unit.Factor { return passes - 1 })
+	betweenPasses = working.Rule1[unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "n = p − 1", Source: source.Ref{Document: &source.House, Place: "the run of grades that follows sands the last"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "n", Meaning: "passes sanded before the last", Scale: unit.InPure, Min: 0, Max: 1000},
+		Args:   []working.Arg{{Symbol: "p", Meaning: "passes", Scale: unit.InPure, Min: 1, Max: 1000}}},
+		Code: func(passes unit.Factor) unit.Factor { return passes - 1 }}
 
 	sandingSum  = working.SumRule("hours of dry sanding", unit.InHour)
 	sprayingSum = working.SumRule("hours of spraying", unit.InHour)

@@ -22,10 +22,10 @@ func (m coater) keptThinner(s *Step) (stays, shrinks working.Figure[unit.Share])
 var (
 	noThinner = working.Given(unit.ByVolume(0), "thinner", unit.InPure, "none", source.Exact)
 
-	extraRule = working.Of2("t = t_s + t_w", source.Practice.At("styrene and wax solution count together"), source.CommonPractice,
-		working.In("t", "thinner and wax solution per volume of product", unit.InPure, 0, 0.5),
-		[]working.Arg{working.In("t_s", "thinner", unit.InPure, 0, 0.5), working.In("t_w", "wax solution", unit.InPure, 0, 0.1)},
-		func(thinner, wax unit.ByVolume) unit.ByVolume { return thinner + wax })
+	extraRule = working.Rule2[unit.ByVolume, unit.ByVolume, unit.ByVolume]{Rule: &working.Rule{Formula: "t = t_s + t_w", Source: source.Ref{Document: &source.Practice, Place: "styrene and wax solution count together"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "t", Meaning: "thinner and wax solution per volume of product", Scale: unit.InPure, Min: 0, Max: 0.5},
+		Args:   []working.Arg{{Symbol: "t_s", Meaning: "thinner", Scale: unit.InPure, Min: 0, Max: 0.5}, {Symbol: "t_w", Meaning: "wax solution", Scale: unit.InPure, Min: 0, Max: 0.1}}},
+		Code: func(thinner, wax unit.ByVolume) unit.ByVolume { return thinner + wax }}
 )
 
 // extra gives thinner and wax solution per volume of product, within the

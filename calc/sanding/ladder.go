@@ -9,36 +9,36 @@ import (
 // Scratch is how deep a grade scratches, which is the film that the next grade
 // has to take: s = k × d, k the share of the mean grain size. Range: k 0.05 to 1.
 // Source: common practice; k is an assumption.
-var Scratch = working.Of2("s = k × d", source.Practice.At("scratch depth as a share of the grain"), source.Assumption,
-	working.In("s", "scratch depth", unit.InMicrometre, 0, 2000),
-	[]working.Arg{
-		working.In("k", "scratch depth as a share of the grain size", unit.InPure, 0.05, 1),
-		working.In("d", "mean grain size", unit.InMicrometre, 5, 2000),
-	},
-	func(k unit.Factor, d unit.Length) unit.DryFilm { return unit.DryFilm(float64(k) * float64(d)) })
+var Scratch = working.Rule2[unit.Factor, unit.Length, unit.DryFilm]{Rule: &working.Rule{Formula: "s = k × d", Source: source.Ref{Document: &source.Practice, Place: "scratch depth as a share of the grain"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "s", Meaning: "scratch depth", Scale: unit.InMicrometre, Min: 0, Max: 2000},
+	Args: []working.Arg{
+		{Symbol: "k", Meaning: "scratch depth as a share of the grain size", Scale: unit.InPure, Min: 0.05, Max: 1},
+		{Symbol: "d", Meaning: "mean grain size", Scale: unit.InMicrometre, Min: 5, Max: 2000},
+	}},
+	Code: func(k unit.Factor, d unit.Length) unit.DryFilm { return unit.DryFilm(float64(k) * float64(d)) }}
 
 // Texture is the film that goes before the surface is flat: r = x × h. The
 // first grade sands down to the valleys. A film measured at its peaks loses the
 // whole depth, a mean film half of it. Range: h 0 to 1 mm.
 // Source: elementary geometry.
-var Texture = working.Of2("r = x × h", source.Geometry.At("mean of a profile"), source.Exact,
-	working.In("r", "film taken to flatten the texture", unit.InMicrometre, 0, 1000),
-	[]working.Arg{
-		working.In("x", "share of the texture above the film's reading", unit.InPure, 0, 1),
-		working.In("h", "texture, peak to valley", unit.InMicrometre, 0, 1000),
-	},
-	func(x unit.Share, h unit.Length) unit.DryFilm { return unit.DryFilm(float64(x) * float64(h)) })
+var Texture = working.Rule2[unit.Share, unit.Length, unit.DryFilm]{Rule: &working.Rule{Formula: "r = x × h", Source: source.Ref{Document: &source.Geometry, Place: "mean of a profile"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "r", Meaning: "film taken to flatten the texture", Scale: unit.InMicrometre, Min: 0, Max: 1000},
+	Args: []working.Arg{
+		{Symbol: "x", Meaning: "share of the texture above the film's reading", Scale: unit.InPure, Min: 0, Max: 1},
+		{Symbol: "h", Meaning: "texture, peak to valley", Scale: unit.InMicrometre, Min: 0, Max: 1000},
+	}},
+	Code: func(x unit.Share, h unit.Length) unit.DryFilm { return unit.DryFilm(float64(x) * float64(h)) }}
 
 // Cutting is the film that cutting compound takes: c = max(s, m), below the
 // last grade's scratches and never less than the compound's own. Range: m 0 to 50 µm.
 // Source: common practice.
-var Cutting = working.Of2("c = max(s, m)", source.Practice.At("polish below the last grade's scratches"), source.Assumption,
-	working.In("c", "film taken by cutting compound", unit.InMicrometre, 0, 200),
-	[]working.Arg{
-		working.In("s", "scratch depth of the last grade", unit.InMicrometre, 0, 200),
-		working.In("m", "least film that the compound takes", unit.InMicrometre, 0, 50),
-	},
-	func(s, m unit.DryFilm) unit.DryFilm { return max(s, m) })
+var Cutting = working.Rule2[unit.DryFilm, unit.DryFilm, unit.DryFilm]{Rule: &working.Rule{Formula: "c = max(s, m)", Source: source.Ref{Document: &source.Practice, Place: "polish below the last grade's scratches"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "c", Meaning: "film taken by cutting compound", Scale: unit.InMicrometre, Min: 0, Max: 200},
+	Args: []working.Arg{
+		{Symbol: "s", Meaning: "scratch depth of the last grade", Scale: unit.InMicrometre, Min: 0, Max: 200},
+		{Symbol: "m", Meaning: "least film that the compound takes", Scale: unit.InMicrometre, Min: 0, Max: 50},
+	}},
+	Code: func(s, m unit.DryFilm) unit.DryFilm { return max(s, m) }}
 
 // OfMean and OfPeak are the share of the texture that lies above a film's reading:
 // half of it over a mean film (by weight, by volume), all of it over one read on

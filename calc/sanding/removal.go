@@ -11,28 +11,28 @@ import (
 // ByWeight is the builder's own removal from an offcut weighed before and after
 // sanding: r = (b − a) ÷ (A × ρ); 1 g/m² of 1 kg/L is 1 µm. Range: offcut
 // 1 cm² to 4 m², cured density 0.3 to 2.5 kg/L. Source: elementary geometry.
-var ByWeight = working.Of4("r = (b − a) ÷ (A × ρ)", source.Geometry.At("volume by weight"), source.Exact,
-	working.In("r", "measured removal", unit.InMicrometre, 0, 5000),
-	[]working.Arg{
-		working.In("b", "offcut before sanding", unit.InGram, 0.1, 20000),
-		working.In("a", "offcut after sanding, dry", unit.InGram, 0.1, 20000),
-		working.In("A", "sanded area of the offcut", unit.InSquareMetre, 1e-4, 4),
-		working.In("ρ", "cured density", unit.InKilogramPerLitre, 0.3, 2.5),
-	},
-	func(b, a unit.Mass, area unit.Area, rho unit.Density) unit.DryFilm {
+var ByWeight = working.Rule4[unit.Mass, unit.Mass, unit.Area, unit.Density, unit.DryFilm]{Rule: &working.Rule{Formula: "r = (b − a) ÷ (A × ρ)", Source: source.Ref{Document: &source.Geometry, Place: "volume by weight"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "r", Meaning: "measured removal", Scale: unit.InMicrometre, Min: 0, Max: 5000},
+	Args: []working.Arg{
+		{Symbol: "b", Meaning: "offcut before sanding", Scale: unit.InGram, Min: 0.1, Max: 20000},
+		{Symbol: "a", Meaning: "offcut after sanding, dry", Scale: unit.InGram, Min: 0.1, Max: 20000},
+		{Symbol: "A", Meaning: "sanded area of the offcut", Scale: unit.InSquareMetre, Min: 1e-4, Max: 4},
+		{Symbol: "ρ", Meaning: "cured density", Scale: unit.InKilogramPerLitre, Min: 0.3, Max: 2.5},
+	}},
+	Code: func(b, a unit.Mass, area unit.Area, rho unit.Density) unit.DryFilm {
 		return unit.DryFilm(float64(b-a) / (float64(area) * float64(rho)))
-	})
+	}}
 
 // ByReadings is the builder's own removal from the cured film read before and
 // after sanding at the same spot: r = b − a. Range: films 0 to 20 mm.
 // Source: elementary geometry.
-var ByReadings = working.Of2("r = b − a", source.Geometry.At("difference"), source.Exact,
-	working.In("r", "measured removal", unit.InMicrometre, 0, 20000),
-	[]working.Arg{
-		working.In("b", "cured film before sanding", unit.InMicrometre, 0, 20000),
-		working.In("a", "cured film after sanding", unit.InMicrometre, 0, 20000),
-	},
-	func(b, a unit.DryFilm) unit.DryFilm { return b - a })
+var ByReadings = working.Rule2[unit.DryFilm, unit.DryFilm, unit.DryFilm]{Rule: &working.Rule{Formula: "r = b − a", Source: source.Ref{Document: &source.Geometry, Place: "difference"}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "r", Meaning: "measured removal", Scale: unit.InMicrometre, Min: 0, Max: 20000},
+	Args: []working.Arg{
+		{Symbol: "b", Meaning: "cured film before sanding", Scale: unit.InMicrometre, Min: 0, Max: 20000},
+		{Symbol: "a", Meaning: "cured film after sanding", Scale: unit.InMicrometre, Min: 0, Max: 20000},
+	}},
+	Code: func(b, a unit.DryFilm) unit.DryFilm { return b - a }}
 
 // leastSteps is how many steps of the instrument a difference must span before
 // it is taken: under two, half of it may be rounding.

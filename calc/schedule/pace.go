@@ -18,18 +18,18 @@ const (
 // How many times longer than at 20 °C a wait lasts, between 10 and 30 °C.
 // Source: common practice; the straight line of its logarithm is ours.
 var (
-	waitLonger = working.Of1("k = 2 ^ ((20 − T) ÷ 10)", source.Practice.At("times double at 10 °C"), source.CommonPractice,
-		working.In("k", "times longer than at 20 °C", unit.InPure, 1, 2),
-		[]working.Arg{working.In("T", "temperature of the surface", unit.InCelsius, 10, 20)},
-		func(t unit.Temperature) unit.Factor {
+	waitLonger = working.Rule1[unit.Temperature, unit.Factor]{Rule: &working.Rule{Formula: "k = 2 ^ ((20 − T) ÷ 10)", Source: source.Ref{Document: &source.Practice, Place: "times double at 10 °C"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "k", Meaning: "times longer than at 20 °C", Scale: unit.InPure, Min: 1, Max: 2},
+		Args:   []working.Arg{{Symbol: "T", Meaning: "temperature of the surface", Scale: unit.InCelsius, Min: 10, Max: 20}}},
+		Code: func(t unit.Temperature) unit.Factor {
 			return unit.Factor(math.Pow(float64(material.PaceCold.Value), (20-unit.InCelsius.From(float64(t)))/10))
-		})
-	waitShorter = working.Of1("k = 0.6 ^ ((T − 20) ÷ 10)", source.Practice.At("0.6 of the time at 30 °C"), source.CommonPractice,
-		working.In("k", "times as long as at 20 °C", unit.InPure, 0.6, 1),
-		[]working.Arg{working.In("T", "temperature of the surface", unit.InCelsius, 20, 30)},
-		func(t unit.Temperature) unit.Factor {
+		}}
+	waitShorter = working.Rule1[unit.Temperature, unit.Factor]{Rule: &working.Rule{Formula: "k = 0.6 ^ ((T − 20) ÷ 10)", Source: source.Ref{Document: &source.Practice, Place: "0.6 of the time at 30 °C"}, Mark: source.CommonPractice,
+		Result: working.Arg{Symbol: "k", Meaning: "times as long as at 20 °C", Scale: unit.InPure, Min: 0.6, Max: 1},
+		Args:   []working.Arg{{Symbol: "T", Meaning: "temperature of the surface", Scale: unit.InCelsius, Min: 20, Max: 30}}},
+		Code: func(t unit.Temperature) unit.Factor {
 			return unit.Factor(math.Pow(float64(material.PaceWarm.Value), (unit.InCelsius.From(float64(t))-20)/10))
-		})
+		}}
 )
 
 // longer is how many times as long as at 20 °C a wait lasts; false outside 10 to 30

@@ -3,4 +3,4 @@ package schedule
 import "shedreckoner/calc/working"
 
 // Rules is every rule that is declared here: how waits lengthen in the cold.
-var Rules = []*working.Rule{waitLonger.Rule, waitShorter.Rule}
+var Rules = working.List(&waitLonger, &waitShorter)

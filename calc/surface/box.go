@@ -56,14 +56,17 @@ var boxFaces = []Option{{"top", "top"}, {"bottom", "bottom"}, {"front", "front"}
 var boxSide = choice(SideKey, "coated", Option{"outside", "outside"}, Option{"inside", "inside"})
 
 var (
-	lengthTimesHeight = working.Of2("A = l × h", source.Geometry.At(""), source.Exact, areaResult("area of a face"),
-		[]working.Arg{arg("l", "length"), arg("h", "height")}, product)
-	widthTimesHeight = working.Of2("A = w × h", source.Geometry.At(""), source.Exact, areaResult("area of a face"),
-		[]working.Arg{arg("w", "width"), arg("h", "height")}, product)
+	lengthTimesHeight = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = l × h", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a face", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: minLength, Max: maxLength}}}, Code: product}
+	widthTimesHeight = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = w × h", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a face", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "w", Meaning: "width", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: minLength, Max: maxLength}}}, Code: product}
 
 	boxArea = working.SumRule("area of the chosen faces", unit.InSquareMetre)
-	boxEdge = working.Method("the edges at which a chosen face ends, added up; outside, the corners between two chosen faces too",
-		source.House.At(""), source.Exact, edgeResult("edge of a box"))
+	boxEdge = &working.Rule{Formula: "the edges at which a chosen face ends, added up; outside, the corners between two chosen faces too",
+		Source: source.Ref{Document: &source.House}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edge of a box", Scale: unit.InMetre, Min: 0, Max: maxEdge}, IsProse: true}
 )
 
 // boxEdges are the twelve edges: the dim that is the edge's length, and the two

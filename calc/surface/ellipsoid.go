@@ -53,11 +53,12 @@ func sketchEllipsoid(z sizes) Sketch {
 var ellipsoidPart = choice("part", "how much of it", Option{"whole", "whole"}, Option{"half", "half, cut along length and width"})
 
 var (
-	ellipsoidArea = working.Method("4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication",
-		source.DLMF.At("19.33.1, 19.36"), source.FromMemory, working.In("A", "area of an ellipsoid", unit.InSquareMetre, minArea, 4*maxArea))
-	halfArea = working.Of1("A = W ÷ 2", source.Geometry.At(""), source.Exact, areaResult("area of half an ellipsoid"),
-		[]working.Arg{working.In("W", "area of the whole", unit.InSquareMetre, minArea, 4*maxArea)},
-		func(whole unit.Area) unit.Area { return whole / 2 })
+	ellipsoidArea = &working.Rule{Formula: "4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication",
+		Source: source.Ref{Document: &source.DLMF, Place: "19.33.1, 19.36"}, Mark: source.FromMemory, Result: working.Arg{Symbol: "A", Meaning: "area of an ellipsoid", Scale: unit.InSquareMetre, Min: minArea, Max: 4 * maxArea}, IsProse: true}
+	halfArea = working.Rule1[unit.Area, unit.Area]{Rule: &working.Rule{Formula: "A = W ÷ 2", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of half an ellipsoid", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "W", Meaning: "area of the whole", Scale: unit.InSquareMetre, Min: minArea, Max: 4 * maxArea}}},
+		Code: func(whole unit.Area) unit.Area { return whole / 2 }}
 )
 
 // ellipsoidSurface gives the area of a whole ellipsoid from its full length,

@@ -132,56 +132,66 @@ var ring = &Shape{
 }
 
 var (
-	rectangleArea = working.Of2("A = l × w", source.Geometry.At(""), source.Exact, areaResult("area of a rectangle"),
-		[]working.Arg{arg("l", "length"), arg("w", "width")}, product)
-	rectangleEdge = working.Of2("E = 2 × (l + w)", source.Geometry.At(""), source.Exact, edgeResult("edge of a rectangle"),
-		[]working.Arg{arg("l", "length"), arg("w", "width")}, aroundRectangle)
+	rectangleArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = l × w", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a rectangle", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "w", Meaning: "width", Scale: unit.InMetre, Min: minLength, Max: maxLength}}}, Code: product}
+	rectangleEdge = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = 2 × (l + w)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edge of a rectangle", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "w", Meaning: "width", Scale: unit.InMetre, Min: minLength, Max: maxLength}}}, Code: aroundRectangle}
 
-	triangleArea = working.Of2("A = b × h ÷ 2", source.Geometry.At(""), source.Exact, areaResult("area of a triangle"),
-		[]working.Arg{arg("b", "base"), arg("h", "height")},
-		func(b, h unit.Length) unit.Area { return product(b, h) / 2 })
-	triangleEdge = working.Of2("E = b + 2 × √(h² + b² ÷ 4)", source.Geometry.At("equal sides are the shortest"), source.Exact,
-		edgeResult("edge of a triangle, at least"), []working.Arg{arg("b", "base"), arg("h", "height")},
-		func(b, h unit.Length) unit.Length { return b + 2*hypot(h, b/2) })
+	triangleArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = b × h ÷ 2", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a triangle", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "b", Meaning: "base", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(b, h unit.Length) unit.Area { return product(b, h) / 2 }}
+	triangleEdge = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = b + 2 × √(h² + b² ÷ 4)", Source: source.Ref{Document: &source.Geometry, Place: "equal sides are the shortest"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edge of a triangle, at least", Scale: unit.InMetre, Min: 0, Max: maxEdge}, Args: []working.Arg{{Symbol: "b", Meaning: "base", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(b, h unit.Length) unit.Length { return b + 2*hypot(h, b/2) }}
 
-	trapeziumArea = working.Of3("A = (a + b) ÷ 2 × h", source.Geometry.At(""), source.Exact, areaResult("area of a trapezium"),
-		[]working.Arg{arg("a", "long side"), arg("b", "side across from it"), arg("h", "height")},
-		func(a, b, h unit.Length) unit.Area { return product((a+b)/2, h) })
-	trapeziumEdge = working.Of3("E = a + b + 2 × √(h² + (a − b)² ÷ 4)", source.Geometry.At("equal slants are the shortest"), source.Exact,
-		edgeResult("edge of a trapezium, at least"),
-		[]working.Arg{arg("a", "long side"), arg("b", "side across from it"), arg("h", "height")},
-		func(a, b, h unit.Length) unit.Length { return a + b + 2*hypot(h, (a-b)/2) })
+	trapeziumArea = working.Rule3[unit.Length, unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = (a + b) ÷ 2 × h", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a trapezium", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "a", Meaning: "long side", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "b", Meaning: "side across from it", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(a, b, h unit.Length) unit.Area { return product((a+b)/2, h) }}
+	trapeziumEdge = working.Rule3[unit.Length, unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = a + b + 2 × √(h² + (a − b)² ÷ 4)", Source: source.Ref{Document: &source.Geometry, Place: "equal slants are the shortest"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edge of a trapezium, at least", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "a", Meaning: "long side", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "b", Meaning: "side across from it", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(a, b, h unit.Length) unit.Length { return a + b + 2*hypot(h, (a-b)/2) }}
 
-	circleArea = working.Of1("A = π × d² ÷ 4", source.Geometry.At(""), source.Exact, areaResult("area of a circle"),
-		[]working.Arg{arg("d", "diameter")},
-		func(d unit.Length) unit.Area { return math.Pi * product(d, d) / 4 })
-	circleEdge = working.Of1("E = π × d", source.Geometry.At(""), source.Exact, edgeResult("way round a circle"),
-		[]working.Arg{arg("d", "diameter")},
-		func(d unit.Length) unit.Length { return math.Pi * d })
+	circleArea = working.Rule1[unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = π × d² ÷ 4", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a circle", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "d", Meaning: "diameter", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(d unit.Length) unit.Area { return math.Pi * product(d, d) / 4 }}
+	circleEdge = working.Rule1[unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = π × d", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "way round a circle", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "d", Meaning: "diameter", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(d unit.Length) unit.Length { return math.Pi * d }}
 
-	ellipseArea = working.Of2("A = π × l × w ÷ 4", source.Geometry.At(""), source.Exact, areaResult("area of an ellipse"),
-		[]working.Arg{arg("l", "length"), arg("w", "width")},
-		func(l, w unit.Length) unit.Area { return math.Pi * product(l, w) / 4 })
-	ellipseFlatness = working.Of2("q = ((l − w) ÷ (l + w))²", source.Geometry.At(""), source.Exact,
-		working.In("q", "flatness of an ellipse", unit.InPure, 0, 1),
-		[]working.Arg{arg("l", "length"), arg("w", "width")},
-		func(l, w unit.Length) unit.Factor { r := unit.Factor((l - w) / (l + w)); return r * r })
+	ellipseArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = π × l × w ÷ 4", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of an ellipse", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "w", Meaning: "width", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(l, w unit.Length) unit.Area { return math.Pi * product(l, w) / 4 }}
+	ellipseFlatness = working.Rule2[unit.Length, unit.Length, unit.Factor]{Rule: &working.Rule{Formula: "q = ((l − w) ÷ (l + w))²", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "q", Meaning: "flatness of an ellipse", Scale: unit.InPure, Min: 0, Max: 1},
+		Args:   []working.Arg{{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "w", Meaning: "width", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(l, w unit.Length) unit.Factor { r := unit.Factor((l - w) / (l + w)); return r * r }}
 
 	// ellipseEdge is Ramanujan's second approximation. It is never long, and
 	// short by at most 0.04 %, which it reaches for a sliver.
-	ellipseEdge = working.Of3("E = π × (l + w) ÷ 2 × (1 + 3 × q ÷ (10 + √(4 − 3 × q)))",
-		source.Ramanujan.At("the approximation for the ellipse's perimeter"), source.FromMemory, edgeResult("way round an ellipse"),
-		[]working.Arg{arg("l", "length"), arg("w", "width"), working.In("q", "flatness", unit.InPure, 0, 1)},
-		func(l, w unit.Length, q unit.Factor) unit.Length {
+	ellipseEdge = working.Rule3[unit.Length, unit.Length, unit.Factor, unit.Length]{Rule: &working.Rule{Formula: "E = π × (l + w) ÷ 2 × (1 + 3 × q ÷ (10 + √(4 − 3 × q)))",
+		Source: source.Ref{Document: &source.Ramanujan, Place: "the approximation for the ellipse's perimeter"}, Mark: source.FromMemory,
+		Result: working.Arg{Symbol: "E", Meaning: "way round an ellipse", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "w", Meaning: "width", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "q", Meaning: "flatness", Scale: unit.InPure, Min: 0, Max: 1}}},
+		Code: func(l, w unit.Length, q unit.Factor) unit.Length {
 			return math.Pi * (l + w) / 2 * unit.Length(1+3*q/(10+unit.Factor(math.Sqrt(float64(4-3*q)))))
-		})
+		}}
 
-	ringArea = working.Of2("A = π × (D² − d²) ÷ 4", source.Geometry.At(""), source.Exact, areaResult("area of a ring"),
-		[]working.Arg{arg("D", "outer diameter"), arg("d", "inner diameter")},
-		func(outer, inner unit.Length) unit.Area { return math.Pi * product(outer-inner, outer+inner) / 4 })
-	ringEdge = working.Of2("E = π × (D + d)", source.Geometry.At(""), source.Exact, edgeResult("both edges of a ring"),
-		[]working.Arg{arg("D", "outer diameter"), arg("d", "inner diameter")},
-		func(outer, inner unit.Length) unit.Length { return math.Pi * (outer + inner) })
+	ringArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = π × (D² − d²) ÷ 4", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a ring", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "D", Meaning: "outer diameter", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "d", Meaning: "inner diameter", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(outer, inner unit.Length) unit.Area { return math.Pi * product(outer-inner, outer+inner) / 4 }}
+	ringEdge = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = π × (D + d)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "both edges of a ring", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "D", Meaning: "outer diameter", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "d", Meaning: "inner diameter", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(outer, inner unit.Length) unit.Length { return math.Pi * (outer + inner) }}
 )
 
 func product(a, b unit.Length) unit.Area { return unit.Area(a) * unit.Area(b) }

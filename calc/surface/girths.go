@@ -86,21 +86,23 @@ var (
 )
 
 var (
-	evenSpacing = working.Of2("s = L ÷ n", source.Geometry.At(""), source.Exact,
-		working.In("s", "station spacing", unit.InMetre, 0, maxLength),
-		[]working.Arg{arg("L", "length over all stations"), working.In("n", "full intervals", unit.InPure, 1, maxRows)},
-		func(l unit.Length, n unit.Factor) unit.Length { return l / unit.Length(n) })
-	overAll = working.Of2("L = s × n", source.Geometry.At(""), source.Exact, arg("L", "length over all stations"),
-		[]working.Arg{arg("s", "station spacing"), working.In("n", "full intervals", unit.InPure, 1, maxRows)},
-		func(s unit.Length, n unit.Factor) unit.Length { return s * unit.Length(n) })
-	fromFirstToLast = working.Of2("L = z − x", source.Geometry.At(""), source.Exact, arg("L", "length over all stations"),
-		[]working.Arg{argOrZero("z", "position of the last station"), argOrZero("x", "position of the first station")},
-		func(z, x unit.Length) unit.Length { return z - x })
+	evenSpacing = working.Rule2[unit.Length, unit.Factor, unit.Length]{Rule: &working.Rule{Formula: "s = L ÷ n", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "s", Meaning: "station spacing", Scale: unit.InMetre, Min: 0, Max: maxLength},
+		Args:   []working.Arg{{Symbol: "L", Meaning: "length over all stations", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "n", Meaning: "full intervals", Scale: unit.InPure, Min: 1, Max: maxRows}}},
+		Code: func(l unit.Length, n unit.Factor) unit.Length { return l / unit.Length(n) }}
+	overAll = working.Rule2[unit.Length, unit.Factor, unit.Length]{Rule: &working.Rule{Formula: "L = s × n", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "L", Meaning: "length over all stations", Scale: unit.InMetre, Min: minLength, Max: maxLength},
+		Args:   []working.Arg{{Symbol: "s", Meaning: "station spacing", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "n", Meaning: "full intervals", Scale: unit.InPure, Min: 1, Max: maxRows}}},
+		Code: func(s unit.Length, n unit.Factor) unit.Length { return s * unit.Length(n) }}
+	fromFirstToLast = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "L = z − x", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "L", Meaning: "length over all stations", Scale: unit.InMetre, Min: minLength, Max: maxLength},
+		Args:   []working.Arg{{Symbol: "z", Meaning: "position of the last station", Scale: unit.InMetre, Min: 0, Max: maxLength}, {Symbol: "x", Meaning: "position of the first station", Scale: unit.InMetre, Min: 0, Max: maxLength}}},
+		Code: func(z, x unit.Length) unit.Length { return z - x }}
 	girthsArea = working.SumRule("area between the first and the last station", unit.InSquareMetre)
-	girthsEdge = working.Of3("E = 2 × L + p + q", source.Geometry.At("a straight line is the shortest"), source.Exact,
-		edgeResult("edge, at least"),
-		[]working.Arg{arg("L", "length over all stations"), argOrZero("p", "first girth"), argOrZero("q", "last girth")},
-		func(l, p, q unit.Length) unit.Length { return 2*l + p + q })
+	girthsEdge = working.Rule3[unit.Length, unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = 2 × L + p + q", Source: source.Ref{Document: &source.Geometry, Place: "a straight line is the shortest"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edge, at least", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "L", Meaning: "length over all stations", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "p", Meaning: "first girth", Scale: unit.InMetre, Min: 0, Max: maxLength}, {Symbol: "q", Meaning: "last girth", Scale: unit.InMetre, Min: 0, Max: maxLength}}},
+		Code: func(l, p, q unit.Length) unit.Length { return 2*l + p + q }}
 )
 
 func measureGirths(in Input) (Measured, error) {

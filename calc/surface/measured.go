@@ -66,30 +66,30 @@ var (
 )
 
 var (
-	countArg = working.In("N", "how many alike", unit.InPure, 1, maxCount)
+	countArg = working.Arg{Symbol: "N", Meaning: "how many alike", Scale: unit.InPure, Min: 1, Max: maxCount}
 
-	totalArea = working.Of4("T = N × n × (A − C)", source.Geometry.At(""), source.Exact,
-		working.In("T", "total area", unit.InSquareMetre, 0, 2*maxCount*maxArea), // before it is held to its limits
-		[]working.Arg{
+	totalArea = working.Rule4[unit.Factor, unit.Factor, unit.Area, unit.Area, unit.Area]{Rule: &working.Rule{Formula: "T = N × n × (A − C)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "T", Meaning: "total area", Scale: unit.InSquareMetre, Min: 0, Max: 2 * maxCount * maxArea}, // before it is held to its limits
+		Args: []working.Arg{
 			countArg,
-			working.In("n", "sides", unit.InPure, 1, 2),
-			working.In("A", "area of one side", unit.InSquareMetre, minArea, maxArea),
-			working.In("C", "cut-outs", unit.InSquareMetre, 0, maxArea),
-		},
-		func(many, sides unit.Factor, area, cut unit.Area) unit.Area {
+			{Symbol: "n", Meaning: "sides", Scale: unit.InPure, Min: 1, Max: 2},
+			{Symbol: "A", Meaning: "area of one side", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+			{Symbol: "C", Meaning: "cut-outs", Scale: unit.InSquareMetre, Min: 0, Max: maxArea},
+		}},
+		Code: func(many, sides unit.Factor, area, cut unit.Area) unit.Area {
 			return unit.Area(many*sides) * (area - cut)
-		})
+		}}
 
-	totalEdge = working.Of3("T = N × (E + F)", source.Geometry.At(""), source.Exact,
-		working.In("T", "total edge", unit.InMetre, 0, maxCount*maxEdge),
-		[]working.Arg{
+	totalEdge = working.Rule3[unit.Factor, unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "T = N × (E + F)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "T", Meaning: "total edge", Scale: unit.InMetre, Min: 0, Max: maxCount * maxEdge},
+		Args: []working.Arg{
 			countArg,
-			working.In("E", "edge", unit.InMetre, 0, maxCount*maxEdge),
-			working.In("F", "edges of cut-outs", unit.InMetre, 0, maxCount*maxEdge),
-		},
-		func(many unit.Factor, edge, cut unit.Length) unit.Length {
+			{Symbol: "E", Meaning: "edge", Scale: unit.InMetre, Min: 0, Max: maxCount * maxEdge},
+			{Symbol: "F", Meaning: "edges of cut-outs", Scale: unit.InMetre, Min: 0, Max: maxCount * maxEdge},
+		}},
+		Code: func(many unit.Factor, edge, cut unit.Length) unit.Length {
 			return unit.Length(many) * (edge + cut)
-		})
+		}}
 
 	cutOutArea = working.SumRule("cut-outs", unit.InSquareMetre)
 	cutOutEdge = working.SumRule("edges of cut-outs", unit.InMetre)

@@ -109,20 +109,24 @@ var direct = &Shape{
 }
 
 var (
-	stripArea = working.Of2("A = l × g", source.Geometry.At(""), source.Exact, areaResult("area of a strip"),
-		[]working.Arg{arg("l", "length"), arg("g", "girth")}, product)
-	stripEdge = working.Of2("E = 2 × (l + g)", source.Geometry.At(""), source.Exact, edgeResult("edge of a strip"),
-		[]working.Arg{arg("l", "length"), arg("g", "girth")}, aroundRectangle)
+	stripArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = l × g", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a strip", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "g", Meaning: "girth", Scale: unit.InMetre, Min: minLength, Max: maxLength}}}, Code: product}
+	stripEdge = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = 2 × (l + g)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edge of a strip", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "g", Meaning: "girth", Scale: unit.InMetre, Min: minLength, Max: maxLength}}}, Code: aroundRectangle}
 
-	piecesArea = working.Of4("A = N × n × l × w", source.Geometry.At(""), source.Exact, areaResult("area of the pieces"),
-		[]working.Arg{countArg, working.In("n", "faces of each", unit.InPure, 1, 6), arg("l", "length of one"), arg("w", "width of one")},
-		func(many, faces unit.Factor, l, w unit.Length) unit.Area {
+	piecesArea = working.Rule4[unit.Factor, unit.Factor, unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = N × n × l × w", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of the pieces", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{countArg, {Symbol: "n", Meaning: "faces of each", Scale: unit.InPure, Min: 1, Max: 6}, {Symbol: "l", Meaning: "length of one", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "w", Meaning: "width of one", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(many, faces unit.Factor, l, w unit.Length) unit.Area {
 			return unit.Area(many*faces) * product(l, w)
-		})
+		}}
 
 	// piecesEdge counts a piece's edge once, however many of its faces are
 	// coated, as Total does for both sides of a panel.
-	piecesEdge = working.Of3("E = N × 2 × (l + w)", source.Geometry.At(""), source.Exact, edgeResult("edges of the pieces"),
-		[]working.Arg{countArg, arg("l", "length of one"), arg("w", "width of one")},
-		func(many unit.Factor, l, w unit.Length) unit.Length { return unit.Length(many) * aroundRectangle(l, w) })
+	piecesEdge = working.Rule3[unit.Factor, unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = N × 2 × (l + w)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edges of the pieces", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{countArg, {Symbol: "l", Meaning: "length of one", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "w", Meaning: "width of one", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(many unit.Factor, l, w unit.Length) unit.Length { return unit.Length(many) * aroundRectangle(l, w) }}
 )

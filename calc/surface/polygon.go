@@ -20,10 +20,12 @@ var polygon = &Shape{
 }
 
 var (
-	shoelace = working.Method("half the sum, round the corners, of x × next y − next x × y, without its sign",
-		source.Geometry.At("shoelace formula"), source.Exact, areaResult("area of a polygon"))
-	roundTheCorners = working.Method("the ways from corner to corner, and back to the first, added up",
-		source.Geometry.At(""), source.Exact, edgeResult("edge of a polygon"))
+	shoelace = &working.Rule{Formula: "half the sum, round the corners, of x × next y − next x × y, without its sign",
+		Source: source.Ref{Document: &source.Geometry, Place: "shoelace formula"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a polygon", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea}, IsProse: true}
+	roundTheCorners = &working.Rule{Formula: "the ways from corner to corner, and back to the first, added up",
+		Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edge of a polygon", Scale: unit.InMetre, Min: 0, Max: maxEdge}, IsProse: true}
 )
 
 // sketchPolygon draws the corners about the place that they are measured from.

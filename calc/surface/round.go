@@ -115,26 +115,31 @@ func sketchCap(z sizes) Sketch {
 }
 
 var (
-	tubeArea = working.Of2("A = π × d × l", source.Geometry.At(""), source.Exact, areaResult("area of a tube"),
-		[]working.Arg{arg("d", "diameter"), arg("l", "length")},
-		func(d, l unit.Length) unit.Area { return math.Pi * product(d, l) })
-	tubeEdge = working.Of1("E = 2 × π × d", source.Geometry.At(""), source.Exact, edgeResult("both ends of a tube"),
-		[]working.Arg{arg("d", "diameter")},
-		func(d unit.Length) unit.Length { return 2 * math.Pi * d })
+	tubeArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = π × d × l", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a tube", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "d", Meaning: "diameter", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(d, l unit.Length) unit.Area { return math.Pi * product(d, l) }}
+	tubeEdge = working.Rule1[unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = 2 × π × d", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "both ends of a tube", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "d", Meaning: "diameter", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(d unit.Length) unit.Length { return 2 * math.Pi * d }}
 
-	slant = working.Of3("s = √(h² + (D − d)² ÷ 4)", source.Geometry.At(""), source.Exact,
-		working.In("s", "slant of a cone", unit.InMetre, minLength, 2*maxLength),
-		[]working.Arg{arg("D", "diameter at the large end"), argOrZero("d", "diameter at the small end"), arg("h", "height")},
-		func(large, small, h unit.Length) unit.Length { return hypot(h, (large-small)/2) })
-	frustumArea = working.Of3("A = π × (D + d) ÷ 2 × s", source.Geometry.At(""), source.Exact, areaResult("area of a cone's side"),
-		[]working.Arg{arg("D", "diameter at the large end"), argOrZero("d", "diameter at the small end"),
-			working.In("s", "slant", unit.InMetre, minLength, 2*maxLength)},
-		func(large, small, s unit.Length) unit.Area { return math.Pi * product((large+small)/2, s) })
-	frustumEdge = working.Of2("E = π × (D + d)", source.Geometry.At(""), source.Exact, edgeResult("both ends of a cone"),
-		[]working.Arg{arg("D", "diameter at the large end"), argOrZero("d", "diameter at the small end")},
-		func(large, small unit.Length) unit.Length { return math.Pi * (large + small) })
+	slant = working.Rule3[unit.Length, unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "s = √(h² + (D − d)² ÷ 4)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "s", Meaning: "slant of a cone", Scale: unit.InMetre, Min: minLength, Max: 2 * maxLength},
+		Args:   []working.Arg{{Symbol: "D", Meaning: "diameter at the large end", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "d", Meaning: "diameter at the small end", Scale: unit.InMetre, Min: 0, Max: maxLength}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(large, small, h unit.Length) unit.Length { return hypot(h, (large-small)/2) }}
+	frustumArea = working.Rule3[unit.Length, unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = π × (D + d) ÷ 2 × s", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a cone's side", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args: []working.Arg{{Symbol: "D", Meaning: "diameter at the large end", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "d", Meaning: "diameter at the small end", Scale: unit.InMetre, Min: 0, Max: maxLength},
+			{Symbol: "s", Meaning: "slant", Scale: unit.InMetre, Min: minLength, Max: 2 * maxLength}}},
+		Code: func(large, small, s unit.Length) unit.Area { return math.Pi * product((large+small)/2, s) }}
+	frustumEdge = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = π × (D + d)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "both ends of a cone", Scale: unit.InMetre, Min: 0, Max: maxEdge},
+		Args:   []working.Arg{{Symbol: "D", Meaning: "diameter at the large end", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "d", Meaning: "diameter at the small end", Scale: unit.InMetre, Min: 0, Max: maxLength}}},
+		Code: func(large, small unit.Length) unit.Length { return math.Pi * (large + small) }}
 
-	capArea = working.Of2("A = π × (d² ÷ 4 + h²)", source.Geometry.At(""), source.Exact, areaResult("area of a dome"),
-		[]working.Arg{arg("d", "diameter of the rim"), arg("h", "height")},
-		func(d, h unit.Length) unit.Area { return math.Pi * (product(d, d)/4 + product(h, h)) })
+	capArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = π × (d² ÷ 4 + h²)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a dome", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args:   []working.Arg{{Symbol: "d", Meaning: "diameter of the rim", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "h", Meaning: "height", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(d, h unit.Length) unit.Area { return math.Pi * (product(d, d)/4 + product(h, h)) }}
 )

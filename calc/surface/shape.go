@@ -12,17 +12,17 @@ var Shapes = []*Shape{
 }
 
 // Rules is every rule by which a shape is measured.
-var Rules = []*working.Rule{
-	rectangleArea.Rule, rectangleEdge.Rule, triangleArea.Rule, triangleEdge.Rule,
-	perimeterOfThree.Rule, halfPerimeter.Rule, lessSide.Rule, heron.Rule,
-	trapeziumArea.Rule, trapeziumEdge.Rule, circleArea.Rule, circleEdge.Rule,
-	ellipseArea.Rule, ellipseFlatness.Rule, ellipseEdge.Rule, ringArea.Rule, ringEdge.Rule,
-	shoelace, roundTheCorners, tubeArea.Rule, tubeEdge.Rule, slant.Rule, frustumArea.Rule, frustumEdge.Rule,
-	capArea.Rule, ellipsoidArea, halfArea.Rule, lengthTimesHeight.Rule, widthTimesHeight.Rule,
-	boxArea, boxEdge, stripArea.Rule, stripEdge.Rule, piecesArea.Rule, piecesEdge.Rule,
-	evenSpacing.Rule, overAll.Rule, fromFirstToLast.Rule, firstRule.Rule, secondRule.Rule, trapezoids.Rule, girthsArea, girthsEdge.Rule,
-	totalArea.Rule, totalEdge.Rule, cutOutArea, cutOutEdge,
-}
+var Rules = working.List(
+	&rectangleArea, &rectangleEdge, &triangleArea, &triangleEdge,
+	&perimeterOfThree, &halfPerimeter, &lessSide, &heron,
+	&trapeziumArea, &trapeziumEdge, &circleArea, &circleEdge,
+	&ellipseArea, &ellipseFlatness, &ellipseEdge, &ringArea, &ringEdge,
+	shoelace, roundTheCorners, &tubeArea, &tubeEdge, &slant, &frustumArea, &frustumEdge,
+	&capArea, ellipsoidArea, &halfArea, &lengthTimesHeight, &widthTimesHeight,
+	boxArea, boxEdge, &stripArea, &stripEdge, &piecesArea, &piecesEdge,
+	&evenSpacing, &overAll, &fromFirstToLast, firstRule, secondRule, trapezoids, girthsArea, &girthsEdge,
+	&totalArea, &totalEdge, cutOutArea, cutOutEdge,
+)
 
 // Shape is one way to measure a surface.
 type Shape struct {
@@ -129,20 +129,3 @@ func choice(key, name string, options ...Option) Dim {
 }
 
 func optional(d Dim) Dim { d.Optional = true; return d }
-
-// arg declares an argument that takes a length of the table.
-func arg(symbol, meaning string) working.Arg {
-	return working.In(symbol, meaning, unit.InMetre, minLength, maxLength)
-}
-
-func argOrZero(symbol, meaning string) working.Arg {
-	return working.In(symbol, meaning, unit.InMetre, 0, maxLength)
-}
-
-func areaResult(meaning string) working.Arg {
-	return working.In("A", meaning, unit.InSquareMetre, minArea, maxArea)
-}
-
-func edgeResult(meaning string) working.Arg {
-	return working.In("E", meaning, unit.InMetre, 0, maxEdge)
-}

@@ -38,24 +38,26 @@ func sketchThreeSides(z sizes) Sketch {
 }
 
 var (
-	sideArgs = []working.Arg{arg("a", "first side"), arg("b", "second side"), arg("c", "third side")}
+	sideArgs = []working.Arg{{Symbol: "a", Meaning: "first side", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "b", Meaning: "second side", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "c", Meaning: "third side", Scale: unit.InMetre, Min: minLength, Max: maxLength}}
 
-	perimeterOfThree = working.Of3("E = a + b + c", source.Geometry.At(""), source.Exact, edgeResult("edge of a triangle"), sideArgs,
-		func(a, b, c unit.Length) unit.Length { return a + b + c })
-	halfPerimeter = working.Of1("s = E ÷ 2", source.Geometry.At(""), source.Exact, half("s", "half the way round"),
-		[]working.Arg{working.In("E", "way round", unit.InMetre, 3*minLength, 3*maxLength)},
-		func(e unit.Length) unit.Length { return e / 2 })
-	lessSide = working.Of2("r = s − x", source.Geometry.At(""), source.Exact, half("r", "half the way round less a side"),
-		[]working.Arg{half("s", "half the way round"), arg("x", "side")},
-		func(s, x unit.Length) unit.Length { return s - x })
-	heron = working.Of4("A = √(s × r_a × r_b × r_c)", source.Geometry.At("Heron"), source.Exact, areaResult("area of a triangle"),
-		[]working.Arg{half("s", "half the way round"), half("r_a", "less the first side"),
-			half("r_b", "less the second side"), half("r_c", "less the third side")},
-		func(s, ra, rb, rc unit.Length) unit.Area { return unit.Area(math.Sqrt(float64(s * ra * rb * rc))) })
+	perimeterOfThree = working.Rule3[unit.Length, unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = a + b + c", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "E", Meaning: "edge of a triangle", Scale: unit.InMetre, Min: 0, Max: maxEdge}, Args: sideArgs},
+		Code: func(a, b, c unit.Length) unit.Length { return a + b + c }}
+	halfPerimeter = working.Rule1[unit.Length, unit.Length]{Rule: &working.Rule{Formula: "s = E ÷ 2", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact, Result: half("s", "half the way round"),
+		Args: []working.Arg{{Symbol: "E", Meaning: "way round", Scale: unit.InMetre, Min: 3 * minLength, Max: 3 * maxLength}}},
+		Code: func(e unit.Length) unit.Length { return e / 2 }}
+	lessSide = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "r = s − x", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact, Result: half("r", "half the way round less a side"),
+		Args: []working.Arg{half("s", "half the way round"), {Symbol: "x", Meaning: "side", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+		Code: func(s, x unit.Length) unit.Length { return s - x }}
+	heron = working.Rule4[unit.Length, unit.Length, unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = √(s × r_a × r_b × r_c)", Source: source.Ref{Document: &source.Geometry, Place: "Heron"}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area of a triangle", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+		Args: []working.Arg{half("s", "half the way round"), half("r_a", "less the first side"),
+			half("r_b", "less the second side"), half("r_c", "less the third side")}},
+		Code: func(s, ra, rb, rc unit.Length) unit.Area { return unit.Area(math.Sqrt(float64(s * ra * rb * rc))) }}
 )
 
 func half(symbol, meaning string) working.Arg {
-	return working.In(symbol, meaning, unit.InMetre, 0, 1.5*maxLength)
+	return working.Arg{Symbol: symbol, Meaning: meaning, Scale: unit.InMetre, Min: 0, Max: 1.5 * maxLength}
 }
 
 func measureThreeSides(in Input) (Measured, error) {

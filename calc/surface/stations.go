@@ -17,14 +17,17 @@ type spacedRule struct {
 }
 
 var (
-	firstRule = spacedRule{working.Method("Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1",
-		source.BarrassDerrett.At("p. 74"), source.Published, areaResult("area between stations")),
+	firstRule = spacedRule{&working.Rule{Formula: "Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1",
+		Source: source.Ref{Document: &source.BarrassDerrett, Place: "p. 74"}, Mark: source.Published,
+		Result: working.Arg{Symbol: "A", Meaning: "area between stations", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea}, IsProse: true},
 		[]float64{4, 2}, 1. / 3, ByFirstRule}
-	secondRule = spacedRule{working.Method("Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1",
-		source.BarrassDerrett.At("p. 75"), source.FromMemory, areaResult("area between stations")),
+	secondRule = spacedRule{&working.Rule{Formula: "Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1",
+		Source: source.Ref{Document: &source.BarrassDerrett, Place: "p. 75"}, Mark: source.FromMemory,
+		Result: working.Arg{Symbol: "A", Meaning: "area between stations", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea}, IsProse: true},
 		[]float64{3, 3, 2}, 3. / 8, BySecondRule}
-	trapezoids = spacedRule{working.Method("trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1",
-		source.Geometry.At(""), source.Exact, areaResult("area between stations")),
+	trapezoids = spacedRule{&working.Rule{Formula: "trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1",
+		Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "A", Meaning: "area between stations", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea}, IsProse: true},
 		[]float64{2}, 1. / 2, ByTrapezoids}
 )
 

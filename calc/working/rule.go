@@ -16,7 +16,7 @@ import (
 )
 
 // Arg is one argument of a rule: its symbol in the formula, the scale in which
-// the formula reads it, and the range in that scale.
+// the formula reads it, and the closed range in that scale's own unit.
 type Arg struct {
 	_        incomparable
 	Symbol   string
@@ -25,13 +25,8 @@ type Arg struct {
 	Min, Max float64
 }
 
-// In declares an argument: In("DFT", "dry film", unit.InMicrometre, 1, 5000).
-// The range is closed and in the scale's own unit.
-func In(symbol, meaning string, scale unit.Scale, min, max float64) Arg {
-	return Arg{Symbol: symbol, Meaning: meaning, Scale: scale, Min: min, Max: max}
-}
-
-// Rule is a formula with its range, source and code.
+// Rule is what is known of a formula: its range and source. Rule1 to Rule4 have its
+// code beside it, in one declaration; a method described in words has none.
 type Rule struct {
 	Formula string // "WFT = DFT × (1 + t) ÷ VS"; prose for a longer method
 	Source  source.Ref
@@ -39,23 +34,31 @@ type Rule struct {
 	Args    []Arg
 	Result  Arg  // what comes out of its range is refused
 	IsProse bool // a method described in words, with checks of its own
-	eval    func([]float64) float64
+
+	eval     func([]float64) float64 // its code, once it is in a List
+	isSpoilt bool
 }
 
 // Eval computes the rule from arguments in SI base units, without checking
-// their range. It is for tests; sums use Of.
-func (r *Rule) Eval(si ...float64) float64 { return r.eval(si) }
+// their range. It is for tests, of rules that are in a List; sums use Of.
+func (r *Rule) Eval(si ...float64) float64 { return r.result(r.eval, si) }
 
 // Compute is Of for bare numbers in SI base units: it refuses what Of refuses. It is
-// for tests. Errors: *RangeError.
-func (r *Rule) Compute(si ...float64) (float64, error) { return r.compute(si) }
+// for tests, of rules that are in a List. Errors: *RangeError.
+func (r *Rule) Compute(si ...float64) (float64, error) { return r.compute(r.eval, si) }
 
 // Spoil makes the rule give a wrong result until fixed. It is for tests: a check
 // that doesn't notice is none.
 func (r *Rule) Spoil() (fix func()) {
-	right := r.eval
-	r.eval = func(si []float64) float64 { return 3*right(si) + 1 }
-	return func() { r.eval = right }
+	r.isSpoilt = true
+	return func() { r.isSpoilt = false }
+}
+
+func (r *Rule) result(eval func([]float64) float64, si []float64) float64 {
+	if r.isSpoilt {
+		return 3*eval(si) + 1
+	}
+	return eval(si)
 }
 
 // RangeError says that an argument of a rule, or what came out of it, lies outside
@@ -93,11 +96,11 @@ func (a Arg) holds(n float64) bool {
 	return n >= a.Min-room(a.Min) && n <= a.Max+room(a.Max)
 }
 
-func (r *Rule) compute(si []float64) (float64, error) {
+func (r *Rule) compute(eval func([]float64) float64, si []float64) (float64, error) {
 	if err := r.check(si); err != nil {
 		return 0, err
 	}
-	out := r.eval(si)
+	out := r.result(eval, si)
 	if n := r.Result.Scale.From(out); !r.Result.holds(n) {
 		return 0, &RangeError{r, r.Result, n}
 	}

@@ -14,28 +14,28 @@ import (
 	"shedreckoner/calc/working/workingtest"
 )
 
-var wet = working.Of3("WFT = DFT × (1 + t) ÷ VS", source.UFC319006.At("2.1.5"), source.Published,
-	working.In("WFT", "wet film", unit.InMicrometre, 0, 1e5),
-	[]working.Arg{
-		working.In("DFT", "dry film", unit.InMicrometre, 1, 5000),
-		working.In("t", "thinner per volume of product", unit.InPure, 0, 0.5),
-		working.In("VS", "solids by volume", unit.InPure, 0.05, 1),
-	},
-	func(dft unit.DryFilm, t unit.ByVolume, vs unit.SolidsByVolume) unit.WetFilm {
+var wet = working.Rule3[unit.DryFilm, unit.ByVolume, unit.SolidsByVolume, unit.WetFilm]{Rule: &working.Rule{Formula: "WFT = DFT × (1 + t) ÷ VS", Source: source.Ref{Document: &source.UFC319006, Place: "2.1.5"}, Mark: source.Published,
+	Result: working.Arg{Symbol: "WFT", Meaning: "wet film", Scale: unit.InMicrometre, Min: 0, Max: 1e5},
+	Args: []working.Arg{
+		{Symbol: "DFT", Meaning: "dry film", Scale: unit.InMicrometre, Min: 1, Max: 5000},
+		{Symbol: "t", Meaning: "thinner per volume of product", Scale: unit.InPure, Min: 0, Max: 0.5},
+		{Symbol: "VS", Meaning: "solids by volume", Scale: unit.InPure, Min: 0.05, Max: 1},
+	}},
+	Code: func(dft unit.DryFilm, t unit.ByVolume, vs unit.SolidsByVolume) unit.WetFilm {
 		return unit.WetFilm(float64(dft) * (1 + float64(t)) / float64(vs))
-	})
+	}}
 
-func TestFormulaAndCodeAgree(t *testing.T) { workingtest.Check(t, wet.Rule) }
+func TestFormulaAndCodeAgree(t *testing.T) { workingtest.Check(t, working.List(&wet)...) }
 
 func TestAWrongFormulaIsCaught(t *testing.T) {
 	for _, formula := range []string{
 		"WFT = DFT × (1 − t) ÷ VS", "WFT = DFT × (1 + t) × VS", "WFT = DFT ÷ VS", "WFT = DFT × (1 + t) ÷ VS +", "x = DFT × (1 + t) ÷ VS",
 	} {
-		r := *wet.Rule
+		r := *working.List(&wet)[0]
 		r.Formula = formula
 		assert.Error(t, workingtest.Agrees(&r), formula)
 	}
-	r := *wet.Rule
+	r := *working.List(&wet)[0]
 	r.Result.Scale = unit.InMillimetre
 	assert.Error(t, workingtest.Agrees(&r), "a wrong unit")
 }
@@ -88,10 +88,10 @@ func TestAStepIsToldOnce(t *testing.T) {
 
 // Φ is the standard normal distribution: Φ(1.96) = 0.9750, in any table.
 func TestTheNormalDistributionIsRead(t *testing.T) {
-	share := working.Of1("p = Φ(z)", source.Geometry.At(""), source.Exact,
-		working.In("p", "share below", unit.InPure, 0, 1), []working.Arg{working.In("z", "deviate", unit.InPure, -8, 8)},
-		func(z unit.Factor) unit.Share { return unit.Share(math.Erfc(-float64(z)/math.Sqrt2) / 2) })
-	workingtest.Check(t, share.Rule)
+	share := working.Rule1[unit.Factor, unit.Share]{Rule: &working.Rule{Formula: "p = Φ(z)", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: working.Arg{Symbol: "p", Meaning: "share below", Scale: unit.InPure, Min: 0, Max: 1}, Args: []working.Arg{{Symbol: "z", Meaning: "deviate", Scale: unit.InPure, Min: -8, Max: 8}}},
+		Code: func(z unit.Factor) unit.Share { return unit.Share(math.Erfc(-float64(z)/math.Sqrt2) / 2) }}
+	workingtest.Check(t, working.List(&share)...)
 	p, err := share.Of(1.96)
 	require.NoError(t, err)
 	assert.InDelta(t, 0.9750, float64(p), 5e-5)
@@ -100,9 +100,9 @@ func TestTheNormalDistributionIsRead(t *testing.T) {
 // A result out of its declared range is refused like an argument: without that a
 // removal of −20 µm would pass as one.
 func TestAResultOutsideItsRangeIsRefused(t *testing.T) {
-	removal := working.Of2("r = b − a", source.Geometry.At(""), source.Exact, working.In("r", "removal", unit.InMicrometre, 0, 20000),
-		[]working.Arg{working.In("b", "before", unit.InMicrometre, 0, 20000), working.In("a", "after", unit.InMicrometre, 0, 20000)},
-		func(b, a unit.DryFilm) unit.DryFilm { return b - a })
+	removal := working.Rule2[unit.DryFilm, unit.DryFilm, unit.DryFilm]{Rule: &working.Rule{Formula: "r = b − a", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact, Result: working.Arg{Symbol: "r", Meaning: "removal", Scale: unit.InMicrometre, Min: 0, Max: 20000},
+		Args: []working.Arg{{Symbol: "b", Meaning: "before", Scale: unit.InMicrometre, Min: 0, Max: 20000}, {Symbol: "a", Meaning: "after", Scale: unit.InMicrometre, Min: 0, Max: 20000}}},
+		Code: func(b, a unit.DryFilm) unit.DryFilm { return b - a }}
 	none, err := removal.Of(50e-6, 50e-6)
 	require.NoError(t, err)
 	assert.Zero(t, none)
@@ -111,7 +111,7 @@ func TestAResultOutsideItsRangeIsRefused(t *testing.T) {
 	require.True(t, errors.As(err, &outside))
 	assert.Equal(t, "r", outside.Arg.Symbol)
 	assert.InDelta(t, -20, outside.Value, 1e-9)
-	wide := *removal.Rule
+	wide := *working.List(&removal)[0]
 	wide.Result.Max = 1e9
 	_, err = wide.Compute(50e-6, 51e-6)
 	assert.ErrorAs(t, err, &outside, "however far the range reaches up, −1 µm lies below it")

@@ -44,7 +44,8 @@ func By[Q unit.Quantity](method *Rule, value Q, from ...*Step) Figure[Q] {
 
 // SumRule is the sum of figures of one kind, none of them below zero.
 func SumRule(meaning string, scale unit.Scale) *Rule {
-	return Method("sum of the parts", source.Geometry.At(""), source.Exact, In("Σ", meaning, scale, 0, 1e9))
+	return &Rule{Formula: "sum of the parts", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+		Result: Arg{Symbol: "Σ", Meaning: meaning, Scale: scale, Min: 0, Max: 1e9}, IsProse: true}
 }
 
 // Sum adds figures and keeps their working.

@@ -10,10 +10,10 @@ import (
 )
 
 // oiled is what a made-up kind of step uses, by a made-up figure of its card.
-var oiled = working.Of2("m = A × o", source.House.At("made up for a test"), source.Assumption,
-	working.In("m", "made-up oil", unit.InKilogram, 0, 1e5),
-	[]working.Arg{working.In("A", "area", unit.InSquareMetre, 0, 1e5), working.In("o", "thirst", unit.InKilogramPerSquareMetre, 0, 1)},
-	func(a unit.Area, thirst unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(thirst)) })
+var oiled = working.Rule2[unit.Area, unit.MassPerArea, unit.Mass]{Rule: &working.Rule{Formula: "m = A × o", Source: source.Ref{Document: &source.House, Place: "made up for a test"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "m", Meaning: "made-up oil", Scale: unit.InKilogram, Min: 0, Max: 1e5},
+	Args:   []working.Arg{{Symbol: "A", Meaning: "area", Scale: unit.InSquareMetre, Min: 0, Max: 1e5}, {Symbol: "o", Meaning: "thirst", Scale: unit.InKilogramPerSquareMetre, Min: 0, Max: 1}}},
+	Code: func(a unit.Area, thirst unit.MassPerArea) unit.Mass { return unit.Mass(float64(a) * float64(thirst)) }}
 
 // oil is a kind of step that there isn't: a row is all that it takes. It takes
 // 3 µm of the film, and is neither sanding nor washing.

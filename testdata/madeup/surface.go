@@ -22,6 +22,7 @@ var madeUp = &Shape{
 	},
 }
 
-var madeUpArea = working.Of2("A = 0.7 × j × g", source.House.At("made up for a test"), source.Assumption, areaResult("area of a made-up shape"),
-	[]working.Arg{arg("j", "sprit"), arg("g", "girth")},
-	func(j, g unit.Length) unit.Area { return unit.Area(0.7 * float64(j) * float64(g)) })
+var madeUpArea = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = 0.7 × j × g", Source: source.Ref{Document: &source.House, Place: "made up for a test"}, Mark: source.Assumption,
+	Result: working.Arg{Symbol: "A", Meaning: "area of a made-up shape", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
+	Args:   []working.Arg{{Symbol: "j", Meaning: "sprit", Scale: unit.InMetre, Min: minLength, Max: maxLength}, {Symbol: "g", Meaning: "girth", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+	Code: func(j, g unit.Length) unit.Area { return unit.Area(0.7 * float64(j) * float64(g)) }}

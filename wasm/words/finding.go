@@ -138,7 +138,7 @@ func Finding(f *plan.Finding, layer string, units job.Units) (what, fix, rests s
 		fix = "Sand with P" + unit.Number(f.Limit, 5) + "."
 	}
 	rests = f.Source.String()
-	if f.Source.Document == source.Practice { // the mark says so
+	if f.Source.Document == &source.Practice { // the mark says so
 		rests = f.Source.Place
 	}
 	return what, fix, rests + " – " + f.Mark.String()

@@ -85,7 +85,7 @@ var refusals = map[string]error{
 
 	"surface.Error":      &surface.Error{},
 	"unit.ReadError":     &unit.ReadError{},
-	"working.RangeError": &working.RangeError{Arg: working.In("l", "length", unit.InMetre, 0, 1)},
+	"working.RangeError": &working.RangeError{Arg: working.Arg{Symbol: "l", Meaning: "length", Scale: unit.InMetre, Min: 0, Max: 1}},
 
 	"a cup's": &cure.CupsError{},
 }

@@ -61,8 +61,8 @@ func rulesIn(file *ast.File) (list []string) {
 		if !isValues || values.Names[0].Name != "Rules" || len(values.Values) != 1 {
 			return true
 		}
-		for _, e := range values.Values[0].(*ast.CompositeLit).Elts {
-			list = append(list, file.Name.Name+"."+strings.TrimSuffix(dotted(e), ".Rule"))
+		for _, e := range values.Values[0].(*ast.CallExpr).Args {
+			list = append(list, file.Name.Name+"."+dotted(e))
 		}
 		return false
 	})
@@ -70,8 +70,11 @@ func rulesIn(file *ast.File) (list []string) {
 }
 
 func dotted(e ast.Expr) string {
-	if s, isSelector := e.(*ast.SelectorExpr); isSelector {
-		return dotted(s.X) + "." + s.Sel.Name
+	switch e := e.(type) {
+	case *ast.UnaryExpr: // the address of a rule that has code
+		return dotted(e.X)
+	case *ast.SelectorExpr:
+		return dotted(e.X) + "." + e.Sel.Name
 	}
 	return fmt.Sprint(e)
 }

@@ -10,9 +10,9 @@ import (
 	"shedreckoner/calc/working"
 )
 
-var twice = working.Of1("b = 2 × a", source.Geometry.At(""), source.Exact,
-	working.In("b", "double", unit.InPure, 0, 10), []working.Arg{working.In("a", "one", unit.InPure, 0, 5)},
-	func(a unit.Factor) unit.Factor { return 2 * a })
+var twice = working.Rule1[unit.Factor, unit.Factor]{Rule: &working.Rule{Formula: "b = 2 × a", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
+	Result: working.Arg{Symbol: "b", Meaning: "double", Scale: unit.InPure, Min: 0, Max: 10}, Args: []working.Arg{{Symbol: "a", Meaning: "one", Scale: unit.InPure, Min: 0, Max: 5}}},
+	Code: func(a unit.Factor) unit.Factor { return 2 * a }}
 
 // A check that comes out right whatever its rule does is none.
 func TestAWrongRuleIsNoticedByItsCheckOnly(t *testing.T) {
