@@ -26,3 +26,14 @@ func TestSettingsSayWhetherThePageIsKept(t *testing.T) {
 		}
 	}
 }
+
+// It is known only a while after the start: it stands last, so that nothing moves away under a thumb.
+func TestWhetherThePageIsKeptStandsLast(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	before := view.Page(do(s, "go", "settings", "")).String()
+	after := view.Page(do(do(s, "go", "settings", ""), "offline", "", "no")).String()
+	said := words.NotKeptOffline
+	above, _, found := strings.Cut(html.UnescapeString(after), said)
+	assert.True(t, found)
+	assert.True(t, strings.HasPrefix(html.UnescapeString(before), above), "what stands above is as it was")
+}

@@ -22,10 +22,10 @@ func settings(s *page.State) html {
 			el("div", a("class", "itemtools"), action("export", "", "", words.ExportJob, "quiet"), action("pick", "", "", words.ImportAJob, "quiet"),
 				action("link", "", "", words.ShareAsALink, "quiet")),
 			el("p", a("class", "hint"), txt(words.ExportNowAndThen)),
-			offline(s),
 			look("kept", words.KeptLine, page.KeptSheet)),
 		region("madeup", "section", nil, action("demo", "", "", words.LookAtMadeUp, "quiet")),
 		region("about", "section", nil, about(s)),
+		offline(s),
 	)
 }
 
@@ -45,15 +45,11 @@ func keptSheet(s *page.State) shown {
 	return shown{Title: words.KeptTitle, Body: join(lines...)}
 }
 
-// offline says whether the page works without a network, once that is known.
+// offline says whether the page works without a network. It is known a while after the start, so it stands last: nothing
+// moves away under a thumb.
 func offline(s *page.State) html {
-	switch s.Offline {
-	case "yes":
-		return el("p", a("class", "hint", "id", "offline"), txt(words.KeptOffline))
-	case "no":
-		return el("p", a("class", "hint", "id", "offline"), txt(words.NotKeptOffline))
-	}
-	return html{}
+	text := map[string]string{"yes": words.KeptOffline, "no": words.NotKeptOffline}[s.Offline]
+	return region("offline", "p", a("class", "hint"), txt(text))
 }
 
 func unitChoices(s *page.State) html {
