@@ -164,7 +164,8 @@ func counted(t *testing.T) calc.Counts {
 	return calc.Counts(b.String())
 }
 
-// upToDate holds a file that is made against what would be made now, or writes it.
+// upToDate compares a generated file with what would be generated now, or writes
+// it.
 func upToDate(t *testing.T, path, want string) {
 	t.Helper()
 	if *update {

@@ -52,7 +52,8 @@ func widenIn(v reflect.Value) {
 	}
 }
 
-// outcome is all that is told of a job: plan, order, calendar and the next cup.
+// outcome is everything that is shown of a job: plan, order, calendar and the next
+// cup.
 func outcome(d job.Document, now bench.Now) string {
 	p := plan.Make(d)
 	b := bench.Make(&p, now)

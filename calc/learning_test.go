@@ -16,8 +16,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// Work that went as planned, logged and taken over, never makes the order less
-// sure: over drawn jobs, what is learned lies nearer to the plan and is narrower
+// Work that went as planned, logged and adopted, never makes the order less
+// certain: over drawn jobs, what is learned lies nearer to the plan and is narrower
 // than what was believed before, and so is what the next surface may take. Half of
 // a coat's surfaces are logged, with just what was planned for them.
 func TestALogAsPlannedNeverWidensTheOrder(t *testing.T) {

@@ -124,7 +124,7 @@ func steps(v reflect.Value, seen map[*working.Step]bool, pointers map[uintptr]bo
 }
 
 // Whatever is typed, each step of each working that is shown lies in the range of
-// its rule, those of a method told in words too, which no formula holds.
+// its rule, also of a method described in words, which has no formula.
 func TestEveryStepOfEveryWorkingLiesInItsRange(t *testing.T) {
 	held, methods := 0, map[string]bool{}
 	for seed := range jobtest.Enough(t, 60, &held, 4000) {

@@ -46,7 +46,7 @@ func TestWrongChangesAreNoticed(t *testing.T) {
 	t.Logf("%d wrong changes are written down; %d tried, %d noticed", len(rows), tried, noticed)
 }
 
-// unescaped gives Go its or back: the cells of a row are parted by bars.
+// unescaped gives Go its or back: the cells of a row are separated by bars.
 func unescaped(cell string) string { return strings.ReplaceAll(cell, `\|`, "|") }
 
 // testedWith runs the tests of packages with other code in one file.

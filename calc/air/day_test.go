@@ -132,7 +132,7 @@ func TestADayRefusesWhatCannotBe(t *testing.T) {
 	assert.NoError(t, err, "a day needs no reading")
 }
 
-// Nothing in the next four hours is colder than what is told, by night as by day,
+// Nothing in the next four hours is colder than what is given, by night as by day,
 // for a surface that lies at the air's temperature, above or below it.
 func TestTheColdestAhead(t *testing.T) {
 	random := rand.New(rand.NewPCG(7, 8))
@@ -184,7 +184,7 @@ func TestAReadingInTheMorningIsTheColdestAhead(t *testing.T) {
 
 // Air read at 7:00 and a surface at 17:00: the offset is that of 17:00 by the
 // curve, it holds two hours, and then the allowance stands.
-func TestASurfaceIsHeldAgainstTheAirOfItsHour(t *testing.T) {
+func TestASurfaceIsComparedWithTheAirOfItsHour(t *testing.T) {
 	d := day(t, 12, 26, 6, read(13, 90, 7*hour))
 	at17 := d.Air(17 * hour)
 	offset, err := air.Measured(celsius(29), working.Given(at17, "air at 17:00", unit.InCelsius, "curve", source.Assumption))

@@ -213,7 +213,7 @@ func TestTheBatchIsStatedAt25(t *testing.T) {
 
 const day = "day.today.date = 2026-06-01\nday.today.sunrise = 6:00"
 
-// A flow coat ends at 35 °C, and over 30 °C it wants a patch: its wax melts.
+// A flow coat ends at 35 °C, and over 30 °C it needs a patch: its wax melts.
 // Source: common practice.
 func TestAFlowCoatEndsAt35(t *testing.T) {
 	at := func(c string) bench.Bench {

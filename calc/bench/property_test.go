@@ -117,7 +117,7 @@ func (r *benches) ownTable(set func(path, text string), card string) {
 	set(card+".dose", strings.TrimSpace(ids))
 }
 
-// hangsOn is every field that a catalyst dose can hang on.
+// hangsOn is every field that a catalyst dose can depend on.
 func hangsOn(d job.Document, b *bench.Bench) []string {
 	var list []string
 	bench, day := job.ListAt("bench"), job.ListAt("day")
@@ -155,10 +155,10 @@ func hangsOn(d job.Document, b *bench.Bench) []string {
 	return list
 }
 
-// Whatever is typed, a dose is finite, on straight lines between rows of the
-// card's table, inside the card's limits in grams and in millilitres, for a cup
-// no larger than the largest; and there is none while a field that it hangs on
-// can't be read or its readings are of another day.
+// Whatever is typed, a dose is finite, on straight lines between rows of the card's
+// table, inside the card's limits in grams and in millilitres, for a cup no larger
+// than the largest; and there is none while a field that it depends on can't be
+// read or its readings are of another day.
 func TestNoDoseOutsideItsLimits(t *testing.T) {
 	doses, spoilt := 0, 0
 	for seed := range jobtest.Enough(t, 2400, &doses, 250) {
@@ -294,8 +294,9 @@ func TestAFixedRatioNeverMoves(t *testing.T) {
 	assert.False(t, cold.HasParts)
 }
 
-// A cup for a coat hangs on every surface: none is mixed for areas that can't all be read.
-func TestACoatsCupHangsOnItsSurfaces(t *testing.T) {
+// A cup for a coat depends on every surface: none is mixed for areas that can't all
+// be read.
+func TestACoatsCupDependsOnItsSurfaces(t *testing.T) {
 	text := morningWith("bench.now.for = step", "bench.now.step = buildup.1.step.1", "surface = 1", "surface.1.length = 2 m", "surface.1.width = 1 m", "surface.1.buildup = buildup.1",
 		"buildup = 1", "buildup.1.step = 1", "buildup.1.step.1.kind = coat", "buildup.1.step.1.card = gelcoat", "buildup.1.step.1.method = foam-roller", "buildup.1.step.1.film = 400 µm")
 	whole := benchOf(t, tenOClock, text)

@@ -13,27 +13,13 @@ import (
 
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/cure"
+	"shedreckoner/calc/job/jobtest"
 )
 
 // handMixed is a fill that is mixed by hand: 100 : 33 by the tin, with 20 g of
 // balloons and 5 g of silica to 100 g of resin.
-const handMixed = bare + `
-bench.now.tool = scale
-surface = 1
-surface.1.width = 1 m
-surface.1.length = 2 m
-surface.1.buildup = buildup.1
-buildup = 1
-buildup.1.step = 1
-buildup.1.step.1.kind = fill
-buildup.1.step.1.putty = putty.1
-buildup.1.step.1.thickness = 2 mm
-putty = 1
+const handMixed = bare + "\n" + jobtest.HandMixed + `bench.now.tool = scale
 putty.1.part = 1 2 3 4
-putty.1.part.1.what = resin
-putty.1.part.1.mass = 100 g
-putty.1.part.2.what = hardener
-putty.1.part.2.mass = 33 g
 putty.1.part.3.what = balloons
 putty.1.part.3.mass = 20 g
 putty.1.part.4.what = silica

@@ -12,7 +12,7 @@ import (
 
 const um1 = unit.WetFilm(unit.Micrometre)
 
-// oneCoat checks a coat of so many times so much, between a least and a most.
+// oneCoat checks a number of coats of one film, between a least and a most.
 func oneCoat(t *testing.T, n int, each, least, most unit.WetFilm) *buildup.Finding {
 	t.Helper()
 	layer := buildup.Layer{Material: buildup.TwoPack, Wet: each * um1, Coats: n, WetLeast: least * um1, WetMost: most * um1}

@@ -9,20 +9,20 @@ import (
 	"shedreckoner/calc/chance"
 )
 
-// A deck of 14 m² sprayed in two goes, the second wet-sanded and polished, as a
+// A deck of 14 m² sprayed in two rounds, the second wet-sanded and polished, as a
 // builder would shop for it: a day's work takes no more than eight pairs of gloves,
-// a go being one day at the gun and the sanding days of eight hours; and no more
+// a round being one day at the gun and the sanding days of eight hours; and no more
 // litres of cleaning solvent are bought than a tenth of the gel coat's kilograms.
 // Nobody would place an order of a pair a cup.
 // Source: common practice.
 func TestGlovesAndSolventAreWhatADayTakes(t *testing.T) {
-	const goes, dailyPairs = 2, 8
+	const rounds, dailyPairs = 2, 8
 	sprayed := []string{"surface.1.length = 7 m", "surface.1.width = 2 m", "buildup.1.step.1.kind = coat", "buildup.1.step.1.card = gelcoat",
 		"buildup.1.step.1.method = gravity-gun", "buildup.1.step.1.film = 500 µm", "buildup.1.step.1.goes = 2", "buildup.1.step.1.go-takes = 100 µm", "buildup.1.step.1.release = film"}
 	p := planned(t, append(sprayed, "buildup.1.step = 1")...)
 	gloves := line(p, "gloves").Need.InexactFloat64()
-	assert.LessOrEqual(t, gloves, float64(goes*dailyPairs))
-	assert.GreaterOrEqual(t, gloves, float64(goes), "a pair a go at least")
+	assert.LessOrEqual(t, gloves, float64(rounds*dailyPairs))
+	assert.GreaterOrEqual(t, gloves, float64(rounds), "a pair a round at least")
 	assert.LessOrEqual(t, line(p, "acetone").Need.InexactFloat64(), line(p, "gelcoat").Need.InexactFloat64()/10)
 
 	wet := append(sprayed, "buildup.1.step.2.kind = sand", "buildup.1.step.2.by = grades", "buildup.1.step.2.first = P400", "buildup.1.step.2.last = P1500",

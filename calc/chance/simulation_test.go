@@ -17,8 +17,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// sure is the plan's order after a simulation in slices of so much work.
-func sure(t testing.TB, p plan.Plan, work int) chance.Order {
+// simulated is the plan's order after a simulation in slices of the given work.
+func simulated(t testing.TB, p plan.Plan, work int) chance.Order {
 	t.Helper()
 	s, err := chance.Simulate(&p, chance.OrderOf(&p))
 	require.NoError(t, err)
@@ -29,9 +29,9 @@ func sure(t testing.TB, p plan.Plan, work int) chance.Order {
 	return s.Order()
 }
 
-func sureLine(t testing.TB, p plan.Plan, key string) *chance.Line {
+func simulatedLine(t testing.TB, p plan.Plan, key string) *chance.Line {
 	t.Helper()
-	o := sure(t, p, 1e6)
+	o := simulated(t, p, 1e6)
 	l := lineOf(&o, key)
 	require.NotNil(t, l)
 	require.NoError(t, l.Err)
@@ -48,7 +48,7 @@ func TestTheNeedOfOneSurfaceHasAClosedForm(t *testing.T) {
 	p := planned(t, append([]string{"card.ketone-peroxide.chance = 90 %"}, rolledTwice...)...)
 	s := math.Sqrt(math.Log1p(0.03*0.03) + 0.15*0.15 + 0.20*0.20)
 	for key, deviate := range map[string]float64{"gelcoat": 0.841621, "ketone-peroxide": 1.281552} {
-		l := sureLine(t, p, key)
+		l := simulatedLine(t, p, key)
 		planned := float64(l.Mass.Value)
 		tolerance := 0.012 * planned // 10 000 draws: two standard errors of a 95 % point
 		assert.InDelta(t, planned*math.Exp(deviate*s), float64(l.Confidence.Enough.Value), tolerance, key)
@@ -61,33 +61,33 @@ func TestTheNeedOfOneSurfaceHasAClosedForm(t *testing.T) {
 // so half a kilogram is kept; filler has no colour to match. Bought before the
 // start, it comes with the rest.
 func TestTheReserveOfAColour(t *testing.T) {
-	first := sureLine(t, planned(t, rolledTwice...), "gelcoat")
+	first := simulatedLine(t, planned(t, rolledTwice...), "gelcoat")
 	assert.Nil(t, first.Confidence.Reserve.Step)
 	assert.InDelta(t, float64(first.Confidence.Enough.Value), first.Need.InexactFloat64(), 1.01e-4)
-	l := sureLine(t, planned(t, append([]string{"card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
+	l := simulatedLine(t, planned(t, append([]string{"card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
 	assert.InDelta(t, 0.5, float64(l.Confidence.Reserve.Value), 1e-12)
 	assert.InDelta(t, float64(l.Confidence.Enough.Value)+0.5, l.Need.InexactFloat64(), 1.01e-4)
-	ten := sureLine(t, planned(t, append([]string{"card.gelcoat.reserve = 10 %", "card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
+	ten := simulatedLine(t, planned(t, append([]string{"card.gelcoat.reserve = 10 %", "card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
 	assert.InDelta(t, 0.684579, float64(ten.Confidence.Reserve.Value), 1e-6)
-	filler := sureLine(t, planned(t, "buildup.1.step = 1", "buildup.1.step.1.kind = fill", "buildup.1.step.1.card = epoxy-filler", "buildup.1.step.1.thickness = 1 mm"), "epoxy-filler")
+	filler := simulatedLine(t, planned(t, "buildup.1.step = 1", "buildup.1.step.1.kind = fill", "buildup.1.step.1.card = epoxy-filler", "buildup.1.step.1.thickness = 1 mm"), "epoxy-filler")
 	assert.Nil(t, filler.Confidence.Reserve.Step)
 	assert.EqualValues(t, 0.80, filler.Confidence.Chance)
 }
 
 func TestTheAnswerDoesNotDependOnTheSlices(t *testing.T) {
 	p := planned(t, twentySurfaces()...)
-	whole := sure(t, p, math.MaxInt)
+	whole := simulated(t, p, math.MaxInt)
 	for _, work := range []int{1, 97, 30_000} {
-		assert.Equal(t, whole, sure(t, p, work))
+		assert.Equal(t, whole, simulated(t, p, work))
 	}
 }
 
-// The two ways stand side by side whichever the list goes: before the start for 80
-// of 100 jobs, all at once for 95 and a reserve. Either buys what it has to have, and
-// the chance of running short is that of its packs.
+// Both ways are there whichever the list takes: before the start for 80 of 100 jobs,
+// all at once for 95 and a reserve. Either buys what it has to have, and the chance
+// of running short is that of its packs.
 func TestTwoWaysToBuy(t *testing.T) {
-	first := sureLine(t, planned(t, rolledTwice...), "gelcoat")
-	once := sureLine(t, planned(t, append([]string{"card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
+	first := simulatedLine(t, planned(t, rolledTwice...), "gelcoat")
+	once := simulatedLine(t, planned(t, append([]string{"card.gelcoat.buy = once"}, rolledTwice...)...), "gelcoat")
 	assert.Equal(t, first.Confidence.Start, once.Confidence.Start)
 	assert.Equal(t, first.Confidence.AtOnce, once.Confidence.AtOnce)
 	assert.Equal(t, first.Confidence.Start, first.Confidence.Way)
@@ -115,14 +115,14 @@ func twentySurfaces() []string {
 	return append(lines, "surface ="+ids)
 }
 
-// Thousands of jobs of twenty surfaces, drawn here and not by the program: what
-// is bought for a chance of 95 % is enough in 95 % of them. The hand is one for
-// the whole job; were it drawn anew for each surface, the same purchase would be
+// Thousands of jobs of twenty surfaces, drawn here and not by the program: what is
+// bought for a chance of 95 % is enough in 95 % of them. The hand is one for the
+// whole job; were it drawn separately for each surface, the same purchase would be
 // enough nearly always, and one made for such luck in far fewer real jobs.
 // Source: counting.
 func TestTheChosenChanceHolds(t *testing.T) {
 	p := planned(t, append(twentySurfaces(), "card.gelcoat.chance = 95 %")...)
-	l := sureLine(t, p, "gelcoat")
+	l := simulatedLine(t, p, "gelcoat")
 	planned, enough := float64(l.Mass.Value), float64(l.Confidence.Enough.Value)
 	random := rand.New(rand.NewPCG(77, 78))
 	logNormal := func(s float64) float64 { return math.Exp(s * random.NormFloat64()) }
@@ -148,11 +148,11 @@ func TestTheChosenChanceHolds(t *testing.T) {
 	assert.Greater(t, float64(apart)/jobs, 0.999)
 }
 
-// The choices go up in amount and in chance; the chosen one is at least as sure
-// as was wanted, and priced against the others.
+// The choices go up in amount and in chance; the chosen one is at least as likely
+// to be enough as was wanted, and priced against the others.
 func TestChoicesOfPacks(t *testing.T) {
 	prices := []string{"card.gelcoat.pack.1.price = 21", "card.gelcoat.pack.2.price = 84", "card.gelcoat.pack.3.price = 299", "card.gelcoat.stock = 0.8"}
-	l := sureLine(t, planned(t, append(prices, rolledTwice...)...), "gelcoat")
+	l := simulatedLine(t, planned(t, append(prices, rolledTwice...)...), "gelcoat")
 	choices := l.Confidence.Choices
 	require.NotEmpty(t, choices)
 	chosen := slices.IndexFunc(choices, func(c chance.Choice) bool { return c.IsChosen })
@@ -169,7 +169,7 @@ func TestChoicesOfPacks(t *testing.T) {
 // are offered is there, to the nearest pack.
 func TestTheChancesThatAreOffered(t *testing.T) {
 	fine := []string{"card.gelcoat.pack.1.size = 0.02", "card.gelcoat.pack.2.sold = no", "card.gelcoat.pack.3.sold = no", "card.gelcoat.chance = 85"}
-	l := sureLine(t, planned(t, append(fine, rolledTwice...)...), "gelcoat")
+	l := simulatedLine(t, planned(t, append(fine, rolledTwice...)...), "gelcoat")
 	for _, want := range []float64{0.5, 0.7, 0.8, 0.85, 0.9, 0.95, 0.99} {
 		assert.True(t, slices.ContainsFunc(l.Confidence.Choices, func(c chance.Choice) bool {
 			return float64(c.Chance) >= want-1e-9 && float64(c.Chance) < want+0.01
@@ -190,7 +190,7 @@ func TestNoPacksOfThatChanceCostLess(t *testing.T) {
 			lines = append(lines, "card.gelcoat.pack."+strconv.Itoa(i+1)+".price = "+strconv.Itoa(prices[i]))
 		}
 		lines = append(lines, "card.gelcoat.stock = 0.8", "card.gelcoat.chance = "+[]string{"80", "90", "95", "99"}[random.IntN(4)])
-		l := sureLine(t, planned(t, lines...), "gelcoat")
+		l := simulatedLine(t, planned(t, lines...), "gelcoat")
 		best, least := math.MaxInt, 0.0
 		for a := range 41 {
 			for b := range 9 {
@@ -213,7 +213,7 @@ func TestNoPacksOfThatChanceCostLess(t *testing.T) {
 func TestMoreChanceNeverNeedsLess(t *testing.T) {
 	last := 0.0
 	for _, chance := range []string{"50", "80", "90", "95", "99"} {
-		l := sureLine(t, planned(t, append([]string{"card.gelcoat.chance = " + chance}, rolledTwice...)...), "gelcoat")
+		l := simulatedLine(t, planned(t, append([]string{"card.gelcoat.chance = " + chance}, rolledTwice...)...), "gelcoat")
 		need := l.Need.InexactFloat64()
 		assert.Greater(t, need, last, chance)
 		last = need
@@ -224,7 +224,7 @@ func TestMoreChanceNeverNeedsLess(t *testing.T) {
 // 0.200623) move the need more than the film (√ln(1 + 0.15²) = 0.149), and both far
 // more than a taped area.
 func TestWhatMovesTheNeedMost(t *testing.T) {
-	l := sureLine(t, planned(t, rolledTwice...), "gelcoat")
+	l := simulatedLine(t, planned(t, rolledTwice...), "gelcoat")
 	require.Len(t, l.Confidence.Effects, 3)
 	assert.Equal(t, chance.LossCause, l.Confidence.Effects[0].Cause.Kind)
 	assert.Equal(t, chance.FilmCause, l.Confidence.Effects[1].Cause.Kind)
@@ -238,7 +238,7 @@ func TestWhatMovesTheNeedMost(t *testing.T) {
 // gel coat that it cures, and a fill that comes after has those of a filler.
 func TestEveryLineHasWhatMovesIt(t *testing.T) {
 	p := planned(t, append([]string{"buildup.1.step.2.kind = fill", "buildup.1.step.2.card = epoxy-filler", "buildup.1.step.2.thickness = 1 mm"}, append(rolledTwice, "buildup.1.step = 1 2")...)...)
-	o := sure(t, p, 1e6)
+	o := simulated(t, p, 1e6)
 	gelcoat := lineOf(&o, "gelcoat")
 	for _, key := range []string{"gelcoat", "ketone-peroxide"} {
 		l := lineOf(&o, key)
@@ -291,7 +291,7 @@ func TestEveryLineOpensToItsNeed(t *testing.T) {
 // worth nothing, prices or not.
 func TestNothingBoughtIsWorthNothing(t *testing.T) {
 	lines := append([]string{"card.gelcoat.stock = 50 kg", "card.gelcoat.pack.1.price = 20", "card.gelcoat.pack.2.price = 80", "card.gelcoat.pack.3.price = 300"}, rolledTwice...)
-	l := sureLine(t, planned(t, lines...), "gelcoat")
+	l := simulatedLine(t, planned(t, lines...), "gelcoat")
 	for _, c := range append(l.Confidence.Choices, l.Confidence.Start.Buys, l.Confidence.AtOnce.Buys) {
 		if c.Bought.Bought.IsZero() {
 			assert.False(t, c.Worth.Valid)
@@ -303,16 +303,16 @@ func TestNothingBoughtIsWorthNothing(t *testing.T) {
 // Nothing to simulate is no error, and goods by the piece stay as planned.
 func TestPiecesStayAsPlanned(t *testing.T) {
 	p := planned(t, rolledTwice...)
-	o := sure(t, p, 1e6)
+	o := simulated(t, p, 1e6)
 	assert.Nil(t, lineOf(&o, "roller").Confidence)
 	assert.Equal(t, "5", lineOf(&o, "roller").Need.String())
 	empty := plan.Make(jobtest.Doc(t))
-	sure(t, empty, 1)
+	simulated(t, empty, 1)
 }
 
 func BenchmarkSimulation(b *testing.B) {
 	p := planned(b, twentySurfaces()...)
 	for b.Loop() {
-		sure(b, p, 250_000)
+		simulated(b, p, 250_000)
 	}
 }

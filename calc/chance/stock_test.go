@@ -22,7 +22,7 @@ import (
 //	a putty mixed by hand, 300 g of resin and 45 g of balloons
 //	one that never got its catalyst, and one from before it was counted: nothing
 //
-// A stock that is counted too high stops a day's work for want of a tin.
+// A stock that is counted too high stops a day's work for lack of a tin.
 func TestWhatEachCupTookIsGoneFromItsStock(t *testing.T) {
 	cups := `cup = 1 2 3 4 5 6
 cup.1.card = gelcoat
@@ -160,7 +160,7 @@ func TestACupWithoutCatalystIsPassedOver(t *testing.T) {
 	assert.InDelta(t, 2.1, float64(log.Used.Value), 1e-9)
 }
 
-// A line whose need isn't known waits, and then no total is told either: half an
+// A line whose need isn't known waits, and then there is no total either: half an
 // order that looks whole is bought.
 func TestALineThatWaitsMakesTheOrderPartial(t *testing.T) {
 	whole := planned(t, rolledTwice...)
@@ -202,7 +202,7 @@ func TestOneBatchOfFillerTeaches(t *testing.T) {
 func TestWhatGoesOnByTheSquareMetreMovesItsLine(t *testing.T) {
 	polished := append([]string{"buildup.1.step.2.kind = polish", "buildup.1.step.2.card = compound"}, rolledTwice...)
 	p := planned(t, append(polished, "buildup.1.step = 1 2")...)
-	o := sure(t, p, 1<<20)
+	o := simulated(t, p, 1<<20)
 	l := lineOf(&o, "compound")
 	require.NotNil(t, l)
 	require.NotNil(t, l.Confidence)

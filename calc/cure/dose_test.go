@@ -16,7 +16,7 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// refused asserts that err holds an error of the wanted type, and gives it.
+// refused asserts that err holds an error of the given type, and returns it.
 func refused[E error](t *testing.T, err error) E {
 	t.Helper()
 	var want E
@@ -148,7 +148,7 @@ func TestTemperaturesThatRefuse(t *testing.T) {
 	beyond := refused[*cure.BeyondTableError](t, err)
 	assert.False(t, beyond.IsCold())
 	assert.InDelta(t, 305.15, float64(beyond.Warmest), 1e-9)
-	refused[*cure.TemperatureError](t, err) // and outside the card's limits: both are told
+	refused[*cure.TemperatureError](t, err) // and outside the card's limits: both are reported
 
 	c := cup(t, 200, 20)
 	c.Shed.ColdestAhead = celsius(14.9).Value
@@ -347,9 +347,9 @@ func TestTheTableStaysBetweenItsRows(t *testing.T) {
 	}
 }
 
-// 215 g at 22 °C want 3.66 g on a scale of 1 g, whose whole error is 1.5 g: 4 g
-// could be 5.5 g, over the 5.38 g of the ceiling, and 3 g could be 1.5 g, under
-// the 2.15 g of the floor. The wanted dose alone would pass.
+// 215 g at 22 °C need 3.66 g on a scale of 1 g, whose whole error is 1.5 g: 4 g
+// could be 5.5 g, over the 5.38 g of the ceiling, and 3 g could be 1.5 g, under the
+// 2.15 g of the floor. The wanted dose alone would pass.
 func TestTheMeasuredDoseKeepsItsError(t *testing.T) {
 	c := cup(t, 215, 22)
 	c.Tool = tool(t, cure.Scale, "1")

@@ -12,7 +12,7 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-// inputs is everything that a dose hangs on, as bare numbers.
+// inputs is everything that a dose depends on, as bare numbers.
 type inputs struct {
 	product, thinner, wax, pigment, largest float64 // g
 	surface, inTin, ahead                   float64 // °C

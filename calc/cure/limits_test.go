@@ -8,8 +8,8 @@ import (
 	"shedreckoner/calc/cure"
 )
 
-// Product and surface may want doses half a point apart, no more: at 28.1 °C the
-// table has 1.345 %, 0.505 points under the 1.85 % of a surface of 20 °C.
+// The doses for product and surface may be half a point apart, no more: at 28.1 °C
+// the table has 1.345 %, 0.505 points under the 1.85 % of a surface of 20 °C.
 func TestHalfAPointApartIsTheLimit(t *testing.T) {
 	c := cup(t, 200, 20)
 	for at, holds := range map[float64]bool{27.9: true, 28: true, 28.1: false} {
@@ -25,7 +25,7 @@ func TestHalfAPointApartIsTheLimit(t *testing.T) {
 
 // Product and surface are each held to the card's limits by their own reading: a cold surface isn't passed for a warm product,
 // nor a warm surface for a cold product, and the one at fault is named.
-func TestEachTemperatureIsHeldToTheLimitsByItself(t *testing.T) {
+func TestEachTemperatureIsCheckedByItself(t *testing.T) {
 	limits := cure.Limits{Coldest: celsius(15).Value, Warmest: celsius(30).Value}
 	for _, c := range []struct {
 		product, surface float64

@@ -126,7 +126,7 @@ func twoTests(r workingtest.Row) []cure.CupTest {
 	return []cure.CupTest{test("colder", "time"), test("warmer", "sooner")}
 }
 
-// tested is a case of what own cup tests make of the default gel coat.
+// tested is a case of what the builder's cup tests make of the default gel coat.
 func tested(result unit.Scale, pick func(cure.Gel) float64, tests func(workingtest.Row) []cure.CupTest) workingtest.Case {
 	return workingtest.Case{Result: result, Got: func(r workingtest.Row) (float64, error) {
 		g, err := gel().Tested(tests(r)...)

@@ -97,9 +97,9 @@ func TestWhatColdAsksFor(t *testing.T) {
 	assert.InDelta(t, 17, unit.InCelsius.From(float64(o.Target.Value)), 1e-9, "3 °C over the dew point")
 }
 
-// Each remedy is told with its own risk: a warmed tin stands near what burns, a
-// cooled one sweats. Source: common practice.
-func TestEachRemedyIsToldWithItsRisk(t *testing.T) {
+// Each remedy comes with its own risk: a warmed tin is near what burns, a cooled
+// one sweats. Source: common practice.
+func TestEachRemedyHasItsRisk(t *testing.T) {
 	risks := map[cure.Remedy]cure.Risk{
 		cure.CoolProduct: cure.Sweats, cure.Shade: cure.SunComesRound, cure.OtherHour: cure.DewIsNear, cure.SmallerCup: cure.MoreJoins,
 		cure.Tray: cure.MoreVapour, cure.SlowerPeroxide: cure.WrongFamily,

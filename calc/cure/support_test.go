@@ -76,7 +76,7 @@ func shed(c float64) cure.Shed {
 	return cure.Shed{Product: celsius(c), Surface: celsius(c), ColdestAhead: celsius(c).Value}
 }
 
-// upTo is a largest cup that hangs on nothing.
+// upTo is a largest cup that depends on nothing.
 func upTo(g float64) cure.Largest {
 	return func(working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) { return grams(g), nil }
 }

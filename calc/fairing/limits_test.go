@@ -103,9 +103,9 @@ func TestRowsAndColumnsHaveTheirOwnSpacing(t *testing.T) {
 	assert.InDelta(t, 0.2e-3, float64(slope.At(0).Fill), 1e-15, "1 × 0.2 m of a millimetre at the mean")
 }
 
-// What is wrong with readings is told of the row that is wrong: a first row that
-// is too short or too long is a size, a last one that differs from it is a slip of
-// the pen.
+// What is wrong with readings is reported at the row that is wrong: a first row
+// that is too short or too long is a size, a last one that differs from it is a
+// slip of the pen.
 func TestAGridIsMeasuredByItsFirstRow(t *testing.T) {
 	row := func(n int) []unit.Length { return make([]unit.Length, n) }
 	spacing := given[unit.Length](1, unit.InMetre)

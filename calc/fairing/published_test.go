@@ -101,7 +101,7 @@ func trough(r workingtest.Row) (float64, error) {
 	return float64(v), err
 }
 
-// bulkRecipe is a litre of resin with so many litres of balloons as they lie.
+// bulkRecipe is a litre of resin with a number of litres of balloons, as poured.
 func bulkRecipe(balloons float64) (fairing.Recipe, error) {
 	powder, err := fairing.MassOf.Figure(given[unit.Volume](balloons, unit.InLitre), given[unit.Density](0.10, unit.InKilogramPerLitre))
 	return fairing.Recipe{

@@ -29,7 +29,7 @@ func epoxyPutty(resin, hardener, balloons, silica, air float64) fairing.Recipe {
 }
 
 // What is weighed for a volume makes that volume, at the same density.
-func TestWeighedBackTheRecipeMakesWhatWasWanted(t *testing.T) {
+func TestWeighedTheRecipeMakesTheVolumeWanted(t *testing.T) {
 	random := rand.New(rand.NewPCG(7, 8))
 	for range 100 {
 		recipe := epoxyPutty(300+200*random.Float64(), 150, 60*random.Float64(), 30*random.Float64(), 0.1*random.Float64())

@@ -24,9 +24,9 @@ func signOf(t *testing.T, d job.Document, kind, key string) fault.Found {
 	return fault.Found{}
 }
 
-// What a cause names is the cup's own figure and the limit that it is held
-// against, in the scale that it is told in: the limit is also what to keep to next
-// time, so that a wrong one would be mixed to.
+// What a cause names is the cup's own figure and the limit that it is held against,
+// in the scale in which it is shown: the limit is also what to keep to next time,
+// so that a wrong one would be mixed to.
 func TestASignNamesItsFigureAndItsLimit(t *testing.T) {
 	base := jobtest.Doc(t, coldCup)
 	for _, c := range []struct {
@@ -117,7 +117,7 @@ func TestCombsSayThinAndThick(t *testing.T) {
 
 // A thinner by volume is held to a limit by volume: 100 g of a thinner of 0.87
 // kg/L in 1.2 kg/L.
-func TestThinnerByVolumeIsHeldByVolume(t *testing.T) {
+func TestThinnerByVolumeIsComparedByVolume(t *testing.T) {
 	d := jobtest.Doc(t, coldCup).Set("cup.1.card", "topcoat").Set("cup.1.thinner", "100 g")
 	p := plan.Make(d)
 	card := p.Job.CardByKey("topcoat")
@@ -144,7 +144,7 @@ func TestTheCoatBeforeIsTheLatestOne(t *testing.T) {
 	assert.False(t, signOf(t, d.Set("cup", "1 4"), "wrinkled", "half-cured").Known, "nothing before it")
 }
 
-// Polish too soon is told from the first polish logged after the cup, on its own
+// Polish too soon is counted to the first polish logged after the cup, on its own
 // build-up; 72 h at 20 °C are the least (common practice).
 func TestPolishedTooSoon(t *testing.T) {
 	d := jobtest.Doc(t, rolled, coldCup).Set("cup.1.card", "gelcoat").Set("cup.1.step", flowStep).Set("cup.1.ended", "36000").Set("buildup.1.step", "1 2").

@@ -56,7 +56,7 @@ func TestAProfilePastTheTableIsRefused(t *testing.T) {
 }
 
 // Between two teeth the film may lie anywhere: what it cures to at each, and
-// whether it is surely short, follow the right tooth.
+// whether it is certainly short, follow the right tooth.
 func TestAComb(t *testing.T) {
 	comb := film.Comb{LastWet: typed(unit.WetFilm(400e-6), unit.InMicrometre), FirstDry: typed(unit.WetFilm(450e-6), unit.InMicrometre), Basis: film.Peak}
 	read := func(planned float64) film.CombReading {

@@ -52,7 +52,7 @@ func TestTheMarkChangesNoFigure(t *testing.T) {
 	}
 }
 
-// FuzzSetComma: whatever was typed in a field that a dose hangs on means the same
+// FuzzSetComma: whatever was typed in a field that a dose depends on means the same
 // after the mark is changed, or is refused as before.
 func FuzzSetComma(f *testing.F) {
 	for _, text := range []string{"1.125", "1.5", "1,125", "2 ft 6.125 in", "1.125.5", "12.125 lb", ".125", "0.125", "1.125 1.250"} {

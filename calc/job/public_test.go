@@ -87,8 +87,9 @@ func TestATextIsReadBackFromItsLine(t *testing.T) {
 	}
 }
 
-// What was taken over of a hand is read in its order: mean and spread of the logarithm,
-// and how many entries it came from. One that can't be is as if it weren't there.
+// What was adopted for a hand is read in its order: mean and spread of the
+// logarithm, and how many entries it came from. One that can't be is as if it
+// weren't there.
 func TestWhatWasTakenOverIsRead(t *testing.T) {
 	of := func(text string) *job.Learnt {
 		j, _ := job.Read(jobtest.Doc(t, "learn.foam-roller.gelcoat = "+text))

@@ -38,9 +38,10 @@ func TestEveryFigureLiesInItsRange(t *testing.T) {
 	}
 }
 
-// What a putty is mixed of has densities inside their own ranges, lies no denser
-// than its particles are, and is bought by a card that ships. The figures are the
-// trade's: kg/L, true and as it lies; P published, C common practice, X assumption.
+// What a putty is mixed of has densities inside their own ranges, a bulk density no
+// higher than that of its particles, and is bought by a card that ships. The
+// figures are the trade's: kg/L, true and bulk; p published, c common practice, x
+// assumption.
 func TestPartsOfAPuttyHoldTheTradesFigures(t *testing.T) {
 	const p, c, x = source.Published, source.CommonPractice, source.Assumption
 	rows := []struct {

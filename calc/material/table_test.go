@@ -39,7 +39,8 @@ func reads(t *testing.T, text string) float64 {
 	return scale.SI(n)
 }
 
-// isNear holds two figures to a millionth of the wanted one; nothing to nothing.
+// isNear compares two figures to a millionth of the wanted one; zero only with
+// zero.
 func isNear(t *testing.T, want, got float64, line string) {
 	t.Helper()
 	assert.InDelta(t, want, got, 1e-6*want, line)

@@ -45,8 +45,8 @@ func TestRoundUpRefusesWhatCannotBeBought(t *testing.T) {
 	}
 }
 
-// What comes through the door is a whole number of steps, never under the
-// amount by more than the slack, and a second pass changes nothing.
+// What RoundUp gives is a whole number of steps, never under the amount by more
+// than the slack, and a second pass changes nothing.
 func TestRoundUpGoesToTheNextStep(t *testing.T) {
 	random := rand.New(rand.NewPCG(2, 2))
 	for range 1000 {

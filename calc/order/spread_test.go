@@ -9,7 +9,8 @@ import (
 )
 
 // The ends of what a spread may be are taken: a hand that never moves and one that
-// is drawn anew each time, no spread at all and the widest. Beyond, nothing is drawn.
+// is drawn again each time, no spread at all and the widest. Beyond, nothing is
+// drawn.
 func TestTheEndsOfASpread(t *testing.T) {
 	simulated := func(s order.Spread) error {
 		m := order.NewModel(1)

@@ -88,8 +88,9 @@ func TestARunUsesAbrasivesAndHours(t *testing.T) {
 	assert.InDelta(t, 5*3*4, wet, 1e-9, "what the builder has counted holds for every grade")
 }
 
-// A run with more grades than it needs is told the shortest one between its ends,
-// with no step wider than what is proposed; a run that is as short as can be, none.
+// For a run with more grades than it needs the shortest one between its ends is
+// given, with no step wider than what is proposed; a run that is as short as can
+// be, none.
 func TestTheShortestRunIsProposed(t *testing.T) {
 	long := planOf(t, gelCoated, "buildup.1.step.2.grades = P220 P240 P280 P320 P360 P400 P500 P600 P800 P1000 P1200").Buildups()[0].Steps[1].Sand
 	require.NotEmpty(t, long.Fewest)
@@ -264,9 +265,9 @@ func TestTheGradeThatIsStillAffordable(t *testing.T) {
 	assert.False(t, b.Budgets()[0].Grades()[0].OK)
 }
 
-// Two goes of 300 µm, each sanded back by 100: 400 are left, and twice as much
-// is bought.
-func TestRepeatedGoes(t *testing.T) {
+// Two rounds of 300 µm, each sanded back by 100: 400 are left, and twice as much is
+// bought.
+func TestRepeatedRounds(t *testing.T) {
 	base := []string{brushed, "surface = 1\nsurface.1.length = 2 m\nsurface.1.width = 1 m\nsurface.1.buildup = buildup.1",
 		"buildup.1.step.1.film = 300 µm\nbuildup.1.step.1.film-is = cured\nbuildup.1.step = 1"}
 	once := planOf(t, base...).Buildups()[0].Steps[0]

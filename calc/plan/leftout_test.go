@@ -10,9 +10,9 @@ import (
 	"shedreckoner/calc/plan"
 )
 
-// What is refused withholds every amount that hangs on it; what isn't typed yet
-// is left out and named. Neither is ever an older figure.
-func TestWhatIsRefusedWithholdsWhatHangsOnIt(t *testing.T) {
+// What is refused withholds every amount that depends on it; what isn't typed yet
+// is left out and named. Neither is ever a stale figure.
+func TestWhatIsRefusedWithholdsWhatDependsOnIt(t *testing.T) {
 	d := with(deck(), "surface = 1 2\nsurface.2.name = Side deck\nsurface.2.length = 2 m\nsurface.2.width = 1 m\nsurface.2.buildup = buildup.1")
 	p := plan.Make(d)
 	assert.Empty(t, p.LeftOut())
@@ -44,8 +44,9 @@ func TestWhatIsRefusedWithholdsWhatHangsOnIt(t *testing.T) {
 	assert.Empty(t, p.LeftOut(), "it gets nothing")
 }
 
-// A figure of a card that is refused withholds what hangs on the card: what ships is no answer to what was typed. What is
-// half typed of a stock or of a pack withholds only what is bought (package chance).
+// A figure of a card that is refused withholds what depends on the card: what ships
+// can't replace what was typed. What is half typed of a stock or of a pack withholds
+// only what is bought (package chance).
 func TestARefusedFigureOfACardWithholdsItsMaterial(t *testing.T) {
 	for path, withheld := range map[string][]string{
 		"card.gelcoat.density":         {"gelcoat", "ketone-peroxide"},

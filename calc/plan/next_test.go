@@ -77,7 +77,7 @@ var questions = []struct {
 
 // A plan made after another answers as the plan made from nothing, whatever was
 // changed between, whatever it and those before it were asked, and in whatever
-// order: what is taken over could not have come out otherwise.
+// order: what is kept could not have come out otherwise.
 func TestTheNextPlanIsTheSameAsOneFromNothing(t *testing.T) {
 	for seed := range uint64(12) {
 		r := jobtest.New(seed)
@@ -96,8 +96,8 @@ func TestTheNextPlanIsTheSameAsOneFromNothing(t *testing.T) {
 	}
 }
 
-// What can't be read is told by the next plan wherever it stands, and told no more
-// once it can: also where nothing is worked out from it.
+// What can't be read is reported by the next plan wherever it is, and reported no
+// more once it can: also where nothing is worked out from it.
 func TestTheNextPlanTellsWhatCantBeReadAnywhere(t *testing.T) {
 	parts := []string{"card", "bench", "day", "cup"}
 	told, all := map[string]bool{}, 0 // by part; how many of the parts

@@ -26,20 +26,21 @@ func lines(text string) job.Document {
 	return d
 }
 
-// deck is a rectangle of 2 × 1 m that gets gel coat by roller.
-func deck() job.Document {
-	return lines(`surface = 1
-		surface.1.name = Deck
-		surface.1.length = 2 m
-		surface.1.width = 1 m
-		surface.1.buildup = buildup.1
-		buildup = 1
-		buildup.1.step = 1
-		buildup.1.step.1.kind = coat
-		buildup.1.step.1.card = gelcoat
-		buildup.1.step.1.method = nap-roller
-		buildup.1.step.1.film = 400 µm`)
-}
+// rolledDeck is a rectangle of 2 × 1 m that gets gel coat by roller.
+const rolledDeck = `surface = 1
+surface.1.name = Deck
+surface.1.length = 2 m
+surface.1.width = 1 m
+surface.1.buildup = buildup.1
+buildup = 1
+buildup.1.step = 1
+buildup.1.step.1.kind = coat
+buildup.1.step.1.card = gelcoat
+buildup.1.step.1.method = nap-roller
+buildup.1.step.1.film = 400 µm
+`
+
+func deck() job.Document { return lines(rolledDeck) }
 
 func with(d job.Document, text string) job.Document {
 	for line := range strings.Lines(text) {

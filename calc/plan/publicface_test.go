@@ -13,17 +13,8 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-const onSixSquareMetres = `surface = 1
-surface.1.shape = rectangle
-surface.1.length = 2 m
-surface.1.width = 3 m
-surface.1.buildup = buildup.1
-buildup = 1
-buildup.1.step = 1
-buildup.1.step.1.kind = coat
-buildup.1.step.1.card = gelcoat
-buildup.1.step.1.method = nap-roller
-buildup.1.step.1.film = 400 µm
+// onSixSquareMetres is rolledDeck of 2 × 3 m in two coats of its film each.
+const onSixSquareMetres = rolledDeck + `surface.1.width = 3 m
 buildup.1.step.1.film-for = each
 buildup.1.step.1.coats = 2
 `
@@ -119,9 +110,9 @@ func TestWhatIsLeftOfASandedArea(t *testing.T) {
 	assert.InDelta(t, 2./3, float64(step.Progress.Rest.Value), 1e-12)
 }
 
-// A putty mixed by hand is told by its parts; a bought one has none. Its price by
-// the litre goes by the cheapest priced pack of each part, one sold by weight through
-// its density.
+// A putty mixed by hand has its parts; a bought one has none. Its price a litre is
+// that of the cheapest priced pack of each part, one sold by weight through its
+// density.
 func TestThePartsOfAPutty(t *testing.T) {
 	putty := `buildup.1.step.1.kind = fill
 buildup.1.step.1.putty = putty.1
@@ -180,8 +171,8 @@ func TestWhatIsSaidOfAnItem(t *testing.T) {
 	}
 }
 
-// A stock typed in a unit of another kind goes by the card's density; one that
-// can't be taken over is none: 1 kg of topcoat at 1.2 kg/L is 0.8333 L, 1 L of gel coat
+// A stock typed in a unit of another kind is converted by the card's density; one
+// that can't be is none: 1 kg of topcoat at 1.2 kg/L is 0.8333 L, 1 L of gel coat
 // 1.25 kg, 2 pieces of a liquid nothing.
 func TestAStockInAnotherUnit(t *testing.T) {
 	for _, c := range []struct {

@@ -14,7 +14,7 @@ import (
 	"shedreckoner/calc/ready"
 )
 
-// onGround is a job of one surface of so many square metres, on a ground as
+// onGround is a job of one surface of a number of square metres, on a ground as
 // found, that gets the sequence.
 func onGround(s *ready.Sequence, ground, lies string, width string) job.Document {
 	d, path := job.Document{}.Add("buildup")

@@ -27,7 +27,7 @@ func TestTheTableIsComplete(t *testing.T) {
 	}
 }
 
-func TestGradesAreToldApart(t *testing.T) {
+func TestGradesOfTwoSystemsAreKeptApart(t *testing.T) {
 	for text, want := range map[string]sanding.Grade{"P220": 220, " p 1000 ": 1000, "US 400": 800, "us320": 400} {
 		got, err := sanding.ReadGrade(text)
 		require.NoError(t, err, text)

@@ -90,7 +90,7 @@ func TestReadRefusesWithTheReason(t *testing.T) {
 		{"2 3 m", unit.InMillimetre, unit.MixedCompound, nil},
 		{"1,2,3 m", unit.InMillimetre, unit.NotANumber, nil},
 		{"5 mm x", unit.InMillimetre, unit.NotANumber, nil},
-		{"1.000 010", unit.InMillimetre, unit.MixedCompound, nil}, // found by fuzzing: a zero more, to tell it from thousands, moved its last digits
+		{"1.000 010", unit.InMillimetre, unit.MixedCompound, nil}, // found by fuzzing: one more zero, to tell it from thousands, moved its last digits
 	} {
 		_, err := unit.Read(c.text, c.bare)
 		var refused *unit.ReadError

@@ -72,8 +72,8 @@ func TestTheWorkingOfWhatWasGiven(t *testing.T) {
 	assert.Empty(t, (*working.Step)(nil).Texts())
 }
 
-// A step that two figures rest on is told once, before them.
-func TestAStepIsToldOnce(t *testing.T) {
+// A step that two figures rest on is listed once, before them.
+func TestAStepIsListedOnce(t *testing.T) {
 	one := working.Given(unit.DryFilm(400e-6), "dry film", unit.InMicrometre, "", source.Typed)
 	none := working.Given(unit.ByVolume(0), "thinner", unit.InPure, "none", source.Exact)
 	share := working.Given(unit.SolidsByVolume(0.8), "cured share", unit.InPure, "", source.Typed)

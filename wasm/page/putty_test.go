@@ -11,23 +11,8 @@ import (
 	"shedreckoner/wasm/page"
 )
 
-const handMixed = `
-surface = 1
-surface.1.width = 1 m
-surface.1.length = 2 m
-surface.1.buildup = buildup.1
-buildup = 1
-buildup.1.step = 1
-buildup.1.step.1.kind = fill
-buildup.1.step.1.putty = putty.1
-buildup.1.step.1.thickness = 2 mm
-putty = 1
-putty.1.name = Deck putty
+const handMixed = jobtest.HandMixed + `putty.1.name = Deck putty
 putty.1.part = 1 2 3
-putty.1.part.1.what = resin
-putty.1.part.1.mass = 100 g
-putty.1.part.2.what = hardener
-putty.1.part.2.mass = 33 g
 putty.1.part.3.what = balloons
 putty.1.part.3.mass = 27 g
 card.microballoons.stock = 1 kg
