@@ -270,6 +270,15 @@ func TestASliceDoesWhatItIsAskedFor(t *testing.T) {
 	was := s.Done()
 	s.Step(1)
 	assert.Greater(t, s.Done(), was)
+
+	// the same work does less of a large job: a key isn't kept waiting for it
+	done := func(p plan.Plan) unit.Share {
+		s, err := chance.Simulate(&p, chance.OrderOf(&p))
+		require.NoError(t, err)
+		s.Step(5000)
+		return s.Done()
+	}
+	assert.Less(t, 3*done(planned(t, twentySurfaces()...)), done(p))
 }
 
 // Each line's working is that of its need, in the way that it is sold: by mass, by

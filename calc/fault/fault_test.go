@@ -1,6 +1,7 @@
 package fault_test
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -112,6 +113,20 @@ func TestFaultsAgainstTheLog(t *testing.T) {
 	empty := jobtest.Doc(t, "cup = 1\ncup.1.card = gelcoat\ncup.1.mixed = 500 g")
 	for _, f := range job.Faults {
 		assert.Empty(t, borne(found(t, empty, f.Key)), "an empty log bears nothing out: %s", f.Key)
+	}
+}
+
+// A dose is too much where it lies over the card's ceiling, and over the table's by more
+// than a tenth where the ceiling leaves so much room: at 15 °C the table has 2.2 %.
+func TestADoseOverTableAndCeiling(t *testing.T) {
+	for _, c := range []struct {
+		ceiling, share string
+		isOver         bool
+	}{
+		{"2.3 %", "2.29 %", false}, {"2.3 %", "2.31 %", true}, {"2.5 %", "2.41 %", false}, {"2.5 %", "2.43 %", true}, {"2.1 %", "2.19 %", false}, {"2.1 %", "2.21 %", true},
+	} {
+		d := jobtest.Doc(t, coldCup, "card.gelcoat.ceiling = "+c.ceiling).Set("cup.1.surface-temp", "15 °C").Set("cup.1.share", c.share)
+		assert.Equal(t, c.isOver, slices.Contains(borne(found(t, d, "soft")), "over-dosed"), "%s under %s", c.share, c.ceiling)
 	}
 }
 

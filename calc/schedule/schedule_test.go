@@ -171,6 +171,17 @@ func TestScheduleGoesOnFromTheLog(t *testing.T) {
 	assert.InDelta(t, 34., float64(s.Works[0].From/h), 1e-6, "nobody noted when: it may have been laid just now")
 }
 
+// A filler that the log says is done goes on curing since, as a coat does: what comes
+// next waits for its hours.
+func TestAFillerThatIsDoneIsWaitedFor(t *testing.T) {
+	filled := jobtest.Doc(t, topside, still("20 °C")).Set("buildup.1.step", "1 3").Set("buildup.1.step.1.kind", "fill").Set("buildup.1.step.1.card", "epoxy-filler").
+		Set("buildup.1.step.1.thickness", "4 mm").Set("buildup.1.step.1.film", "").Set("buildup.1.step.3.card", "primer").Set("buildup.1.step.3.film", "150 µm").Set("buildup.1.step.3.coats", "").
+		Set("card.epoxy-filler.recoat-from", "6 h").Set("done", "1").Set("done.1.step", "buildup.1.step.1").Set("done.1.surface", "surface.1").Set("done.1.at", "992800") // 1e6 − 2 h
+	_, s := scheduled(t, filled, 9*h)
+	require.NotEmpty(t, s.Works, "%v", s.Stopped)
+	assert.InDelta(t, 13., float64(s.Works[0].From/h), 1e-6, "four of its six hours are left")
+}
+
 // Each work waits for the figure that the layer below has for it, as the builder
 // typed it: here other hours for each, so that none can stand for another.
 func TestEachWorkWaitsAsTheCardSays(t *testing.T) {
