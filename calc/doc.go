@@ -306,7 +306,7 @@
 //	t = A ÷ v | our own method, area at the spreading speed | calculated | nothing from outside; besides: worked here × 1
 //	V = M ÷ n | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
 //	N = max(0, C − max(0, U − (ceil(U ÷ C + 0.000000001) − 1) × C)) × r | our own method, what one coat still takes | calculated | nothing from outside; besides: worked here × 2
-//	the least of what holds the cup, down to a step of the dial that the tool can dose | our own method, proposed, and changed with one tap | calculated | nothing from outside
+//	the least of what holds the cup, down to ten grams that the tool can dose | our own method, proposed, and changed with one tap | calculated | nothing from outside
 //	m_n = n × m | elementary geometry, equal cups | exact | nothing from outside; besides: worked here × 1
 //	V = l × w × h | elementary geometry, volume of a box | exact | nothing from outside; besides: worked here × 1
 //	m = w × A | our own method, what goes on there | exact | nothing from outside; besides: worked here × 1

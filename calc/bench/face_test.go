@@ -147,7 +147,7 @@ const coat = "surface = 1\nsurface.1.length = 2 m\nsurface.1.width = 1 m\nsurfac
 const timed = "test = 1\ntest.1.card = gelcoat\ntest.1.mass = 100 g\ntest.1.temp = 25\ntest.1.share = 1.5\ntest.1.minutes = 15"
 
 // Material, method and film come from the next step of the job; the cup is the
-// least of what holds it, in steps of 50 g, and what is left of the coat counts.
+// least of what holds it, in steps of 10 g, and what is left of the coat counts.
 func TestTheCupThatIsProposed(t *testing.T) {
 	b := benchOf(t, tenOClock, bare, coat, timed)
 	require.True(t, b.HasDose, "%v %v", b.Reasons, b.Waiting)

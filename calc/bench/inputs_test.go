@@ -1,6 +1,9 @@
 package bench_test
 
 import (
+	"fmt"
+	"math"
+	"math/rand/v2"
 	"strings"
 	"testing"
 
@@ -154,6 +157,30 @@ func TestACupIsForAStepThatCanBeMixed(t *testing.T) {
 	assert.NotEqual(t, "buildup.1.step.2", chosen.Coat)
 }
 
+// The cup that is proposed is the largest in tens of grams under the least of what holds
+// it, where the tool can dose any: less would be mixed oftener, more gels on the roller.
+func TestTheProposalIsTheLargestThatHolds(t *testing.T) {
+	random := rand.New(rand.NewPCG(51, 52))
+	by := map[bench.Bound]int{}
+	for range 150 {
+		size := fmt.Sprintf("surface.1.length = %.2f m", 0.3+3*random.Float64())
+		warm := fmt.Sprintf("bench.now.surface-temp = %.1f\nbench.now.scale-step = 0.001 g\nbench.now.ahead = 17\nbuildup.1.step.1.film = %d µm", 18+13*random.Float64(), 250+random.IntN(250))
+		b := benchOf(t, tenOClock, bare, coat, []string{timed, ""}[random.IntN(2)], size, warm)
+		if !b.HasDose {
+			continue
+		}
+		least := b.Size.Limits[0]
+		by[least.Bound]++
+		whole, most := inGrams(b.Whole.Value), inGrams(least.Mass.Value)
+		if most < 10 {
+			assert.InDelta(t, math.Floor(most), whole, 1e-6)
+			continue
+		}
+		assert.InDelta(t, 10*math.Floor(most/10+1e-9), whole, 1e-6, "under %v g", most)
+	}
+	assert.GreaterOrEqual(t, len(by), 3, "%v", by)
+}
+
 // Before the air is checked, each of its four figures is waited for by its own name,
 // and of another day all of them: yesterday's air would pass a coat in today's rain.
 func TestTheAirIsTodays(t *testing.T) {
@@ -165,6 +192,7 @@ func TestTheAirIsTodays(t *testing.T) {
 		b := benchOf(t, tenOClock, morningWith(path+" = "))
 		assert.Equal(t, []string{path}, b.Air.Waiting)
 		assert.False(t, b.Air.Known, path)
+		assert.NoError(t, b.Air.Err, "%s is waited for, and nothing is wrong", path)
 		assert.Equal(t, path != four[2] && path != four[3], b.Air.HasCurve, path)
 	}
 	yesterdays := benchOf(t, tenOClock, morningWith("day.today.date = 2026-05-31"))

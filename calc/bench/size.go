@@ -16,7 +16,7 @@ import (
 // The sizes that are proposed.
 const (
 	dialStep    = 50 * unit.Gram
-	smallStep   = 10 * unit.Gram // under 100 g
+	smallStep   = 10 * unit.Gram
 	mostUnasked = unit.Kilogram
 )
 
@@ -25,9 +25,9 @@ var kilogram = working.Given(mostUnasked, "most in one cup, unasked", unit.InGra
 // sizer settles how large the cup is, and how far it goes.
 type sizer struct{ *bencher }
 
-// settleSize finds how large the cup is: as typed, or the largest now, what is left
-// of the coat, or a kilogram, whichever is least, down to a step of the dial that
-// the tool can dose. It is false where there is none.
+// settleSize finds how large the cup is: as typed, or the largest now, what is
+// left of the coat, or a kilogram, whichever is least, down to ten grams that the tool
+// can dose. It is false where there is none.
 func (b sizer) settleSize() bool {
 	b.out.Size.Step = dialStep
 	if b.typed.Volume.Step != nil {
@@ -164,7 +164,7 @@ func (b sizer) openShare() working.Figure[unit.Share] {
 	return working.Given(share, "share of the surfaces still to be done", unit.InPure, "by the log", source.Calculated)
 }
 
-var proposedSize = &working.Rule{Formula: "the least of what holds the cup, down to a step of the dial that the tool can dose",
+var proposedSize = &working.Rule{Formula: "the least of what holds the cup, down to ten grams that the tool can dose",
 	Source: source.Ref{Document: &source.House, Place: "proposed, and changed with one tap"}, Mark: source.Calculated, Result: working.Arg{Symbol: "m", Meaning: "cup", Scale: unit.InGram, Min: 0, Max: 1e5}, IsProse: true}
 
 // propose goes down from the least limit, a step at a time, to a cup that the tool
@@ -191,20 +191,14 @@ func (b sizer) propose() bool {
 	return false
 }
 
-// sizes lists the sizes to try under a largest cup: steps of the dial, then smaller
-// ones, then the largest itself in whole grams.
-func sizes(most unit.Mass) []unit.Mass {
-	var list []unit.Mass
-	down := func(step, least unit.Mass) {
-		for n := math.Floor(float64(most/step) + 1e-9); n >= 1 && unit.Mass(n)*step >= least && len(list) < 60; n-- {
-			list = append(list, unit.Mass(n)*step)
-		}
+// sizes lists the sizes to try under a largest cup, down by smallStep; one under that is
+// tried in whole grams.
+func sizes(most unit.Mass) (list []unit.Mass) {
+	for n := math.Floor(float64(most/smallStep) + 1e-9); n >= 1; n-- {
+		list = append(list, unit.Mass(n)*smallStep)
 	}
-	down(dialStep, 2*dialStep)
-	down(smallStep, smallStep)
 	if len(list) == 0 && most >= unit.Gram {
-		list = append(list, unit.Mass(math.Floor(float64(most/unit.Gram)+1e-6))*unit.Gram)
+		list = append(list, unit.Mass(math.Floor(float64(most/unit.Gram)))*unit.Gram)
 	}
-	slices.SortFunc(list, func(a, b unit.Mass) int { return cmp.Compare(b, a) })
-	return slices.Compact(list)
+	return list
 }

@@ -107,6 +107,26 @@ func TestAPartIsBroughtIntoTableAndCard(t *testing.T) {
 	}
 }
 
+// A part is never brought so low that dew lies on it: three degrees over the dew point,
+// and where those lie over the table's end no temperature does.
+func TestNoPartIsBroughtUnderItsDew(t *testing.T) {
+	way := func(lines ...string) *bench.Way {
+		b := benchOf(t, tenOClock, append([]string{bare, day, "day.today.read-at = 10:00"}, lines...)...)
+		require.True(t, b.Air.Known && !b.HasDose, "%v %v", b.Reasons, b.Waiting)
+		for i, w := range b.Back() {
+			if w.Kind == bench.AtTemperatures {
+				return &b.Back()[i]
+			}
+		}
+		return nil
+	}
+	mild := way("day.today.low = 17\nday.today.high = 24\nday.today.read-temp = 22\nday.today.read-humidity = 85\nbench.now.surface-temp = 14")
+	require.NotNil(t, mild)
+	assert.Greater(t, inCelsius(mild.DewPoint.Value), 19.)
+	assert.InDelta(t, inCelsius(mild.DewPoint.Value)+3, inCelsius(mild.Surface.Value), 1e-6)
+	assert.Nil(t, way("day.today.low = 28\nday.today.high = 36\nday.today.read-temp = 34\nday.today.read-humidity = 90\nbench.now.surface-temp = 36"), "dew at 32 °C")
+}
+
 // Each reason that is of air or temperature leads to something that brings the dose
 // back; what no hour and no temperature changes leads nowhere.
 func TestEachReasonOfTheWeatherHasAWayBack(t *testing.T) {
