@@ -113,9 +113,9 @@ func TestNoPartIsBroughtUnderItsDew(t *testing.T) {
 	way := func(lines ...string) *bench.Way {
 		b := benchOf(t, tenOClock, append([]string{bare, day, "day.today.read-at = 10:00"}, lines...)...)
 		require.True(t, b.Air.Known && !b.HasDose, "%v %v", b.Reasons, b.Waiting)
-		for i, w := range b.Back() {
+		for i, w := range b.Ways() {
 			if w.Kind == bench.AtTemperatures {
-				return &b.Back()[i]
+				return &b.Ways()[i]
 			}
 		}
 		return nil
