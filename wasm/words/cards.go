@@ -177,15 +177,27 @@ func OddRow(n int, isUnusual bool) string {
 	return RowNumber(n) + " asks for more catalyst than the colder row before it. A slip?"
 }
 
-// ShortName is a shipped card's name without what it is for; an own name stays.
+// ShortName is a shipped card's name without what it is for; an own name stays, and one that would stand for two cards.
 func ShortName(card *job.Card) string {
-	if shipped, found := material.Find(card.ShippedKey()); !found || shipped.Name != card.Name {
+	short, isShipped := cutName(card.Name), false
+	for _, shipped := range material.Cards {
+		switch {
+		case shipped.Key == card.ShippedKey():
+			isShipped = shipped.Name == card.Name
+		case cutName(shipped.Name) == short:
+			return card.Name
+		}
+	}
+	if !isShipped {
 		return card.Name
 	}
-	name, _, _ := strings.Cut(card.Name, ",")
-	name, _, _ = strings.Cut(name, " (")
-	name, _, _ = strings.Cut(name, " and ")
-	name, _, _ = strings.Cut(name, " for the ")
+	return short
+}
+
+func cutName(name string) string {
+	for _, from := range []string{",", " (", " and ", " for the "} {
+		name, _, _ = strings.Cut(name, from)
+	}
 	if rest, isLong := strings.CutPrefix(name, "Sanding "); isLong {
 		return Capital(rest)
 	}
