@@ -12,6 +12,7 @@ import (
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
+	"shedreckoner/wasm/words"
 )
 
 const day = 86400
@@ -197,4 +198,44 @@ func TestWhatIsSaidOfACupThatWontGoOff(t *testing.T) {
 	stuck, err := s.WontGoOff("cup.1")
 	require.NoError(t, err)
 	assert.Contains(t, text, "Still soft at "+s.HourAfter("cup.1", float64(stuck.Scrape.Value)))
+}
+
+// Of a surface that isn't read, or whose text can't be, nobody is told that it is fit to coat, nor how far it lies over
+// the dew point.
+func TestFitIsNotSaidOfASurfaceThatIsntRead(t *testing.T) {
+	s, _ := page.Start(nil, moment(tenOClock))
+	s = warm(t, s, tenOClock)
+	figure := func(s *page.State) string { return region(t, onSheet(s, "air"), "fig-overdew") }
+	require.Contains(t, onSheet(s, "air"), words.FitAllDay)
+	require.Contains(t, figure(s), "10.5")
+	for _, text := range []string{"", "nonsense"} {
+		unread, _ := sent(s, tenOClock, "set", "bench.now.surface-temp", text)
+		assert.NotContains(t, onSheet(unread, "air"), words.FitAllDay, "%q", text)
+		assert.Contains(t, onSheet(unread, "air"), words.ReadTheSurface, "%q", text)
+		assert.Contains(t, figure(unread), `class="value">–</span>`, "%q", text)
+	}
+}
+
+// What brings a dose back is told as it is done: a cold part isn't put in the shade, nor a cold tin in cold water.
+func TestAWayBackWarmsWhatIsCold(t *testing.T) {
+	s, _ := page.Start(nil, moment(tenOClock))
+	s = warm(t, s, tenOClock)
+	for surface, want := range map[string]struct{ has, lacks string }{"12": {"part warmed", "shade"}, "38": {"part in the shade", "warmed"}} {
+		s, _ := sent(s, tenOClock, "set", "bench.now.surface-temp", surface)
+		answer := region(t, shownText(s, "cup"), "answer")
+		require.Contains(t, answer, words.BringsItBack, surface)
+		assert.Contains(t, answer, want.has, surface)
+		assert.NotContains(t, answer, want.lacks, surface)
+	}
+}
+
+// Under the dew point is said as under, not as a negative figure over it.
+func TestASurfaceUnderTheDewPointIsSaidToBe(t *testing.T) {
+	s, _ := page.Start(nil, moment(tenOClock))
+	s = warm(t, s, tenOClock)
+	s, _ = sent(s, tenOClock, "set", "bench.now.surface-temp", "12")
+	for _, sheet := range []string{"fit", "air"} {
+		assert.Contains(t, onSheet(s, sheet), "1.5\u00a0°C below the dew point", sheet)
+		assert.NotContains(t, onSheet(s, sheet), "only −", sheet)
+	}
 }

@@ -80,7 +80,7 @@ func ways(s *page.State, b *bench.Bench) html {
 	units := s.Plan.Job.Units
 	var rows []html
 	for _, w := range b.Ways() {
-		name, small := words.Way(w, units)
+		name, small := words.Way(w, b.Product.Value, b.Surface.Value, units)
 		if w.Err != nil {
 			small = words.Dose(w.Err, units)
 		}

@@ -66,11 +66,15 @@ func fitSection(s *page.State) html {
 		return join(head, el("p", a("class", "hint"), txt(words.FitWaits)))
 	}
 	units := s.Plan.Job.Units
+	over := "–"
+	if out.OverDew.Step != nil {
+		over = words.OverDew(out.OverDew.Value, units.Scale(unit.Differences))
+	}
 	dew := unit.Write(float64(air.RoundUp(out.DewPoint.Value, units.Scale(unit.Temperatures))), units.Scale(unit.Temperatures), 3)
 	return join(head, fitVerdict(s),
 		el("div", a("class", "figures"),
 			figure(s, "dew", words.Capital(words.DewPoint), dew, out.DewPoint.Step),
-			figure(s, "overdew", words.OverDewPoint, words.OverDew(out.OverDew.Value, units.Scale(unit.Differences)), out.OverDew.Step)),
+			figure(s, "overdew", words.OverDewPoint, over, out.OverDew.Step)),
 		readingOff(s), dayCurve(s), hoursOfToday(s), look("today", words.WouldTake, page.TodaySheet))
 }
 
@@ -86,7 +90,10 @@ func readingOff(s *page.State) html {
 func fitVerdict(s *page.State) html {
 	out := &s.Bench().Air
 	units := s.Plan.Job.Units
-	if len(out.Now)+len(out.Hours().Through) == 0 {
+	switch holds := len(out.Now)+len(out.Hours().Through) == 0; {
+	case holds && out.OverDew.Step == nil: // only what is assumed of a surface that isn't read
+		return el("p", a("class", "ask"), txt(words.FitUnchecked+" "+words.ReadTheSurface))
+	case holds:
 		return el("p", a("class", "good"), txt(words.FitAllDay))
 	}
 	var lines []html

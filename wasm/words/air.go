@@ -26,11 +26,11 @@ func ReadingOff(off unit.TemperatureDifference, scale unit.Scale) string {
 }
 
 // UnfitNow says why it is not fit to coat now.
-func UnfitNow(finding string) string { return "Now: " + finding }
+func UnfitNow(finding string) string { return "Now: " + lower(finding) }
 
 // UnfitLater says why it is not fit from a later hour on, while it cures.
 func UnfitLater(at unit.Time, finding string) string {
-	return "From " + Hour(at) + ", while it cures: " + finding
+	return "From " + Hour(at) + ", while it cures: " + lower(finding)
 }
 
 // Hours names spans of the day.

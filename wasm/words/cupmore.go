@@ -135,7 +135,7 @@ func RemedyAt(hour string) string { return "At " + hour + "." }
 func RemedyGains(minutes string) string { return "Gains " + minutes + "." }
 
 // Risk says what a remedy can spoil.
-func Risk(r cure.Risk) string { return "Risk: " + RiskWords[r] }
+func Risk(r cure.Risk) string { return "Risk: " + lower(RiskWords[r]) }
 
 // NoDoseAt heads what stands in the place of a dose.
 func NoDoseAt(temp string) string {

@@ -163,6 +163,9 @@ func (w writer) peroxides(err error) string {
 		for _, f := range peroxide.Takes {
 			takes = append(takes, f.String())
 		}
+		if peroxide.Has == cure.UnknownFamily {
+			return "This product takes " + strings.Join(takes, " or ") + ", and the kind of this catalyst isn't known. Choose another."
+		}
 		return "This product takes " + strings.Join(takes, " or ") + ", not " + peroxide.Has.String() + ". Never mix two kinds of peroxide."
 	case errors.As(err, &ratio):
 		if ratio.Cause == cure.RatioMissing {
@@ -259,7 +262,7 @@ func FindingSentence(f air.Finding, units job.Units) string {
 	case air.TooDamp:
 		return "Air " + value + ", damper than the card's " + limit + "."
 	}
-	return "Surface only " + value + " above the dew point; it must be " + limit + "."
+	return Capital(overLimit(unit.TemperatureDifference(f.Value), f.Limit, units))
 }
 
 // RemedyWords names what can be done, and RiskWords what it can spoil.

@@ -138,13 +138,23 @@ func (w writer) dew(v bench.Verdict) (first, rest string) {
 		return first + ":", "surface " + w.over(v) + " above the dew point."
 	case bench.Stops:
 		if v.IsLater {
-			return "Dew from " + Hour(v.At) + ":", "by today's curve the surface will be only " + w.over(v) + " above the dew point; it must be " + w.in(v.Limit, v.Scale) + "."
+			return "Dew from " + Hour(v.At) + ":", "by today's curve " + overLimit(unit.TemperatureDifference(v.Value), v.Limit, w.units)
 		}
-		return "Too near the dew point:", "surface only " + w.over(v) + " above it; it must be " + w.in(v.Limit, v.Scale) + "."
+		return "Too near the dew point:", overLimit(unit.TemperatureDifference(v.Value), v.Limit, w.units)
 	case bench.Asks:
 		return "Dew is near:", "surface " + w.over(v) + " above the dew point. Read it again before you spread."
 	}
 	return "Dew not checked:", ReadTheAir
+}
+
+// overLimit says how far over the dew point a surface is, and must be.
+func overLimit(over unit.TemperatureDifference, limit float64, units job.Units) string {
+	scale := units.Scale(unit.Differences)
+	must := "; it must be " + unit.Write(limit, scale, 3) + " above."
+	if over < 0 {
+		return "surface " + strings.TrimPrefix(OverDew(over, scale), "−") + " below the dew point" + must
+	}
+	return "surface only " + OverDew(over, scale) + " above the dew point" + must
 }
 
 // over is how far the surface lies over the dew point, to the tenth below: what holds isn't rounded up to.
@@ -215,7 +225,7 @@ func (w writer) explosive(v bench.Verdict) (first, rest string) {
 }
 
 func (w writer) apart(v bench.Verdict) (first, rest string) {
-	differ := "they differ by " + w.in(v.Value, v.Scale)
+	differ := "they differ by " + w.in(math.Abs(v.Value), v.Scale)
 	switch v.Kind {
 	case bench.Holds:
 		if v.Value == 0 {
@@ -228,19 +238,33 @@ func (w writer) apart(v bench.Verdict) (first, rest string) {
 	return "Product against surface:", differ + ", at most " + w.in(v.Limit, v.Scale) + "."
 }
 
-// Way says what brings a dose back, and what stands below it.
-func Way(v bench.Way, units job.Units) (name, small string) {
+// Way says what brings a dose back, and what stands below it: how product and
+// surface get there from what they are now.
+func Way(v bench.Way, product, surface unit.Temperature, units job.Units) (name, small string) {
 	w := writer{units}
 	temp := func(t unit.Temperature) string { return w.in(float64(t), unit.InCelsius) }
 	switch v.Kind {
 	case bench.AtHours:
 		return "From " + Hour(v.From) + " to " + Hour(v.To), "surface " + temp(v.Coldest) + " to " + temp(v.Warmest) + " by today's curve"
 	case bench.AtTemperatures:
-		name, small = "Product at "+temp(v.Product.Value)+", part at "+temp(v.Surface.Value), "closed tin in cold water, part in the shade"
-		if v.DewPoint.Step != nil {
-			small += "; stay above " + temp(v.DewPoint.Value) + ", the dew point"
+		tin := toReach(product, v.Product.Value, "closed tin in cold water", "closed tin in a warm room")
+		if tin != "" && v.Product.Value < product && v.DewPoint.Step != nil {
+			tin += ", above the dew point of " + temp(v.DewPoint.Value)
 		}
-		return name, small
+		part := toReach(surface, v.Surface.Value, "part in the shade", "part warmed through the cure")
+		return "Product at " + temp(v.Product.Value) + ", part at " + temp(v.Surface.Value), Listed(tin, part)
 	}
 	return "A timed test at this temperature, with the card's least dose", "if it leaves two minutes or more to spread, cups at up to " + temp(v.UpTo) + " get a dose today"
+}
+
+// toReach says how a temperature is reached from another: by cooling, by warming, or "" where it is there.
+func toReach(from, to unit.Temperature, cool, warm string) string {
+	const near = 0.05 // K
+	switch {
+	case to < from-near:
+		return cool
+	case to > from+near:
+		return warm
+	}
+	return ""
 }
