@@ -60,7 +60,7 @@ type Bench struct {
 	Cups    cure.Cups // for the whole coat, where HasCups
 	HasCups bool
 	Tin     cure.Tin       // how far its gel time is known
-	Gel     cure.Gel       // after own tests
+	Gel     cure.Gel       // corrected by the builder's cup tests
 	Tests   []cure.CupTest // of this tin, that moved it
 	Opened  *cure.Opened
 

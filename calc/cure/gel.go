@@ -30,7 +30,7 @@ type Gel struct {
 	Energy      Range[unit.MolarEnergy]     // Ea
 	Mass        working.Figure[unit.Mass]   // of the cup that the time was taken in
 
-	Fit      Fit                // what Tested made of own cup tests
+	Fit      Fit                // what Tested made of the builder's cup tests
 	TestedAt []unit.Temperature // their temperatures
 }
 

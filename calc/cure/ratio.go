@@ -113,7 +113,7 @@ var (
 		Code: func(v unit.Volume, rho unit.Density) unit.Mass { return unit.Mass(float64(v) * float64(rho)) }}
 )
 
-// ForTotal is the parts of a mix of so much by mass.
+// ForTotal is the parts of a mix of a given mass.
 // Range: ratio 0.1–100 to 1, 0.1 g–200 kg. Errors: *RatioError, *working.RangeError.
 func (r Ratio) ForTotal(m working.Figure[unit.Mass]) (Parts, error) {
 	ratio, err := r.mass()
@@ -133,7 +133,7 @@ func (r Ratio) ForTotal(m working.Figure[unit.Mass]) (Parts, error) {
 	return p, err
 }
 
-// ForTotalVolume is the parts of a mix whose parts have so much volume together.
+// ForTotalVolume is the parts of a mix whose volumes add up to a given one.
 // Range: ratio 0.1–100 to 1, 0.1 mL–200 L. Errors: *RatioError, *working.RangeError.
 func (r Ratio) ForTotalVolume(v working.Figure[unit.Volume]) (Parts, error) {
 	ratio, err := r.volume()

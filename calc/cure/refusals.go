@@ -7,7 +7,7 @@ import (
 )
 
 // ClashError says that floor and ceiling leave no dose: with so much in the cup
-// beside the product, what cures the whole harms the product.
+// besides the product, the dose that cures the whole harms the product.
 type ClashError struct {
 	Floor   unit.ByMass // of all that cures
 	Ceiling unit.ByMass // of the product alone

@@ -28,7 +28,7 @@ const (
 // bench is what is typed at the bench for the next cup.
 var bench = &List{Key: "bench", Max: 1, Fields: []*Field{
 	{Key: "card", Name: "material", Kind: Words},
-	{Key: "for", Name: "how much", Kind: Choice, Options: []Option{{ForAmount, "so much"}, {ForStep, "for a coat on its surfaces"}}},
+	{Key: "for", Name: "how much", Kind: Choice, Options: []Option{{ForAmount, "an amount"}, {ForStep, "for a coat on its surfaces"}}},
 	{Key: "amount", Name: "all in the cup but the catalyst", Kind: MassOrVolume, Measure: unit.CupWeights, Min: 0.001, Max: 20},
 	{Key: "step", Name: "coat", Kind: Words},
 	{Key: "product-temp", Name: "temperature of the product", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
@@ -71,7 +71,7 @@ var day = &List{Key: "day", Max: 1, Fields: []*Field{
 	{Key: "read-humidity", Name: "humidity of the air", Kind: Quantity, Measure: unit.Percents, Min: 0.01, Max: 1},
 	{Key: "read-at", Name: "read at", Kind: Clock, Min: 0, Max: 86400},
 	{Key: "sun", Name: "the part stands", Kind: Choice, Options: []Option{{"shade", "in the shade"}, {"sun", "in the sun"}}},
-	{Key: "colour", Name: "its colour", Kind: Choice, Options: []Option{{"white", "white"}, {"mid", "middling"}, {"dark", "dark"}}},
+	{Key: "colour", Name: "its colour", Kind: Choice, Options: []Option{{"white", "white"}, {"mid", "medium"}, {"dark", "dark"}}},
 	{Key: "date", Name: "day of the figures", Kind: Words, Optional: true},
 	{Key: "work-from", Name: "work begins at", Kind: Clock, Max: 86400, Optional: true},
 	{Key: "work-to", Name: "work ends at", Kind: Clock, Max: 86400, Optional: true},
@@ -85,7 +85,7 @@ var tests = &List{Key: "test", Max: 100, Fields: []*Field{
 	{Key: "mass", Name: "mass of the cup", Kind: Quantity, Measure: unit.CupWeights, Min: 0.02, Max: 2},
 	{Key: "temp", Name: "temperature of the product", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest},
 	{Key: "share", Name: "catalyst, by mass", Kind: Quantity, Measure: unit.Percents, Min: 0.002, Max: 0.05},
-	{Key: "minutes", Name: "minutes to the gel", Kind: Quantity, Measure: unit.Minutes, Min: 30, Max: 24 * 3600},
+	{Key: "minutes", Name: "minutes to gel", Kind: Quantity, Measure: unit.Minutes, Min: 30, Max: 24 * 3600},
 }}
 
 func methodOptions() []Option {
@@ -121,7 +121,7 @@ type Bench struct {
 	Ahead         working.Figure[unit.Temperature] // coldest air of the next four hours
 	Mark          string                           // decimal text in mL: marks of the graduated cup
 	HasMethod     bool                             // the method was chosen
-	HasAmount     bool                             // "so much" was chosen: the cup is for no coat
+	HasAmount     bool                             // an amount was chosen: the cup is for no coat
 	ProductWas    working.Figure[unit.Temperature]
 	SurfaceWas    working.Figure[unit.Temperature]
 	Agency        string

@@ -67,7 +67,7 @@ var fillFields = []*Field{
 	alike,
 	{Key: "raise", Name: "datum raised by", Kind: Quantity, Measure: unit.Fills, Min: -maxDepth, Max: maxDepth, Optional: true},
 	{Key: "cut-most", Name: "deepest cut allowed", Kind: Quantity, Measure: unit.Fills, Max: maxDepth, Optional: true},
-	{Key: "cut-cost", Name: "a litre cut costs as much as litres filled", Kind: Quantity, Measure: unit.Numbers, Max: 1000, Optional: true},
+	{Key: "cut-cost", Name: "litres filled for the cost of a litre cut", Kind: Quantity, Measure: unit.Numbers, Max: 1000, Optional: true},
 }
 
 var alike = &Field{Key: "alike", Name: "how many alike", Kind: Whole, Min: 1, Max: 500, Optional: true}

@@ -88,7 +88,7 @@ var finished = &List{Key: "done", Max: MaxFinished, Fields: []*Field{
 	{Key: "hour", Name: "the phone's time of day then, in seconds", Kind: Words, Optional: true},
 	{Key: "cups", Name: "cups that went on", Kind: Pasted, Max: 4000, Optional: true},
 	{Key: "planned", Name: "planned to be put on", Kind: Quantity, Measure: unit.Weights, Max: 1e5, Optional: true},
-	{Key: "film", Name: "of that the film alone", Kind: Quantity, Measure: unit.Weights, Max: 1e5, Optional: true},
+	{Key: "film", Name: "the film's part of that", Kind: Quantity, Measure: unit.Weights, Max: 1e5, Optional: true},
 	{Key: "each", Name: "wet film of one coat, as planned", Kind: Quantity, Measure: unit.Films, Max: 20e-3, Optional: true},
 	{Key: "used", Name: "put on, what was left over not counted", Kind: Quantity, Measure: unit.Weights, Min: 1e-6, Max: 1e5, Optional: true},
 	{Key: "temp", Name: "temperature of the surface", Kind: Quantity, Measure: unit.Temperatures, Min: coldest, Max: warmest, Optional: true},

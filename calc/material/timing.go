@@ -5,11 +5,11 @@ import "shedreckoner/calc/unit"
 // Timing is when the next thing may be done to a layer, at 20 °C.
 // Source: common practice.
 type Timing struct {
-	RecoatFrom Spec[unit.Time] // the next coat at the soonest
-	RecoatTo   Spec[unit.Time] // and at the latest without sanding
-	SandFrom   Spec[unit.Time] // sanding at the soonest
-	PolishFrom Spec[unit.Time] // polishing at the soonest
-	LaunchFrom Spec[unit.Time] // into the water at the soonest
+	RecoatFrom Spec[unit.Time] // earliest next coat
+	RecoatTo   Spec[unit.Time] // latest next coat without sanding
+	SandFrom   Spec[unit.Time] // earliest sanding
+	PolishFrom Spec[unit.Time] // earliest polishing
+	LaunchFrom Spec[unit.Time] // earliest launching
 }
 
 // The cure goes on for days after the film is hard: what is polished or

@@ -104,7 +104,7 @@ func (m hollowReader) fillGrid(q *chain.Run, s *Step) (filling, bool) {
 // trade finds the datum at which filler and cutting cost least.
 func (m hollowReader) trade(q *chain.Run, s *Step, g *Grid, grid *fairing.Grid) bool {
 	typed := s.Job.Hollows.Grid
-	cost := typedOr(typed.CutCost, material.CutCost, "a litre cut costs as much as litres filled", unit.InPure)
+	cost := typedOr(typed.CutCost, material.CutCost, "litres filled for the cost of a litre cut", unit.InPure)
 	most := typed.CutMost.Value
 	if typed.CutMost.Step == nil {
 		_, proudest := grid.Extremes(0)

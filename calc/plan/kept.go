@@ -54,5 +54,5 @@ func curedDensity(s *Step) working.Figure[unit.Density] {
 	if s.Card.CuredDensity.Known {
 		return chain.OnCard(s.Card, s.Card.CuredDensity, "density once cured", unit.InKilogramPerLitre)
 	}
-	return chain.OnCard(s.Card, s.Card.Density, "density as sold, for want of the cured one", unit.InKilogramPerLitre)
+	return chain.OnCard(s.Card, s.Card.Density, "density as sold, the cured one not being known", unit.InKilogramPerLitre)
 }

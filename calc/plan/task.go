@@ -28,7 +28,7 @@ const (
 type Task struct {
 	Kind      WorkKind
 	Step      *Step
-	Which, Of int // coat or pass, of so many; zero: there is one
+	Which, Of int // coat or pass, and their number; zero: there is only one
 	Takes     unit.Time
 	Wait      unit.Time // that the builder typed before it, at 20 °C
 }

@@ -28,7 +28,7 @@ type Stop struct {
 type Work struct {
 	Kind      plan.WorkKind
 	Step      *plan.Step
-	Which, Of int // coat or pass, of so many
+	Which, Of int // coat or pass, and their number
 	From, To  unit.Time
 	BeginBy   unit.Time     // to be done before its hours end; zero: it may go on another day
 	StopBy    unit.Time     // end of the hours it is laid in

@@ -40,7 +40,7 @@ const (
 	FromMemory                 // published, but remembered and not seen again
 	Calculated                 // follows from marked figures
 	CommonPractice             // what the trade does; no citable source
-	Assumption                 // ours, for want of anything better
+	Assumption                 // ours, for lack of anything better
 	Typed                      // the builder's own figure
 )
 

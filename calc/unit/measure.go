@@ -1,6 +1,6 @@
 package unit
 
-// Dimension is a kind of figure that is shown and typed in a scale of the
+// Measure is a kind of figure that is shown and typed in a scale of the
 // builder's choice: sizes in millimetres or inches, films in micrometres or
 // mils. Like a Scale it is a number that stands for a row of a table.
 type Measure uint8
