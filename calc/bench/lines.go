@@ -63,19 +63,9 @@ type display struct {
 
 func (w *display) add(part Part, card *job.Card, amount float64, share working.Figure[unit.ByMass]) {
 	w.exact += w.scale.From(amount)
-	shows := onStep(w.exact, w.step)
+	shows := cure.NearestStep(decimal.NewFromFloat(w.exact).Round(6), w.step)
 	w.lines = append(w.lines, Line{Part: part, Card: card, Own: Measured{shows.Sub(w.shows), w.scale}, Shows: Measured{shows, w.scale}, Share: share})
 	w.shows = shows
-}
-
-// onStep rounds to the nearest step of a display.
-func onStep(n float64, step decimal.Decimal) decimal.Decimal {
-	d := decimal.NewFromFloat(n).Round(6)
-	whole, rest := d.QuoRem(step, 0)
-	if rest.GreaterThanOrEqual(step.Sub(rest)) {
-		whole = whole.Add(decimal.NewFromInt(1))
-	}
-	return whole.Mul(step)
 }
 
 // additions adds product, by mass, and what goes into it.

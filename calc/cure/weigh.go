@@ -44,12 +44,17 @@ func (t Tool) round(kind ToolKind, amount float64) (decimal.Decimal, error) {
 	if !(amount >= least.InexactFloat64()*(1-1e-9) && amount <= mostMeasured) {
 		return decimal.Zero, &CoarseToolError{t.step, least}
 	}
-	n := decimal.NewFromFloat(amount).Round(gramPlaces)
-	whole, rest := n.QuoRem(t.step, 0)
-	if rest.GreaterThanOrEqual(t.step.Sub(rest)) {
+	return NearestStep(decimal.NewFromFloat(amount).Round(gramPlaces), t.step), nil
+}
+
+// NearestStep rounds a number, zero or more, to the nearest multiple of a step over
+// zero; halves go up.
+func NearestStep(n, step decimal.Decimal) decimal.Decimal {
+	whole, rest := n.QuoRem(step, 0)
+	if rest.GreaterThanOrEqual(step.Sub(rest)) {
 		whole = whole.Add(decimal.NewFromInt(1))
 	}
-	return whole.Mul(t.step), nil
+	return whole.Mul(step)
 }
 
 // mostMeasured is the largest part, in grams or millilitres.

@@ -64,7 +64,7 @@ func overDosed(e *evidence) (Sign, bool) {
 // noWax is an open coat of polyester without wax: air keeps its surface from
 // curing. The limit is the least wax solution that films over.
 func noWax(e *evidence) (Sign, bool) {
-	isPolyester := e.card.Kind <= material.FlowCoat && (e.card.Chemistry == material.Polyester || e.card.Chemistry == material.VinylEster)
+	isPolyester := e.card.Kind <= material.FlowCoat && e.card.Chemistry.IsPolyester()
 	isCovered := e.step != nil && e.step.Job.IsUnderFilm
 	wax, _ := material.Find("flowcoat")
 	return atLeast(e.waxShare(), wax.Wax.Low, unit.InPercent, isPolyester && !isCovered && e.cup.Product.Step != nil)

@@ -44,6 +44,10 @@ const (
 	TwoPack
 )
 
+// IsPolyester says if it is a polyester, vinyl ester among them: cured by a peroxide,
+// and kept tacky by the air.
+func (c Chemistry) IsPolyester() bool { return c == Polyester || c == VinylEster }
+
 // Basis says in what a material is needed and sold.
 type Basis int
 

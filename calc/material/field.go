@@ -93,7 +93,7 @@ var Fields = []*Field{
 	{"used", "used per area", unit.AreaWeights, 0.001, 0.5, func(c *Card) handle { return &c.UsedPerArea }},
 	{"spare", "bought for each one needed", unit.Numbers, 1, 3, func(c *Card) handle { return &c.Spare }},
 	{"each-cup", "pieces for each cup mixed", unit.Numbers, 0, 10, func(c *Card) handle { return &c.EachCup }},
-	{"each-snaps", "pieces for each cup of polyester", unit.Numbers, 0, 10, func(c *Card) handle { return &c.EachSnaps }},
+	{"each-snaps", "pieces for each cup of polyester", unit.Numbers, 0, 10, func(c *Card) handle { return &c.EachPolyesterCup }},
 	{"each-spell", "pieces for each spell with one wet tool", unit.Numbers, 0, 10, func(c *Card) handle { return &c.EachSpell }},
 	{"each-hour", "pieces for each hour of wet sanding", unit.Numbers, 0, 10, func(c *Card) handle { return &c.EachHour }},
 	{"lasts", "hours of work that one lasts", unit.Hours, float64(unit.Hour / 2), float64(1000 * unit.Hour), func(c *Card) handle { return &c.Lasts }},

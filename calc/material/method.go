@@ -128,7 +128,7 @@ var (
 // gels in it, 90 min with epoxy and two-pack goods.
 // Source: assumption.
 func (c Chemistry) Spell() Spec[unit.Time] {
-	if c == Polyester || c == VinylEster {
+	if c.IsPolyester() {
 		return spellPolyester
 	}
 	return spellSlow

@@ -6,19 +6,19 @@ import "shedreckoner/calc/unit"
 // work uses up. A card has those that belong to it.
 // Source: common practice.
 type Sundries struct {
-	Spare      Spec[unit.Factor]  // bought for each one needed: 1.1 is a tenth more
-	EachCup    Spec[unit.Factor]  // pieces for each cup mixed
-	EachSnaps  Spec[unit.Factor]  // the same for polyester: what is left snaps out of the cup, which is used again
-	EachSpell  Spec[unit.Factor]  // pieces for each spell of work with one wet tool
-	EachHour   Spec[unit.Factor]  // pieces for each hour of wet sanding
-	Lasts      Spec[unit.Time]    // work that one piece lasts
-	OnFiller   Spec[unit.Factor]  // abrasives for a square metre of filler
-	OnFilm     Spec[unit.Factor]  // abrasives or pads for a square metre of film, each time
-	Wash       Spec[unit.Volume]  // solvent for hands, brush or knife, a spell
-	Flush      Spec[unit.Volume]  // solvent for a gun, a spell: first rinse with the last spell's second
-	OverCoat   Spec[unit.WetFilm] // of release film, over a coat left to cure under it: 50 µm is 0.05 L/m²
-	KeptOn     Spec[unit.Time]    // masking: days that it may stay on
-	KeptOnHeat Spec[unit.Time]    // the same where it gets as warm as HotForMasking
+	Spare            Spec[unit.Factor]  // bought for each one needed: 1.1 is a tenth more
+	EachCup          Spec[unit.Factor]  // pieces for each cup mixed
+	EachPolyesterCup Spec[unit.Factor]  // the same for polyester: what is left snaps out of the cup, which is used again
+	EachSpell        Spec[unit.Factor]  // pieces for each spell of work with one wet tool
+	EachHour         Spec[unit.Factor]  // pieces for each hour of wet sanding
+	Lasts            Spec[unit.Time]    // work that one piece lasts
+	OnFiller         Spec[unit.Factor]  // abrasives for a square metre of filler
+	OnFilm           Spec[unit.Factor]  // abrasives or pads for a square metre of film, each time
+	Wash             Spec[unit.Volume]  // solvent for hands, brush or knife, a spell
+	Flush            Spec[unit.Volume]  // solvent for a gun, a spell: first rinse with the last spell's second
+	OverCoat         Spec[unit.WetFilm] // of release film, over a coat left to cure under it: 50 µm is 0.05 L/m²
+	KeptOn           Spec[unit.Time]    // masking: days that it may stay on
+	KeptOnHeat       Spec[unit.Time]    // the same where it gets as warm as HotForMasking
 }
 
 // Ordering is how likely an order is meant to be enough.
@@ -65,7 +65,7 @@ func syringe() *Card {
 
 func cup() *Card {
 	return sundry("cup", "Mixing cups and sticks", ByPiece,
-		Sundries{EachCup: exactly[unit.Factor](1, practice), EachSnaps: exactly[unit.Factor](1./3, practice)}, "10", "50")
+		Sundries{EachCup: exactly[unit.Factor](1, practice), EachPolyesterCup: exactly[unit.Factor](1./3, practice)}, "10", "50")
 }
 
 // HotForMasking is the temperature from which masking bakes on.

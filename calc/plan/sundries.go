@@ -179,14 +179,10 @@ func (u *sundryAdder) pieces(key string, n working.Figure[unit.Factor], each mat
 // cup once it is hard, and the cup is used again.
 func (u *sundryAdder) cups() {
 	each := u.card("cup").EachCup
-	if isPolyester(u.step.Card) {
-		each = u.card("cup").EachSnaps
+	if u.step.Card.Chemistry.IsPolyester() {
+		each = u.card("cup").EachPolyesterCup
 	}
 	u.pieces("cup", u.step.Cups.Count, each, "cups for each mix")
-}
-
-func isPolyester(c *job.Card) bool {
-	return c.Chemistry == material.Polyester || c.Chemistry == material.VinylEster
 }
 
 func (u *sundryAdder) eachSpell(key string) {
