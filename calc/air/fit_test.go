@@ -131,3 +131,16 @@ func here(r air.Reading, surface working.Figure[unit.Temperature]) (air.Conditio
 	dew, err := r.DewPoint()
 	return air.Conditions{At: r.At, Coldest: surface.Value, Hottest: surface.Value, Dew: dew.Value, Humidity: r.Humidity.Value}, err
 }
+
+// A cure that goes through a night which is too cold is told of that night, however
+// warm the next day is: it begins warm enough and ends so.
+func TestAColdNightWithinACureIsTold(t *testing.T) {
+	long := gelCoat
+	long.Least, long.Cure = celsius(20).Value, 26*hour
+	f := fit(t, day(t, 10, 30, 6, read(30, 40, 15*hour)), underRoof, long)
+	require.Empty(t, f.Now(13*hour))
+	require.Empty(t, f.Now(39*hour))
+	found := f.Through(13 * hour)
+	require.Equal(t, air.TooCold, conditions(found)[0])
+	assert.InDelta(t, 22.5, float64(found[0].At/hour), 1e-6)
+}

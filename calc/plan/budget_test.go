@@ -378,3 +378,20 @@ func TestStepsOfTheirOwn(t *testing.T) {
 	assert.Equal(t, base.Cured.Value, drinks.Cured.Value)
 	assert.True(t, job.FindStepKind("porous").IsCoat)
 }
+
+// What may go through is that of the uppermost layer: a layer below it that was sanded
+// to nothing in places is covered, and its share would send the builder to more film.
+func TestWhatGoesThroughIsOfTheUppermostLayer(t *testing.T) {
+	p := planOf(t, oneSurface, "buildup.1.step = 1 2 3 4", step("1", "coat", "card = gelcoat", "method = brush", "film = 250 µm"), step("2", "sand", "taken = 170 µm"),
+		step("3", "coat", "card = primer", "method = brush", "film = 1 mm"), step("4", "sand", "taken = 40 µm"))
+	w := p.Buildups()[0].Budgets()[0]
+	lower := 0.0
+	for _, point := range w.Flat {
+		if point.Step < 2 {
+			lower = max(lower, float64(point.Through.Value))
+		}
+	}
+	assert.Greater(t, lower, 0.05)
+	require.NotNil(t, w.Share.Step)
+	assert.Less(t, float64(w.Share.Value), lower/10)
+}

@@ -160,8 +160,10 @@ func TestADifferenceLostInTheScaleIsRefused(t *testing.T) {
 		var lost *sanding.TooFineError
 		assert.True(t, errors.As(err, &lost), after)
 	}
-	_, err = sanding.Gauged(micrometres(500), micrometres(480), 25e-6)
 	var lost *sanding.TooFineError
+	_, err = sanding.Gauged(micrometres(500), micrometres(480), 0)
+	require.ErrorAs(t, err, &lost, "a gauge without a step says nothing of what it loses")
+	_, err = sanding.Gauged(micrometres(500), micrometres(480), 25e-6)
 	require.ErrorAs(t, err, &lost)
 	assert.InDelta(t, 20e-6, lost.Difference, 1e-12)
 	assert.InDelta(t, 25e-6, lost.Step, 1e-12)

@@ -40,6 +40,11 @@ func TestFiguresWithADecimalComma(t *testing.T) {
 	} {
 		assert.Equal(t, want, unit.Commas(text))
 	}
+	for _, first := range "0123456789" {
+		for _, last := range "0123456789" {
+			assert.Equal(t, string(first)+","+string(last), unit.Commas(string(first)+"."+string(last)))
+		}
+	}
 }
 
 // Found by fuzzing: looking for the refused number by its digits found it again

@@ -129,13 +129,9 @@ func canonical(raw string) (string, error) {
 		return raw, nil
 	case commas == 1 && dots == 0:
 		return loneComma(raw)
-	case commas > 1 && dots <= 1 && grouped(raw, ",", "."):
+	case dots <= 1 && grouped(raw, ",", "."):
 		return strings.ReplaceAll(raw, ",", ""), nil
-	case dots > 1 && commas <= 1 && grouped(raw, ".", ","):
-		return strings.ReplaceAll(strings.ReplaceAll(raw, ".", ""), ",", "."), nil
-	case commas == 1 && dots == 1 && grouped(raw, ",", "."):
-		return strings.ReplaceAll(raw, ",", ""), nil
-	case commas == 1 && dots == 1 && grouped(raw, ".", ","):
+	case commas <= 1 && grouped(raw, ".", ","):
 		return strings.ReplaceAll(strings.ReplaceAll(raw, ".", ""), ",", "."), nil
 	}
 	return "", &ReadError{Text: raw, Cause: NotANumber}
