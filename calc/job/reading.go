@@ -73,13 +73,12 @@ type part struct {
 // Next reads another document. A part in which neither a line nor a confirmation
 // differs is kept as it was read before; with other units none is.
 func (r *Reading) Next(d Document) *Reading {
-	units := ReadUnits(d)
-	in := &reader{units: units, before: r, changed: changedPaths(r.doc, d)}
+	in := &reader{units: r.Job.Units, before: r, changed: changedPaths(r.doc, d)}
 	in.next = &Reading{Mark: new(Mark), follows: r.Mark, changed: in.changed.lines, doc: d, parts: make(map[string]*part, len(r.parts))}
-	if len(in.changed.At("units")) > 0 {
-		in.before = new(Reading)
+	if r.Mark == nil || len(in.changed.At("units")) > 0 {
+		in.units, in.before = ReadUnits(d), new(Reading)
 	}
-	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: units}
+	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: in.units}
 	before := in.before
 	j.Surfaces = itemsOf(in, surfaces.Key, d.Items, &in.next.surfaces, &before.surfaces, in.surface)
 	j.Buildups = itemsOf(in, buildups.Key, d.Items, &in.next.buildups, &before.buildups, in.buildup)

@@ -41,7 +41,7 @@ func Save(d Document, revision int) string {
 
 // SavedSize is how many bytes Save makes of the document.
 func SavedSize(d Document, revision int) int {
-	return len(head(Format, revision, nil)+"\n") + bodySize(d)
+	return len(counted(Format, revision)) + len("checksum = 00000000\n\n") + bodySize(d)
 }
 
 const between, end = " = ", "\n"
@@ -69,9 +69,14 @@ func escaped(text string) int {
 // format and revision too, so that a flipped digit there can't make an old copy
 // look like the newer one.
 func head(format, revision int, body []byte) string {
-	counted := fmt.Sprintf("%s\nformat = %d\nrevision = %d\n", title, format, revision)
-	sum := crc32.Update(crc32.ChecksumIEEE([]byte(counted)), crc32.IEEETable, body)
-	return fmt.Sprintf("%schecksum = %08x\n", counted, sum)
+	top := counted(format, revision)
+	sum := crc32.Update(crc32.ChecksumIEEE([]byte(top)), crc32.IEEETable, body)
+	return fmt.Sprintf("%schecksum = %08x\n", top, sum)
+}
+
+// counted is what of the head is in the checksum.
+func counted(format, revision int) string {
+	return title + "\nformat = " + strconv.Itoa(format) + "\nrevision = " + strconv.Itoa(revision) + "\n"
 }
 
 var (
