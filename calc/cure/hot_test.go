@@ -46,6 +46,7 @@ func TestDosesOverTheTablesEnd(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, "2.2\u00a0g", d.Grams.String(), "2 g, an error of 0.15 g, and up to a mark")
 	assert.GreaterOrEqual(t, inGrams(d.Mass)-0.15, 2.0)
+	assert.InEpsilon(t, 0.01+(0.15+0.05)/200, float64(d.Share.Value), 1e-9, "the floor, the error, and half a mark to find one")
 
 	for name, spoil := range map[string]func(*cure.Cup){
 		"warmer than opened":   func(c *cure.Cup) { c.Shed.Surface = celsius(37.1) },

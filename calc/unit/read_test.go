@@ -3,6 +3,7 @@ package unit_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -151,4 +152,21 @@ func FuzzRead(f *testing.F) {
 			t.Fatalf("%q read as %v", text, v)
 		}
 	})
+}
+
+// Every unit is read by its symbol and by each of its other words, in any case, and as
+// itself: none is taken for another that its word begins with, as m² for m.
+func TestEveryUnitIsReadAsItself(t *testing.T) {
+	for _, s := range unit.Scales {
+		for _, word := range append([]string{s.Symbol()}, s.Also()...) {
+			if word == "" {
+				continue
+			}
+			for _, text := range []string{"2 " + word, "2" + word, "2 " + strings.ToUpper(word)} {
+				si, err := unit.Read(text, s)
+				require.NoError(t, err, text)
+				assert.InDelta(t, s.SI(2), si, 1e-9*math.Abs(s.SI(2)), text)
+			}
+		}
+	}
 }
