@@ -152,7 +152,7 @@ func (b *border) room(isOnPaper bool) {
 // beside the other. It is asked anew each time, since not every browser tells of
 // each change of a window.
 func (b *border) covers() bool {
-	return !b.onPaper && b.column.Get("matches").Bool()
+	return !b.onPaper && b.window.Call("matchMedia", oneColumn).Get("matches").Bool()
 }
 
 // fragment hands over what the page's address carries behind its #, and takes it

@@ -24,7 +24,7 @@ func main() {
 		resumed: make(chan struct{}, 1)}
 	b.policy, b.store = b.window.Get("shedReckonerPolicy"), b.window.Get("shedStore")
 	b.date, b.steady = b.window.Get("Date"), b.window.Get("performance")
-	b.origin, b.column = b.steady.Get("timeOrigin").Float(), b.window.Call("matchMedia", oneColumn)
+	b.origin = b.steady.Get("timeOrigin").Float()
 	b.version = text(b.document.Get("documentElement").Get("dataset"), "version")
 	b.listen()
 	b.start()
@@ -56,7 +56,6 @@ type border struct {
 	date, steady             js.Value // the clocks: the shed's, and the one that nobody sets
 	origin                   float64  // of steady, in milliseconds since 1970
 	hour                     clockHour
-	column                   js.Value  // whether oneColumn holds
 	settling                 *settling // nil: nothing waits for the disk
 }
 
