@@ -183,7 +183,7 @@ func TestAReadingInTheMorningIsTheColdestAhead(t *testing.T) {
 }
 
 // Air read at 7:00 and a surface at 17:00: the offset is that of 17:00 by the
-// curve, it holds two hours, and then the allowance stands.
+// curve, it holds two hours, and then the allowance applies.
 func TestASurfaceIsComparedWithTheAirOfItsHour(t *testing.T) {
 	d := day(t, 12, 26, 6, read(13, 90, 7*hour))
 	at17 := d.Air(17 * hour)

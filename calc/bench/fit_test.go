@@ -47,8 +47,8 @@ func TestTheColdestAheadKnowsTheReadings(t *testing.T) {
 	assert.True(t, hasReason[*cure.ColdEveningError](open))
 }
 
-// Yesterday's weather is as good as none: the dose stands by today's surface, and
-// air and humidity aren't checked.
+// Yesterday's weather doesn't count: the dose follows today's surface, and air and
+// humidity aren't checked.
 func TestWeatherOfAnotherDay(t *testing.T) {
 	b := benchOf(t, tenOClock, morningWith("day.today.date = 2026-05-31"))
 	require.True(t, b.HasDose, "%v", b.Reasons)
@@ -118,8 +118,9 @@ func TestUnfitLater(t *testing.T) {
 	}
 }
 
-// Over the table's end: the hours, the temperatures and the timed test that bring
-// a dose back; the test opens cups for its tin, its day and a degree over it.
+// Over the table's end: the hours, the temperatures and the timed test that bring a
+// dose back; the test allows cups of its tin, on its day and up to a degree above
+// it.
 func TestAHotDay(t *testing.T) {
 	weather := "day.today.low = 22\nday.today.high = 38\nday.today.read-temp = 36\nday.today.read-humidity = 35\nday.today.read-at = 13:00\nbench.now.read-at = 13:00\nday.today.sunrise = 5:40"
 	hot := []string{bare, day, weather, "bench.now.surface-temp = 38\nbench.now.tin = A"}

@@ -145,8 +145,8 @@ func TestTheDayAtTheBench(t *testing.T) {
 	assert.False(t, turned.HasDose)
 }
 
-// A step that nothing can be mixed for yet, or ever, is passed over: a coat without its
-// film, a polish. The cup is for the next one that can be.
+// A step for which nothing can be mixed yet, or ever, is skipped: a coat without
+// its film, a polish. The cup is for the next one that can be.
 func TestACupIsForAStepThatCanBeMixed(t *testing.T) {
 	half := "surface = 1\nsurface.1.length = 2 m\nsurface.1.width = 1 m\nsurface.1.buildup = buildup.1\nbuildup = 1\nbuildup.1.step = 1 2 3\nbuildup.1.step.1.kind = coat\nbuildup.1.step.1.card = primer\n" +
 		"buildup.1.step.2.kind = polish\nbuildup.1.step.2.card = compound\nbuildup.1.step.2.taken = 2 µm\nbuildup.1.step.3.kind = coat\nbuildup.1.step.3.card = gelcoat\nbuildup.1.step.3.method = brush\nbuildup.1.step.3.film = 400 µm"
@@ -201,8 +201,8 @@ func TestTheAirIsTodays(t *testing.T) {
 	assert.Equal(t, bench.NotChecked, verdict(t, yesterdays, bench.Humidity).Kind)
 }
 
-// How a part stands against the air is measured today: one that was hot yesterday
-// says nothing of this morning.
+// How warm a part is beside the air is measured today: one that was hot yesterday
+// says nothing about this morning.
 func TestYesterdaysSurfaceSaysNothingOfTodays(t *testing.T) {
 	of := func(lines ...string) air.Surface { return benchOf(t, tenOClock, morningWith(lines...)).Air.Surface }
 	none, old, fresh := of("bench.now.surface-temp = "), of("bench.now.surface-temp = 34", "bench.now.read-on = 2026-05-31"), of("bench.now.surface-temp = 34")
@@ -210,7 +210,7 @@ func TestYesterdaysSurfaceSaysNothingOfTodays(t *testing.T) {
 	assert.NotEqual(t, none, fresh)
 }
 
-// In the sun a part may stand 12 °C over the air if it is white, 25 if it is darker:
+// In the sun a part may be 12 °C above the air if it is white, 25 if it is darker:
 // common practice. In the shade its colour says nothing.
 func TestTheColourOfThePartInTheSun(t *testing.T) {
 	most := func(lines ...string) float64 {

@@ -41,8 +41,8 @@ const (
 
 // What a cup is for: the first step that is still to be done, of a fill as of a
 // coat; the one that is chosen; the material of the last cup that could be mixed;
-// or what ships. Material, method and film come from there, and what is typed
-// stands above them. From another step it would be dosed as another material.
+// or what ships. Material, method and film come from there, and what is typed takes
+// precedence. From another step it would be dosed as another material.
 func TestWhatTheNextCupIsFor(t *testing.T) {
 	for name, c := range map[string]struct {
 		lines              string

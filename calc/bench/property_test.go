@@ -23,10 +23,10 @@ import (
 
 // The default table's spreading minutes, 0.67 × early gel time − 1 minute for a
 // stretch − 1.5 minutes of mixing, and the same with the product cooled to 20 °C,
-// come out of the bench as they were reckoned when the table was drawn up: gel
-// time from 10–17 min at 25 °C and 1.8 % (published), n = 0.5–1,
-// Ea = 40–85 kJ/mol; short nap roller (common practice). The sums were done apart
-// from this program and written to a tenth of a minute.
+// come out of the bench as they were worked out when the table was drawn up: gel
+// time from 10–17 min at 25 °C and 1.8 % (published), n = 0.5–1, Ea = 40–85 kJ/mol;
+// short nap roller (common practice). The sums were done outside this program and
+// written to a tenth of a minute.
 func TestSpreadingMinutesOfTheDefaultTable(t *testing.T) {
 	const cold = "day.today.low = 15.1\nday.today.high = 32\nday.today.read-temp = 24"
 	for _, row := range []struct{ surface, minutes, cooled float64 }{
@@ -44,8 +44,8 @@ func TestSpreadingMinutesOfTheDefaultTable(t *testing.T) {
 	}
 }
 
-// benches draws what is typed at a bench: mostly a dose in reach, with some
-// fields typed anyhow.
+// benches draws what is typed at a bench: mostly with a dose in reach, and some
+// fields typed at random.
 type benches struct {
 	*rand.Rand
 	texts *jobtest.Random
@@ -63,7 +63,7 @@ func (r *benches) between(low, high float64) string {
 	return strconv.FormatFloat(low+r.Float64()*(high-low), 'f', 1, 64)
 }
 
-// likely is a bench that a builder could stand at.
+// likely is a bench that a builder could have typed.
 func (r *benches) likely() job.Document {
 	var d job.Document
 	set := func(path, text string) { d = d.Set(path, text) }

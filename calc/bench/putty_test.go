@@ -56,7 +56,7 @@ func TestAPuttyMixedByHandIsProposedSmall(t *testing.T) {
 	assert.True(t, hasReason[*cure.CupTooLargeError](over))
 }
 
-// What a dose can't be told for is refused, with its reason.
+// What has no known dose is refused, with its reason.
 func TestAPuttyThatCantBeDosed(t *testing.T) {
 	for lines, why := range map[string]error{
 		"putty.1.part.2.mass = \n":             bench.ErrPuttyRecipe,

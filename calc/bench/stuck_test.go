@@ -58,8 +58,8 @@ func TestHowLongACupIsWaitedFor(t *testing.T) {
 	assert.Equal(t, asWeighed.Wait.Value, stuck(t, "cup.1.surface-temp = 30 °C", "cup.1.share = 1 %").Wait.Value, "another cup is nothing to it")
 }
 
-// Today's reading of the surface stands above the one of the weighing, one of
-// another day doesn't; without either there is nothing to go by.
+// Today's reading of the surface takes precedence over the one at the weighing, one
+// of another day doesn't; without either there is nothing to go by.
 func TestAStuckCupGoesByTheSurfaceOfToday(t *testing.T) {
 	at25 := stuck(t, "cup.2.surface-temp = 25 °C")
 	assert.Equal(t, at25.Wait.Value, stuck(t, "bench.now.surface-temp = 25", "bench.now.read-on = 2026-06-01").Wait.Value)
@@ -72,8 +72,8 @@ func TestAStuckCupGoesByTheSurfaceOfToday(t *testing.T) {
 	assert.ErrorIs(t, err, plan.ErrNoCard, "no such cup")
 }
 
-// The tests of the cup's own tin count, not those of the one that stands on the
-// bench by now.
+// The tests of the cup's own tin count, not those of the one that is on the bench
+// by now.
 func TestAStuckCupGoesByItsOwnTin(t *testing.T) {
 	const timed = "test = 1\ntest.1.card = gelcoat\ntest.1.mass = 100 g\ntest.1.temp = 18\ntest.1.share = 1.8 %\ntest.1.minutes = 60\ntest.1.tin = May"
 	slow := stuck(t, timed, "cup.2.tin = May", "bench.now.tin = June")

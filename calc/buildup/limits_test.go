@@ -142,8 +142,8 @@ func TestTheStrictestCoatSetsTheCrackLimit(t *testing.T) {
 	assert.Nil(t, only(t, b.Shortfalls(at, points, terms(0.05, 0)), b.CrackLimit), "at its limit")
 }
 
-// A new layer has its own crack limit: that of the layer below it, stricter, is
-// not held against it, nor the other way round.
+// A new layer has its own crack limit: that of the layer below it, which is
+// stricter, doesn't apply to it, nor the other way round.
 func TestEachLayerHasItsOwnCrackLimit(t *testing.T) {
 	lower, upper := coat(300, 0.2), coat(500, 0.2)
 	lower.Layer.CuredMost, upper.Layer.CuredMost, upper.Film.NewLayer = 400e-6, 640e-6, true
@@ -157,8 +157,9 @@ func TestEachLayerHasItsOwnCrackLimit(t *testing.T) {
 	assertFound(t, &found{b.Refuse, b.LessFilm, 450, 400}, only(t, b.Shortfalls(steps, points, terms(0.05, 0)), b.CrackLimit), 450)
 }
 
-// Filler parts the layers: a stricter coat below it cracks on its own account. And a
-// coat that goes on with the layer is no end of it: it is the end that is too thick.
+// Filler separates the layers: a stricter coat below it cracks on its own account.
+// And a coat that goes on with the layer is no end of it: it is the end that is too
+// thick.
 func TestWhereALayerBeginsAndEnds(t *testing.T) {
 	limited := func(film, most float64) b.Step {
 		s := coat(film, 0.2)

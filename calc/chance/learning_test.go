@@ -285,7 +285,7 @@ func TestOneCupTeaches(t *testing.T) {
 	assert.ErrorIs(t, err(d.Set("cup.1.in", "").Set("cup.1.left", "")), chance.ErrNoUse)
 }
 
-// What is typed in the log can't be less than nothing, nor past all sense.
+// What is typed in the log can't be less than zero, nor absurdly large.
 func TestTypedInTheLog(t *testing.T) {
 	d := jobtest.Doc(t, "cup = 1\ncup.1.mixed = 500 g\ncup.1.in = 100\ncup.1.end = spread\ndone = 1\ndone.1.step = "+flowStep)
 	for path, texts := range map[string][]string{

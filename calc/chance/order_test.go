@@ -124,11 +124,11 @@ func TestToolsAndCleaning(t *testing.T) {
 	assert.Nil(t, line(twoPack, "cartridges"))
 }
 
-// What is lost with what stays behind, of full cups of 300 and 500 g, lies in
-// the published envelopes: brush or roller 5–35 %, high-volume gun 35–50 %,
-// conventional air spray 50–85 %. A gravity gun is held to the high-volume gun's:
-// the trade counts on a transfer of 55 % for gel coat by the gun, which is inside
-// that envelope and outside the other.
+// What is lost with what stays behind, of full cups of 300 and 500 g, lies in the
+// published envelopes: brush or roller 5–35 %, high-volume gun 35–50 %, conventional
+// air spray 50–85 %. A gravity gun is compared with the high-volume gun's: the trade
+// counts on a transfer of 55 % for gel coat by the gun, which is inside that envelope
+// and outside the other.
 // Source: practice notes and US transfer-efficiency statutes (40 CFR 60.313, SCAQMD);
 // the gravity gun's transfer is common practice.
 // Masks go by the hours of sanding, at the usual speeds: 60 m² of film by machine at

@@ -362,7 +362,7 @@ func TestTheMeasuredDoseKeepsItsError(t *testing.T) {
 }
 
 // 148 g of product bear 3.7 g; on a scale of 0.5 g, off by 0.75 g, 3 g could be
-// 3.75 g, so that 2.5 g are measured, though the whole of 163 g would bear more.
+// 3.75 g, so that 2.5 g are measured, though the whole of 163 g could take more.
 func TestTheMarkKeepsUnderTheCeilingOfTheProduct(t *testing.T) {
 	c := cup(t, 148, 20.6)
 	c.Mix.Pigment, c.Tool = grams(15), tool(t, cure.Scale, "0.5")

@@ -23,8 +23,9 @@ func TestHalfAPointApartIsTheLimit(t *testing.T) {
 	}
 }
 
-// Product and surface are each held to the card's limits by their own reading: a cold surface isn't passed for a warm product,
-// nor a warm surface for a cold product, and the one at fault is named.
+// Product and surface are each checked against the card's limits by their own
+// reading: a cold surface isn't passed for a warm product, nor a warm surface for a
+// cold product, and the one at fault is named.
 func TestEachTemperatureIsCheckedByItself(t *testing.T) {
 	limits := cure.Limits{Coldest: celsius(15).Value, Warmest: celsius(30).Value}
 	for _, c := range []struct {

@@ -24,9 +24,9 @@ func signOf(t *testing.T, d job.Document, kind, key string) fault.Found {
 	return fault.Found{}
 }
 
-// What a cause names is the cup's own figure and the limit that it is held against,
-// in the scale in which it is shown: the limit is also what to keep to next time,
-// so that a wrong one would be mixed to.
+// What a cause names is the cup's own figure and the limit that it is compared
+// with, in the scale in which it is shown: the limit is also what to keep to next
+// time, so that a wrong one would be mixed to.
 func TestASignNamesItsFigureAndItsLimit(t *testing.T) {
 	base := jobtest.Doc(t, coldCup)
 	for _, c := range []struct {
@@ -115,8 +115,8 @@ func TestCombsSayThinAndThick(t *testing.T) {
 	assert.InDelta(t, 5000, filler.Sign.Scale.From(filler.Sign.Limit), 1e-9, "a pass of filler has its own limit")
 }
 
-// A thinner by volume is held to a limit by volume: 100 g of a thinner of 0.87
-// kg/L in 1.2 kg/L.
+// A thinner by volume is compared with a limit by volume: 100 g of a thinner of
+// 0.87 kg/L in 1.2 kg/L.
 func TestThinnerByVolumeIsComparedByVolume(t *testing.T) {
 	d := jobtest.Doc(t, coldCup).Set("cup.1.card", "topcoat").Set("cup.1.thinner", "100 g")
 	p := plan.Make(d)

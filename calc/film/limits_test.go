@@ -32,7 +32,7 @@ func TestTheLimitsOfTwoFlowTimes(t *testing.T) {
 	assert.NotEmpty(t, cause(flow(0, 21.99, 20), flow(0.1, 20, 20), 21))
 }
 
-// A refusal names what was got, and the limit it was held to.
+// A refusal names the figure and the limit that it missed.
 func TestAFlowTimeThatIsRefusedNamesTheReadingBeside(t *testing.T) {
 	for want, nearest := range map[float64]float64{100: 80, 10: 20} {
 		_, err := film.ThinnerForFlow(flow(0, 80, 20), flow(0.1, 20, 20), seconds(want))

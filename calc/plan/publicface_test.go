@@ -24,7 +24,7 @@ func planSix(t *testing.T, lines ...string) *plan.Plan {
 	return made(document(t, append([]string{onSixSquareMetres}, lines...)...))
 }
 
-// What a coat takes stands beside what the trade reckons for it: 400 µm at 1.25 kg/L
+// What a coat takes is shown beside what the trade allows for it: 400 µm at 1.25 kg/L
 // are 0.5 kg/m², 0.526 with the roller's loss and more with what stays in roller and
 // cups; rolled gel and flow coat 0.4–0.6, sprayed gel coat 0.8–1.5 kg/m². Source: common
 // practice. A slip of a unit shows there before it is bought.

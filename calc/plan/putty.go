@@ -35,7 +35,7 @@ type PuttyPart struct {
 }
 
 // ErrNoRecipe says that a putty has yet to get its parts.
-var ErrNoRecipe = errors.New("plan: the recipe isn't whole yet")
+var ErrNoRecipe = errors.New("plan: the recipe isn't complete yet")
 
 // puttyMaker works out a putty that is mixed by hand.
 type puttyMaker struct{ *maker }

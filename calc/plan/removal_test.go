@@ -11,7 +11,7 @@ import (
 )
 
 // A removal waits for each figure of its own way, and for none of another's: taken
-// without one it would be reckoned from nothing.
+// without one it would be worked out from nothing.
 func TestAnOwnRemovalWaitsForItsFigures(t *testing.T) {
 	figures := map[string]string{"before": "100 g", "after": "98 g", "area": "0.01 m²", "scale-step": "0.1 g",
 		"read-before": "500 µm", "read-after": "440 µm", "gauge-step": "5 µm", "takes": "30 µm"}
