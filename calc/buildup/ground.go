@@ -20,33 +20,28 @@ const (
 	grounds
 )
 
-// groundWords gives each ground a key and a name in the words of the trade.
-var groundWords = [grounds]struct{ key, name string }{
-	PolystyreneFoam: {"polystyrene-foam", "polystyrene foam (EPS, XPS)"},
-	OtherFoam:       {"foam", "polyurethane or PVC foam"},
-	BareWood:        {"wood", "bare wood"},
-	Laminate:        {"laminate", "polyester laminate or gel coat, cured"},
-	TalcFiller:      {"polyester-filler", "polyester filler"},
-	FreshEpoxy:      {"fresh-epoxy", "epoxy, under 7 days"},
-	CuredEpoxy:      {"epoxy", "epoxy, cured"},
-	OldPaint:        {"old-paint", "old paint, one-pack or two-pack"},
-	BareMetal:       {"metal", "bare metal"},
-	WaxedCoat:       {"waxed-coat", "waxed gel coat or flow coat"},
-	UnwaxedCoat:     {"unwaxed-coat", "unwaxed gel coat"},
-	TwoPackCoat:     {"two-pack-coat", "two-pack coat of this build-up"},
+// groundNames names each ground in the words of the trade.
+var groundNames = [grounds]string{
+	PolystyreneFoam: "polystyrene foam (EPS, XPS)",
+	OtherFoam:       "polyurethane or PVC foam",
+	BareWood:        "bare wood",
+	Laminate:        "polyester laminate or gel coat, cured",
+	TalcFiller:      "polyester filler",
+	FreshEpoxy:      "epoxy, under 7 days",
+	CuredEpoxy:      "epoxy, cured",
+	OldPaint:        "old paint, one-pack or two-pack",
+	BareMetal:       "bare metal",
+	WaxedCoat:       "waxed gel coat or flow coat",
+	UnwaxedCoat:     "unwaxed gel coat",
+	TwoPackCoat:     "two-pack coat of this build-up",
 }
 
-// Key is the ground's stable key: "polystyrene-foam".
-func (g Ground) Key() string { return g.words().key }
-
 // String names the ground in the words of the trade.
-func (g Ground) String() string { return g.words().name }
-
-func (g Ground) words() struct{ key, name string } {
+func (g Ground) String() string {
 	if g < 0 || g >= grounds {
-		return struct{ key, name string }{"unknown", "unknown ground"}
+		return "unknown ground"
 	}
-	return groundWords[g]
+	return groundNames[g]
 }
 
 // Material is what a layer is made of.
