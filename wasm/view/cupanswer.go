@@ -155,7 +155,7 @@ func pourOf(b *bench.Bench, pour *bench.Pour) poured {
 		p.alone = words.Drops(unit.Number(float64(pour.Drops), 5))
 		p.twin = p.alone + ", " + p.twin
 	}
-	if pour.Then.Scale != unit.NoScale {
+	if pour.HasThen() {
 		p.then = words.ScaleThenShows(pour.Then.Bare())
 	}
 	return p

@@ -37,7 +37,7 @@ func SayPour(p *bench.Pour, isPoured bool) string {
 	if p.Other.Scale != unit.NoScale {
 		text += ", " + p.Other.String()
 	}
-	if isPoured && p.Then.Scale != unit.NoScale {
+	if isPoured && p.HasThen() {
 		text += ", the scale then shows " + p.Then.Bare()
 	}
 	return text + "."
