@@ -20,14 +20,13 @@ const backMark = "back"
 // keepWayBack puts the entry there or takes it away, as the page's state asks.
 func (b *border) keepWayBack() {
 	defer func() { _ = recover() }() // a browser may refuse entries: then Back leaves the page, as always
-	history := b.window.Get("history")
 	switch wanted := b.state.Depth() > 0; {
 	case wanted && !b.back.stands:
 		b.back.stands = true
-		history.Call("pushState", backMark, "")
+		b.window.Get("history").Call("pushState", backMark, "")
 	case !wanted && b.back.stands && !b.back.going:
 		b.back.going = true
-		history.Call("back")
+		b.window.Get("history").Call("back")
 	}
 }
 
