@@ -11,7 +11,7 @@ const (
 	WhatThePartsMake   = "what the parts make"
 	EpoxyFairingFiller = "Epoxy fairing filler"
 	WhatGoesIn         = "What goes in"
-	WhatDensities      = "True density: of the liquid, or of the particles. As it lies: weigh a full cup. The figure in an empty field is the usual one: check your tin."
+	WhatDensities      = "True density: of the liquid, or of the particles. Bulk density: weigh a full cup. The figure in an empty field is the usual one: check your tin."
 	AddAPart           = "Add a part"
 	Price              = "price"
 	NoPrice            = "no price"
