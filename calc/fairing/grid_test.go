@@ -151,6 +151,10 @@ func TestAFreeSideIsTakenWhole(t *testing.T) {
 }
 
 func TestTheMapAndItsExtremes(t *testing.T) {
+	even, err := fairing.NewGrid([][]unit.Length{{0, 0, 0}, {0, 0, 0}}, metres(0.2), metres(0.2))
+	require.NoError(t, err)
+	low, high := even.Extremes(0)
+	assert.Equal(t, []fairing.Cell{{}, {}}, []fairing.Cell{low, high}, "of equals the first")
 	g := surface(t, 2, 3, 0.3, 0.4, func(y, x float64) float64 { return 0.01*x - 0.01*y })
 	deepest, proudest := g.Extremes(unit.Millimetre)
 	assert.Equal(t, []int{0, 2, 1, 0}, []int{deepest.Row, deepest.Column, proudest.Row, proudest.Column})

@@ -120,3 +120,20 @@ func TestAResultOutsideItsRangeIsRefused(t *testing.T) {
 		working.Given(unit.DryFilm(70e-6), "after", unit.InMicrometre, "typed", source.Typed))
 	assert.ErrorAs(t, err, &outside)
 }
+
+// A rule whose scales don't fit its types, or that misses an argument, isn't listed:
+// the page doesn't start with a mass that is read as a length.
+func TestARuleThatDoesNotFitItsTypesIsNotListed(t *testing.T) {
+	length, mass := working.Arg{Symbol: "a", Scale: unit.InMetre, Max: 1}, working.Arg{Symbol: "m", Scale: unit.InKilogram, Max: 1}
+	rule := func(result working.Arg, args ...working.Arg) func() {
+		return func() {
+			working.List(&working.Rule1[unit.Length, unit.Mass]{Rule: &working.Rule{Formula: "m = a", Result: result, Args: args},
+				Code: func(a unit.Length) unit.Mass { return unit.Mass(a) }})
+		}
+	}
+	assert.NotPanics(t, rule(mass, length))
+	assert.Panics(t, rule(length, length), "the result")
+	assert.Panics(t, rule(mass, mass), "the argument")
+	assert.Panics(t, rule(mass, length, length))
+	assert.Panics(t, rule(mass))
+}
