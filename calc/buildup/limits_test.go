@@ -63,6 +63,7 @@ func TestTheLimitsOfACoat(t *testing.T) {
 	} {
 		assertFound(t, want, holds(t, b.Thinning, thinned(percent)), percent)
 	}
+	assert.Nil(t, holds(t, b.Thinning, func(l *b.Layer) { l.Thinner, l.ThinnerAsk, l.ThinnerMost = 0.04, 0, 0 }), "without a limit nothing is asked")
 	waxes := func(percent float64) func(*b.Layer) {
 		return func(l *b.Layer) { l.Wax = unit.ByMass(percent / 100) }
 	}
