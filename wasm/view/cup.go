@@ -125,7 +125,7 @@ func cupDial(s *page.State) html {
 	}
 	small := ""
 	if b.Size.Largest.Step != nil {
-		small = words.LargestNow(of(s, b.Size.Largest, unit.CupWeights))
+		small = words.LargestNow(of(s, b.Size.Largest, unit.CupWeights), unit.InGram.From(float64(b.Size.Largest.Value)) < 1)
 	}
 	return dial(s, at("amount"), dialLine{Name: words.CupDial, Small: small, Holds: s.ProposedAmount()})
 }

@@ -57,3 +57,12 @@ func madeUpCup() *page.State {
 	s, _ := page.Start(nil, noon)
 	return do(do(s, "demo", "", ""), "go", "cup", "")
 }
+
+// A cup of no grams is none.
+func TestNoCupIsOfferedThatHoldsNothing(t *testing.T) {
+	s := madeUpCup()
+	assert.Contains(t, view.Page(s).String(), "largest now 500\u00a0g")
+	for _, temp := range []string{"26 °C", "30 °C", "35 °C", "40 °C", "45 °C", "60 °C"} {
+		assert.NotContains(t, view.Page(do(s, "set", "bench.now.product-temp", temp)).String(), "largest now 0", temp)
+	}
+}

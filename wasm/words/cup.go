@@ -157,8 +157,13 @@ const SameProduct = "product the same"
 // ProductAt says it where it was typed.
 func ProductAt(temp string) string { return "product " + temp }
 
-// LargestNow is the largest cup, under the cup's dial.
-func LargestNow(mass string) string { return "largest now " + mass }
+// LargestNow is the largest cup, under the cup's dial; there is none where it would be less than a gram.
+func LargestNow(mass string, isNone bool) string {
+	if isNone {
+		return "none can be spread now"
+	}
+	return "largest now " + mass
+}
 
 // Bound says what holds the largest cup.
 func Bound(b bench.Bound) string {
