@@ -228,7 +228,7 @@ func TestWhenTheRestCanBeDone(t *testing.T) {
 		toCalendar(s)
 		text := shown(s, "#calendar")
 		assert.Contains(t, text, "Today, 1 June")
-		assert.Contains(t, text, "Coat 1 of 2: Polyester gel coat")
+		assert.Contains(t, text, "Polyester gel coat, coat 1 of 2")
 		assert.Contains(t, text, "May be launched")
 		assert.NotContains(t, text, "In 30 days")
 		progress := "progress." + strings.ReplaceAll(deckStep, ".", "-")
@@ -236,7 +236,7 @@ func TestWhenTheRestCanBeDone(t *testing.T) {
 		unfold(s, progress)
 		do(s, "done", deckStep, "surface.1 surface.2")
 		toCalendar(s)
-		assert.NotContains(t, shown(s, "#calendar"), "Coat 1 of 2")
+		assert.NotContains(t, shown(s, "#calendar"), "coat 1 of 2")
 		assert.Contains(t, shown(s, "#calendar"), "May be launched")
 	})
 }

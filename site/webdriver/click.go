@@ -43,8 +43,9 @@ func (s *Session) Click(css string) {
 		var isHeard bool // an option is chosen without a mouse
 		s.AsyncScript(&isHeard, settle, css)
 		err := s.tryElement(css, "/click", nil)
-		// WebKit's driver now and then names no reason; then it is the page that says whether it was clicked.
-		if err != nil && !(isHeard && isCode(err, "unknown error")) {
+		// WebKit's driver now and then names no reason, or says that something lay over the element, as while a sheet goes; then
+		// it is the page that says whether it was clicked.
+		if err != nil && !(isHeard && (isCode(err, "unknown error") || isCode(err, "element click intercepted"))) {
 			s.t.Fatalf("%s: /click %s: %v", s.Engine, css, err)
 		}
 		if !isHeard {

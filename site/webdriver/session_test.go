@@ -65,15 +65,18 @@ func useForm(t *testing.T, s *webdriver.Session) {
 	assert.Contains(t, s.Text("#said"), "Control+z")
 }
 
-// A click on what moves waits until it stands still; one that the page loses between press and release is told.
+// A click on what moves waits until it stands still, one on what is covered for a moment is made again; one that the page
+// loses between press and release is told.
 func TestClick(t *testing.T) {
 	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
-		w.Write([]byte(`<!doctype html><title>t</title><div id="above"></div><button id="moves">Moves</button><p id="count">0</p><button id="goes">Rounds</button>
+		w.Write([]byte(`<!doctype html><title>t</title><div id="above"></div><button id="moves">Moves</button><p id="count">0</p><button id="goes">Goes</button>
+<button id="covered">Covered</button><p id="heard">0</p><div id="cover" hidden style="position:fixed;inset:0"></div>
 <script>
 	const until = Date.now() + 400;
 	(function grow() { above.style.height = (above.offsetHeight + 7) + "px"; if (Date.now() < until) requestAnimationFrame(grow); })();
 	moves.onclick = () => { count.textContent++; };
+	covered.onclick = () => { heard.textContent++; };
 	goes.onmousedown = () => { goes.outerHTML = "<p>gone</p>"; };
 </script>`))
 	}))
@@ -92,6 +95,9 @@ func TestClick(t *testing.T) {
 				s.Open(server.URL)
 				s.Click("#moves")
 				assert.Equal(t, "1", s.Text("#count"))
+				s.Script(nil, `cover.hidden = false; setTimeout(() => { cover.hidden = true; }, 700)`)
+				s.Click("#covered")
+				assert.Equal(t, "1", s.Text("#heard"))
 				s.Click("#goes")
 				return nil
 			})
