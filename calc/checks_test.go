@@ -114,7 +114,7 @@ func shownAs(kind string, isOutside bool) (n int) {
 		first += "; besides: " + kind
 	}
 	for i, topic := range calc.Topics {
-		for j := range topic.Rules {
+		for j := range topic.Rules() {
 			shown, _, _ := strings.Cut(calc.Checked.Of(i, j), " × ")
 			if shown == first {
 				n++
@@ -201,11 +201,11 @@ func TestContentsAreUpToDate(t *testing.T) {
 //
 `)
 	for _, topic := range calc.Topics {
-		fmt.Fprintf(&b, "//   - %s: package %s. %s.\n", topic.Name, topic.Package, strings.Join(documents(topic.Rules), "; "))
+		fmt.Fprintf(&b, "//   - %s: package %s. %s.\n", topic.Name, topic.Package, strings.Join(documents(topic.Rules()), "; "))
 	}
 	for i, topic := range calc.Topics {
 		fmt.Fprintf(&b, "//\n// # %s: package %s\n//\n", strings.ToUpper(topic.Name[:1])+topic.Name[1:], topic.Package)
-		for j, r := range topic.Rules {
+		for j, r := range topic.Rules() {
 			fmt.Fprintf(&b, "//\t%s | %s | %s | %s\n", r.Formula, r.Source, r.Mark, counts.Of(i, j))
 		}
 	}

@@ -246,7 +246,7 @@ func chain(imports map[string][]string, from, to string) []string {
 var allRules = func() map[string][]*working.Rule {
 	all := map[string][]*working.Rule{}
 	for _, topic := range calc.Topics {
-		all[topic.Package] = topic.Rules
+		all[topic.Package] = topic.Rules()
 	}
 	return all
 }()
@@ -288,6 +288,9 @@ func rulesOf(t *testing.T, folder string) (declared, listed []string) {
 		file, err := parser.ParseFile(token.NewFileSet(), path, nil, 0)
 		require.NoError(t, err)
 		for _, decl := range file.Decls {
+			if f, isFunc := decl.(*ast.FuncDecl); isFunc && f.Name.Name == "Rules" && f.Recv == nil {
+				listed = append(listed, names(f.Body.List[0].(*ast.ReturnStmt).Results[0])...)
+			}
 			general, isVar := decl.(*ast.GenDecl)
 			if !isVar || general.Tok != token.VAR {
 				continue
@@ -295,11 +298,8 @@ func rulesOf(t *testing.T, folder string) (declared, listed []string) {
 			for _, spec := range general.Specs {
 				values := spec.(*ast.ValueSpec)
 				for i, value := range values.Values {
-					switch name := values.Names[min(i, len(values.Names)-1)].Name; {
-					case name == "Rules":
-						listed = append(listed, names(value)...)
-					case declaresRule(value):
-						declared = append(declared, name)
+					if declaresRule(value) {
+						declared = append(declared, values.Names[min(i, len(values.Names)-1)].Name)
 					}
 				}
 			}

@@ -16,13 +16,13 @@ import (
 // one line in a table each. The code that they name lies in testdata/madeup.
 var entries = []struct{ file, after, entry string }{
 	{"calc/surface/shape.go", "var Shapes = []*Shape{\n", "\tmadeUp,\n"},
-	{"calc/surface/shape.go", "var Rules = working.List(\n", "\t&madeUpArea,\n"},
+	{"calc/surface/shape.go", "\treturn working.List(\n", "\t\t&madeUpArea,\n"},
 	{"calc/material/card.go", "type Card struct {\n", "\tThirst Spec[unit.MassPerArea]\n"},
 	{"calc/material/additions.go", `Key: "compound", Name: "Cutting compound", Kind: Polish, SoldBy: ByMass,` + "\n", "\t\tThirst: spec[unit.MassPerArea](0.02, 0.01, 0.04, assumption),\n"},
 	{"calc/material/field.go", "var Fields = []*Field{\n", "\t" + `{"thirst", "thirst", unit.AreaWeights, 0.001, 1, func(c *Card) handle { return &c.Thirst }},` + "\n"},
 	{"calc/job/step.go", "var StepKinds = []*StepKind{\n", "\t" + `{Key: "oil", Name: "Oil it in", Fields: []string{"card", "wait"}},` + "\n"},
 	{"calc/plan/kind.go", "var Kinds = []*Kind{\n", "\toil,\n"},
-	{"calc/plan/rules.go", "var Rules = working.List(\n", "\t&oiled,\n"},
+	{"calc/plan/rules.go", "\treturn working.List(\n", "\t\t&oiled,\n"},
 }
 
 // One entry in one table: a test of the views runs in a copy of the house that

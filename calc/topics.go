@@ -19,11 +19,11 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// Topic is a package of sums with its rules.
+// Topic is a package of sums with its rules, which are listed when they are asked for.
 type Topic struct {
 	Package string // "film"
 	Name    string // "films and coverage"
-	Rules   []*working.Rule
+	Rules   func() []*working.Rule
 }
 
 // Topics is every package that has rules, in the order of the work.

@@ -7,4 +7,4 @@ import (
 	"shedreckoner/calc/working/workingtest"
 )
 
-func TestFormulaAndCodeAgree(t *testing.T) { workingtest.Check(t, air.Rules...) }
+func TestFormulaAndCodeAgree(t *testing.T) { workingtest.Check(t, air.Rules()...) }

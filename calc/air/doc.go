@@ -21,11 +21,13 @@ package air
 import "shedreckoner/calc/working"
 
 // Rules lists every rule of the package.
-var Rules = working.List(
-	&Vapour, &Dew, &HumidityAt, &WaterInAir,
-	&Along, &Between, &CappedDew,
-	&Difference, &ByNight, &SurfaceTemperature, &OverDew,
-	&ThinnedContent, &BoatEmission, &SprayedEmission, &OtherEmission, &LargerEmission, &GivenOff, &Rate,
-	&Concentration, &AirFor, &ShareOfLimit,
-	&StyreneVapour, &Saturated, &CappedShare,
-)
+func Rules() []*working.Rule {
+	return working.List(
+		&Vapour, &Dew, &HumidityAt, &WaterInAir,
+		&Along, &Between, &CappedDew,
+		&Difference, &ByNight, &SurfaceTemperature, &OverDew,
+		&ThinnedContent, &BoatEmission, &SprayedEmission, &OtherEmission, &LargerEmission, &GivenOff, &Rate,
+		&Concentration, &AirFor, &ShareOfLimit,
+		&StyreneVapour, &Saturated, &CappedShare,
+	)
+}

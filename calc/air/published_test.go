@@ -95,7 +95,7 @@ func TestPublishedDewPoints(t *testing.T) {
 			return float64(rh), err
 		}},
 		"water in the air": {Result: unit.InGramPerCubicMetre, Got: waterOf},
-	}, air.Rules...)
+	}, air.Rules()...)
 }
 
 func waterOf(r row) (float64, error) {
@@ -180,7 +180,7 @@ func TestPublishedStyrene(t *testing.T) {
 			}
 			return math.NaN(), nil
 		}},
-	}, air.Rules...)
+	}, air.Rules()...)
 }
 
 // hourly is the mass of solvent in a row's liquid, used in an hour.
@@ -236,7 +236,7 @@ func TestPublishedVentilation(t *testing.T) {
 				given(unit.Factor(r.Number("K")), unit.InPure))
 			return float64(q.Value), err
 		}},
-	}, air.Rules...)
+	}, air.Rules()...)
 }
 
 func airFor(r row, limit unit.Density) (float64, error) {

@@ -22,7 +22,9 @@ package buildup
 import "shedreckoner/calc/working"
 
 // Rules is every rule of this package.
-var Rules = working.List(
-	&Rounds, &StepSpread, &Spread, &Left, &ThinSide, &Through, Deviate, FilmNeeded,
-	&EdgeArea, &FlatArea, &Scaled, MeanReading, ReadingCV,
-)
+func Rules() []*working.Rule {
+	return working.List(
+		&Rounds, &StepSpread, &Spread, &Left, &ThinSide, &Through, Deviate, FilmNeeded,
+		&EdgeArea, &FlatArea, &Scaled, MeanReading, ReadingCV,
+	)
+}

@@ -15,7 +15,7 @@ import (
 	"shedreckoner/calc/working/workingtest"
 )
 
-func TestRules(t *testing.T) { workingtest.Check(t, buildup.Rules...) }
+func TestRules(t *testing.T) { workingtest.Check(t, buildup.Rules()...) }
 
 func TestTheWalkAddsAndTakes(t *testing.T) {
 	goes := coat(150, 0.2)

@@ -44,7 +44,7 @@ func TestPublished(t *testing.T) {
 			thin, err := buildup.ThinSide.Of(film(r, "mean"), unit.Factor(r.Number("z")), film(r, "spread"))
 			return float64(thin), err
 		}},
-	}, buildup.Rules...)
+	}, buildup.Rules()...)
 }
 
 // readings reads a row's micrometres.

@@ -4,4 +4,6 @@ import "shedreckoner/calc/working"
 
 // Rules is every rule that is declared here: what joins the sums of an order to
 // cards and log.
-var Rules = working.List(&plannedByComb, &plannedForArea, combMean, &stockLeftMass, &stockLeftVolume)
+func Rules() []*working.Rule {
+	return working.List(&plannedByComb, &plannedForArea, combMean, &stockLeftMass, &stockLeftVolume)
+}

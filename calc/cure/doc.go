@@ -31,18 +31,20 @@ package cure
 import "shedreckoner/calc/working"
 
 // Rules is every rule of the package.
-var Rules = working.List(
-	&position, &onLine,
-	allThatCures, &productShare,
-	&dose, &DoseVolume, &ofWhole, &ceilingOfWhole, &smallest, onMark, &toolShare,
-	&scaleError, &syringeError, &dropError,
-	&VolumeOfVolume, &ShareByMass,
-	&byCatalyst, &byTemperature, &bothFactors, &gelOfDose, &gelOfRatio, &MostMass,
-	testedTime, testedEnd, testedEnergy, testedEnergyEnd, meanTemperature, meanCatalyst, lightest,
-	&usableLeft, &spreading, &forArea, &inTime, &largestByTime, &largestUntimed, &largestBatch,
-	&cupCount, &cupsLoss, cupEach, wholeGrams,
-	&masses.a, &masses.b, &volumes.a, &volumes.b,
-	&massRatio, &volumeRatio, &VolumeOf, &massOf,
-	&gain, &spared, &inTray, &lowest, &apart,
-	&scrape,
-)
+func Rules() []*working.Rule {
+	return working.List(
+		&position, &onLine,
+		allThatCures, &productShare,
+		&dose, &DoseVolume, &ofWhole, &ceilingOfWhole, &smallest, onMark, &toolShare,
+		&scaleError, &syringeError, &dropError,
+		&VolumeOfVolume, &ShareByMass,
+		&byCatalyst, &byTemperature, &bothFactors, &gelOfDose, &gelOfRatio, &MostMass,
+		testedTime, testedEnd, testedEnergy, testedEnergyEnd, meanTemperature, meanCatalyst, lightest,
+		&usableLeft, &spreading, &forArea, &inTime, &largestByTime, &largestUntimed, &largestBatch,
+		&cupCount, &cupsLoss, cupEach, wholeGrams,
+		&masses.a, &masses.b, &volumes.a, &volumes.b,
+		&massRatio, &volumeRatio, &VolumeOf, &massOf,
+		&gain, &spared, &inTray, &lowest, &apart,
+		&scrape,
+	)
+}

@@ -94,7 +94,7 @@ func TestPublishedGelTimes(t *testing.T) {
 			h, err := hand(r, "product")
 			return float64(h.Largest.Value), err
 		}},
-	}, cure.Rules...)
+	}, cure.Rules()...)
 }
 
 // exactly is a range without width.
@@ -296,5 +296,5 @@ func TestPublishedDoses(t *testing.T) {
 			}
 			return float64(rows[len(rows)-1].Catalyst), nil
 		}},
-	}, cure.Rules...)
+	}, cure.Rules()...)
 }

@@ -15,8 +15,10 @@ package fairing
 import "shedreckoner/calc/working"
 
 // Rules is every rule of this package.
-var Rules = working.List(
-	&Skim, &BattenHollow, &Trough, &Fillet, FillVolume, CutVolume, BestDatum,
-	&Applied, &AppliedDepth, &SandedOff, &Passes, &MassOf, &HardenerByMass, &HardenerByVolume,
-	&PartVolume, &WithAir, &MixedDensity, &BalloonShare, &ToWeigh,
-)
+func Rules() []*working.Rule {
+	return working.List(
+		&Skim, &BattenHollow, &Trough, &Fillet, FillVolume, CutVolume, BestDatum,
+		&Applied, &AppliedDepth, &SandedOff, &Passes, &MassOf, &HardenerByMass, &HardenerByVolume,
+		&PartVolume, &WithAir, &MixedDensity, &BalloonShare, &ToWeigh,
+	)
+}

@@ -14,7 +14,7 @@ import (
 	"shedreckoner/calc/working/workingtest"
 )
 
-func TestRules(t *testing.T) { workingtest.Check(t, fairing.Rules...) }
+func TestRules(t *testing.T) { workingtest.Check(t, fairing.Rules()...) }
 
 // smooth is a surface with all derivatives; its integral over the unit square
 // is (e − 1)·(1 − 1/e), in millimetres of depth.

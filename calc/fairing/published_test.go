@@ -25,7 +25,7 @@ func TestPublished(t *testing.T) {
 		"grid, hollows":     {Result: unit.InLitre, Got: gridFill},
 		"grid, proud spots": {Result: unit.InLitre, Got: gridCut},
 		"best datum":        {Result: unit.InMillimetre, Got: bestDatum},
-	}, fairing.Rules...)
+	}, fairing.Rules()...)
 }
 
 // grid reads "0 1 / 2 3" as two rows of readings in millimetres.

@@ -23,13 +23,15 @@ package film
 import "shedreckoner/calc/working"
 
 // Rules is every rule of the package.
-var Rules = working.List(
-	&Thinned, &Wet, &Dry, &MeanOfPeak,
-	&RateAsThinned, &RateAsSold, &Practical,
-	&Mix, &AsSold, &Thinner, &Weight, &MassPerArea, &FilmOfMass, &CuredDensity, &Kept,
-	&ThinnerByVolume, &ThinnerByMass, &MixDensity, Thinners,
-	&CoatCount, &FilmPerCoat,
-	&CombMid, &Missing,
-	Dead,
-	ThinnerForTime, &Cup3, &Cup4, &Cup5, &Cup6,
-)
+func Rules() []*working.Rule {
+	return working.List(
+		&Thinned, &Wet, &Dry, &MeanOfPeak,
+		&RateAsThinned, &RateAsSold, &Practical,
+		&Mix, &AsSold, &Thinner, &Weight, &MassPerArea, &FilmOfMass, &CuredDensity, &Kept,
+		&ThinnerByVolume, &ThinnerByMass, &MixDensity, Thinners,
+		&CoatCount, &FilmPerCoat,
+		&CombMid, &Missing,
+		Dead,
+		ThinnerForTime, &Cup3, &Cup4, &Cup5, &Cup6,
+	)
+}

@@ -14,7 +14,7 @@ import (
 	"shedreckoner/calc/working/workingtest"
 )
 
-func TestFormulasAndCodeAgree(t *testing.T) { workingtest.Check(t, film.Rules...) }
+func TestFormulasAndCodeAgree(t *testing.T) { workingtest.Check(t, film.Rules()...) }
 
 func typed[Q unit.Quantity](v Q, scale unit.Scale) working.Figure[Q] {
 	return working.Given(v, "typed", scale, "", source.Typed)

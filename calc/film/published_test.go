@@ -72,7 +72,7 @@ func TestPublishedFilms(t *testing.T) {
 		"flow cup":                {Result: unit.InSquareMillimetrePerSec, Got: flowCup},
 		"all that thins":          {Result: unit.InPercent, Got: allThatThins},
 		"thinner for a flow time": {Result: unit.InPercent, Got: thinnerForTime},
-	}, film.Rules...)
+	}, film.Rules()...)
 }
 
 func flowCup(r workingtest.Row) (float64, error) {
@@ -137,7 +137,7 @@ func TestPublishedCoverage(t *testing.T) {
 		"transfer efficiency": {Result: unit.InSquareFootPerUSGallon, Got: func(r workingtest.Row) (float64, error) {
 			return si(film.Practical.Of(unit.SpreadingRate(r.Quantity("rated", unit.InSquareFootPerUSGallon)), unit.Share(1-r.Number("efficiency"))))
 		}},
-	}, film.Rules...)
+	}, film.Rules()...)
 }
 
 // rate is the area per volume of product as sold for a dry film.

@@ -17,9 +17,11 @@ package order
 import "shedreckoner/calc/working"
 
 // Rules is every rule of the package.
-var Rules = working.List(
-	&Reserve,
-	PacksByMass, PacksByVolume, PacksByLength, PacksByCount,
-	ConfidenceByMass, ConfidenceByVolume,
-	Learning,
-)
+func Rules() []*working.Rule {
+	return working.List(
+		&Reserve,
+		PacksByMass, PacksByVolume, PacksByLength, PacksByCount,
+		ConfidenceByMass, ConfidenceByVolume,
+		Learning,
+	)
+}

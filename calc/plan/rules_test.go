@@ -7,4 +7,4 @@ import (
 	"shedreckoner/calc/working/workingtest"
 )
 
-func TestFormulasAndCodeAgree(t *testing.T) { workingtest.Check(t, plan.Rules...) }
+func TestFormulasAndCodeAgree(t *testing.T) { workingtest.Check(t, plan.Rules()...) }

@@ -62,7 +62,9 @@ var Compound = working.Rule2[unit.Area, unit.MassPerArea, unit.Mass]{Rule: &work
 	Code: func(area unit.Area, q unit.MassPerArea) unit.Mass { return unit.Mass(float64(area) * float64(q)) }}
 
 // Rules is every rule of this package.
-var Rules = working.List(
-	&Scratch, &Texture, &Cutting, &ByWeight, &ByReadings,
-	&RepeatedArea, &Sheets, &Hours, &Dust, &Compound,
-)
+func Rules() []*working.Rule {
+	return working.List(
+		&Scratch, &Texture, &Cutting, &ByWeight, &ByReadings,
+		&RepeatedArea, &Sheets, &Hours, &Dust, &Compound,
+	)
+}

@@ -18,7 +18,7 @@ func TestPublished(t *testing.T) {
 		"removal by weight": {Result: unit.InMicrometre, Got: removalByWeight},
 		"wet sheets":        {Result: unit.InPure, Got: wetSheets},
 		"hand speed":        {Result: unit.InSquareMetrePerHour, Got: handSpeed},
-	}, sanding.Rules...)
+	}, sanding.Rules()...)
 }
 
 func meanSize(r workingtest.Row) (float64, error) {

@@ -13,7 +13,7 @@ import (
 	"shedreckoner/calc/working/workingtest"
 )
 
-func TestRules(t *testing.T) { workingtest.Check(t, sanding.Rules...) }
+func TestRules(t *testing.T) { workingtest.Check(t, sanding.Rules()...) }
 
 func TestTheTableIsComplete(t *testing.T) {
 	grades := sanding.Grades()

@@ -3,4 +3,6 @@ package schedule
 import "shedreckoner/calc/working"
 
 // Rules is every rule that is declared here: how waits lengthen in the cold.
-var Rules = working.List(&waitLonger, &waitShorter)
+func Rules() []*working.Rule {
+	return working.List(&waitLonger, &waitShorter)
+}

@@ -49,7 +49,7 @@ func TestPublishedAreas(t *testing.T) {
 			s, err := wigleyAlongSkin(r)
 			return s / (2*wigleyT + wigleyB), err
 		}},
-	}, Rules...)
+	}, Rules()...)
 }
 
 // ofLengths measures a shape by lengths in the columns of the same name, or of

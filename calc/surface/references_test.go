@@ -42,7 +42,7 @@ func TestPublishedShapes(t *testing.T) {
 			area, err := frustumArea.Of(length("large"), length("small"), length("slant"))
 			return float64(area), err
 		}},
-	}, Rules...)
+	}, Rules()...)
 }
 
 // ofShape measures the shape of a row as its form would be filled in: "length =

@@ -12,17 +12,19 @@ var Shapes = []*Shape{
 }
 
 // Rules is every rule by which a shape is measured.
-var Rules = working.List(
-	&rectangleArea, &rectangleEdge, &triangleArea, &triangleEdge,
-	&perimeterOfThree, &halfPerimeter, &lessSide, &heron,
-	&trapeziumArea, &trapeziumEdge, &circleArea, &circleEdge,
-	&ellipseArea, &ellipseFlatness, &ellipseEdge, &ringArea, &ringEdge,
-	shoelace, roundTheCorners, &tubeArea, &tubeEdge, &slant, &frustumArea, &frustumEdge,
-	&capArea, ellipsoidArea, &halfArea, &lengthTimesHeight, &widthTimesHeight,
-	boxArea, boxEdge, &stripArea, &stripEdge, &piecesArea, &piecesEdge,
-	&evenSpacing, &overAll, &fromFirstToLast, firstRule, secondRule, trapezoids, girthsArea, &girthsEdge,
-	&totalArea, &totalEdge, cutOutArea, cutOutEdge,
-)
+func Rules() []*working.Rule {
+	return working.List(
+		&rectangleArea, &rectangleEdge, &triangleArea, &triangleEdge,
+		&perimeterOfThree, &halfPerimeter, &lessSide, &heron,
+		&trapeziumArea, &trapeziumEdge, &circleArea, &circleEdge,
+		&ellipseArea, &ellipseFlatness, &ellipseEdge, &ringArea, &ringEdge,
+		shoelace, roundTheCorners, &tubeArea, &tubeEdge, &slant, &frustumArea, &frustumEdge,
+		&capArea, ellipsoidArea, &halfArea, &lengthTimesHeight, &widthTimesHeight,
+		boxArea, boxEdge, &stripArea, &stripEdge, &piecesArea, &piecesEdge,
+		&evenSpacing, &overAll, &fromFirstToLast, firstRule, secondRule, trapezoids, girthsArea, &girthsEdge,
+		&totalArea, &totalEdge, cutOutArea, cutOutEdge,
+	)
+}
 
 // Shape is one way to measure a surface.
 type Shape struct {

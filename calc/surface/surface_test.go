@@ -55,4 +55,4 @@ func near(t *testing.T, want, got float64, text string) {
 	assert.InEpsilon(t, want, got, 1e-9, text)
 }
 
-func TestFormulasAndCodeAgree(t *testing.T) { workingtest.Check(t, Rules...) }
+func TestFormulasAndCodeAgree(t *testing.T) { workingtest.Check(t, Rules()...) }

@@ -261,7 +261,7 @@ func walk(step *working.Step, used map[string][]string, t *testing.T) {
 	if step == nil || step.Rule == nil {
 		return
 	}
-	assert.Contains(t, Rules, step.Rule)
+	assert.Contains(t, Rules(), step.Rule)
 	for i, from := range step.From {
 		if from == nil {
 			continue

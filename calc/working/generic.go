@@ -34,7 +34,8 @@ type Declared interface{ declared() *Rule }
 
 // List gives rules whose code can be asked for whatever their types. It panics on
 // one whose scales don't fit its types: a slip of the programmer that shows as
-// soon as the program starts.
+// soon as its package's rules are checked. A package makes its list when it is asked for: the
+// page starts without.
 func List(all ...Declared) []*Rule {
 	list := make([]*Rule, len(all))
 	for i, d := range all {

@@ -13,7 +13,7 @@ func sourcesScreen(*page.State) html {
 	parts := []html{el("p", a("class", "lead"), txt(words.SourcesLead))}
 	for i, topic := range calc.Topics {
 		var rules []html
-		for j, r := range topic.Rules {
+		for j, r := range topic.Rules() {
 			checks := calc.Checked.Of(i, j)
 			if checks == "" {
 				checks = words.NothingFromOutside

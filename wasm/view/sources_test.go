@@ -37,7 +37,7 @@ func TestEveryRuleIsOnThePageOfSources(t *testing.T) {
 	empty, _ := page.Start(nil, noon)
 	text := slant.Replace(strings.ReplaceAll(html.UnescapeString(view.Page(do(empty, "go", "sources", "")).String()), "\u00a0", " "))
 	for i, topic := range calc.Topics {
-		for j, r := range topic.Rules {
+		for j, r := range topic.Rules() {
 			checks := calc.Checked.Of(i, j)
 			if checks == "" {
 				checks = "nothing from outside"

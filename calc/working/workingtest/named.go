@@ -56,16 +56,15 @@ func Names(t *testing.T, folder string) []string {
 
 // rulesIn reads the names out of a file's Rules; none where it hasn't got them.
 func rulesIn(file *ast.File) (list []string) {
-	ast.Inspect(file, func(n ast.Node) bool {
-		values, isValues := n.(*ast.ValueSpec)
-		if !isValues || values.Names[0].Name != "Rules" || len(values.Values) != 1 {
-			return true
+	for _, decl := range file.Decls {
+		f, isFunc := decl.(*ast.FuncDecl)
+		if !isFunc || f.Name.Name != "Rules" || f.Recv != nil {
+			continue
 		}
-		for _, e := range values.Values[0].(*ast.CallExpr).Args {
+		for _, e := range f.Body.List[0].(*ast.ReturnStmt).Results[0].(*ast.CallExpr).Args {
 			list = append(list, file.Name.Name+"."+dotted(e))
 		}
-		return false
-	})
+	}
 	return list
 }
 
