@@ -22,7 +22,7 @@ func verdicts(s *page.State) html {
 	if len(held) == 1 {
 		lines = append(lines, strips(s, held, "h")...)
 	} else if len(held) > 1 {
-		first, rest := words.Held(held, len(told) == 0, s.Plan.Job.Units)
+		first, rest := words.Held(held, len(told)+len(b.Reasons) == 0, s.Plan.Job.Units)
 		lines = append(lines, verdict(holds, first, rest, page.FitSheet))
 	}
 	if b.Card != nil && b.Tin == cure.Untimed && len(b.Reasons) == 0 {

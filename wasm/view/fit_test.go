@@ -28,6 +28,7 @@ func TestFitIsSaidOnlyWhereAllHolds(t *testing.T) {
 		{job.DayPath + ".read-humidity", "", "not checked"},
 		{"bench.now.locker", "0.5 m³", "Hazardous space:"},
 		{"bench.now.surface-temp", "14 °C", `data-is="stops"`},
+		{"bench.now.scale-step", "5 g", "Holds:</b> no dew"}, // no dose: the tool is too coarse
 	} {
 		s := do(fit, "set", c.path, c.text)
 		text := strings.Join(strips(s), "\n")
