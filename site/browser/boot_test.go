@@ -3,7 +3,6 @@ package browser_test
 import (
 	"compress/gzip"
 	"net/http"
-	"net/http/httptest"
 	"os"
 	"path/filepath"
 	"strings"
@@ -154,8 +153,7 @@ func TestHostMayUnpackTheProgram(t *testing.T) {
 		}),
 	}
 	for name, host := range hosts {
-		server := httptest.NewServer(host)
-		t.Cleanup(server.Close)
+		server := serve(t, host)
 		t.Run(name, func(t *testing.T) {
 			inBoth(t, func(t *testing.T, s *webdriver.Session) {
 				s.Open(server.URL)
@@ -172,8 +170,7 @@ func TestFailedLoadingIsAnnounced(t *testing.T) {
 	require.NoError(t, os.Remove(filepath.Join(missing, program)))
 	require.NoError(t, os.Truncate(filepath.Join(broken, program), 1000))
 	for name, folder := range map[string]string{"missing": missing, "broken": broken} {
-		server := httptest.NewServer(site.Handler(folder))
-		t.Cleanup(server.Close)
+		server := serve(t, site.Handler(folder))
 		t.Run(name, func(t *testing.T) {
 			inBoth(t, func(t *testing.T, s *webdriver.Session) {
 				s.Open(server.URL)

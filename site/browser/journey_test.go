@@ -1,7 +1,6 @@
 package browser_test
 
 import (
-	"net/http/httptest"
 	"os"
 	"path/filepath"
 	"strings"
@@ -70,9 +69,7 @@ func inShed(t *testing.T, test func(t *testing.T, s *webdriver.Session)) {
 // shed serves the page with the shed's clock in it.
 func shed(t *testing.T, page *pack.Served) string {
 	t.Helper()
-	server := httptest.NewServer(site.Handler(withClock(t, page).Folder))
-	t.Cleanup(server.Close)
-	return server.URL
+	return serve(t, site.Handler(withClock(t, page).Folder)).URL
 }
 
 // withClock is a copy of the page with the shed's clock in it.

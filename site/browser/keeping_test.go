@@ -1,7 +1,6 @@
 package browser_test
 
 import (
-	"net/http/httptest"
 	"strings"
 	"testing"
 
@@ -101,9 +100,7 @@ func TestTheStoreIsAskedToLast(t *testing.T) {
 // prefixed serves a page with a script before its first one.
 func prefixed(t *testing.T, script string) string {
 	t.Helper()
-	server := httptest.NewServer(site.Handler(before(t, servedReal(t), script).Folder))
-	t.Cleanup(server.Close)
-	return server.URL
+	return serve(t, site.Handler(before(t, servedReal(t), script).Folder)).URL
 }
 
 // noStore is a browser that lets a page keep nothing: it throws at the very name, or has none.

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"net/http"
-	"net/http/httptest"
 	"slices"
 	"strconv"
 	"strings"
@@ -183,8 +182,7 @@ func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
 				window(t, engine) // skips or fails, and says why
 			}
 			e := &ear{}
-			server := httptest.NewServer(e.serve(site.Handler(before(t, page, script).Folder)))
-			t.Cleanup(server.Close)
+			server := serve(t, e.serve(site.Handler(before(t, page, script).Folder)))
 			browser, err := engine.Bare(t.TempDir())
 			t.Cleanup(browser.Close)
 			require.NoError(t, err)

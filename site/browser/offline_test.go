@@ -20,8 +20,7 @@ import (
 func TestWorksWithoutNetworkAfterFirstVisit(t *testing.T) {
 	page := served(t, emptyProgram)
 	inBoth(t, func(t *testing.T, s *webdriver.Session) {
-		server := httptest.NewServer(site.Handler(page.Folder))
-		defer server.Close()
+		server := serve(t, site.Handler(page.Folder))
 		keep(s, server.URL)
 		server.Close()
 		s.Refresh()
@@ -243,7 +242,7 @@ type host struct {
 func newHost(t *testing.T, page *pack.Served) *host {
 	h := &host{folder: copyFolder(t, page), version: page.Version}
 	files := site.Handler(h.folder)
-	h.Server = httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+	h.Server = serve(t, http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if h.stops.Load() && strings.HasSuffix(r.URL.Path, nextVersion+"/reckoner.wasm.gz") {
 			h.stopped.Add(1)
 			w.Header().Set("Content-Length", "1000000")
@@ -252,7 +251,6 @@ func newHost(t *testing.T, page *pack.Served) *host {
 		}
 		files.ServeHTTP(w, r)
 	}))
-	t.Cleanup(h.Server.Close)
 	return h
 }
 

@@ -5,6 +5,8 @@ import (
 	"crypto/sha256"
 	"encoding/base64"
 	"encoding/hex"
+	"net/http"
+	"net/http/httptest"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -147,6 +149,24 @@ func in(t *testing.T, engine webdriver.Engine, test func(t *testing.T, s *webdri
 func noFaults(t *testing.T, s *webdriver.Session) {
 	for _, fault := range s.Faults() {
 		t.Errorf("%s: %s", s.Engine, fault)
+	}
+}
+
+// taken are the addresses that tests were served from.
+var taken = map[string]bool{}
+
+// serve serves a handler for a test, from an address that no test before it had. A browser that many tests share keeps what
+// was stored by address, and the system gives a port anew once it is free: one in three runs would meet some other test's job.
+func serve(t *testing.T, handler http.Handler) *httptest.Server {
+	t.Helper()
+	for {
+		server := httptest.NewServer(handler)
+		if !taken[server.URL] {
+			taken[server.URL] = true
+			t.Cleanup(server.Close)
+			return server
+		}
+		server.Close()
 	}
 }
 

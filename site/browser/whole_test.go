@@ -3,7 +3,6 @@ package browser_test
 import (
 	"bytes"
 	"net/http"
-	"net/http/httptest"
 	"os"
 	"path"
 	"path/filepath"
@@ -286,8 +285,7 @@ func TestTwoCopiesOnOneHost(t *testing.T) {
 		both := http.NewServeMux()
 		both.Handle("/", one.Config.Handler)
 		both.Handle("/two/", http.StripPrefix("/two", two.Config.Handler))
-		server := httptest.NewServer(both)
-		t.Cleanup(server.Close)
+		server := serve(t, both)
 		keep(s, server.URL)
 		keep(s, server.URL+"/two/")
 		for _, at := range []struct {
