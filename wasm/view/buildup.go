@@ -21,15 +21,20 @@ func buildups(s *page.State) shown {
 	}
 	path := chosenBuildup(s, ids)
 	b := plannedBuildup(s, path)
-	return shown{Body: region("list-buildup", "div", a("class", "buildup", "tabindex", "-1"),
-		buildupChips(s, ids, path),
+	above, below := otherBuildups(s, ids, path), nothing
+	if len(ids) == 1 { // the way to a second one is no reason to look further down for the first
+		above, below = below, above
+	}
+	return shown{Title: buildupName(s, path), Body: region("list-buildup", "div", a("class", "buildup", "tabindex", "-1"),
+		above,
 		filmVerdict(s, path, &b),
 		layers(s, path, &b),
 		findingVerdicts(s, &b),
 		setup(path+".on", onWords(s, &b), page.Part(path, page.OnPart)),
 		setup(path+".about", aboutWords(s, path), page.Part(path, page.AboutPart)),
 		setup("removals", words.OwnRemovalsOf(len(s.Doc().Items("removal"))), page.RemovalsSheet),
-		setup("putties", words.HandMixedOf(len(s.Doc().Items("putty"))), page.PuttiesSheet)),
+		setup("putties", words.HandMixedOf(len(s.Doc().Items("putty"))), page.PuttiesSheet),
+		below),
 		Act: act("sheet", page.Part(path, page.AddPart), "", words.AddAStep)}
 }
 
@@ -44,13 +49,14 @@ func chosenBuildup(s *page.State, ids []string) string {
 	return "buildup." + ids[0]
 }
 
-// buildupChips is every build-up, and the way to another.
-func buildupChips(s *page.State, ids []string, chosen string) html {
+// otherBuildups are the ways to the others and to one more: the one that is shown
+// has its name in the header.
+func otherBuildups(s *page.State, ids []string, shown string) html {
 	var list []html
 	for _, id := range ids {
-		path := "buildup." + id
-		list = append(list, el("button", a("class", "chip", "type", "button", "id", "show-"+path, "data-do", "go", "data-path", "buildup", "data-text", path,
-			"aria-pressed", yesNo(path == chosen)), txt(buildupName(s, path))))
+		if path := "buildup." + id; path != shown {
+			list = append(list, el("button", a("class", "chip", "type", "button", "id", "show-"+path, "data-do", "go", "data-path", "buildup", "data-text", path), txt(buildupName(s, path))))
+		}
 	}
 	return region("chips-buildup", "div", a("class", "chips"), append(list,
 		el("button", a("class", "chip", "type", "button", "id", page.OpenerID(page.ReadySheet), "data-do", "sheet", "data-path", page.ReadySheet), txt(words.AnotherBuildup)))...)

@@ -67,8 +67,7 @@ func stepSmall(s *page.State, step *plan.Step, kind *job.StepKind) string {
 	case !step.Known:
 		return words.NotPlannedYet
 	case step.Coat != nil:
-		method, _, _ := strings.Cut(step.Job.Method.Name, ",")
-		return words.CoatsWet(method, unit.Number(float64(step.Coat.Coats.Value), 3), of(s, step.Coat.WetEach, unit.Films))
+		return words.CoatsWet(words.ShortMethod(step.Job.Method.Name), unit.Number(float64(step.Coat.Coats.Value), 3), of(s, step.Coat.WetEach, unit.Films))
 	case step.Fill != nil:
 		return words.Passes(int(step.Fill.Passes.Value))
 	case step.Sand != nil:

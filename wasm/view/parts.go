@@ -97,14 +97,17 @@ func plainLine(s *page.State, path, name string) html {
 	})
 }
 
-// picker is a choice among many that looks like a chip.
-func picker(s *page.State, path, name string, options []job.Option, first string) html {
+// picker is a choice among many that looks like a chip: the control is there for
+// the hand and the ear, and lies unseen over what is chosen, which may take two
+// lines where a control's own would be cut.
+func picker(s *page.State, path, name string, options []job.Option, first, chosen string) html {
 	f := job.FieldAt(path)
 	key := lineOf(s, path, f)
 	key.First = first
 	return el("span", a("class", "picker"),
 		el("label", a("for", "f-"+path, "class", "unseen"), txt(words.Capital(name))),
 		control(f, key, options),
+		region("picked-"+path, "span", a("class", "chip", "aria-hidden", "true"), txt(chosen)),
 		region("say-"+path, "div", a("class", "say"), key.say))
 }
 

@@ -32,6 +32,14 @@ func puttyOptions(s *page.State) []job.Option {
 	return options
 }
 
+// puttyChosen is the filler that a step has: one mixed by hand, or the one of its card.
+func puttyChosen(s *page.State, at string) string {
+	if path := s.Doc().Get(at); path != "" {
+		return puttyName(s, path)
+	}
+	return words.BoughtFiller
+}
+
 func puttyName(s *page.State, path string) string {
 	if name := s.Doc().Get(path + ".name"); name != "" {
 		return name

@@ -22,7 +22,7 @@ func stepSheet(s *page.State, path string) shown {
 	step := plannedStep(s, path)
 	keys := kind.Shown(func(key string) string { return s.Doc().Get(path + "." + key) })
 	parts := []html{
-		stepForm(s, path, kind, keys),
+		stepForm(s, path, &step, kind, keys),
 		saidOfItem(s, path), saidOfHidden(s, path, keys, page.IsInSight),
 		hollows(s, path),
 		stepAnswer(s, path, &step, kind),
@@ -39,7 +39,7 @@ func stepSheet(s *page.State, path string) shown {
 
 // stepForm is the fields of a step that stand on its sheet: what it is made of
 // and how it is put on side by side, then its figures.
-func stepForm(s *page.State, path string, kind *job.StepKind, keys []string) html {
+func stepForm(s *page.State, path string, step *plan.Step, kind *job.StepKind, keys []string) html {
 	var choices, figures []html
 	for _, key := range keys {
 		if !page.IsInSight(key) {
@@ -47,32 +47,32 @@ func stepForm(s *page.State, path string, kind *job.StepKind, keys []string) htm
 		}
 		switch at := path + "." + key; key {
 		case "card":
-			choices = append(choices, picker(s, at, words.Material, cardOptions(s, kind.Key), words.ChooseMaterial))
+			choices = append(choices, picker(s, at, words.Material, cardOptions(s, kind.Key), words.ChooseMaterial, words.ChosenCard(s.Plan.Job.CardByKey(s.Doc().Get(at)))))
 		case "method":
-			choices = append(choices, picker(s, at, words.Method, methodOptions(s, path), ""))
+			methods := methodOptions(s, path)
+			choices = append(choices, picker(s, at, words.Method, methods, "", words.Capital(words.ShortMethod(chosenName(s, at, methods)))))
 		case "putty":
 			if len(s.Doc().Items("putty")) > 0 {
-				choices = append(choices, picker(s, at, words.HandMixedTitle, puttyOptions(s), words.BoughtFiller))
+				choices = append(choices, picker(s, at, words.HandMixedTitle, puttyOptions(s), words.BoughtFiller, puttyChosen(s, at)))
 			} else {
 				figures = append(figures, sayRegion(at, said(s, at, job.FieldAt(at))))
 			}
 		default:
-			figures = append(figures, stepFigure(s, path, key))
+			figures = append(figures, stepFigure(s, path, step, key))
 		}
 	}
 	return region("form-"+path, "div", a("class", "sizes"), el("div", a("class", "chips"), choices...), join(figures...))
 }
 
 // stepFigure is a field in sight that is no choice of material or method.
-func stepFigure(s *page.State, path, key string) html {
+func stepFigure(s *page.State, path string, step *plan.Step, key string) html {
 	at := path + "." + key
 	f := job.FieldAt(at)
-	step := plannedStep(s, path)
 	switch {
 	case key == "film":
-		return dial(s, at, filmLine(s, path, &step))
+		return dial(s, at, filmLine(s, path, step))
 	case key == "coats":
-		return dial(s, at, coatsLine(s, &step))
+		return dial(s, at, coatsLine(s, step))
 	case f.Kind == job.Choice:
 		return chips(s, at, f.Name)
 	case f.Kind == job.Pasted, f.Kind == job.Checked:

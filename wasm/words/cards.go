@@ -194,6 +194,20 @@ func ShortName(card *job.Card) string {
 	return short
 }
 
+// ChosenCard is the material that a step has, if any.
+func ChosenCard(card *job.Card) string {
+	if card == nil {
+		return ChooseMaterial
+	}
+	return ShortName(card)
+}
+
+// ShortMethod is a method's name without what it is for.
+func ShortMethod(name string) string {
+	short, _, _ := strings.Cut(name, ",")
+	return short
+}
+
 func cutName(name string) string {
 	for _, from := range []string{",", " (", " and ", " for the "} {
 		name, _, _ = strings.Cut(name, from)
