@@ -59,7 +59,7 @@ const maxDepth = 0.5 * float64(unit.Metre)
 var fillFields = []*Field{
 	{Key: "putty", Name: "mixed by hand as", Kind: Words, Optional: true},
 	{Key: "fill-by", Name: "how much to fill", Kind: Choice, Options: []Option{
-		{FillMean, "a mean thickness over the area"}, {FillGrid, "a grid of readings"}, {FillSpot, "hollows, troughs, fillets"}}},
+		{FillMean, "mean thickness"}, {FillGrid, "grid of readings"}, {FillSpot, "hollows, fillets"}}},
 	{Key: "row-gap", Name: "from row to row", Kind: Quantity, Measure: unit.Sizes, Min: 1e-3, Max: 20},
 	{Key: "column-gap", Name: "from reading to reading in a row", Kind: Quantity, Measure: unit.Sizes, Min: 1e-3, Max: 20},
 	{Key: "columns", Name: "readings in a row", Kind: Whole, Min: fairing.MinSide, Max: fairing.MaxSide},

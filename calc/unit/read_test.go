@@ -132,6 +132,22 @@ func TestWhatNobodyWeighsOutIsSaidRoughly(t *testing.T) {
 func nan() float64 { z := 0.0; return z / z }
 
 // What is written to be typed reads back as the same value, on every scale.
+// A builder says 44 mL, not 0.044 L; of nothing there is nothing to say smaller.
+func TestASmallAmountIsSaidInTheSmallerUnit(t *testing.T) {
+	for _, c := range []struct {
+		n     float64
+		scale unit.Scale
+		said  string
+	}{
+		{0.0436, unit.InLitre, "43.6 mL"}, {0.83, unit.InKilogram, "830 g"}, {-0.5, unit.InKilogram, "−500 g"}, {1, unit.InKilogram, "1 kg"}, {0, unit.InKilogram, "0 kg"},
+		{0.5, unit.InPound, "8 oz"}, {0.125, unit.InUSGallon, "16 US fl oz"}, {0.25, unit.InUSGallon, "0.25 US gal"}, {0.5, unit.InImperialPint, "10 imp fl oz"},
+		{0.5, unit.InGram, "0.5 g"}, {0.5, unit.InMetre, "0.5 m"},
+	} {
+		si := c.scale.SI(c.n)
+		assert.Equal(t, c.said, strings.ReplaceAll(unit.Write(si, unit.Handy(si, c.scale), 3), "\u00a0", " "))
+	}
+}
+
 func TestTypedReadsBack(t *testing.T) {
 	for _, s := range unit.Scales {
 		for _, n := range []float64{0.1, 1, 2.54, 450, 12345.678} {

@@ -39,6 +39,35 @@ func Roughly(si float64, s Scale, digits int) string {
 	return WithUnit(Number(n, digits), s)
 }
 
+// Handy is the scale in which people say an amount: grams of less than a
+// kilogram, fluid ounces of less than a quart; the scale itself where there is
+// no such habit, and of nothing.
+// Source: common practice.
+func Handy(si float64, s Scale) Scale {
+	for _, h := range handy {
+		if n := math.Abs(h.large.From(si)); h.large == s && n > 0 && n < h.from {
+			return h.small
+		}
+	}
+	return s
+}
+
+var handy = [...]struct {
+	large Scale
+	from  float64 // so many of the large one on
+	small Scale
+}{
+	{InKilogram, 1, InGram},
+	{InPound, 1, InOunce},
+	{InLitre, 1, InMillilitre},
+	{InUSGallon, 0.25, InUSFluidOunce},
+	{InUSQuart, 1, InUSFluidOunce},
+	{InUSPint, 1, InUSFluidOunce},
+	{InImperialGallon, 0.25, InImperialFluidOunce},
+	{InImperialQuart, 1, InImperialFluidOunce},
+	{InImperialPint, 1, InImperialFluidOunce},
+}
+
 // Plain cuts the trailing zeros of a decimal number, and the sign of a zero.
 func Plain(text string) string {
 	if strings.Contains(text, ".") {

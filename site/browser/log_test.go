@@ -113,7 +113,7 @@ func TestACupIsLoggedInTwoTaps(t *testing.T) {
 		assert.Contains(t, shown(s, `[id="taken-cup.1"]`), "Catalyst that went in: 1.6 g (1.39 mL)")
 		line := stockOfGelCoat(s)
 		assert.Regexp(t, `\b2.9 kg\s*in stock`, line)
-		assert.Contains(t, line, "Logged cups have taken 0.1 kg of what was counted.")
+		assert.Contains(t, line, "Logged cups have taken 100 g of what was counted.")
 	})
 }
 

@@ -25,7 +25,7 @@ func TestAPuttyMixedByHandFromAnEmptyPhone(t *testing.T) {
 		for part, mass := range map[string]string{"1": "100 g", "2": "33 g", "3": "27 g"} {
 			fill(s, "putty.1.part."+part+".mass", mass)
 		}
-		assert.Equal(t, "0.16 kg", figureText(s, "putty.1.mass"))
+		assert.Equal(t, "160 g", figureText(s, "putty.1.mass"))
 		addStep(s, "fill")
 		choose(s, fillStep+".putty", "putty.1")
 		fill(s, fillStep+".thickness", "2 mm")

@@ -95,7 +95,7 @@ func AmountOf(amount float64, scale unit.Scale, units job.Units) string {
 	if scale == unit.InPure {
 		return unit.Write(amount, scale, 4)
 	}
-	return unit.Write(scale.SI(amount), ShownIn(scale, units), 3)
+	return unit.Write(scale.SI(amount), handyFor(amount, scale, units), 3)
 }
 
 // ShownIn is the scale that goods counted in a scale are shown in.

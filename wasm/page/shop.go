@@ -93,44 +93,41 @@ func gradeOf(l *chance.Line) string {
 
 func plannedLikely(s *State, l *chance.Line) string {
 	units := s.Plan.Job.Units
-	planned := Said(l.Planned(), l.Scale, units)
 	if l.Confidence == nil {
-		return words.PlannedLikely(planned, "", "")
+		return words.PlannedLikely(Said(l.Planned(), l.Scale, units), "", "")
 	}
-	low, high := Roughly(l.Scale.From(l.Confidence.Low), l.Scale, units), Roughly(l.Scale.From(l.Confidence.High), l.Scale, units)
-	number, _, _ := strings.Cut(low, "\u00a0")
-	planned, _, _ = strings.Cut(planned, "\u00a0")
-	return words.PlannedLikely(planned, number, high)
+	shown := handyFor(l.Scale.From(l.Confidence.High), l.Scale, units) // one unit for all three
+	planned, _, _ := strings.Cut(saidIn(l.Planned(), l.Scale, shown), "\u00a0")
+	low, _, _ := strings.Cut(unit.Write(l.Confidence.Low, shown, 2), "\u00a0")
+	return words.PlannedLikely(planned, low, unit.Write(l.Confidence.High, shown, 2))
 }
 
 // Said writes an amount of goods as people say it: 15.7 kg, 3.3 kg, 74 m, 14.
 func Said(amount float64, scale unit.Scale, units job.Units) string {
-	switch shown, _ := shownScale(scale, units); {
+	return saidIn(amount, scale, handyFor(amount, scale, units))
+}
+
+func saidIn(amount float64, scale, shown unit.Scale) string {
+	switch {
 	case scale == unit.InPure:
 		return unit.Write(math.Ceil(amount-1e-9), unit.InPure, 6)
 	case scale == unit.InMetre && amount >= 10:
 		return unit.Write(shown.SI(math.Ceil(shown.From(scale.SI(amount))-1e-9)), shown, 6)
 	case math.Abs(shown.From(scale.SI(amount))) < 10:
 		return unit.Write(scale.SI(amount), shown, 2)
-	default:
-		return unit.Write(scale.SI(amount), shown, 3)
 	}
+	return unit.Write(scale.SI(amount), shown, 3)
 }
 
 // Roughly writes an amount that is only likely: two figures.
 func Roughly(amount float64, scale unit.Scale, units job.Units) string {
-	shown, _ := shownScale(scale, units)
-	return unit.Write(scale.SI(amount), shown, 2)
+	return unit.Write(scale.SI(amount), handyFor(amount, scale, units), 2)
 }
 
-// shownScale is the builder's scale for what is counted in another.
-func shownScale(scale unit.Scale, units job.Units) (unit.Scale, bool) {
-	for _, m := range []unit.Measure{unit.Weights, unit.Volumes, unit.Runs} {
-		if m.Scales()[0] == scale {
-			return units.Scale(m), true
-		}
-	}
-	return scale, false
+// handyFor is the builder's scale for an amount of goods, or the smaller one in
+// which so little is said.
+func handyFor(amount float64, scale unit.Scale, units job.Units) unit.Scale {
+	return unit.Handy(scale.SI(amount), ShownIn(scale, units))
 }
 
 // Worth writes what is left over in money; "" where no price is known.

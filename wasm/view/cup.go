@@ -1,8 +1,6 @@
 package view
 
 import (
-	"strings"
-
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
@@ -82,8 +80,7 @@ func forChips(s *page.State) html {
 	}
 	chips := []html{leads("what", mixName(s))}
 	if m := b.Method; m != nil {
-		name, _, _ := strings.Cut(m.Name, ",")
-		chips = append(chips, leads("how", words.Capital(name)))
+		chips = append(chips, leads("how", words.Capital(words.ShortMethod(m.Name))))
 	}
 	return join(chips...)
 }

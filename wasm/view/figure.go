@@ -28,7 +28,7 @@ func of[Q unit.Quantity](s *page.State, f working.Figure[Q], m unit.Measure) str
 	if f.Step == nil {
 		return "–"
 	}
-	return unit.Write(float64(f.Value), s.Plan.Job.Units.Scale(m), digits(m, float64(f.Value)))
+	return unit.Write(float64(f.Value), unit.Handy(float64(f.Value), s.Plan.Job.Units.Scale(m)), digits(m, float64(f.Value)))
 }
 
 // digits is how many figures people say of a measure: of less than a square metre nobody says three.

@@ -19,6 +19,9 @@ func Packs(line chance.Line) string {
 			scale = line.Scale
 		}
 		size := unit.WithUnit(unit.Group(p.Size.Amount.String()), scale)
+		if si := scale.SI(p.Size.Amount.InexactFloat64()); unit.Handy(si, scale) != scale {
+			size = unit.Write(si, unit.Handy(si, scale), 6)
+		}
 		switch {
 		case scale == unit.InPure && p.Size.Amount.String() == "1":
 			list = append(list, strings.ReplaceAll(Counted(p.Count, "piece", "pieces"), " ", "\u00a0"))
