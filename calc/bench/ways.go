@@ -258,7 +258,9 @@ func (b rescue) offers() []cure.Offer {
 		return nil
 	}
 	cup := b.cup
-	cup.Mix = b.out.Mix
+	if cup.Mix = b.out.Mix; cup.Mix.Product.Step == nil { // no cup was settled: whether a remedy brings a dose back doesn't hang on its size
+		cup.Mix = cure.Mix{Product: testMass}
+	}
 	var m cure.Means
 	a := &b.out.Air
 	m.DewPoint = a.DewPoint

@@ -2,6 +2,7 @@ package bench_test
 
 import (
 	"fmt"
+	"maps"
 	"math/rand/v2"
 	"slices"
 	"testing"
@@ -162,4 +163,44 @@ func TestTheProductMayStayAsItIs(t *testing.T) {
 	require.GreaterOrEqual(t, at, 0, "%v", b.Reasons)
 	w := b.Ways()[at]
 	assert.InDeltaSlice(t, []float64{32, 24}, []float64{inCelsius(w.Surface.Value), inCelsius(w.Product.Value)}, 1e-6)
+}
+
+// Whatever stands in the way, product, part or evening: with all the warmth that is
+// offered there is a dose at the bench, and so there is with any other offer that is
+// said to bring one back. Where a dose is there, nothing is said to.
+func TestWhatIsOfferedBringsADose(t *testing.T) {
+	random := rand.New(rand.NewPCG(7, 9))
+	seen := map[cure.Remedy]int{}
+	for range 400 {
+		now := map[string]float64{"product-temp": 5 + 30*random.Float64(), "surface-temp": 5 + 35*random.Float64(), "ahead": 8 + 15*random.Float64()}
+		with := func(now map[string]float64) bench.Bench {
+			return benchOf(t, tenOClock, bare, fmt.Sprintf("bench.now.product-temp = %.6f\nbench.now.surface-temp = %.6f\nbench.now.ahead = %.6f", now["product-temp"], now["surface-temp"], now["ahead"]))
+		}
+		b := with(now)
+		place := map[cure.Remedy]string{cure.WarmProduct: "product-temp", cure.CoolProduct: "product-temp", cure.WarmPart: "surface-temp", cure.WarmShed: "ahead"}
+		warm, isWarm := maps.Clone(now), false
+		for _, o := range b.Offers() {
+			if o.Opens {
+				assert.False(t, b.HasDose, "%v: %+v", now, o)
+			}
+			at, isTemperature := place[o.Remedy]
+			switch {
+			case o.Remedy >= cure.WarmProduct:
+				warm[at], isWarm = inCelsius(o.Target.Value)+1e-6, true
+				seen[o.Remedy]++
+			case isTemperature && o.Opens:
+				cooled := maps.Clone(now)
+				cooled[at] = inCelsius(o.Target.Value)
+				c := with(cooled)
+				assert.True(t, c.HasDose, "%v, cooled to %v: %v", now, cooled[at], c.Reasons)
+				seen[o.Remedy]++
+			}
+		}
+		if isWarm {
+			c := with(warm)
+			assert.True(t, c.HasDose, "%v, warmed to %v: %v %v", now, warm, c.Reasons, c.Waiting)
+		}
+	}
+	t.Log(seen)
+	assert.Greater(t, min(seen[cure.WarmProduct], seen[cure.WarmPart], seen[cure.WarmShed], seen[cure.CoolProduct]), 20)
 }

@@ -127,13 +127,17 @@ const (
 var trayTimes = working.Given(unit.Factor(2), "how many times longer mix keeps in a tray", unit.InPure, "", source.CommonPractice)
 
 // Remedies sets out side by side what can be done about heat or cold, with what
-// each gains for this cup: against cold only what warms, against heat only what
-// lengthens the minutes, and none that gains nothing or can't be done. Nothing here
+// each gains for this cup: against cold what warms, and cooling a product that is too
+// much warmer than its part; against heat only what lengthens the minutes; none that gains nothing or can't be done. Nothing here
 // is a dose: after a remedy the cup is worked out again.
 // Source: the remedies are common practice; the gains are computed from the
 // cup's own figures, but for the tray's factor.
 func (s Situation) Remedies(m Means) []Offer {
 	if cold := s.warm(m); len(cold) > 0 {
+		if o, helps := s.cool(m); helps && o.Opens {
+			o.Risk = riskOf[o.Remedy]
+			cold = append(cold, o)
+		}
 		return cold
 	}
 	if max(s.Cup.Shed.Product.Value, s.Cup.Shed.Surface.Value) < warmDay {

@@ -1,6 +1,7 @@
 package cure_test
 
 import (
+	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -131,4 +132,112 @@ func TestEveryOfferHelps(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Whatever is too cold, alone or together: with all that is offered done, there is a
+// dose; with any of it a degree short, there is none, or the part is too near its dew.
+// A tin from a warm house on a cold part, and a cold tin on a part in the sun, are as
+// common as a cold shed. Where no warmth brings a dose, none is said to.
+func TestWarmthThatIsOfferedBringsADose(t *testing.T) {
+	random := rand.New(rand.NewPCG(15, 3))
+	alone, withPart, cooled, none := 0, 0, 0, 0
+	for range 4000 {
+		between := func(low, high float64) float64 { return low + (high-low)*random.Float64() }
+		s := hot(t)
+		s.Cup.Mix = cure.Mix{Product: grams(between(100, 300))}
+		s.Cup.Shed = cure.Shed{Product: celsius(between(0, 36)), Surface: celsius(between(0, 40)), ColdestAhead: celsius(between(5, 25)).Value}
+		var means cure.Means
+		dry := 0.
+		if random.IntN(2) == 0 {
+			means.DewPoint = celsius(between(0, 26))
+			dry = inCelsius(means.DewPoint) + 3
+		}
+		isDose := func(shed cure.Shed) bool {
+			cup := s.Cup
+			cup.Shed = shed
+			_, err := cup.Dose()
+			return err == nil
+		}
+		list := s.Remedies(means)
+		done, warms := s.Cup.Shed, 0
+		for _, o := range list {
+			switch o.Remedy {
+			case cure.WarmProduct:
+				done.Product = o.Target
+			case cure.WarmPart:
+				done.Surface = o.Target
+			case cure.WarmShed:
+				done.ColdestAhead = o.Target.Value
+			case cure.CoolProduct:
+				shed := s.Cup.Shed
+				shed.Product = o.Target
+				assert.Equal(t, o.Opens, !isDose(s.Cup.Shed) && isDose(shed), "%+v", s.Cup.Shed)
+				cooled++
+				continue
+			default:
+				continue
+			}
+			assert.True(t, o.Opens)
+			assert.Positive(t, float64(o.Degrees.Value))
+			warms++
+		}
+		if warms == 0 {
+			isCold := inCelsius(s.Cup.Shed.Product) < 15 || inCelsius(s.Cup.Shed.Surface) < 15 || s.Cup.Shed.ColdestAhead < celsius(15).Value
+			if none++; isCold && inCelsius(s.Cup.Shed.Surface) <= 32 {
+				assert.True(t, dry > 32 || inCelsius(s.Cup.Shed.Product) > 32, "something would bring a dose at %+v, dew %v", s.Cup.Shed, dry)
+			}
+			continue
+		}
+		assert.True(t, isDose(done), "%+v: %+v", s.Cup.Shed, list)
+		for _, o := range list {
+			short := done
+			switch o.Remedy {
+			case cure.WarmProduct:
+				short.Product = celsius(inCelsius(o.Target) - 1)
+				alone++
+			case cure.WarmPart:
+				short.Surface = celsius(inCelsius(o.Target) - 1)
+				withPart++
+				if inCelsius(short.Surface) < dry {
+					continue
+				}
+			case cure.WarmShed:
+				short.ColdestAhead = o.Target.Value - 1
+			default:
+				continue
+			}
+			assert.False(t, isDose(short), "less warmth does: %+v: %+v", s.Cup.Shed, o)
+		}
+	}
+	t.Log(alone, withPart, cooled, none)
+	assert.Greater(t, min(alone, withPart, cooled, none), 100)
+}
+
+// The two ends of it by hand, with the table's 2.20 % at 15 °C, 2.00 at 18, 1.50 at 25
+// and the 15 °C that product and part may be apart.
+func TestAColdTinOnAWarmPartAndAWarmTinOnAColdOne(t *testing.T) {
+	at := func(product, part float64) []cure.Offer {
+		s := hot(t)
+		s.Cup.Shed = cure.Shed{Product: celsius(product), Surface: celsius(part), ColdestAhead: celsius(16).Value}
+		return s.Remedies(cure.Means{})
+	}
+	list := at(15.5, 31)
+	require.Len(t, list, 1)
+	assert.Equal(t, cure.WarmProduct, list[0].Remedy)
+	assert.InDelta(t, 16, inCelsius(list[0].Target), 1e-9, "15 °C under the part's 31")
+	assert.InDelta(t, 0.5, float64(list[0].Degrees.Value), 1e-9)
+
+	list = at(25, 12)
+	require.Len(t, list, 1)
+	assert.Equal(t, cure.WarmPart, list[0].Remedy)
+	assert.InDelta(t, 18, inCelsius(list[0].Target), 1e-9, "half a point over the product's 1.50 %, not only the table's 15 °C")
+
+	list = at(25, 16)
+	require.NotNil(t, offered(list, cure.WarmPart))
+	o := offered(list, cure.CoolProduct)
+	require.NotNil(t, o, "or the tin is brought nearer to its part")
+	assert.InDelta(t, 18, inCelsius(o.Target), 1e-9)
+	assert.Equal(t, cure.Sweats, o.Risk)
+
+	assert.Nil(t, offered(at(17, 34), cure.WarmProduct), "no warmth brings a dose over the table's end")
 }

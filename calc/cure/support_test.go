@@ -31,6 +31,9 @@ func energy(n float64) working.Figure[unit.MolarEnergy] {
 	return given[unit.MolarEnergy](n, unit.InKilojoulePerMole)
 }
 
+func inCelsius(f working.Figure[unit.Temperature]) float64 {
+	return unit.InCelsius.From(float64(f.Value))
+}
 func inMinutes(f working.Figure[unit.Time]) float64 { return unit.InMinute.From(float64(f.Value)) }
 func inGrams(f working.Figure[unit.Mass]) float64   { return unit.InGram.From(float64(f.Value)) }
 

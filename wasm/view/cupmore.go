@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"shedreckoner/calc/air"
+	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -138,13 +139,14 @@ func remedies(s *page.State) html {
 	var rows []html
 	for _, o := range s.Bench().Offers() {
 		var gain []string
+		if o.Remedy == cure.OtherHour {
+			gain = append(gain, words.RemedyAt(words.Hour(o.Hour)))
+		}
 		switch {
 		case o.Target.Step != nil:
 			gain = append(gain, words.RemedyTo(of(s, o.Target, unit.Temperatures)))
 		case o.Mass.Step != nil:
 			gain = append(gain, words.RemedyTo(of(s, o.Mass, unit.CupWeights)))
-		case o.Hour > 0:
-			gain = append(gain, words.RemedyAt(words.Hour(o.Hour)))
 		}
 		switch {
 		case o.Opens:
