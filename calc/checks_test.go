@@ -195,9 +195,9 @@ func TestContentsAreUpToDate(t *testing.T) {
 	var b strings.Builder
 	b.WriteString(generated + `// Package calc holds the sums of the page, a package a topic. These are its
 // contents: the topics with the documents that they rest on, then every rule as
-// it is shown on the page, with its source, its mark, and by how many rows of
-// testdata/published it is checked, of which kind: what is from outside the
-// project first.
+// it is shown on the page, with the ranges that it takes and gives, its source, its
+// mark, and by how many rows of testdata/published it is checked, of which kind:
+// what is from outside the project first.
 //
 `)
 	for _, topic := range calc.Topics {
@@ -206,11 +206,21 @@ func TestContentsAreUpToDate(t *testing.T) {
 	for i, topic := range calc.Topics {
 		fmt.Fprintf(&b, "//\n// # %s: package %s\n//\n", strings.ToUpper(topic.Name[:1])+topic.Name[1:], topic.Package)
 		for j, r := range topic.Rules() {
-			fmt.Fprintf(&b, "//\t%s | %s | %s | %s\n", r.Formula, r.Source, r.Mark, counts.Of(i, j))
+			fmt.Fprintf(&b, "//\t%s | %s | %s | %s | %s\n", r.Formula, ranges(r), r.Source, r.Mark, counts.Of(i, j))
 		}
 	}
 	b.WriteString("package calc\n")
 	upToDate(t, "doc.go", b.String())
+}
+
+// ranges gives the range of each argument of a rule and of its result: outside of
+// them it refuses.
+func ranges(r *working.Rule) string {
+	var list []string
+	for _, a := range append(slices.Clone(r.Args), r.Result) {
+		list = append(list, strings.TrimSpace(fmt.Sprintf("%s %v to %v %s", a.Symbol, a.Min, a.Max, a.Scale.Symbol())))
+	}
+	return strings.Join(list, ", ")
 }
 
 // documents gives the titles of what the rules rest on, each once.

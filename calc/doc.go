@@ -2,9 +2,9 @@
 
 // Package calc holds the sums of the page, a package a topic. These are its
 // contents: the topics with the documents that they rest on, then every rule as
-// it is shown on the page, with its source, its mark, and by how many rows of
-// testdata/published it is checked, of which kind: what is from outside the
-// project first.
+// it is shown on the page, with the ranges that it takes and gives, its source, its
+// mark, and by how many rows of testdata/published it is checked, of which kind:
+// what is from outside the project first.
 //
 //   - areas and edges: package surface. elementary geometry; Modular equations and approximations to π; NIST Digital Library of Mathematical Functions; our own method; Ship Stability for Masters and Mates.
 //   - filler and putty: package fairing. elementary geometry; our own method; common practice of the trade; TM 55-1905-223, technical manual.
@@ -21,306 +21,306 @@
 //
 // # Areas and edges: package surface
 //
-//	A = l × w | elementary geometry | exact | from outside: published example × 1, reference library × 2; besides: worked here × 1
-//	E = 2 × (l + w) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	A = b × h ÷ 2 | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	E = b + 2 × √(h² + b² ÷ 4) | elementary geometry, equal sides are the shortest | exact | from outside: reference library × 1; besides: worked here × 1
-//	E = a + b + c | elementary geometry | exact | from outside: reference library × 2; besides: worked here × 1, from memory × 2
-//	s = E ÷ 2 | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
-//	r = s − x | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
-//	A = √(s × r_a × r_b × r_c) | elementary geometry, Heron | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
-//	A = (a + b) ÷ 2 × h | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	E = a + b + 2 × √(h² + (a − b)² ÷ 4) | elementary geometry, equal slants are the shortest | exact | from outside: reference library × 1; besides: worked here × 1
-//	A = π × d² ÷ 4 | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	E = π × d | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	A = π × l × w ÷ 4 | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	q = ((l − w) ÷ (l + w))² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	E = π × (l + w) ÷ 2 × (1 + 3 × q ÷ (10 + √(4 − 3 × q))) | Modular equations and approximations to π, the approximation for the ellipse's perimeter | from memory | from outside: reference library × 1; besides: worked here × 1
-//	A = π × (D² − d²) ÷ 4 | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	E = π × (D + d) | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	half the sum, round the corners, of x × next y − next x × y, without its sign | elementary geometry, shoelace formula | exact | from outside: published example × 2, reference library × 1; besides: exact geometry × 2
-//	the ways from corner to corner, and back to the first, added up | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 2
-//	A = π × d × l | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	E = 2 × π × d | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	s = √(h² + (D − d)² ÷ 4) | elementary geometry | exact | from outside: published example × 1, reference library × 1; besides: exact geometry × 1
-//	A = π × (D + d) ÷ 2 × s | elementary geometry | exact | from outside: published example × 2, reference library × 1; besides: exact geometry × 1
-//	E = π × (D + d) | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	A = π × (d² ÷ 4 + h²) | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication | NIST Digital Library of Mathematical Functions, 19.33.1, 19.36 | from memory | from outside: reference library × 3; besides: exact geometry × 1, worked here × 2
-//	A = W ÷ 2 | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	A = l × h | elementary geometry | exact | from outside: published example × 1, reference library × 1
-//	A = w × h | elementary geometry | exact | from outside: published example × 1, reference library × 1
-//	sum of the parts | elementary geometry | exact | from outside: published example × 1, reference library × 1
-//	the edges at which a chosen face ends, added up; outside, the corners between two chosen faces too | our own method | exact | from outside: reference library × 1; besides: worked here × 3
-//	A = l × g | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	E = 2 × (l + g) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	A = N × n × l × w | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	E = N × 2 × (l + w) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	s = L ÷ n | elementary geometry | exact | from outside: published example × 1; besides: worked here × 1
-//	L = s × n | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	L = z − x | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1 | Ship Stability for Masters and Mates, p. 74 | published | from outside: published example × 8; besides: worked here × 4, from memory × 1
-//	Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1 | Ship Stability for Masters and Mates, p. 75 | from memory | from outside: published example × 2; besides: from memory × 1
-//	trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1 | elementary geometry | exact | from outside: published example × 6; besides: worked here × 1
-//	sum of the parts | elementary geometry | exact | from outside: published example × 1; besides: worked here × 5, from memory × 1
-//	E = 2 × L + p + q | elementary geometry, a straight line is the shortest | exact | nothing from outside; besides: worked here × 1
-//	T = N × n × (A − C) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	T = N × (E + F) | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	sum of the parts | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
-//	sum of the parts | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = l × w | l 0.001 to 100 m, w 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: published example × 1, reference library × 2; besides: worked here × 1
+//	E = 2 × (l + w) | l 0.001 to 100 m, w 0.001 to 100 m, E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = b × h ÷ 2 | b 0.001 to 100 m, h 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = b + 2 × √(h² + b² ÷ 4) | b 0.001 to 100 m, h 0.001 to 100 m, E 0 to 100000 m | elementary geometry, equal sides are the shortest | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = a + b + c | a 0.001 to 100 m, b 0.001 to 100 m, c 0.001 to 100 m, E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 2; besides: worked here × 1, from memory × 2
+//	s = E ÷ 2 | E 0.003 to 300 m, s 0 to 150 m | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
+//	r = s − x | s 0 to 150 m, x 0.001 to 100 m, r 0 to 150 m | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
+//	A = √(s × r_a × r_b × r_c) | s 0 to 150 m, r_a 0 to 150 m, r_b 0 to 150 m, r_c 0 to 150 m, A 1e-07 to 10000 m² | elementary geometry, Heron | exact | from outside: reference library × 1; besides: worked here × 1, from memory × 2
+//	A = (a + b) ÷ 2 × h | a 0.001 to 100 m, b 0.001 to 100 m, h 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = a + b + 2 × √(h² + (a − b)² ÷ 4) | a 0.001 to 100 m, b 0.001 to 100 m, h 0.001 to 100 m, E 0 to 100000 m | elementary geometry, equal slants are the shortest | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = π × d² ÷ 4 | d 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	E = π × d | d 0.001 to 100 m, E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	A = π × l × w ÷ 4 | l 0.001 to 100 m, w 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	q = ((l − w) ÷ (l + w))² | l 0.001 to 100 m, w 0.001 to 100 m, q 0 to 1 | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = π × (l + w) ÷ 2 × (1 + 3 × q ÷ (10 + √(4 − 3 × q))) | l 0.001 to 100 m, w 0.001 to 100 m, q 0 to 1, E 0 to 100000 m | Modular equations and approximations to π, the approximation for the ellipse's perimeter | from memory | from outside: reference library × 1; besides: worked here × 1
+//	A = π × (D² − d²) ÷ 4 | D 0.001 to 100 m, d 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	E = π × (D + d) | D 0.001 to 100 m, d 0.001 to 100 m, E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	half the sum, round the corners, of x × next y − next x × y, without its sign | A 1e-07 to 10000 m² | elementary geometry, shoelace formula | exact | from outside: published example × 2, reference library × 1; besides: exact geometry × 2
+//	the ways from corner to corner, and back to the first, added up | E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 2
+//	A = π × d × l | d 0.001 to 100 m, l 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	E = 2 × π × d | d 0.001 to 100 m, E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	s = √(h² + (D − d)² ÷ 4) | D 0.001 to 100 m, d 0 to 100 m, h 0.001 to 100 m, s 0.001 to 200 m | elementary geometry | exact | from outside: published example × 1, reference library × 1; besides: exact geometry × 1
+//	A = π × (D + d) ÷ 2 × s | D 0.001 to 100 m, d 0 to 100 m, s 0.001 to 200 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: published example × 2, reference library × 1; besides: exact geometry × 1
+//	E = π × (D + d) | D 0.001 to 100 m, d 0 to 100 m, E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	A = π × (d² ÷ 4 + h²) | d 0.001 to 100 m, h 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication | A 1e-07 to 40000 m² | NIST Digital Library of Mathematical Functions, 19.33.1, 19.36 | from memory | from outside: reference library × 3; besides: exact geometry × 1, worked here × 2
+//	A = W ÷ 2 | W 1e-07 to 40000 m², A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = l × h | l 0.001 to 100 m, h 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: published example × 1, reference library × 1
+//	A = w × h | w 0.001 to 100 m, h 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: published example × 1, reference library × 1
+//	sum of the parts | Σ 0 to 1e+09 m² | elementary geometry | exact | from outside: published example × 1, reference library × 1
+//	the edges at which a chosen face ends, added up; outside, the corners between two chosen faces too | E 0 to 100000 m | our own method | exact | from outside: reference library × 1; besides: worked here × 3
+//	A = l × g | l 0.001 to 100 m, g 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = 2 × (l + g) | l 0.001 to 100 m, g 0.001 to 100 m, E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	A = N × n × l × w | N 1 to 10000, n 1 to 6, l 0.001 to 100 m, w 0.001 to 100 m, A 1e-07 to 10000 m² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	E = N × 2 × (l + w) | N 1 to 10000, l 0.001 to 100 m, w 0.001 to 100 m, E 0 to 100000 m | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	s = L ÷ n | L 0.001 to 100 m, n 1 to 200, s 0 to 100 m | elementary geometry | exact | from outside: published example × 1; besides: worked here × 1
+//	L = s × n | s 0.001 to 100 m, n 1 to 200, L 0.001 to 100 m | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	L = z − x | z 0 to 100 m, x 0 to 100 m, L 0.001 to 100 m | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	Simpson's first rule: spacing ÷ 3 × the sum of the girths times 1, 4, 2, 4, …, 2, 4, 1 | A 1e-07 to 10000 m² | Ship Stability for Masters and Mates, p. 74 | published | from outside: published example × 8; besides: worked here × 4, from memory × 1
+//	Simpson's second rule: spacing × 3 ÷ 8 × the sum of the girths times 1, 3, 3, 2, 3, 3, …, 2, 3, 3, 1 | A 1e-07 to 10000 m² | Ship Stability for Masters and Mates, p. 75 | from memory | from outside: published example × 2; besides: from memory × 1
+//	trapezoids: spacing ÷ 2 × the sum of the girths times 1, 2, 2, …, 2, 1 | A 1e-07 to 10000 m² | elementary geometry | exact | from outside: published example × 6; besides: worked here × 1
+//	sum of the parts | Σ 0 to 1e+09 m² | elementary geometry | exact | from outside: published example × 1; besides: worked here × 5, from memory × 1
+//	E = 2 × L + p + q | L 0.001 to 100 m, p 0 to 100 m, q 0 to 100 m, E 0 to 100000 m | elementary geometry, a straight line is the shortest | exact | nothing from outside; besides: worked here × 1
+//	T = N × n × (A − C) | N 1 to 10000, n 1 to 2, A 1e-07 to 10000 m², C 0 to 10000 m², T 0 to 2e+08 m² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	T = N × (E + F) | N 1 to 10000, E 0 to 1e+09 m, F 0 to 1e+09 m, T 0 to 1e+09 m | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	sum of the parts | Σ 0 to 1e+09 m² | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
+//	sum of the parts | Σ 0 to 1e+09 m | elementary geometry | exact | from outside: reference library × 1; besides: worked here × 1
 //
 // # Filler and putty: package fairing
 //
-//	V = A × t | elementary geometry, prism | exact | from outside: published table × 3; besides: exact identity × 1
-//	V = π ÷ 8 × L × W × d | elementary geometry, elliptic paraboloid | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	V = 2 ÷ 3 × c × d × l | elementary geometry, segment of a parabola | exact | from outside: reference library × 1; besides: exact geometry × 1
-//	V = r² × (cot(θ ÷ 2) − (π − θ) ÷ 2) × l | elementary geometry, kite less sector | exact | from outside: reference library × 3; besides: exact geometry × 3
-//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; hollows only | elementary geometry, Newton–Cotes | exact | from outside: published example × 1; besides: worked here × 3
-//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; proud spots only | elementary geometry, Newton–Cotes | exact | from outside: published example × 1; besides: worked here × 3
-//	height of the datum at which filler and cutting together cost least | our own method, best datum | exact | nothing from outside; besides: worked here × 2
-//	a = v ÷ (1 − s) | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1, common practice × 1
-//	a = d ÷ (1 − s) | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1
-//	o = a × s | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1
-//	n = ceil((a − 0.001) ÷ p) | common practice of the trade, largest pass | common practice | nothing from outside; besides: worked here × 2
-//	m = V × ρ | elementary geometry, mass by density | exact | nothing from outside; besides: worked here × 3
-//	h = m × x | TM 55-1905-223, technical manual, 8-24 | published | from outside: published example × 1
-//	h = m ÷ ρ × x × η | elementary geometry, mass by density | exact | nothing from outside; besides: worked here × 1
-//	v = m ÷ ρ | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 6
-//	V = v ÷ (1 − a) | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 3
-//	ρ = m ÷ V | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 3
-//	b = w ÷ v | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 1
-//	w = m × W ÷ V | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 1
+//	V = A × t | A 0 to 500 m², t 0 to 50 mm, V 0 to 25000 L | elementary geometry, prism | exact | from outside: published table × 3; besides: exact identity × 1
+//	V = π ÷ 8 × L × W × d | L 0 to 20 m, W 0 to 20 m, d 0 to 0.5 m, V 0 to 100 m³ | elementary geometry, elliptic paraboloid | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	V = 2 ÷ 3 × c × d × l | c 0 to 20 m, d 0 to 0.5 m, l 0 to 50 m, V 0 to 100 m³ | elementary geometry, segment of a parabola | exact | from outside: reference library × 1; besides: exact geometry × 1
+//	V = r² × (cot(θ ÷ 2) − (π − θ) ÷ 2) × l | r 0 to 0.2 m, θ 0.3490658503988659 to 2.792526803190927 rad, l 0 to 200 m, V 0 to 100 m³ | elementary geometry, kite less sector | exact | from outside: reference library × 3; besides: exact geometry × 3
+//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; hollows only | V 0 to 100000 L | elementary geometry, Newton–Cotes | exact | from outside: published example × 1; besides: worked here × 3
+//	integral over the grid by Simpson's rules both ways, by trapezoids where there are only two rows or columns; proud spots only | V 0 to 100000 L | elementary geometry, Newton–Cotes | exact | from outside: published example × 1; besides: worked here × 3
+//	height of the datum at which filler and cutting together cost least | h -1000 to 500 mm | our own method, best datum | exact | nothing from outside; besides: worked here × 2
+//	a = v ÷ (1 − s) | v 0 to 100000 L, s 0 to 0.9, a 0 to 1e+06 L | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1, common practice × 1
+//	a = d ÷ (1 − s) | d 0 to 500 mm, s 0 to 0.9, a 0 to 10000 mm | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1
+//	o = a × s | a 0 to 1e+06 L, s 0 to 0.9, o 0 to 1e+06 L | common practice of the trade, share sanded off | common practice | nothing from outside; besides: worked here × 1
+//	n = ceil((a − 0.001) ÷ p) | a 0.001 to 5000 mm, p 0.2 to 50 mm, n 0 to 100000 | common practice of the trade, largest pass | common practice | nothing from outside; besides: worked here × 2
+//	m = V × ρ | V 0 to 1e+06 L, ρ 0.02 to 8 kg/L, m 0 to 1e+07 kg | elementary geometry, mass by density | exact | nothing from outside; besides: worked here × 3
+//	h = m × x | m 0 to 1e+09 g, x 0.001 to 2, h 0 to 1e+09 g | TM 55-1905-223, technical manual, 8-24 | published | from outside: published example × 1
+//	h = m ÷ ρ × x × η | m 0 to 1e+09 g, ρ 0.3 to 2.5 kg/L, x 0.001 to 2, η 0.3 to 2.5 kg/L, h 0 to 1e+09 g | elementary geometry, mass by density | exact | nothing from outside; besides: worked here × 1
+//	v = m ÷ ρ | m 0 to 10000 kg, ρ 0.02 to 8 kg/L, v 0 to 1e+06 L | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 6
+//	V = v ÷ (1 − a) | v 0 to 1e+06 L, a 0 to 0.3, V 0 to 1e+06 L | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 3
+//	ρ = m ÷ V | m 1e-06 to 1e+06 kg, V 1e-06 to 1e+06 L, ρ 0 to 10 kg/L | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 3
+//	b = w ÷ v | w 0 to 1e+06 L, v 1e-06 to 1e+06 L, b 0 to 1 | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 1
+//	w = m × W ÷ V | m 0 to 1e+07 g, W 0 to 10000 L, V 1e-06 to 1e+06 L, w 0 to 1e+12 g | elementary geometry, rule of mixtures | exact | nothing from outside; besides: worked here × 1
 //
 // # Films and coverage: package film
 //
-//	VS' = (VS + f × t × (1 − s)) ÷ (1 + t) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5, with the thinner that stays added | calculated | from outside: published example × 3; besides: worked here × 2
-//	WFT = DFT ÷ VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 6, published table × 13; besides: common practice × 2
-//	DFT = WFT × VS' | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 1
-//	DFT = P − T ÷ 2 | our own method, texture even about its mean | assumption | nothing from outside; besides: worked here × 1
-//	R' = 1000 ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 3
-//	R = 1000 × (1 + t) ÷ WFT | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 4, published table × 13
-//	R_p = R × (1 − loss) | coating inspection notes, film and coverage, practical coverage | published | from outside: published example × 5
-//	V = A × (WFT + S) ÷ 1000 ÷ (1 − loss) | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 1; besides: worked here × 2
-//	V_s = V ÷ (1 + t) | our own method, volumes add up | calculated | nothing from outside; besides: worked here × 1
-//	V_t = V_s × t | our own method, definition of t | exact | nothing from outside; besides: worked here × 1
-//	m = V × ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 2
-//	g = WFT × ρ | our own method, definition of density | exact | nothing from outside; besides: exact identity × 2, common practice × 1
-//	WFT = g ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
-//	ρ_c = ρ × SM ÷ VS | our own method, definition of solids | calculated | nothing from outside; besides: worked here × 1
-//	m_c = A × DFT × ρ_c ÷ 1000 | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
-//	t = w × ρ ÷ ρ_t | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
-//	w = t × ρ_t ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 1, common practice × 1
-//	ρ' = (ρ + t × ρ_t) ÷ (1 + t) | our own method, rule of mixtures | calculated | nothing from outside; besides: worked here × 1
-//	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 1
-//	n = max(1, ceil((WFT − 1) ÷ W)) | our own method, no coat thicker than its card allows | calculated | nothing from outside; besides: worked here × 2
-//	WFT_n = WFT ÷ n | our own method, equal coats | exact | nothing from outside; besides: worked here × 1
-//	WFT = (L + F) ÷ 2 | common practice of the trade, reading a wet-film comb | common practice | nothing from outside; besides: worked here × 1
-//	M = P − WFT | our own method, definition | exact | nothing from outside; besides: worked here × 1
-//	film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm | note on the dead volume of a blast profile, dead volume | published | from outside: published table × 7
-//	straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them | our own method, two timed readings | assumption | from outside: reference library × 1; besides: worked here × 2
-//	ν = 0.443 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
-//	ν = 1.37 × t − 200 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
-//	ν = 3.28 × t − 220 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
-//	ν = 6.90 × t − 570 ÷ t | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
+//	VS' = (VS + f × t × (1 − s)) ÷ (1 + t) | VS 0.05 to 1, f 0 to 1, t 0 to 0.5, s 0 to 1, VS' 0.02 to 1 | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5, with the thinner that stays added | calculated | from outside: published example × 3; besides: worked here × 2
+//	WFT = DFT ÷ VS' | DFT 1 to 20000 µm, VS' 0.02 to 1, WFT 1 to 20000 µm | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 6, published table × 13; besides: common practice × 2
+//	DFT = WFT × VS' | WFT 1 to 20000 µm, VS' 0.02 to 1, DFT 1 to 20000 µm | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 1
+//	DFT = P − T ÷ 2 | P 1 to 20000 µm, T 0 to 1000 µm, DFT 1 to 20000 µm | our own method, texture even about its mean | assumption | nothing from outside; besides: worked here × 1
+//	R' = 1000 ÷ WFT | WFT 1 to 20000 µm, R' 0.05 to 1000 m²/L | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 3
+//	R = 1000 × (1 + t) ÷ WFT | t 0 to 0.5, WFT 1 to 20000 µm, R 0.05 to 1500 m²/L | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 4, published table × 13
+//	R_p = R × (1 − loss) | R 0.01 to 1000 m²/L, loss 0 to 0.9, R_p 0.001 to 1000 m²/L | coating inspection notes, film and coverage, practical coverage | published | from outside: published example × 5
+//	V = A × (WFT + S) ÷ 1000 ÷ (1 − loss) | A 0 to 100000 m², WFT 1 to 20000 µm, S 0 to 5000 µm, loss 0 to 0.9, V 0 to 100000 L | UFC 3-190-06 / MIL-HDBK-1110, Protective Coatings and Paints, 2.1.5 | published | from outside: published example × 1; besides: worked here × 2
+//	V_s = V ÷ (1 + t) | V 0 to 100000 L, t 0 to 0.5, V_s 0 to 100000 L | our own method, volumes add up | calculated | nothing from outside; besides: worked here × 1
+//	V_t = V_s × t | V_s 0 to 100000 L, t 0 to 0.5, V_t 0 to 50000 L | our own method, definition of t | exact | nothing from outside; besides: worked here × 1
+//	m = V × ρ | V 0 to 100000 L, ρ 0.1 to 3 kg/L, m 0 to 300000 kg | our own method, definition of density | exact | nothing from outside; besides: worked here × 2
+//	g = WFT × ρ | WFT 1 to 20000 µm, ρ 0.1 to 3 kg/L, g 0.1 to 60000 g/m² | our own method, definition of density | exact | nothing from outside; besides: exact identity × 2, common practice × 1
+//	WFT = g ÷ ρ | g 1 to 20000 g/m², ρ 0.1 to 3 kg/L, WFT 1 to 20000 µm | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	ρ_c = ρ × SM ÷ VS | ρ 0.1 to 3 kg/L, SM 0.05 to 1, VS 0.02 to 1, ρ_c 0.1 to 3 kg/L | our own method, definition of solids | calculated | nothing from outside; besides: worked here × 1
+//	m_c = A × DFT × ρ_c ÷ 1000 | A 0 to 100000 m², DFT 1 to 20000 µm, ρ_c 0.1 to 3 kg/L, m_c 0 to 6e+06 kg | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	t = w × ρ ÷ ρ_t | w 0 to 0.5, ρ 0.1 to 3 kg/L, ρ_t 0.5 to 1.5 kg/L, t 0 to 0.5 | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
+//	w = t × ρ_t ÷ ρ | t 0 to 0.5, ρ 0.1 to 3 kg/L, ρ_t 0.5 to 1.5 kg/L, w 0 to 0.5 | our own method, definition of density | exact | nothing from outside; besides: worked here × 1, common practice × 1
+//	ρ' = (ρ + t × ρ_t) ÷ (1 + t) | ρ 0.1 to 3 kg/L, t 0 to 0.5, ρ_t 0.5 to 1.5 kg/L, ρ' 0.1 to 3 kg/L | our own method, rule of mixtures | calculated | nothing from outside; besides: worked here × 1
+//	sum of the parts | Σ 0 to 1e+09 % | elementary geometry | exact | nothing from outside; besides: worked here × 1
+//	n = max(1, ceil((WFT − 1) ÷ W)) | WFT 1 to 20000 µm, W 10 to 20000 µm, n 1 to 2000 | our own method, no coat thicker than its card allows | calculated | nothing from outside; besides: worked here × 2
+//	WFT_n = WFT ÷ n | WFT 1 to 20000 µm, n 1 to 2000, WFT_n 0.0005 to 20000 µm | our own method, equal coats | exact | nothing from outside; besides: worked here × 1
+//	WFT = (L + F) ÷ 2 | L 0 to 20000 µm, F 1 to 20000 µm, WFT 1 to 20000 µm | common practice of the trade, reading a wet-film comb | common practice | nothing from outside; besides: worked here × 1
+//	M = P − WFT | P 1 to 20000 µm, WFT 1 to 20000 µm, M -20000 to 20000 µm | our own method, definition | exact | nothing from outside; besides: worked here × 1
+//	film that fills the profile of a blasted or coarsely sanded ground, by steps of the profile: up to 50 µm 10, to 100 µm 35, to 150 µm 60, to 300 µm 125 µm | D 0 to 125 µm | note on the dead volume of a blast profile, dead volume | published | from outside: published table × 7
+//	straight line through the logarithm of two flow times against thinner, read off at the wanted time, both timed at one temperature; only between them | t 0 to 50 % | our own method, two timed readings | assumption | from outside: reference library × 1; besides: worked here × 2
+//	ν = 0.443 × t − 200 ÷ t | t 30 to 100 s, ν 6.623333333333334 to 42.3 mm²/s | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
+//	ν = 1.37 × t − 200 ÷ t | t 30 to 100 s, ν 34.43333333333334 to 135 mm²/s | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
+//	ν = 3.28 × t − 220 ÷ t | t 30 to 100 s, ν 91.06666666666666 to 325.8 mm²/s | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
+//	ν = 6.90 × t − 570 ÷ t | t 30 to 100 s, ν 188 to 684.3 mm²/s | ISO 2431, Determination of flow time by use of flow cups | from memory | nothing from outside; besides: worked here × 1, from memory × 8
 //
 // # Catalyst, gel time and cups: package cure
 //
-//	p = (T − T_1) ÷ (T_2 − T_1) | our own method, straight line between the rows | assumption | from outside: reference library × 6; besides: worked here × 1
-//	c = c_1 + (c_2 − c_1) × p | our own method, straight line between the rows | assumption | from outside: reference library × 6; besides: worked here × 1
-//	sum of the parts | elementary geometry | exact | nothing from outside; besides: worked here × 2
-//	y = P ÷ W | our own method, definition | exact | nothing from outside; besides: worked here × 1
-//	g = c × W ÷ 100 | our own method, definition of a share by mass | exact | nothing from outside; besides: exact identity × 1, common practice × 8
-//	V_c = g ÷ ρ_c | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1, worked here × 8
-//	c = 100 × g ÷ W | our own method, definition of a share by mass | exact | nothing from outside; besides: worked here × 1
-//	c_max = C × y | our own method, the ceiling holds for the product alone | calculated | nothing from outside; besides: worked here × 1
-//	W_min = 100 × e ÷ min(c − c_min, c_max − c) | our own method, the error must stay inside the limits | calculated | nothing from outside; besides: worked here × 20
-//	the tool's mark nearest to the dose, inside floor and ceiling | our own method, rounded once, at the end, to what the tool can show | calculated | nothing from outside; besides: worked here × 4
-//	c_e = 100 × e ÷ W | our own method, definition of a share by mass | exact | nothing from outside; besides: worked here × 5
-//	e = s + s ÷ 2 | our own method, one full step of a scale, and half a mark to round | assumption | nothing from outside; besides: worked here × 5
-//	e = (s ÷ 2 + s ÷ 2) × ρ_c | our own method, half a step of a syringe, and half a mark to round | assumption | nothing from outside; besides: worked here × 1
-//	e = (1 + 0.5) × ρ_c ÷ N | our own method, one whole drop, and half a drop to round | assumption | nothing from outside; besides: worked here × 1
-//	V_c = c_v × V ÷ 100 | our own method, definition of a share by volume | exact | from outside: published table × 5; besides: exact identity × 1
-//	c = c_v × ρ_c ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
-//	f_c = (c_ref ÷ c) ^ n | our own method, a power of the catalyst | assumption | from outside: measured by somebody else × 4; besides: worked here × 10
-//	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | from outside: published example × 1, published table × 1, measured by somebody else × 7; besides: worked here × 16
-//	f = f_1 × f_2 | our own method, near a test by the middle, from there on by the range | assumption | nothing from outside; besides: worked here × 1
-//	t = t_ref × f_c × f_T | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | from outside: measured by somebody else × 4; besides: worked here × 26
-//	t = t_ref × f_T | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published example × 1, published table × 1, measured by somebody else × 7; besides: worked here × 6
-//	m_t = 5 × m_0 | ASTM D2471, Gel time and peak exothermic temperature, gel time depends on the volume mixed | assumption | nothing from outside; besides: worked here × 1
-//	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | our own method, the builder's cup tests | calculated | from outside: reference library × 1; besides: worked here × 2
-//	the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 % | our own method, the builder's cup tests | assumption | nothing from outside; besides: worked here × 6
-//	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | our own method, cup tests over 8 °C or more | calculated | from outside: published example × 3, reference library × 1; besides: worked here × 5
-//	the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol | our own method, the builder's cup tests | assumption | nothing from outside; besides: worked here × 1
-//	mean temperature of the tests, as 1 ÷ T | our own method, the builder's cup tests | calculated | from outside: reference library × 2; besides: worked here × 2
-//	geometric mean of the tests' catalyst | our own method, the builder's cup tests | calculated | from outside: reference library × 1; besides: worked here × 1
-//	the lightest of the tests | our own method, the builder's cup tests | calculated | nothing from outside; besides: worked here × 2
-//	u = k − τ ÷ t_f | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
-//	S = t_c × u − m_x | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
-//	w = WFT × ρ ÷ (1 − loss) | our own method, definition of density and loss | exact | nothing from outside; besides: worked here × 9
-//	m_s = v × max(0, S) × w | our own method, what can be spread in time | calculated | nothing from outside; besides: worked here × 10
-//	m = m_s + min(L, m_s) | our own method, what can be spread in time, and what stays behind | calculated | nothing from outside; besides: worked here × 10
-//	m_u = min(250, m ÷ 2) | our own method, a tin never timed: half of what the minutes allow | assumption | nothing from outside; besides: worked here × 10
-//	m_b = m_1 × min(1, t ÷ t_1) | our own method, the batch falls with gel time | assumption | nothing from outside; besides: worked here × 13
-//	n = ceil(N ÷ (M − L) − 0.000000001) | our own method, whole cups; the last digits of a sum don't make a cup | calculated | nothing from outside; besides: worked here × 2
-//	L_n = n × m − N | our own method, what is mixed and not spread | exact | nothing from outside; besides: worked here × 1
-//	the need shared out evenly, with what stays behind in a cup, up to a whole gram; no smaller than the tool can dose | our own method, equal cups | calculated | nothing from outside; besides: worked here × 3
-//	down to a whole gram | our own method, weighed out | exact | nothing from outside; besides: worked here × 2
-//	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | from outside: published example × 1
-//	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | from outside: published example × 1; besides: worked here × 1
-//	A = T × r ÷ (1 + r) | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
-//	B = T ÷ (1 + r) | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
-//	r = r_v × ρ_A ÷ ρ_B | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
-//	r_v = r × ρ_B ÷ ρ_A | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
-//	V = m ÷ ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
-//	m = V × ρ | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
-//	G = S_2 − S_1 | our own method, spreading minutes after and before | calculated | nothing from outside; besides: worked here × 1
-//	G = (m_1 − m_2) ÷ (v × w) | our own method, a smaller cup is spread sooner | calculated | nothing from outside; besides: worked here × 1
-//	t_c = t × k_t | common practice of the trade, 170 g spread over 0.19 m² doubled the time | common practice | nothing from outside; besides: worked here × 1
-//	c = c_min + 100 × (e + e_h) ÷ W | our own method, the tool's error over the floor | calculated | nothing from outside; besides: worked here × 1
-//	d = T_2 − T_1 | our own method, definition | exact | nothing from outside; besides: worked here × 1
-//	t_s = max(120, 3 × t) | our own method, three times the late end of the gel time, and no less than two hours | assumption | nothing from outside; besides: worked here × 2
+//	p = (T − T_1) ÷ (T_2 − T_1) | T -20 to 60 °C, T_1 -20 to 60 °C, T_2 -20 to 60 °C, p 0 to 1 | our own method, straight line between the rows | assumption | from outside: reference library × 6; besides: worked here × 1
+//	c = c_1 + (c_2 − c_1) × p | c_1 0.1 to 6 %, c_2 0.1 to 6 %, p 0 to 1, c 0.1 to 6 % | our own method, straight line between the rows | assumption | from outside: reference library × 6; besides: worked here × 1
+//	sum of the parts | Σ 0 to 1e+09 g | elementary geometry | exact | nothing from outside; besides: worked here × 2
+//	y = P ÷ W | P 1 to 20000 g, W 1 to 80000 g, y 0 to 1 | our own method, definition | exact | nothing from outside; besides: worked here × 1
+//	g = c × W ÷ 100 | c 0.1 to 6 %, W 1 to 80000 g, g 0.0001 to 5000 g | our own method, definition of a share by mass | exact | nothing from outside; besides: exact identity × 1, common practice × 8
+//	V_c = g ÷ ρ_c | g 0.0001 to 5000 g, ρ_c 0.9 to 1.4 kg/L, V_c 7.142857142857143e-05 to 5555.555555555556 mL | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1, worked here × 8
+//	c = 100 × g ÷ W | g 0.0001 to 5000 g, W 1 to 80000 g, c 0.1 to 6 % | our own method, definition of a share by mass | exact | nothing from outside; besides: worked here × 1
+//	c_max = C × y | C 0.1 to 6 %, y 0.1 to 1, c_max 0.01 to 6 % | our own method, the ceiling holds for the product alone | calculated | nothing from outside; besides: worked here × 1
+//	W_min = 100 × e ÷ min(c − c_min, c_max − c) | e 0.0001 to 40 g, c 0.1 to 6 %, c_min 0.1 to 6 %, c_max 0.01 to 6 %, W_min 0.003 to 4e+10 g | our own method, the error must stay inside the limits | calculated | nothing from outside; besides: worked here × 20
+//	the tool's mark nearest to the dose, inside floor and ceiling | g 0.0001 to 5000 g | our own method, rounded once, at the end, to what the tool can show | calculated | nothing from outside; besides: worked here × 4
+//	c_e = 100 × e ÷ W | e 0.0001 to 40 g, W 1 to 80000 g, c_e 1e-07 to 4000 % | our own method, definition of a share by mass | exact | nothing from outside; besides: worked here × 5
+//	e = s + s ÷ 2 | s 0.001 to 20 g, e 0.0001 to 40 g | our own method, one full step of a scale, and half a mark to round | assumption | nothing from outside; besides: worked here × 5
+//	e = (s ÷ 2 + s ÷ 2) × ρ_c | s 0.01 to 10 mL, ρ_c 0.9 to 1.4 kg/L, e 0.0001 to 40 g | our own method, half a step of a syringe, and half a mark to round | assumption | nothing from outside; besides: worked here × 1
+//	e = (1 + 0.5) × ρ_c ÷ N | ρ_c 0.9 to 1.4 kg/L, N 8 to 60, e 0.0001 to 40 g | our own method, one whole drop, and half a drop to round | assumption | nothing from outside; besides: worked here × 1
+//	V_c = c_v × V ÷ 100 | c_v 0.1 to 6 %, V 1 to 20000 mL, V_c 0.001 to 1200 mL | our own method, definition of a share by volume | exact | from outside: published table × 5; besides: exact identity × 1
+//	c = c_v × ρ_c ÷ ρ | c_v 0.1 to 6 %, ρ_c 0.9 to 1.4 kg/L, ρ 0.3 to 2.5 kg/L, c 0.1 to 6 % | our own method, definition of density | exact | nothing from outside; besides: exact identity × 1
+//	f_c = (c_ref ÷ c) ^ n | c_ref 0.1 to 6 %, c 0.1 to 6 %, n 0.2 to 2, f_c 0.001 to 1000 | our own method, a power of the catalyst | assumption | from outside: measured by somebody else × 4; besides: worked here × 10
+//	f_T = exp(1000 × Ea ÷ 8.314462618 × (1 ÷ (T + 273.15) − 1 ÷ (T_ref + 273.15))) | Ea 10 to 150 kJ/mol, T -20 to 60 °C, T_ref -20 to 60 °C, f_T 0.0001 to 10000 | J. Appl. Polym. Sci. 102 (2006) 1870–1876 | published | from outside: published example × 1, published table × 1, measured by somebody else × 7; besides: worked here × 16
+//	f = f_1 × f_2 | f_1 0.0001 to 10000, f_2 0.0001 to 10000, f 1e-08 to 1e+08 | our own method, near a test by the middle, from there on by the range | assumption | nothing from outside; besides: worked here × 1
+//	t = t_ref × f_c × f_T | t_ref 0.5 to 1440 min, f_c 0.001 to 1000, f_T 0.0001 to 10000, t 0 to 1e+06 min | J. Appl. Polym. Sci. 102 (2006) 1870–1876, and a power of the catalyst | calculated | from outside: measured by somebody else × 4; besides: worked here × 26
+//	t = t_ref × f_T | t_ref 0.5 to 1440 min, f_T 0.0001 to 10000, t 0 to 1e+06 min | Thermochim. Acta 447 (2006) 167–177 | calculated | from outside: published example × 1, published table × 1, measured by somebody else × 7; besides: worked here × 6
+//	m_t = 5 × m_0 | m_0 5 to 20000 g, m_t 25 to 100000 g | ASTM D2471, Gel time and peak exothermic temperature, gel time depends on the volume mixed | assumption | nothing from outside; besides: worked here × 1
+//	mean of the logarithms of the tests' times, taken to their mean temperature and catalyst | t_ref 0.5 to 1440 min | our own method, the builder's cup tests | calculated | from outside: reference library × 1; besides: worked here × 2
+//	the tested time less and more twice the tests' scatter; at least their farthest, and at least 15 % | t_ref 0.5 to 1440 min | our own method, the builder's cup tests | assumption | nothing from outside; besides: worked here × 6
+//	least squares of the logarithm of the time, corrected for catalyst, on 1 ÷ T; the slope is Ea ÷ R | Ea 10 to 150 kJ/mol | our own method, cup tests over 8 °C or more | calculated | from outside: published example × 3, reference library × 1; besides: worked here × 5
+//	the fitted energy less and more twice its standard error, over the range of n, and within 20–130 kJ/mol | Ea 10 to 150 kJ/mol | our own method, the builder's cup tests | assumption | nothing from outside; besides: worked here × 1
+//	mean temperature of the tests, as 1 ÷ T | T_ref -20 to 60 °C | our own method, the builder's cup tests | calculated | from outside: reference library × 2; besides: worked here × 2
+//	geometric mean of the tests' catalyst | c 0.1 to 6 % | our own method, the builder's cup tests | calculated | from outside: reference library × 1; besides: worked here × 1
+//	the lightest of the tests | m_0 5 to 20000 g | our own method, the builder's cup tests | calculated | nothing from outside; besides: worked here × 2
+//	u = k − τ ÷ t_f | k 0.1 to 0.9, τ 0 to 30 min, t_f 0.1 to 100000 min, u -1000 to 0.9 | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
+//	S = t_c × u − m_x | t_c 0.1 to 100000 min, u -1000 to 0.9, m_x 0 to 30 min, S -10000 to 10000 min | our own method, times in cup and film add up | assumption | nothing from outside; besides: worked here × 14
+//	w = WFT × ρ ÷ (1 − loss) | WFT 10 to 20000 µm, ρ 0.3 to 2.5 kg/L, loss 0 to 0.9, w 1 to 50000 g/m² | our own method, definition of density and loss | exact | nothing from outside; besides: worked here × 9
+//	m_s = v × max(0, S) × w | v 0.005 to 5 m²/min, S -10000 to 10000 min, w 1 to 50000 g/m², m_s 0 to 1e+06 g | our own method, what can be spread in time | calculated | nothing from outside; besides: worked here × 10
+//	m = m_s + min(L, m_s) | m_s 0 to 1e+06 g, L 0 to 2000 g, m 0 to 1e+06 g | our own method, what can be spread in time, and what stays behind | calculated | nothing from outside; besides: worked here × 10
+//	m_u = min(250, m ÷ 2) | m 0 to 1e+06 g, m_u 0 to 250 g | our own method, a tin never timed: half of what the minutes allow | assumption | nothing from outside; besides: worked here × 10
+//	m_b = m_1 × min(1, t ÷ t_1) | m_1 5 to 20000 g, t 0.1 to 100000 min, t_1 0.1 to 100000 min, m_b 0 to 20000 g | our own method, the batch falls with gel time | assumption | nothing from outside; besides: worked here × 13
+//	n = ceil(N ÷ (M − L) − 0.000000001) | N 1 to 1e+06 g, M 1 to 20000 g, L 0 to 2000 g, n 1 to 1e+06 | our own method, whole cups; the last digits of a sum don't make a cup | calculated | nothing from outside; besides: worked here × 2
+//	L_n = n × m − N | n 1 to 200, m 0 to 1e+06 g, N 1 to 1e+06 g, L_n 0 to 2e+08 g | our own method, what is mixed and not spread | exact | nothing from outside; besides: worked here × 1
+//	the need shared out evenly, with what stays behind in a cup, up to a whole gram; no smaller than the tool can dose | m 0 to 1e+06 g | our own method, equal cups | calculated | nothing from outside; besides: worked here × 3
+//	down to a whole gram | m 0 to 1e+06 g | our own method, weighed out | exact | nothing from outside; besides: worked here × 2
+//	A = T × r ÷ (1 + r) | T 0.1 to 200000 g, r 0.1 to 100, A 0.1 to 200000 g | our own method, definition of a mixing ratio | exact | from outside: published example × 1
+//	B = T ÷ (1 + r) | T 0.1 to 200000 g, r 0.1 to 100, B 0.1 to 200000 g | our own method, definition of a mixing ratio | exact | from outside: published example × 1; besides: worked here × 1
+//	A = T × r ÷ (1 + r) | T 0.1 to 200000 mL, r 0.1 to 100, A 0.1 to 200000 mL | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
+//	B = T ÷ (1 + r) | T 0.1 to 200000 mL, r 0.1 to 100, B 0.1 to 200000 mL | our own method, definition of a mixing ratio | exact | nothing from outside; besides: worked here × 1
+//	r = r_v × ρ_A ÷ ρ_B | r_v 0.1 to 100, ρ_A 0.2 to 3 kg/L, ρ_B 0.2 to 3 kg/L, r 0.1 to 100 | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	r_v = r × ρ_B ÷ ρ_A | r 0.1 to 100, ρ_B 0.2 to 3 kg/L, ρ_A 0.2 to 3 kg/L, r_v 0.1 to 100 | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	V = m ÷ ρ | m 0.001 to 200000 g, ρ 0.2 to 3 kg/L, V 0.0003333333333333333 to 1e+06 mL | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	m = V × ρ | V 0.001 to 200000 mL, ρ 0.2 to 3 kg/L, m 0.0002 to 600000 g | our own method, definition of density | exact | nothing from outside; besides: worked here × 1
+//	G = S_2 − S_1 | S_2 -10000 to 10000 min, S_1 -10000 to 10000 min, G -100000 to 100000 min | our own method, spreading minutes after and before | calculated | nothing from outside; besides: worked here × 1
+//	G = (m_1 − m_2) ÷ (v × w) | m_1 0 to 1e+06 g, m_2 0 to 1e+06 g, v 0.005 to 5 m²/min, w 1 to 50000 g/m², G -100000 to 100000 min | our own method, a smaller cup is spread sooner | calculated | nothing from outside; besides: worked here × 1
+//	t_c = t × k_t | t 0.1 to 100000 min, k_t 1 to 3, t_c 0.1 to 100000 min | common practice of the trade, 170 g spread over 0.19 m² doubled the time | common practice | nothing from outside; besides: worked here × 1
+//	c = c_min + 100 × (e + e_h) ÷ W | c_min 0.1 to 6 %, e 0.0001 to 40 g, e_h 0.0001 to 20 g, W 1 to 80000 g, c 0.1 to 6 % | our own method, the tool's error over the floor | calculated | nothing from outside; besides: worked here × 1
+//	d = T_2 − T_1 | T_2 -20 to 60 °C, T_1 -20 to 60 °C, d 0 to 80 °C | our own method, definition | exact | nothing from outside; besides: worked here × 1
+//	t_s = max(120, 3 × t) | t 0 to 1e+06 min, t_s 120 to 3e+06 min | our own method, three times the late end of the gel time, and no less than two hours | assumption | nothing from outside; besides: worked here × 2
 //
 // # Sanding and polishing: package sanding
 //
-//	s = k × d | common practice of the trade, scratch depth as a share of the grain | assumption | nothing from outside; besides: worked here × 3
-//	r = x × h | elementary geometry, mean of a profile | exact | nothing from outside; besides: worked here × 1
-//	c = max(s, m) | common practice of the trade, polish below the last grade's scratches | assumption | nothing from outside; besides: worked here × 2
-//	r = (b − a) ÷ (A × ρ) | elementary geometry, volume by weight | exact | nothing from outside; besides: exact identity × 2
-//	r = b − a | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1
-//	a = A × n | elementary geometry, repeated area | exact | nothing from outside; besides: worked here × 1, common practice × 1
-//	n = A × q | common practice of the trade, abrasives by area | common practice | nothing from outside; besides: worked here × 1, common practice × 1
-//	t = A ÷ v | common practice of the trade, sanding speeds | common practice | nothing from outside; besides: worked here × 1, common practice × 1
-//	m = A × r × ρ | elementary geometry, volume by density | exact | nothing from outside; besides: worked here × 1
-//	m = A × q | common practice of the trade, compound by area | common practice | nothing from outside; besides: worked here × 1
+//	s = k × d | k 0.05 to 1, d 5 to 2000 µm, s 0 to 2000 µm | common practice of the trade, scratch depth as a share of the grain | assumption | nothing from outside; besides: worked here × 3
+//	r = x × h | x 0 to 1, h 0 to 1000 µm, r 0 to 1000 µm | elementary geometry, mean of a profile | exact | nothing from outside; besides: worked here × 1
+//	c = max(s, m) | s 0 to 200 µm, m 0 to 50 µm, c 0 to 200 µm | common practice of the trade, polish below the last grade's scratches | assumption | nothing from outside; besides: worked here × 2
+//	r = (b − a) ÷ (A × ρ) | b 0.1 to 20000 g, a 0.1 to 20000 g, A 0.0001 to 4 m², ρ 0.3 to 2.5 kg/L, r 0 to 5000 µm | elementary geometry, volume by weight | exact | nothing from outside; besides: exact identity × 2
+//	r = b − a | b 0 to 20000 µm, a 0 to 20000 µm, r 0 to 20000 µm | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1
+//	a = A × n | A 0 to 25000 m², n 1 to 50, a 0 to 25000 m² | elementary geometry, repeated area | exact | nothing from outside; besides: worked here × 1, common practice × 1
+//	n = A × q | A 0 to 25000 m², q 0.01 to 50, n 0 to 1e+06 | common practice of the trade, abrasives by area | common practice | nothing from outside; besides: worked here × 1, common practice × 1
+//	t = A ÷ v | A 0 to 25000 m², v 0.05 to 60 m²/h, t 0 to 1e+06 h | common practice of the trade, sanding speeds | common practice | nothing from outside; besides: worked here × 1, common practice × 1
+//	m = A × r × ρ | A 0 to 25000 m², r 0 to 20000 µm, ρ 0.3 to 2.5 kg/L, m 0 to 1e+09 g | elementary geometry, volume by density | exact | nothing from outside; besides: worked here × 1
+//	m = A × q | A 0 to 100000 m², q 1 to 500 g/m², m 0 to 1e+08 g | common practice of the trade, compound by area | common practice | nothing from outside; besides: worked here × 1
 //
 // # The film budget: package buildup
 //
-//	F = n × f | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
-//	s = c × F | our own method, film from point to point | exact | from outside: published example × 2, reference library × 1; besides: worked here × 1
-//	σ = √(a² + b² + u²) | our own method, film budget | assumption | from outside: published example × 2, reference library × 1; besides: worked here × 1
-//	m = F − R | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1, common practice × 5
-//	t = m − z × σ | our own method, film budget | assumption | from outside: published example × 1, reference library × 3; besides: from memory × 3
-//	p = Φ((R + l − F) ÷ σ) | our own method, film budget | assumption | from outside: published example × 3, reference library × 1; besides: worked here × 1
-//	standard normal deviate that the chosen share lies beyond | elementary geometry, normal distribution | exact | from outside: reference library × 3; besides: from memory × 3
-//	least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest | our own method, film budget, backwards | calculated | from outside: published example × 1; besides: worked here × 1, common practice × 2
-//	e = l × w | common practice of the trade, coarse paper off the last 20–25 mm | common practice | nothing from outside; besides: worked here × 1
-//	f = A − e | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1
-//	g = f × x | our own method, edge strips | assumption | nothing from outside; besides: worked here × 1
-//	mean of the readings | elementary geometry, sample mean | exact | from outside: published example × 1; besides: worked here × 1
-//	sample standard deviation of the readings ÷ their mean | elementary geometry, sample standard deviation | exact | from outside: published example × 2; besides: worked here × 1
+//	F = n × f | n 1 to 50, f 0 to 50000 µm, F 0 to 50000 µm | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
+//	s = c × F | c 0.01 to 1, F 0 to 50000 µm, s 0 to 50000 µm | our own method, film from point to point | exact | from outside: published example × 2, reference library × 1; besides: worked here × 1
+//	σ = √(a² + b² + u²) | a 0.001 to 50000 µm, b 0 to 50000 µm, u 0 to 50000 µm, σ 0 to 50000 µm | our own method, film budget | assumption | from outside: published example × 2, reference library × 1; besides: worked here × 1
+//	m = F − R | F 0 to 50000 µm, R 0 to 50000 µm, m -50000 to 50000 µm | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1, common practice × 5
+//	t = m − z × σ | m -50000 to 50000 µm, z 0 to 6, σ 0 to 50000 µm, t -350000 to 50000 µm | our own method, film budget | assumption | from outside: published example × 1, reference library × 3; besides: from memory × 3
+//	p = Φ((R + l − F) ÷ σ) | R 0 to 50000 µm, l 0 to 50000 µm, F 0 to 50000 µm, σ 0.001 to 100000 µm, p 0 to 1 | our own method, film budget | assumption | from outside: published example × 3, reference library × 1; besides: worked here × 1
+//	standard normal deviate that the chosen share lies beyond | z 0 to 3.1 | elementary geometry, normal distribution | exact | from outside: reference library × 3; besides: from memory × 3
+//	least film with which every later point keeps its least mean, and all but the chosen share of the area its thinnest | f 0 to 50000 µm | our own method, film budget, backwards | calculated | from outside: published example × 1; besides: worked here × 1, common practice × 2
+//	e = l × w | l 0 to 2000 m, w 0.001 to 0.2 m, e 0 to 400 m² | common practice of the trade, coarse paper off the last 20–25 mm | common practice | nothing from outside; besides: worked here × 1
+//	f = A − e | A 0 to 100000 m², e 0 to 100000 m², f 0 to 100000 m² | elementary geometry, difference | exact | nothing from outside; besides: worked here × 1
+//	g = f × x | f 0 to 5000 µm, x 0.1 to 10, g 0 to 50000 µm | our own method, edge strips | assumption | nothing from outside; besides: worked here × 1
+//	mean of the readings | F 0 to 50000 µm | elementary geometry, sample mean | exact | from outside: published example × 1; besides: worked here × 1
+//	sample standard deviation of the readings ÷ their mean | c 1 to 1500 % | elementary geometry, sample standard deviation | exact | from outside: published example × 2; besides: worked here × 1
 //
 // # Dew, the day and vapour: package air
 //
-//	e = RH ÷ 100 × 6.112 × exp(17.62 × t ÷ (243.12 + t)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 8, published table × 28, reference library × 13; besides: worked here × 2
-//	td = 243.12 × ln(e ÷ 6.112) ÷ (17.62 − ln(e ÷ 6.112)) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 6, published table × 18, reference library × 13; besides: worked here × 2
-//	RH = min(100, 100 × exp(17.62 × td ÷ (243.12 + td) − 17.62 × t ÷ (243.12 + t))) | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 1, published table × 5, reference library × 5
-//	w = 18.015 × 100 × e ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 2, published table × 1
-//	p = (1 − cos(π × h ÷ s)) ÷ 2 | our own method, the day's curve | assumption | from outside: reference library × 8; besides: worked here × 4
-//	t = t_1 + (t_2 − t_1) × p | our own method, the day's curve | assumption | from outside: reference library × 8; besides: worked here × 2
-//	td = min(tr, t) | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 2
-//	Δ = ts − ta | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
-//	Δn = min(Δ, Δa) | our own method, surface against air | assumption | nothing from outside; besides: worked here × 2
-//	ts = ta + Δ | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
-//	m = ts − td | ISO 8502-4, Guidance on the estimation of the probability of condensation | published | from outside: published table × 1; besides: worked here × 1
-//	h' = (h + s) ÷ (1 + s) | our own method, balance of masses | exact | nothing from outside; besides: worked here × 1
-//	B = 0.445 × h^1.675 | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | published | nothing from outside; besides: worked here × 2
-//	U = 2000 × max(0.445 × h, 1.03646 × h − 0.195) | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | from outside: published table × 3
-//	U = 2000 × max(0.185 × h, 0.4506 × h − 0.0505) | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | nothing from outside; besides: worked here × 2
-//	E = max(B, U) | our own method, the larger of two published rules | calculated | nothing from outside; besides: worked here × 1
-//	m = E × M | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | exact | nothing from outside; besides: worked here × 1
-//	G = m ÷ τ | our own method, one coat, one hour | assumption | nothing from outside; besides: worked here × 1
-//	c = X × M × p ÷ (8.314462618 × T) | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 5, published table × 5; besides: worked here × 1
-//	Q = K × 1000 × G ÷ c | Dilution ventilation notes | published | from outside: published example × 3; besides: worked here × 1
-//	x = m × 1000 ÷ (V × c) | our own method, closed space, no fresh air | exact | from outside: published example × 1; besides: worked here × 1
-//	P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(T) + 0.0000075583 × T ^ 2) ÷ 1000 | Perry's Chemical Engineers' Handbook, 8th ed., Table 2-8 | published | from outside: published table × 1, reference library × 11
-//	X = 1000000 × P ÷ p | Procedures for Working with Chemicals in Laboratories, p. 196 | published | from outside: published example × 1, published table × 1, reference library × 3
-//	x = min(x_m, X_s ÷ X_e) | our own method, saturated air | exact | nothing from outside; besides: worked here × 2
+//	e = RH ÷ 100 × 6.112 × exp(17.62 × t ÷ (243.12 + t)) | t -45 to 60 °C, RH 0 to 100 %, e 0 to 200 hPa | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 8, published table × 28, reference library × 13; besides: worked here × 2
+//	td = 243.12 × ln(e ÷ 6.112) ÷ (17.62 − ln(e ÷ 6.112)) | e 0.1117 to 200 hPa, td -45 to 60 °C | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 6, published table × 18, reference library × 13; besides: worked here × 2
+//	RH = min(100, 100 × exp(17.62 × td ÷ (243.12 + td) − 17.62 × t ÷ (243.12 + t))) | td -45 to 60 °C, t -45 to 60 °C, RH 0 to 100 % | WMO-No. 8, Guide to Instruments and Methods of Observation, Annex 4.B | published | from outside: published example × 1, published table × 5, reference library × 5
+//	w = 18.015 × 100 × e ÷ (8.314462618 × T) | e 0 to 200 hPa, T 228.15 to 333.15 K, w 0 to 200 g/m³ | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 2, published table × 1
+//	p = (1 − cos(π × h ÷ s)) ÷ 2 | h 0 to 24 h, s 0.001 to 24 h, p 0 to 1 | our own method, the day's curve | assumption | from outside: reference library × 8; besides: worked here × 4
+//	t = t_1 + (t_2 − t_1) × p | t_1 -20 to 60 °C, t_2 -20 to 60 °C, p 0 to 1, t -20 to 60 °C | our own method, the day's curve | assumption | from outside: reference library × 8; besides: worked here × 2
+//	td = min(tr, t) | tr -45 to 60 °C, t -45 to 60 °C, td -45 to 60 °C | our own method, the day's curve | assumption | nothing from outside; besides: worked here × 2
+//	Δ = ts − ta | ts -45 to 100 °C, ta -45 to 60 °C, Δ -100 to 150 °C | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
+//	Δn = min(Δ, Δa) | Δ -100 to 150 °C, Δa -100 to 150 °C, Δn -100 to 150 °C | our own method, surface against air | assumption | nothing from outside; besides: worked here × 2
+//	ts = ta + Δ | ta -45 to 60 °C, Δ -100 to 150 °C, ts -145 to 210 °C | our own method, surface against air | exact | nothing from outside; besides: worked here × 1
+//	m = ts − td | ts -45 to 100 °C, td -45 to 60 °C, m -105 to 145 °C | ISO 8502-4, Guidance on the estimation of the probability of condensation | published | from outside: published table × 1; besides: worked here × 1
+//	h' = (h + s) ÷ (1 + s) | h 0 to 0.6, s 0 to 0.2, h' 0 to 1 | our own method, balance of masses | exact | nothing from outside; besides: worked here × 1
+//	B = 0.445 × h^1.675 | h 1 to 60 %, B 0 to 600 g/kg | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | published | nothing from outside; besides: worked here × 2
+//	U = 2000 × max(0.445 × h, 1.03646 × h − 0.195) | h 0.01 to 0.6, U 0 to 1200 lb/ton | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | from outside: published table × 3
+//	U = 2000 × max(0.185 × h, 0.4506 × h − 0.0505) | h 0.01 to 0.6, U 0 to 1200 lb/ton | 40 CFR 63 Subpart WWWW, Reinforced Plastic Composites Production, Table 1 | from memory | nothing from outside; besides: worked here × 2
+//	E = max(B, U) | B 0 to 600 g/kg, U 0 to 600 g/kg, E 0 to 600 g/kg | our own method, the larger of two published rules | calculated | nothing from outside; besides: worked here × 1
+//	m = E × M | E 0 to 600 g/kg, M 0 to 1000 kg, m 0 to 600000 g | 40 CFR 63 Subpart VVVV, Boat Manufacturing, Table 3 | exact | nothing from outside; besides: worked here × 1
+//	G = m ÷ τ | m 0 to 600000 g, τ 0.1 to 24 h, G 0 to 6e+06 g/h | our own method, one coat, one hour | assumption | nothing from outside; besides: worked here × 1
+//	c = X × M × p ÷ (8.314462618 × T) | X 0.01 to 50000 ppm, M 10 to 500 g/mol, p 60 to 110 kPa, T 253.15 to 333.15 K, c 0 to 2e+06 mg/m³ | CODATA recommended values of the fundamental physical constants, molar gas constant | calculated | from outside: published example × 5, published table × 5; besides: worked here × 1
+//	Q = K × 1000 × G ÷ c | K 1 to 20, G 0 to 6e+06 g/h, c 0.01 to 1e+06 mg/m³, Q 0 to 1e+13 m³/h | Dilution ventilation notes | published | from outside: published example × 3; besides: worked here × 1
+//	x = m × 1000 ÷ (V × c) | m 0 to 600000 g, V 0.01 to 100000 m³, c 0.01 to 1e+06 mg/m³, x 0 to 1e+09 | our own method, closed space, no fresh air | exact | from outside: published example × 1; besides: worked here × 1
+//	P = exp(105.93 − 8685.9 ÷ T − 12.42 × ln(T) + 0.0000075583 × T ^ 2) ÷ 1000 | T 253.15 to 333.15 K, P 0 to 10 kPa | Perry's Chemical Engineers' Handbook, 8th ed., Table 2-8 | published | from outside: published table × 1, reference library × 11
+//	X = 1000000 × P ÷ p | P 0 to 10 kPa, p 60 to 110 kPa, X 0 to 200000 ppm | Procedures for Working with Chemicals in Laboratories, p. 196 | published | from outside: published example × 1, published table × 1, reference library × 3
+//	x = min(x_m, X_s ÷ X_e) | x_m 0 to 1e+09, X_s 0 to 200000 ppm, X_e 1000 to 100000 ppm, x 0 to 1e+09 | our own method, saturated air | exact | nothing from outside; besides: worked here × 2
 //
 // # Packs, confidence and learning: package order
 //
-//	r = max(p × N, r_min) | common practice of the trade, repair reserve of one batch | common practice | nothing from outside; besides: worked here × 2
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
-//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
-//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
-//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
-//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²) | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | from outside: published example × 2; besides: worked here × 2, from memory × 8
+//	r = max(p × N, r_min) | p 0 to 0.5, N 0 to 100000 kg, r_min 0 to 100 kg, r 0 to 50000 kg | common practice of the trade, repair reserve of one batch | common practice | nothing from outside; besides: worked here × 2
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | B 0 to 1e+09 kg | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | B 0 to 1e+09 L | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | B 0 to 1e+09 m | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
+//	the packs that cover the need at the least cost; at the same cost the least left over, then the fewest packs; without prices, the fewest packs that leave no more over than a tenth of the need or one of the smallest pack, and of these the least left over | B 0 to 1e+09 | our own method, exact search | exact | from outside: published example × 5, reference library × 8; besides: worked here × 6
+//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | N 0 to 1e+09 kg | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
+//	the amount that is enough in the wanted share of many imagined jobs: every area drawn on its own, the hand with its tool and product drawn once for the whole job, all as factors about the plan | N 0 to 1e+09 L | our own method, seeded draws of log-normal factors | calculated | from outside: reference library × 2; besides: worked here × 2
+//	1 ÷ v = 1 ÷ s0² + n ÷ σ² and m = v × (m0 ÷ s0² + n × x̄ ÷ σ²), x = ln(used ÷ planned), x̄ its mean with the planned masses w as weights, n = (Σw)² ÷ Σw² the number of equal entries that say as much; the next job's factor is log-normal with m and √(v + σ²) | e^m 0.01 to 100 | Bayesian Inference in Statistical Analysis, 1.2, normal mean with known spread | from memory | from outside: published example × 2; besides: worked here × 2, from memory × 8
 //
 // # The job as a whole: package plan
 //
-//	WFT = n × WFT_n | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
-//	t = t_s + t_w | common practice of the trade, styrene and wax solution count together | common practice | nothing from outside; besides: worked here × 1
-//	m_a = m × a ÷ 100 | elementary geometry, definition of a share | exact | nothing from outside; besides: worked here × 1
-//	V = m ÷ ρ | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
-//	films added by the coats, less what sanding and polishing take | our own method, film budget | calculated | nothing from outside
-//	film of the coat, less what later sanding and polishing take of it, the uppermost film first | our own method, film budget | calculated | nothing from outside
-//	s = n × d | our own method, one coat or pass at a time | calculated | nothing from outside; besides: worked here × 1
-//	N = M ÷ s | our own method, equal shares | calculated | nothing from outside; besides: worked here × 1
-//	C = s × n | elementary geometry, equal shares | exact | nothing from outside; besides: worked here × 1
-//	L = C × L_c | elementary geometry, equal shares | exact | nothing from outside; besides: worked here × 1
-//	N = m ÷ (1 − loss) | common practice of the trade, what falls off the knife | common practice | nothing from outside; besides: worked here × 1
-//	G = A × p | elementary geometry, share of an area | exact | nothing from outside; besides: worked here × 1
-//	F = n × f | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
-//	V = n × v | elementary geometry, equal places | exact | nothing from outside; besides: worked here × 1
-//	d = r × (1 ÷ sin(θ ÷ 2) − 1) | elementary geometry, circle in a corner | exact | nothing from outside; besides: worked here × 1
-//	largest of the readings, the datum raised | elementary geometry, maximum | exact | nothing from outside
-//	largest of the depths | elementary geometry, maximum | exact | nothing from outside
-//	a = A × g | elementary geometry, repeated area | exact | nothing from outside; besides: worked here × 1
-//	N = n × g | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
-//	F = g × (f − r) | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
-//	r = max(0, (A − D) ÷ A) | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 2
-//	r = max(0, (A − D) ÷ A − U ÷ N) | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 2
-//	N = n × f | our own method, used ÷ planned | calculated | nothing from outside; besides: worked here × 1
-//	N = n × r × f | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
-//	N = n × r × f | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
-//	N = n × r | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
-//	N = n × r | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
-//	N = n × r | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
-//	U = max(0, m − L) | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
-//	n = ceil(N ÷ (M − L) − 0.000000001) | our own method, cups of one coat or pass, the tool not filled yet | calculated | nothing from outside; besides: worked here × 2
-//	t = A ÷ v + n × m_x | our own method, spreading and mixing | calculated | nothing from outside; besides: worked here × 1
-//	s = g × ceil(t ÷ d − 0.000000001) | common practice of the trade, a wet tool lasts so long | assumption | nothing from outside; besides: worked here × 2
-//	H = s × h | elementary geometry, equal spells | exact | nothing from outside; besides: worked here × 1
-//	t = 0.85 × t_m | our own method, ±15 % once the tin is timed | assumption | nothing from outside; besides: worked here × 1
-//	m = v × max(0, S) × w | our own method, what can be spread in time | calculated | nothing from outside; besides: worked here × 2
-//	d = D ÷ n | elementary geometry, equal passes | exact | nothing from outside; besides: worked here × 1
-//	A = V ÷ D | elementary geometry, volume by depth | exact | nothing from outside; besides: worked here × 1
-//	V = A × f ÷ 1000 | elementary geometry, film over an area | exact | nothing from outside; besides: worked here × 1
-//	w = m ÷ (A × n) | common practice of the trade, mass for a square metre and a coat | exact | nothing from outside; besides: worked here × 1
-//	P = n × p | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 1
-//	P = t × p | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 1
-//	P = ceil(t ÷ d − 0.000000001) | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 2
-//	T = E × k × g | common practice of the trade, edge masked afresh for every session | common practice | nothing from outside; besides: worked here × 1
-//	m_b = m × k | common practice of the trade, test cups and what stays in the bottle | common practice | nothing from outside; besides: worked here × 1
-//	V = n × w | common practice of the trade, cleaning solvent | common practice | nothing from outside; besides: worked here × 1
-//	t = A × n ÷ v | elementary geometry, definition of speed | exact | nothing from outside; besides: worked here × 1
-//	n = p − 1 | our own method, the run of grades that follows sands the last | exact | nothing from outside; besides: worked here × 1
+//	WFT = n × WFT_n | n 1 to 50, WFT_n 1 to 20000 µm, WFT 0 to 100000 µm | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
+//	t = t_s + t_w | t_s 0 to 0.5, t_w 0 to 0.1, t 0 to 0.5 | common practice of the trade, styrene and wax solution count together | common practice | nothing from outside; besides: worked here × 1
+//	m_a = m × a ÷ 100 | m 0 to 100000 kg, a 0 to 10 %, m_a 0 to 100000 kg | elementary geometry, definition of a share | exact | nothing from outside; besides: worked here × 1
+//	V = m ÷ ρ | m 0 to 100000 kg, ρ 0.1 to 3 kg/L, V 0 to 1e+06 L | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
+//	films added by the coats, less what sanding and polishing take | F -50000 to 50000 µm | our own method, film budget | calculated | nothing from outside
+//	film of the coat, less what later sanding and polishing take of it, the uppermost film first | F 0 to 1e+06 µm | our own method, film budget | calculated | nothing from outside
+//	s = n × d | n 1 to 1000, d 1 to 1000, s 1 to 1e+06 | our own method, one coat or pass at a time | calculated | nothing from outside; besides: worked here × 1
+//	N = M ÷ s | M 0 to 1e+06 kg, s 1 to 1e+06, N 0 to 1e+06 kg | our own method, equal shares | calculated | nothing from outside; besides: worked here × 1
+//	C = s × n | s 1 to 1e+06, n 1 to 200, C 0 to 1e+08 | elementary geometry, equal shares | exact | nothing from outside; besides: worked here × 1
+//	L = C × L_c | C 0 to 1e+08, L_c 0 to 1 kg, L 0 to 1e+09 kg | elementary geometry, equal shares | exact | nothing from outside; besides: worked here × 1
+//	N = m ÷ (1 − loss) | m 0 to 1e+06 kg, loss 0 to 0.9, N 0 to 1e+06 kg | common practice of the trade, what falls off the knife | common practice | nothing from outside; besides: worked here × 1
+//	G = A × p | A 0 to 100000 m², p 0 to 1, G 0 to 100000 m² | elementary geometry, share of an area | exact | nothing from outside; besides: worked here × 1
+//	F = n × f | n 1 to 50, f 0 to 20000 µm, F 0 to 100000 µm | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
+//	V = n × v | n 1 to 500, v 0 to 1e+06 L, V 0 to 1e+07 L | elementary geometry, equal places | exact | nothing from outside; besides: worked here × 1
+//	d = r × (1 ÷ sin(θ ÷ 2) − 1) | r 1 to 200 mm, θ 0.3490658503988659 to 2.792526803190927 rad, d 0 to 5000 mm | elementary geometry, circle in a corner | exact | nothing from outside; besides: worked here × 1
+//	largest of the readings, the datum raised | d 0 to 1000 mm | elementary geometry, maximum | exact | nothing from outside
+//	largest of the depths | d 0 to 1000 mm | elementary geometry, maximum | exact | nothing from outside
+//	a = A × g | A 0 to 100000 m², g 1 to 50, a 0 to 1e+06 m² | elementary geometry, repeated area | exact | nothing from outside; besides: worked here × 1
+//	N = n × g | n 1 to 50, g 1 to 50, N 1 to 2500 | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
+//	F = g × (f − r) | g 1 to 50, f 0 to 100000 µm, r 0 to 100000 µm, F 0 to 1e+06 µm | elementary geometry, equal rounds | exact | nothing from outside; besides: worked here × 1
+//	r = max(0, (A − D) ÷ A) | A 1e-06 to 100000 m², D 0 to 100000 m², r 0 to 1 | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 2
+//	r = max(0, (A − D) ÷ A − U ÷ N) | A 1e-06 to 100000 m², D 0 to 100000 m², U 0 to 1e+06 kg, N 0.001 to 1e+07 kg, r 0 to 1 | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 2
+//	N = n × f | n 0 to 1e+06 kg, f 0.1 to 10, N 0 to 1e+07 kg | our own method, used ÷ planned | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r × f | n 0 to 1e+09 kg, r 0 to 1, f 0.1 to 10, N 0 to 1e+10 kg | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r × f | n 0 to 1e+09 L, r 0 to 1, f 0.1 to 10, N 0 to 1e+10 L | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r | n 0 to 1e+09, r 0 to 1, N 0 to 1e+09 | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r | n 0 to 1e+09 m, r 0 to 1, N 0 to 1e+09 m | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	N = n × r | n 0 to 1e+09 h, r 0 to 1, N 0 to 1e+09 h | our own method, what is left to do | calculated | nothing from outside; besides: worked here × 1
+//	U = max(0, m − L) | m 0 to 1e+06 g, L 0 to 1e+06 g, U 0 to 1e+06 g | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
+//	n = ceil(N ÷ (M − L) − 0.000000001) | N 0 to 1e+06 kg, M 0.001 to 20 kg, L 0 to 1 kg, n 0 to 1e+08 | our own method, cups of one coat or pass, the tool not filled yet | calculated | nothing from outside; besides: worked here × 2
+//	t = A ÷ v + n × m_x | A 0 to 100000 m², v 0.005 to 5 m²/min, n 0 to 1e+08, m_x 0 to 30 min, t 0 to 1e+09 min | our own method, spreading and mixing | calculated | nothing from outside; besides: worked here × 1
+//	s = g × ceil(t ÷ d − 0.000000001) | g 1 to 1000, t 0 to 1e+09 min, d 5 to 600 min, s 0 to 1e+09 | common practice of the trade, a wet tool lasts so long | assumption | nothing from outside; besides: worked here × 2
+//	H = s × h | s 0 to 1e+09, h 0 to 1 kg, H 0 to 1e+09 kg | elementary geometry, equal spells | exact | nothing from outside; besides: worked here × 1
+//	t = 0.85 × t_m | t_m 0 to 1e+06 min, t 0 to 1e+06 min | our own method, ±15 % once the tin is timed | assumption | nothing from outside; besides: worked here × 1
+//	m = v × max(0, S) × w | v 0.005 to 5 m²/min, S -10000 to 10000 min, w 1 to 50000 g/m², m 0 to 1e+09 g | our own method, what can be spread in time | calculated | nothing from outside; besides: worked here × 2
+//	d = D ÷ n | D 0 to 1000 mm, n 1 to 1000, d 0 to 1000 mm | elementary geometry, equal passes | exact | nothing from outside; besides: worked here × 1
+//	A = V ÷ D | V 0 to 100000 L, D 0.001 to 1000 mm, A 0 to 1e+08 m² | elementary geometry, volume by depth | exact | nothing from outside; besides: worked here × 1
+//	V = A × f ÷ 1000 | A 0 to 1e+06 m², f 1 to 1000 µm, V 0 to 1e+07 L | elementary geometry, film over an area | exact | nothing from outside; besides: worked here × 1
+//	w = m ÷ (A × n) | m 0 to 1e+06 kg, A 1e-06 to 100000 m², n 1 to 2500, w 0 to 1e+06 kg/m² | common practice of the trade, mass for a square metre and a coat | exact | nothing from outside; besides: worked here × 1
+//	P = n × p | n 0 to 1e+09, p 0 to 10, P 0 to 1e+10 | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 1
+//	P = t × p | t 0 to 1e+06 h, p 0 to 10, P 0 to 1e+08 | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 1
+//	P = ceil(t ÷ d − 0.000000001) | t 0 to 1e+06 h, d 0.5 to 1000 h, P 0 to 1e+08 | common practice of the trade, sundries | common practice | nothing from outside; besides: worked here × 2
+//	T = E × k × g | E 0 to 100000 m, k 1 to 3, g 1 to 50, T 0 to 1e+08 m | common practice of the trade, edge masked afresh for every session | common practice | nothing from outside; besides: worked here × 1
+//	m_b = m × k | m 0 to 100000 kg, k 1 to 3, m_b 0 to 1e+06 kg | common practice of the trade, test cups and what stays in the bottle | common practice | nothing from outside; besides: worked here × 1
+//	V = n × w | n 0 to 1e+09, w 0 to 5 L, V 0 to 1e+10 L | common practice of the trade, cleaning solvent | common practice | nothing from outside; besides: worked here × 1
+//	t = A × n ÷ v | A 0 to 100000 m², n 1 to 50, v 0.005 to 5 m²/min, t 0 to 1e+09 min | elementary geometry, definition of speed | exact | nothing from outside; besides: worked here × 1
+//	n = p − 1 | p 1 to 1000, n 0 to 1000 | our own method, the run of grades that follows sands the last | exact | nothing from outside; besides: worked here × 1
 //
 // # The cup on the bench: package bench
 //
-//	P = m ÷ (1 + t + x + p) | elementary geometry, parts of a whole | exact | nothing from outside; besides: worked here × 1
-//	m_a = P × a ÷ 100 | elementary geometry, definition of a share | exact | nothing from outside; besides: worked here × 1
-//	m = V × ρ | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
-//	A = max(0, m − L) ÷ w | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
-//	t = A ÷ v | our own method, area at the spreading speed | calculated | nothing from outside; besides: worked here × 1
-//	V = M ÷ n | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
-//	N = max(0, C − max(0, U − (ceil(U ÷ C + 0.000000001) − 1) × C)) × r | our own method, what one coat still takes | calculated | nothing from outside; besides: worked here × 2
-//	the least of what holds the cup, down to ten grams that the tool can dose | our own method, proposed, and changed with one tap | calculated | nothing from outside
-//	m_n = n × m | elementary geometry, equal cups | exact | nothing from outside; besides: worked here × 1
-//	V = l × w × h | elementary geometry, volume of a box | exact | nothing from outside; besides: worked here × 1
-//	m = w × A | our own method, what goes on there | exact | nothing from outside; besides: worked here × 1
+//	P = m ÷ (1 + t + x + p) | m 0 to 1e+06 g, t 0 to 1, x 0 to 0.1, p 0 to 0.3, P 0 to 1e+06 g | elementary geometry, parts of a whole | exact | nothing from outside; besides: worked here × 1
+//	m_a = P × a ÷ 100 | P 0 to 1e+06 g, a 0 to 100 %, m_a 0 to 1e+06 g | elementary geometry, definition of a share | exact | nothing from outside; besides: worked here × 1
+//	m = V × ρ | V 0 to 1e+06 mL, ρ 0.1 to 3 kg/L, m 0 to 1e+06 g | elementary geometry, definition of density | exact | nothing from outside; besides: worked here × 1
+//	A = max(0, m − L) ÷ w | m 0 to 100 kg, L 0 to 2 kg, w 0.001 to 50 kg/m², A 0 to 10000 m² | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 2
+//	t = A ÷ v | A 0 to 10000 m², v 0.005 to 5 m²/min, t 0 to 1e+07 min | our own method, area at the spreading speed | calculated | nothing from outside; besides: worked here × 1
+//	V = M ÷ n | M 0 to 100000 L, n 1 to 50, V 0 to 100000 L | elementary geometry, equal coats | exact | nothing from outside; besides: worked here × 1
+//	N = max(0, C − max(0, U − (ceil(U ÷ C + 0.000000001) − 1) × C)) × r | C 100 to 1e+06 g, U 0 to 100000 g, r 0 to 1, N 0 to 1e+08 g | our own method, what one coat still takes | calculated | nothing from outside; besides: worked here × 2
+//	the least of what holds the cup, down to ten grams that the tool can dose | m 0 to 100000 g | our own method, proposed, and changed with one tap | calculated | nothing from outside
+//	m_n = n × m | n 1 to 200, m 0 to 600000 g, m_n 0 to 600000 g | elementary geometry, equal cups | exact | nothing from outside; besides: worked here × 1
+//	V = l × w × h | l 0.001 to 100 m, w 0.001 to 100 m, h 0.001 to 100 m, V 0 to 1e+06 m³ | elementary geometry, volume of a box | exact | nothing from outside; besides: worked here × 1
+//	m = w × A | w 0.001 to 50 kg/m², A 0 to 10000 m², m 0 to 1e+06 kg | our own method, what goes on there | exact | nothing from outside; besides: worked here × 1
 //
 // # Waits on the calendar: package schedule
 //
-//	k = 2 ^ ((20 − T) ÷ 10) | common practice of the trade, times double at 10 °C | common practice | nothing from outside; besides: worked here × 2
-//	k = 0.6 ^ ((T − 20) ÷ 10) | common practice of the trade, 0.6 of the time at 30 °C | common practice | nothing from outside; besides: worked here × 2
+//	k = 2 ^ ((20 − T) ÷ 10) | T 10 to 20 °C, k 1 to 2 | common practice of the trade, times double at 10 °C | common practice | nothing from outside; besides: worked here × 2
+//	k = 0.6 ^ ((T − 20) ÷ 10) | T 20 to 30 °C, k 0.6 to 1 | common practice of the trade, 0.6 of the time at 30 °C | common practice | nothing from outside; besides: worked here × 2
 //
 // # Stock, and what the log teaches: package chance
 //
-//	N = n × c ÷ w | our own method, film as read with a comb | assumption | nothing from outside; besides: worked here × 1
-//	n = A × w | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 1
-//	mean of the combs read on these surfaces | common practice of the trade, reading a wet-film comb | common practice | nothing from outside
-//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
-//	S = max(0, s − g) | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
+//	N = n × c ÷ w | n 0 to 100000 kg, c 1 to 20000 µm, w 1 to 20000 µm, N 0 to 1e+07 kg | our own method, film as read with a comb | assumption | nothing from outside; besides: worked here × 1
+//	n = A × w | A 0.0001 to 1000 m², w 0.001 to 1000 kg/m², n 0 to 1e+06 kg | our own method, what leaves the cup | calculated | nothing from outside; besides: worked here × 1
+//	mean of the combs read on these surfaces | c 0.5 to 20000 µm | common practice of the trade, reading a wet-film comb | common practice | nothing from outside
+//	S = max(0, s − g) | s 0 to 1e+06 kg, g 0 to 1e+06 kg, S 0 to 1e+06 kg | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
+//	S = max(0, s − g) | s 0 to 1e+06 L, g 0 to 1e+06 L, S 0 to 1e+06 L | our own method, stock falls as cups are logged | calculated | nothing from outside; besides: worked here × 2
 package calc

@@ -1,6 +1,7 @@
 package bench_test
 
 import (
+	"errors"
 	"fmt"
 	"testing"
 
@@ -62,4 +63,36 @@ func TestAWetToolIsFilledOnce(t *testing.T) {
 	assert.InDelta(t, wall+held, left("flowcoat", "nap-roller", 600), 1e-6, "another material")
 	assert.InDelta(t, wall+held, left("gelcoat", "brush", 600), 1e-6, "another tool")
 	assert.InDelta(t, wall+held, left("gelcoat", "nap-roller", -60), 1e-6, "not in yet")
+}
+
+// Pigment paste past the card's limit is refused, with both shares; at the limit it isn't.
+// More of it holds back the cure. Source: common practice.
+func TestPigmentPastTheCardsLimit(t *testing.T) {
+	with := func(share string) bench.Bench { return benchOf(t, tenOClock, bare, "bench.now.pigment = "+share) }
+	var over *bench.PigmentError
+	require.ErrorAs(t, errors.Join(with("10.1 %").Reasons...), &over)
+	assert.InDelta(t, 0.101, float64(over.Share), 1e-9)
+	assert.InDelta(t, 0.1, float64(over.Limit), 1e-9)
+	assert.False(t, hasReason[*bench.PigmentError](with("10 %")))
+}
+
+// What gels in the cup before it can be spread is refused, and the way back is cooler.
+func TestNothingIsMixedThatCantBeSpread(t *testing.T) {
+	b := benchOf(t, tenOClock, bare, "card.gelcoat.gel-time = 2 min\nbench.now.surface-temp = 30\nbench.now.product-temp = 30")
+	assert.Contains(t, b.Reasons, bench.ErrNoTime)
+	assert.False(t, b.HasDose)
+	slower := benchOf(t, tenOClock, bare, "card.gelcoat.gel-time = 20 min\nbench.now.surface-temp = 30\nbench.now.product-temp = 30")
+	assert.NotContains(t, slower.Reasons, bench.ErrNoTime)
+}
+
+// A product of which somebody typed that it has no styrene gives none off, and isn't
+// said to.
+func TestWithoutStyreneThereIsNoVapour(t *testing.T) {
+	with := func(share string) bench.Bench { return benchOf(t, tenOClock, bare, "card.gelcoat.styrene = "+share) }
+	require.True(t, with("36 %").Vapour.Known)
+	none := with("0 %")
+	assert.False(t, none.Vapour.Known)
+	for _, v := range none.Verdicts() {
+		assert.NotContains(t, []bench.Subject{bench.Explosive, bench.Fire}, v.Subject)
+	}
 }

@@ -10,6 +10,7 @@ import (
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
+	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
 )
 
@@ -25,4 +26,38 @@ func TestTheAirThatACardTakes(t *testing.T) {
 	assert.Equal(t, air.Limits{Least: celsius(16), Most: celsius(31), Driest: 0.25, Dampest: 0.75, Margin: air.DewMargin.Value, Cure: card.CureHours.Value}, limits)
 	require.Less(t, card.CureHours.Low, card.CureHours.Value)
 	require.Less(t, card.CureHours.Value, card.CureHours.High)
+}
+
+// A card without a table has no dose, and neither has one whose typed table is only
+// half typed: the shipped rows never stand in for it.
+func TestNoTableIsNoDose(t *testing.T) {
+	_, err := chain.DoseTable(&job.Card{})
+	assert.ErrorIs(t, err, chain.ErrNoTable)
+	j, problems := job.Read(jobtest.Doc(t, "card.gelcoat.dose = 1 2\ncard.gelcoat.dose.1.temp = 20 °C\ncard.gelcoat.dose.1.share = 2 %\ncard.gelcoat.dose.2.temp = 25 °C"))
+	require.Empty(t, problems)
+	_, err = chain.DoseTable(j.CardByKey("gelcoat"))
+	assert.ErrorIs(t, err, chain.ErrUnfinished)
+}
+
+// A typed gel time keeps the card's usual spread, and where a card ships without one it
+// has no spread: never a figure that isn't one.
+func TestATypedGelTimeHasAnEarlyAndALateEnd(t *testing.T) {
+	for _, shipped := range material.Cards {
+		j, problems := job.Read(jobtest.Doc(t, "card."+shipped.Key+".gel-time = 20 min"))
+		if len(problems) > 0 {
+			continue
+		}
+		card := j.CardByKey(shipped.Key)
+		if card == nil || card.GelTime.Value != 20*unit.Minute {
+			continue
+		}
+		low, high := 20*unit.Minute, 20*unit.Minute
+		if shipped.GelTime.Value > 0 {
+			low, high = low*shipped.GelTime.Low/shipped.GelTime.Value, high*shipped.GelTime.High/shipped.GelTime.Value
+		}
+		g := chain.GelOf(card)
+		assert.InDelta(t, float64(low), float64(g.Time.Low.Value), 1e-6, shipped.Key)
+		assert.InDelta(t, float64(20*unit.Minute), float64(g.Time.Mid.Value), 1e-6, shipped.Key)
+		assert.InDelta(t, float64(high), float64(g.Time.High.Value), 1e-6, shipped.Key)
+	}
 }

@@ -141,6 +141,7 @@ func TestTheCoatBeforeIsTheLatestOne(t *testing.T) {
 	assert.InDelta(t, 2, f.Sign.Scale.From(f.Sign.Got), 1e-9, "7200 s after the second; the fourth is of the same coat")
 	assert.False(t, signOf(t, d.Set("cup.1.in", ""), "wrinkled", "half-cured").Known)
 	assert.False(t, signOf(t, d.Set("cup.1.step", ""), "wrinkled", "half-cured").Known)
+	assert.False(t, signOf(t, d.Set("cup.1.card", "styrene"), "wrinkled", "half-cured").Known, "nobody says when it may be coated over")
 	assert.False(t, signOf(t, d.Set("cup", "1 4"), "wrinkled", "half-cured").Known, "nothing before it")
 }
 

@@ -134,6 +134,7 @@ func TestEnoughAndChanceAgree(t *testing.T) {
 		_, err := o.Enough(p)
 		assert.Error(t, err)
 	}
+	assert.Zero(t, order.Outcome{}.Chance(1), "of nothing that was drawn nothing is likely")
 }
 
 // The same key is the same draw: drawn apart, surfaces would even each other out.

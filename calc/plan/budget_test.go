@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -196,6 +197,7 @@ func TestTheFilmNeededIsTheFilmThatHolds(t *testing.T) {
 	need := b.Needs()[0]
 	require.Nil(t, need.Uneven)
 	assert.InDelta(t, micrometres(need.Cured.Value)/0.83, micrometres(need.Wet.Value), 1e-6)
+	assert.Equal(t, math.Ceil(micrometres(need.Wet.Value)/600), float64(need.Coats.Value), "the fewest coats of the card's 600 µm or less")
 	film := unit.Typed(float64(need.Cured.Value), unit.InMicrometre) + " µm"
 	again := planOf(t, brushed, "buildup.1.step.1.film = "+film).Buildups()[0]
 	last, _ := again.Budgets()[0].Last()

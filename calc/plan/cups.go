@@ -117,7 +117,7 @@ type cupWork struct {
 // inCups divides what must leave the cups into coats or passes, and each of these
 // into the fewest cups no larger than the largest.
 func (w cupWork) inCups(q *chain.Run) Cups {
-	if q.Err != nil || w.need.Value/unit.Mass(w.times.Value) < leastMixed {
+	if w.need.Value/unit.Mass(w.times.Value) < leastMixed {
 		return Cups{Mixed: w.need}
 	}
 	wall := w.wall()

@@ -104,3 +104,17 @@ func TestAThinnedMixWeighsItsParts(t *testing.T) {
 		"card.primer.density = 1.4\ncard.primer-thinner.density = 0.87").Buildups()[0].Steps[0]
 	assert.InEpsilon(t, (1400+0.1*870)/1.1, float64(s.Leaves.Value)/float64(s.Coat.Mix.Value), 1e-9)
 }
+
+// However soon a product gels, an order counts with cups of 100 g and no smaller: what
+// can't be spread in time isn't ordered in thimbles, nor in cups without end.
+func TestAnOrderCountsWithCupsOf100GramsAtTheLeast(t *testing.T) {
+	const coat = "surface = 1\nsurface.1.length = 4 m\nsurface.1.width = 1 m\nsurface.1.buildup = buildup.1\nbuildup = 1\nbuildup.1.step = 1\nbuildup.1.step.1.kind = coat\nbuildup.1.step.1.card = gelcoat\nbuildup.1.step.1.method = nap-roller\nbuildup.1.step.1.film = 500 µm\n"
+	for _, gel := range []string{"1 min", "4 min"} {
+		p := planOf(t, coat, "card.gelcoat.gel-time = "+gel)
+		c := p.Buildups()[0].Steps[0].Cups
+		require.NotNil(t, c.Count.Step, gel)
+		assert.InDelta(t, 95, float64(c.Each.Value)*1000, 5.001, "%s: as few as hold 100 g each", gel)
+	}
+	slow := planOf(t, coat, "card.gelcoat.gel-time = 25 min").Buildups()[0].Steps[0].Cups
+	assert.Greater(t, float64(slow.Each.Value), 0.15)
+}

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"iter"
 	"math"
 
 	"shedreckoner/calc/air"
@@ -48,9 +49,8 @@ func (s *scheduler) lay(w Work, from, takes unit.Time) (Work, error) {
 	if w.IsLong = takes > longest; w.IsLong {
 		return s.spend(w, from, takes, windows)
 	}
-	for day := math.Floor(float64(from / unit.Day)); day < float64(from/unit.Day)+mostDays; day++ {
+	for midnight := range midnights(from) {
 		for _, h := range windows {
-			midnight := unit.Time(day) * unit.Day
 			if at := max(from, midnight+h.From); at+takes <= midnight+h.To {
 				w.From, w.To, w.StopBy, w.BeginBy, w.Closing = at, at+takes, midnight+h.To, midnight+h.To-takes, h.closing
 				return w, nil
@@ -60,12 +60,24 @@ func (s *scheduler) lay(w Work, from, takes unit.Time) (Work, error) {
 	return w, ErrNoWindow
 }
 
+// midnights gives the day that a time lies in and those after it, as many as a
+// calendar holds.
+func midnights(from unit.Time) iter.Seq[unit.Time] {
+	return func(yield func(unit.Time) bool) {
+		first := unit.Time(math.Floor(float64(from / unit.Day)))
+		for n := range mostDays {
+			if !yield((first + unit.Time(n)) * unit.Day) {
+				return
+			}
+		}
+	}
+}
+
 // spend uses up windows until the work is done.
 func (s *scheduler) spend(w Work, from, takes unit.Time, windows []window) (Work, error) {
 	begun := false
-	for day := math.Floor(float64(from / unit.Day)); day < float64(from/unit.Day)+mostDays; day++ {
+	for midnight := range midnights(from) {
 		for _, h := range windows {
-			midnight := unit.Time(day) * unit.Day
 			at := max(from, midnight+h.From)
 			room := midnight + h.To - at
 			if room <= 0 {

@@ -143,6 +143,21 @@ func TestOutsideTheWindow(t *testing.T) {
 	assert.NotEmpty(t, s.Waiting, "no day, no calendar")
 }
 
+// A window closes as fast as its layer cures: its 24 h at 20 °C are √2 times as many at
+// 15 °C, √0.6 at 25, and a sixth of them over 30 °C, as in hot sun. A coat on a layer that has closed doesn't hold. Source: common
+// practice; between, the straight line of the logarithm is ours.
+func TestAWindowClosesSoonerInTheWarm(t *testing.T) {
+	for temp, k := range map[string]float64{"10 °C": 2, "15 °C": 1.4142135624, "20 °C": 1, "25 °C": 0.7745966692, "30 °C": 0.6, "34 °C": 1. / 6} {
+		d := jobtest.Doc(t, topside, still(temp), "day.today.work-from = 0:00\nday.today.work-to = 24:00",
+			"buildup.1.step = 1 3\nbuildup.1.step.1.card = gelcoat\nbuildup.1.step.3.coats = 1\nbuildup.1.step.3.film = 400 µm\nbuildup.1.step.3.wait = 90 h\ncard.gelcoat.recoat-to = 24 h",
+			"card.gelcoat.surface-least = 5 °C\ncard.gelcoat.surface-most = 40 °C")
+		_, s := scheduled(t, d, 10*h)
+		require.GreaterOrEqual(t, len(s.Works), 2, temp)
+		assert.True(t, s.Works[1].NeedsKey, temp)
+		assert.InEpsilon(t, 24*k, float64((s.Works[1].Closed-s.Works[0].To)/h), 1e-6, temp)
+	}
+}
+
 // A coat ends before the evening's dew, and what is begun too late waits for
 // tomorrow.
 func TestDewEndsTheDay(t *testing.T) {
