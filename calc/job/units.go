@@ -2,6 +2,7 @@ package job
 
 import (
 	"slices"
+	"strings"
 
 	"shedreckoner/calc/unit"
 )
@@ -43,23 +44,26 @@ func SetUnit(d Document, m unit.Measure, to unit.Scale) Document {
 	if old == to {
 		return d
 	}
+	return InUnit(d, "", m, old).Set(unitsPath(m), to.Symbol())
+}
+
+// InUnit writes a unit after every bare number of the measure that an item holds;
+// of the whole document where no item is named.
+func InUnit(d Document, item string, m unit.Measure, scale unit.Scale) Document {
 	lines := slices.Clone(d.lines)
 	for i, line := range d.lines {
-		f := FieldAt(line.Path)
-		if f != nil && f.Measure == m && f.Kind == Pasted {
-			lines[i].Text = eachInUnit(line.Text, old)
-			continue
-		}
-		if f == nil || f.Measure != m || (f.Kind != Quantity && f.Kind != MassOrVolume) || !unit.IsBare(line.Text) {
-			continue
-		}
-		lines[i].Text += " " + old.Symbol()
-		if at, found := d.find(Real(line.Path)); found && d.lines[at].Text == line.Text { // what was confirmed stays so
-			lines[at].Text = lines[i].Text
+		switch f := FieldAt(line.Path); {
+		case f == nil || f.Measure != m || item != "" && !strings.HasPrefix(line.Path, item+"."):
+		case f.Kind == Pasted:
+			lines[i].Text = eachInUnit(line.Text, scale)
+		case (f.Kind == Quantity || f.Kind == MassOrVolume) && unit.IsBare(line.Text):
+			lines[i].Text += " " + scale.Symbol()
+			if at, found := d.find(Real(line.Path)); found && d.lines[at].Text == line.Text { // what was confirmed stays so
+				lines[at].Text = lines[i].Text
+			}
 		}
 	}
-	d = Document{lines}
-	return d.Set(unitsPath(m), to.Symbol())
+	return Document{lines}
 }
 
 // Where the choice of the decimal mark is kept, and what stands there for a comma.

@@ -33,32 +33,34 @@ type Band struct {
 }
 
 // Slip is a way to type a figure wrong: Factor takes what was typed to what was
-// meant.
+// meant. Of bare sizes Read is the unit that they were read in, Meant the one
+// that they were meant in.
 type Slip struct {
-	Key    string
-	Factor float64
+	Key         string
+	Factor      float64
+	Read, Meant unit.Scale
 }
 
 // The slips that the bands try.
 var (
-	milForMM    = &Slip{"mil typed as mm", float64(unit.Mil / unit.Millimetre)}
-	mmForMil    = &Slip{"mm typed as mil", float64(unit.Millimetre / unit.Mil)}
-	milForUM    = &Slip{"mil typed as µm", float64(unit.Mil / unit.Micrometre)}
-	mmForUM     = &Slip{"mm typed as µm", 1000}
-	umForMM     = &Slip{"µm typed as mm", 1e-3}
-	mmForM      = &Slip{"sizes in mm typed as m", 1e-6}
-	cmForMM     = &Slip{"sizes in cm typed as mm", 100}
-	mForMM      = &Slip{"sizes in m typed as mm", 1e6}
-	inForMM     = &Slip{"sizes in inches typed as mm", 25.4 * 25.4}
-	sqftForSqm  = &Slip{"ft² typed as m²", float64(unit.SquareFoot)}
-	bothSides   = &Slip{"the sum of both sides typed as one size, for a product that counts them again", 0.5}
-	usForImp    = &Slip{"lb per imperial gallon typed as lb per US gallon", float64(unit.USGallon / unit.ImperialGallon)}
-	sForMin     = &Slip{"seconds typed as minutes", 1. / 60}
-	hForMin     = &Slip{"hours typed as minutes", 60}
-	shareForPct = &Slip{"a bare share typed as %", 100}
-	permille    = &Slip{"‰ or mL per L typed as %", 0.1}
-	lbPerUSGal  = &Slip{"lb per US gallon typed as kg/L", 0.119826427317}
-	lbPerImpGal = &Slip{"lb per imperial gallon typed as kg/L", 0.0997763726}
+	milForMM    = &Slip{Key: "mil typed as mm", Factor: float64(unit.Mil / unit.Millimetre)}
+	mmForMil    = &Slip{Key: "mm typed as mil", Factor: float64(unit.Millimetre / unit.Mil)}
+	milForUM    = &Slip{Key: "mil typed as µm", Factor: float64(unit.Mil / unit.Micrometre)}
+	mmForUM     = &Slip{Key: "mm typed as µm", Factor: 1000}
+	umForMM     = &Slip{Key: "µm typed as mm", Factor: 1e-3}
+	mmForM      = &Slip{Key: "sizes in mm typed as m", Factor: 1e-6, Read: unit.InMetre, Meant: unit.InMillimetre}
+	cmForMM     = &Slip{Key: "sizes in cm typed as mm", Factor: 100, Read: unit.InMillimetre, Meant: unit.InCentimetre}
+	mForMM      = &Slip{Key: "sizes in m typed as mm", Factor: 1e6, Read: unit.InMillimetre, Meant: unit.InMetre}
+	inForMM     = &Slip{Key: "sizes in inches typed as mm", Factor: 25.4 * 25.4, Read: unit.InMillimetre, Meant: unit.InInch}
+	sqftForSqm  = &Slip{Key: "ft² typed as m²", Factor: float64(unit.SquareFoot)}
+	bothSides   = &Slip{Key: "the sum of both sides typed as one size, for a product that counts them again", Factor: 0.5}
+	usForImp    = &Slip{Key: "lb per imperial gallon typed as lb per US gallon", Factor: float64(unit.USGallon / unit.ImperialGallon)}
+	sForMin     = &Slip{Key: "seconds typed as minutes", Factor: 1. / 60}
+	hForMin     = &Slip{Key: "hours typed as minutes", Factor: 60}
+	shareForPct = &Slip{Key: "a bare share typed as %", Factor: 100}
+	permille    = &Slip{Key: "‰ or mL per L typed as %", Factor: 0.1}
+	lbPerUSGal  = &Slip{Key: "lb per US gallon typed as kg/L", Factor: 0.119826427317}
+	lbPerImpGal = &Slip{Key: "lb per imperial gallon typed as kg/L", Factor: 0.0997763726}
 )
 
 // The bands.

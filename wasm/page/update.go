@@ -72,6 +72,7 @@ var verbs = []struct {
 	{"job-copy", copyJob},
 	{"job-remove", removeJob},
 	{"real", confirm},
+	{"meant", meantIn},
 	{"intended", intended},
 	{"look", look},
 	{"find", find},
@@ -264,14 +265,6 @@ func setUnit(s *State, m Message) []Effect {
 
 func setSystem(s *State, m Message) []Effect {
 	return edit(s, job.SetSystem(s.Doc(), m.Text == "us"), "")
-}
-
-// confirm notes that a figure that was asked about is right as it stands.
-func confirm(s *State, m Message) []Effect {
-	if s.AskAt(m.Path) == nil {
-		return nil
-	}
-	return edit(s, s.Doc().Set(job.Real(m.Path), m.Text), "")
 }
 
 // printed prints what is meant for the paper of the message's text.

@@ -94,7 +94,7 @@ func TestAnUnknownVerbChangesNothing(t *testing.T) {
 
 // Every change can be taken back, and made again, down to the first.
 func TestUndoAndRedoRestoreTheDocument(t *testing.T) {
-	edits := []string{"set", "add", "copy", "remove", "move", "unit", "system", "real", "import"}
+	edits := []string{"set", "add", "copy", "remove", "move", "unit", "system", "real", "meant", "import"}
 	for seed := range uint64(5) {
 		random, texts := rand.New(rand.NewPCG(seed, 6)), jobtest.New(seed)
 		s, _ := start(t, map[string]string{page.Prefix + "job.a": job.Save(jobtest.New(seed).Document().Set("cup", ""), 1)})

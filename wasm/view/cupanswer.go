@@ -102,6 +102,8 @@ func stillWaiting(s *page.State, b *bench.Bench) html {
 		parts = append(parts, el("p", nil, txt(words.TypeSurface)))
 	} else if slices.Contains(b.Waiting, at("ahead")) {
 		parts = append(parts, el("p", nil, txt(words.TypeAhead)))
+	} else if b.AsksTool {
+		parts = append(parts, el("p", nil, txt(words.TapTool)))
 	}
 	if len(lines) > 0 {
 		parts = append(parts, el("p", nil, txt(words.StillToType)), el("ul", a("class", "reasons"), lines...))

@@ -181,7 +181,7 @@ func said(s *page.State, path string, f *job.Field) html {
 		return el("p", a("class", "bad"), txt(words.Sentence(err, f, units)))
 	}
 	if ask := s.AskAt(path); ask != nil {
-		return question(ask, units)
+		return question(s, ask)
 	}
 	return nothing
 }

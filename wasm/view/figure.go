@@ -3,7 +3,6 @@ package view
 import (
 	"math"
 
-	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -45,14 +44,20 @@ func roughly[Q unit.Quantity](s *page.State, f working.Figure[Q], m unit.Measure
 }
 
 // question asks about a figure that is unlikely.
-func question(ask *plan.Ask, units job.Units) html {
+func question(s *page.State, ask *plan.Ask) html {
+	units := s.Plan.Job.Units
 	if ask.Was != 0 {
 		return jump(ask, units.Scale(unit.Temperatures))
 	}
 	band := ask.Band
 	parts := []html{el("p", nil, txt(words.Unlikely(ask)))}
 	for _, o := range ask.Otherwise {
-		parts = append(parts, el("p", a("class", "slip"), txt(words.IfThatWas(o.Slip.Key, unit.Write(o.Value, band.Scale, 3)))))
+		then, meant := unit.Write(o.Value, band.Scale, 3), o.Slip.Meant
+		if meant != unit.NoScale && o.Slip.Read == units.Scale(unit.Sizes) && page.HasBareSizes(s, ask.Path) {
+			parts = append(parts, action("meant", ask.Path, meant.Symbol(), words.TheyWereIn(meant.Symbol(), then), "quiet"))
+			continue
+		}
+		parts = append(parts, el("p", a("class", "slip"), txt(words.IfThatWas(o.Slip.Key, then))))
 	}
 	parts = append(parts, action("real", ask.Path, ask.Text, words.ItIsReal, "quiet"))
 	return el("div", a("class", "ask"), parts...)

@@ -86,7 +86,11 @@ func tickMark(is bool) string {
 
 // totals is what the list costs, and how much of it has no price.
 func totals(s *page.State) []html {
-	kids := []html{el("span", nil, txt(words.OrderTotal)), el("span", a("class", "value"), txt(page.OrderMoney(s)))}
+	money := page.OrderMoney(s)
+	if money == words.OrderNoPrices {
+		return []html{el("small", nil, txt(money))}
+	}
+	kids := []html{el("span", nil, txt(words.OrderTotal)), el("span", a("class", "value"), txt(money))}
 	if page.Unpriced(s) != "" {
 		kids = append(kids, el("small", nil, txt(words.Unpriced(s.Order().Unpriced))))
 	}

@@ -30,6 +30,7 @@ func surfaceSheet(s *page.State, path string) shown {
 		el("div", a("class", "sizeup"), sketchOf(s, &typed.Part), measuredOf(s, &planned)),
 		workingOf(s, &planned),
 		sizes(s, path),
+		region("asked-"+path, "div", a("class", "say"), askAt(s, path)),
 		el("div", a("class", "row"),
 			chips(s, path+".sides", "sides")),
 		dial(s, path+".count", dialLine{Name: words.HowManyAlike, Default: "1"}),
@@ -217,7 +218,7 @@ func waits(s *page.State, path string) html {
 
 func askAt(s *page.State, path string) html {
 	if ask := s.AskAt(path); ask != nil {
-		return question(ask, s.Plan.Job.Units)
+		return question(s, ask)
 	}
 	return nothing
 }
@@ -232,7 +233,7 @@ func surfaceNotes(s *page.State, p *plan.Surface) html {
 	for _, n := range p.Notes {
 		parts = append(parts, el("p", a("class", "hint"), txt(words.SurfaceNote(n))))
 	}
-	return join(append(parts, askAt(s, p.Path))...)
+	return join(parts...)
 }
 
 // surfaceFindings sums up on a surface what stops its build-up.

@@ -70,6 +70,9 @@ func surfaceRow(s *page.State, at int) html {
 	if p := &s.Plan.Surfaces()[at]; p.Known {
 		line.area, line.from = p.Area.Value, p.Area.Step
 	}
+	if s.AskAt(typed.Path) != nil {
+		line.small = words.Listed(words.UnusualArea, line.small)
+	}
 	return markup.Kept("item-"+typed.Path, line, func(id string, l surfaceLine) html { return surfaceOf(id, l, &typed.Part) })
 }
 

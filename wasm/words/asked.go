@@ -11,6 +11,9 @@ const (
 	OnlyOn   = "Only on "
 )
 
+// UnusualArea marks a surface of a list whose area is asked about on its sheet.
+const UnusualArea = "unusual area: is it right?"
+
 // Unlikely asks about a figure outside its usual band.
 func Unlikely(ask *plan.Ask) string {
 	band := ask.Band
@@ -20,6 +23,14 @@ func Unlikely(ask *plan.Ask) string {
 
 // IfThatWas names the slip that would make a figure usual, and the figure then.
 func IfThatWas(slip, then string) string { return "If that was " + slip + ", it is " + then + "." }
+
+// TheyWereIn reads sizes in the unit that they were meant in: the figure then.
+func TheyWereIn(symbol, then string) string { return "They are in " + symbol + ": " + then }
+
+// SizesAreIn says how bare sizes are read from now on.
+func SizesAreIn(symbol string) string {
+	return "A size without a unit is read in " + symbol + " from now on. Settings has the units."
+}
 
 // Jumped asks about a temperature far from the last cup's.
 func Jumped(is, was string) string {
