@@ -173,6 +173,20 @@ func TestTheCurvePassesThroughTheReading(t *testing.T) {
 	assert.InDelta(t, 17, inCelsius(last), 1e-9)
 }
 
+// A reading outside of what was forecast takes its own side of the curve along, and
+// leaves the other: a warm noon makes no warmer night, a cold one no colder afternoon.
+func TestAReadingBeyondTheForecastMovesItsOwnEndOnly(t *testing.T) {
+	// The next turn keeps what was typed on the other side; the one after is the reading's.
+	warm := day(t, 12, 24, 6, read(28, 50, 11*hour))
+	assert.InDelta(t, 12, inCelsius(warm.Air(6*hour)), 1e-9, "the night stays as cold as it was typed")
+	assert.InDelta(t, 28, inCelsius(warm.Air(15*hour)), 1e-9, "it gets no colder until three")
+	assert.InDelta(t, 12, inCelsius(warm.Air(30*hour)), 1e-9, "nor is the next night warmer")
+	cold := day(t, 12, 24, 6, read(8, 50, 9*hour))
+	assert.InDelta(t, 24, inCelsius(cold.Air(15*hour)), 1e-9)
+	assert.InDelta(t, 8, inCelsius(cold.Air(6*hour)), 1e-9)
+	assert.InDelta(t, 8, inCelsius(cold.Air(30*hour)), 1e-9, "the next night is at least as cold")
+}
+
 // 14 °C read at 9:03, low 11 and high 17: the day warms, and nothing ahead is
 // colder than what was read.
 func TestAReadingInTheMorningIsTheColdestAhead(t *testing.T) {
