@@ -1,6 +1,7 @@
 package view
 
 import (
+	"slices"
 	"strconv"
 
 	"shedreckoner/calc/buildup"
@@ -158,6 +159,9 @@ func stepVerdicts(s *page.State, path string, step *plan.Step) html {
 		}
 	}
 	why := page.Part(path, page.WhyPart)
+	if len(restsOn(&b, path)) == 0 && !hasFigures(step) {
+		why = "" // a wash has nothing to work out
+	}
 	switch {
 	case !step.Known:
 		lines = append(lines, verdict(unchecked, words.NothingChecked, "", why))
@@ -178,15 +182,20 @@ func buildupOfStep(s *page.State, step string) plan.Buildup {
 // whySheet is the working of every figure of a step, and what its checks rest on.
 func whySheet(s *page.State, path string) shown {
 	step, b := plannedStep(s, path), buildupOfStep(s, path)
-	var list []plan.Finding
-	for _, f := range append(b.Findings()[:len(b.Findings()):len(b.Findings())], plannedBudget(&b).Findings...) {
-		if f.Path == path {
-			list = append(list, f)
-		}
-	}
+	list := restsOn(&b, path)
 	return shown{Title: words.EveryFigure, Body: join(
 		region("findings-"+path, "div", a("class", "findings"), findingLines(s, &b, list, false, false)),
 		stepFigures(s, path, step)), Act: act("back", "", "", words.Done)}
+}
+
+// restsOn gives what a build-up's checks found at a step.
+func restsOn(b *plan.Buildup, path string) []plan.Finding {
+	return slices.DeleteFunc(slices.Concat(b.Findings(), plannedBudget(b).Findings), func(f plan.Finding) bool { return f.Path != path })
+}
+
+// hasFigures reports whether there is anything that was worked out for a step.
+func hasFigures(step *plan.Step) bool {
+	return step.Coat != nil || step.Sand != nil || step.Fill != nil || step.Taken.Step != nil || len(step.Used) > 0
 }
 
 // pressing gives the findings of a build-up that are red or asked about, the red
@@ -194,7 +203,7 @@ func whySheet(s *page.State, path string) shown {
 func pressing(b *plan.Buildup) []plan.Finding {
 	var list []plan.Finding
 	for _, severity := range []buildup.Severity{buildup.Refuse, buildup.Ask} {
-		for _, f := range append(b.Findings()[:len(b.Findings()):len(b.Findings())], plannedBudget(b).Findings...) {
+		for _, f := range slices.Concat(b.Findings(), plannedBudget(b).Findings) {
 			if f.Severity == severity {
 				list = append(list, f)
 			}

@@ -17,6 +17,7 @@ const (
 	FitAllDay    = "Fit now and through the cure, going by today's curve."
 	NotFitNow    = "Not fit to coat now."
 	NoDoseHour   = "Going by today's curve, the surface never comes inside the catalyst table."
+	AllDay       = "all day"
 	NoHour       = "none"
 )
 
@@ -39,8 +40,11 @@ func Hours(windows []air.Window) string {
 	for _, w := range windows {
 		spans = append(spans, fromTo(w.From, w.To))
 	}
-	if len(spans) == 0 {
+	switch {
+	case len(spans) == 0:
 		return NoHour
+	case len(spans) == 1 && windows[0].From <= 0 && windows[0].To >= unit.Day:
+		return AllDay
 	}
 	return strings.Join(spans, ", ")
 }

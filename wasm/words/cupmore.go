@@ -154,7 +154,7 @@ func MarkThen(mark string) string { return "fill to the mark of " + mark }
 // Setup of a cup.
 const (
 	NotClosed    = "not in a closed space"
-	AsTheSurface = "as the surface"
+	AsTheSurface = "same"
 	CoatsOwn     = "coat's own"
 	CardsLargest = "card's largest"
 )

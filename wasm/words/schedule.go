@@ -16,15 +16,11 @@ func Work(w *schedule.Work) string {
 	if w.Of > 1 {
 		of = " " + strconv.Itoa(w.Which) + " of " + strconv.Itoa(w.Of)
 	}
-	card := ""
-	if w.Step.Card != nil {
-		card = ShortName(w.Step.Card) + ", "
-	}
 	switch w.Kind {
 	case plan.LayCoat:
-		return Capital(card + "coat" + of)
+		return layer(w, "coat", of)
 	case plan.LayFiller:
-		return Capital(card + "pass" + of)
+		return layer(w, "pass", of)
 	case plan.PolishLayer:
 		return "Polish"
 	case plan.Launch:
@@ -36,6 +32,17 @@ func Work(w *schedule.Work) string {
 		return "Board the filler"
 	}
 	return "Sand"
+}
+
+// layer names what is put on by its material, and which of several it is.
+func layer(w *schedule.Work, what, of string) string {
+	switch {
+	case w.Step.Card == nil:
+		return Capital(what + of)
+	case of == "":
+		return Capital(ShortName(w.Step.Card))
+	}
+	return Capital(ShortName(w.Step.Card) + ", " + what + of)
 }
 
 // WorkNotes says what there is to heed of a work.
