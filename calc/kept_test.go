@@ -88,7 +88,19 @@ func comesTo(d job.Document, withChance bool) (parts []part) {
 	add("build-ups", p.Buildups(), p.Removals(), p.Putties(), p.Needs())
 	for i := range p.Buildups() {
 		built := &p.Buildups()[i]
-		add("budget "+strconv.Itoa(i+1), built.Budgets(), built.Needs(), built.AllFindings())
+		budgets := built.Budgets()
+		add("budget "+strconv.Itoa(i+1), budgets, built.Needs(), built.AllFindings())
+		for j := range budgets {
+			add(fmt.Sprintf("budget %d, grades %d", i+1, j+1), budgets[j].Grades())
+		}
+		for j := range built.Steps {
+			s := &built.Steps[j]
+			var takes, trade any
+			if s.Coat != nil {
+				takes, trade, _ = s.CrossCheck()
+			}
+			add(fmt.Sprintf("step %d.%d", i+1, j+1), s.Tasks(3*unit.SquareMetre), takes, trade)
+		}
 	}
 	bought := chance.OrderOf(&p)
 	add("order", bought)
@@ -101,11 +113,17 @@ func comesTo(d job.Document, withChance bool) (parts []part) {
 		}
 	}
 	add("lessons", chance.Learn(&p), chance.LeftInStock(&p.Job))
+	for i := range bought.Lines {
+		add("order, "+bought.Lines[i].Key(), bought.Lines[i].Why(), bought.Lines[i].Buying(), bought.Lines[i].Waits())
+	}
 	add("bench", &b)
 	add("bench, besides", b.Verdicts(), b.Ways(), b.Offers(), b.CardsToday(), b.Flow(), b.PuttyTakes())
 	add("calendar", schedule.Make(&p, schedule.Today{Waiting: b.Air.Waiting, Known: b.Air.Known && b.Air.Err == nil, Day: b.Air.Day, Surface: b.Air.Surface, Hour: now.Hour, Unix: 1_780_308_000}))
 	for i := range p.Job.Cups {
 		cup := p.Job.Cups[i]
+		stuck, err := bench.Stuck(&p, cup.Path, now)
+		mass, known := p.PutOn(cup.Path)
+		add("cup "+strconv.Itoa(i+1), stuck, err, mass, known)
 		for _, f := range job.Faults {
 			cup.Fault = f.Key
 			add("cup "+strconv.Itoa(i+1)+", "+f.Key, fault.Of(&p, &cup))
