@@ -1,7 +1,5 @@
 package module
 
-import "slices"
-
 // segment is a piece of the memory as the program finds it.
 type segment struct {
 	at    int
@@ -52,20 +50,22 @@ func memoryOf(list []segment) []byte {
 }
 
 // longestGap is how many zero bytes between two segments are written out. The linker leaves out every run of eight; the
-// heads of tens of thousands of segments compress far worse than zeros do.
-const longestGap = 1024
+// heads of tens of thousands of segments compress far worse than zeros do. What is written out is unpacked and copied at
+// every start, so it isn't more than the rows for finding functions are apart.
+const longestGap = 256
 
-// joined writes short gaps between segments out as the zeros that the memory holds there anyway.
-func joined(list []segment) []segment {
+// joined gives segments that fill the same memory with no longer gaps.
+func joined(memory []byte) []segment {
 	var out []segment
-	for _, s := range list {
-		last := len(out) - 1
-		if last < 0 || s.at < out[last].end() || s.at > out[last].end()+longestGap {
-			out = append(out, segment{s.at, slices.Clone(s.bytes)})
+	for at, b := range memory {
+		if b == 0 {
 			continue
 		}
-		zeros := make([]byte, s.at-out[last].end())
-		out[last].bytes = append(append(out[last].bytes, zeros...), s.bytes...)
+		if last := len(out) - 1; last < 0 || at > out[last].end()+longestGap {
+			out = append(out, segment{at, memory[at : at+1]})
+		} else {
+			out[last].bytes = memory[out[last].at : at+1]
+		}
 	}
 	return out
 }

@@ -36,15 +36,11 @@ func Small(module []byte) (small []byte, left string, err error) {
 
 // smallData joins the data, and leaves traces out if it may.
 func smallData(content []byte, mayCut bool) []byte {
-	segments := joined(readSegments(content))
+	memory := memoryOf(readSegments(content))
 	if mayCut {
-		memory := memoryOf(segments)
 		withoutTraces(memory)
-		for _, s := range segments {
-			copy(s.bytes, memory[s.at:])
-		}
 	}
-	return writeSegments(segments)
+	return writeSegments(joined(memory))
 }
 
 // toolchain is the version that a module's section "producers" says.
