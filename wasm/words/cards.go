@@ -209,7 +209,7 @@ func ShortMethod(name string) string {
 }
 
 func cutName(name string) string {
-	for _, from := range []string{",", " (", " and ", " for the "} {
+	for _, from := range []string{",", " (", " and ", " for the ", " in "} {
 		name, _, _ = strings.Cut(name, from)
 	}
 	if rest, isLong := strings.CutPrefix(name, "Sanding "); isLong {
