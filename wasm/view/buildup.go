@@ -122,6 +122,9 @@ func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 		if w.Surface != "" {
 			text += words.OnMeasured(surfaceName(s, w.Surface))
 		}
+		if edge, isSanded := edgeLeft(w); isSanded && edge.Value < last.Least.Thinnest.Value {
+			is, strong, text = asks, words.HoldsButEdges, text+words.EdgesThin(of(s, edge, unit.Films))
+		}
 		if slices.ContainsFunc(w.Findings, func(f plan.Finding) bool { return f.IsRed() }) {
 			is, strong = stops, words.DoesNotHold
 		}

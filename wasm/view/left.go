@@ -17,13 +17,21 @@ func leftPicture(s *page.State, w *plan.Budget) html {
 		return draw.LeftRow{Name: name, Text: of(s, film, unit.Films), Film: float64(film.Value)}
 	}
 	p := draw.LeftPlot{Title: words.LeftInTheEnd, Rows: []draw.LeftRow{row(words.LeftMean, last.Mean), row(words.LeftThin, last.Thin)}}
-	if n := len(w.Edge); n > 0 && w.EdgeOff.Step != nil {
-		p.Rows = append(p.Rows, row(words.LeftEdge, w.Edge[n-1].Mean))
+	if edge, isSanded := edgeLeft(w); isSanded {
+		p.Rows = append(p.Rows, row(words.LeftEdge, edge))
 	}
 	if least := last.Least.Thinnest; least.Step != nil {
 		p.Least, p.Text = float64(least.Value), words.LeastFilm(of(s, least, unit.Films))
 	}
 	return draw.Left(p)
+}
+
+// edgeLeft is the film that the edge strips keep; false: nothing is sanded there.
+func edgeLeft(w *plan.Budget) (film working.Figure[unit.DryFilm], isSanded bool) {
+	if n := len(w.Edge); n > 0 && w.EdgeOff.Step != nil {
+		return w.Edge[n-1].Mean, true
+	}
+	return film, false
 }
 
 // leftRow is what is left once all is done, as the top of the list: the mean, the
@@ -44,9 +52,9 @@ func leftRow(s *page.State, path string, b *plan.Buildup) html {
 		}
 	}
 	edge, least := "", ""
-	if n := len(w.Edge); n > 0 && w.EdgeOff.Step != nil {
-		ends.Films = append(ends.Films, tall(w.Edge[n-1].Mean.Value))
-		edge = of(s, w.Edge[n-1].Mean, unit.Films)
+	if film, isSanded := edgeLeft(w); isSanded {
+		ends.Films = append(ends.Films, tall(film.Value))
+		edge = of(s, film, unit.Films)
 	}
 	if l := last.Least.Thinnest; l.Step != nil {
 		ends.Least = tall(l.Value)

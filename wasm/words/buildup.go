@@ -214,6 +214,14 @@ func LeftAtThinSide(left, least string) string {
 	return left + " left at the thin side, least " + least
 }
 
+// HoldsButEdges begins the verdict of a build-up that is thin at the edges only.
+const HoldsButEdges = "Holds, but not at the edges:"
+
+// EdgesThin says what the edge strips keep, and what helps.
+func EdgesThin(left string) string {
+	return "; edges " + left + ". One more pass along the edges, or keep the board off them."
+}
+
 // CoatsWet is a coat's line in the stack: how, how many, and how thick each is wet.
 func CoatsWet(method, coats, film string) string {
 	return method + " · " + coats + " × " + film + " wet"
