@@ -3,6 +3,7 @@ package bench_test
 import (
 	"errors"
 	"fmt"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -95,4 +96,28 @@ func TestWithoutStyreneThereIsNoVapour(t *testing.T) {
 	for _, v := range none.Verdicts() {
 		assert.NotContains(t, []bench.Subject{bench.Explosive, bench.Fire}, v.Subject)
 	}
+}
+
+// Where time allows less than 20 g, the cup that is proposed is 10 g, and one under that
+// is of whole grams: never more than can be spread.
+func TestASmallCupIsProposedInTensAndThenInGrams(t *testing.T) {
+	tens, ones := 0, 0
+	for gel := 3.; gel < 4; gel += 0.002 {
+		b := benchOf(t, tenOClock, bare, fmt.Sprintf("card.gelcoat.gel-time = %.3f min\nbench.now.scale-step = 0.001 g", gel))
+		if !b.HasDose || !b.Size.Proposed || inGrams(b.Size.Largest.Value) >= 20 {
+			continue
+		}
+		largest, whole := inGrams(b.Size.Largest.Value), inGrams(b.Whole.Value)
+		if largest >= 10.5 {
+			assert.InDelta(t, 10, whole, 1e-6, "%.2f min: %v g", gel, largest)
+			tens++
+		} else if largest < 9.5 {
+			assert.InDelta(t, math.Round(whole), whole, 1e-6)
+			assert.LessOrEqual(t, whole, largest+1e-6)
+			ones++
+		}
+	}
+	t.Log(tens, ones)
+	assert.Positive(t, tens)
+	assert.Positive(t, ones)
 }

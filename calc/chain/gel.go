@@ -15,7 +15,7 @@ import (
 func GelOf(card *job.Card) cure.Gel {
 	time := card.GelTime
 	if time.Mark == source.Typed {
-		if shipped, found := material.Find(card.ShippedKey()); found && shipped.GelTime.Value > 0 {
+		if shipped, found := material.Find(card.ShippedKey()); found {
 			ratio := card.GelTime.Value / shipped.GelTime.Value
 			time.Low, time.High = shipped.GelTime.Low*ratio, shipped.GelTime.High*ratio
 		}

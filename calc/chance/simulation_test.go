@@ -267,9 +267,15 @@ func TestASliceDoesWhatItIsAskedFor(t *testing.T) {
 	}
 	s, err = chance.Simulate(&p, chance.OrderOf(&p))
 	require.NoError(t, err)
-	was := s.Done()
+	was, most := s.Done(), unit.Share(0)
 	s.Step(1)
 	assert.Greater(t, s.Done(), was)
+	for was = s.Done(); !s.Step(100_000); was = s.Done() {
+		require.GreaterOrEqual(t, s.Done(), was, "what is shown of the work only grows")
+		most = s.Done()
+	}
+	assert.Greater(t, most, unit.Share(0.75))
+	assert.Less(t, most, unit.Share(1), "all of it is done once it is")
 
 	// the same work does less of a large job: a key isn't kept waiting for it
 	done := func(p plan.Plan) unit.Share {
