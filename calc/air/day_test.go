@@ -236,4 +236,16 @@ func TestAMeasuredPartKeepsItsNight(t *testing.T) {
 	cold, err := air.Measured(celsius(12), celsius(22))
 	require.NoError(t, err)
 	assert.InDelta(t, -10, float64(air.Under(air.White, true).MeasuredAt(cold, 18*hour).By(d, 19*hour).Least.Value), 1e-9, "colder than the allowance it stays")
+
+	// both of its ends, each by its own allowance: the warmer one decides how fast a film gels
+	night := air.Under(air.White, true)
+	allowed := night.By(d, 19*hour)
+	require.Less(t, allowed.Least.Value, allowed.Most.Value)
+	for _, off := range []unit.TemperatureDifference{allowed.Least.Value - 3, (allowed.Least.Value + allowed.Most.Value) / 2, allowed.Most.Value + 3} {
+		measured, err := air.Measured(celsius(22+float64(off)), celsius(22))
+		require.NoError(t, err)
+		by := night.MeasuredAt(measured, 18*hour).By(d, 19*hour)
+		assert.InDelta(t, math.Min(float64(off), float64(allowed.Least.Value)), float64(by.Least.Value), 1e-9)
+		assert.InDelta(t, math.Min(float64(off), float64(allowed.Most.Value)), float64(by.Most.Value), 1e-9)
+	}
 }

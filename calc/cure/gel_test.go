@@ -305,3 +305,18 @@ func TestPotLifeOfAFixedRatio(t *testing.T) {
 	require.NoError(t, err)
 	assert.InDelta(t, 40, inMinutes(b.Mid), 1e-9)
 }
+
+// Of several tests the nearest counts, whichever stands first: a tin that was timed at 14
+// and at 30 °C is known at 33, and not at 47.
+func TestTheNearestTestCounts(t *testing.T) {
+	for _, tested := range [][]float64{{14, 30}, {30, 14}, {14, 30, 15}} {
+		g := gel()
+		for _, at := range tested {
+			g.TestedAt = append(g.TestedAt, celsius(at).Value)
+		}
+		_, err := g.At(celsius(33), percent(1.5))
+		assert.NoError(t, err, "%v", tested)
+		_, err = g.At(celsius(47), percent(1.5))
+		assert.InDelta(t, float64(celsius(30).Value), float64(refused[*cure.FarError](t, err).Nearest), 1e-9, "%v", tested)
+	}
+}

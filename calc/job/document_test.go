@@ -210,3 +210,24 @@ func TestChangesJoined(t *testing.T) {
 		require.Empty(t, job.Changes(a, c.Undo(joined)))
 	}
 }
+
+// After a key only what lies at its path may be another part: the rest is known to be
+// the same without a look, which is what keeps a key cheap. After many lines at once, or
+// of another reading than the one before, nobody knows, and each part is asked for.
+func TestAReadingKnowsWhatAKeyLeavesAlone(t *testing.T) {
+	d := jobtest.Doc(t, "surface = 1 2\nsurface.1.length = 2 m\nsurface.2.length = 3 m")
+	first := new(job.Reading).Next(d)
+	second := first.Next(d.Set("surface.1.length", "2.5 m"))
+	assert.True(t, second.Keeps(first.Mark, "surface.2"))
+	assert.False(t, second.Keeps(first.Mark, "surface.1"), "its length is another")
+	third := second.Next(d.Set("surface.1.length", "2.6 m"))
+	assert.False(t, third.Keeps(first.Mark, "surface.2"), "not the one before")
+	assert.True(t, third.Keeps(second.Mark, "surface.2"))
+	inches := third.Next(d.Set("surface.1.length", "2.6 m").Set("units.length", "in"))
+	assert.False(t, inches.Keeps(third.Mark, "surface.2"), "a unit is everybody's")
+	many := d
+	for n := range 20 {
+		many = many.Set("card.gelcoat.note", "x").Set("done."+strconv.Itoa(n+1)+".note", "x")
+	}
+	assert.False(t, first.Next(many).Keeps(first.Mark, "surface.2"))
+}
