@@ -238,7 +238,7 @@ func clock(at unit.Time) unit.Time {
 }
 
 var (
-	curve   = source.House.At("the day's curve")
+	curve   = source.Ref{Document: &source.House, Place: "the day's curve"}
 	onCurve = working.Arg{Symbol: "t", Meaning: "air temperature", Scale: unit.InCelsius, Min: -20, Max: 60}
 	way     = working.Arg{Symbol: "p", Meaning: "share of the way from turn to turn", Scale: unit.InPure, Min: 0, Max: 1}
 )

@@ -23,12 +23,12 @@ type Exposure struct {
 // Exposures are the limits by agency, the lowest first. Local rules take
 // precedence.
 var Exposures = []Exposure{
-	{"ACGIH (US)", 10 * ppm, 20 * ppm, false, "2020", source.ACGIH.At("styrene"), source.FromMemory},
-	{"Germany", 20 * ppm, 40 * ppm, false, "2006", source.TRGS900.At("styrene"), source.FromMemory},
-	{"NIOSH (US)", 50 * ppm, 100 * ppm, false, "1983", source.NIOSH.At("styrene"), source.Published},
-	{"Australia", 50 * ppm, 100 * ppm, false, "1993", source.SafeWorkAustralia.At("styrene"), source.Published},
-	{"OSHA (US)", 100 * ppm, 200 * ppm, true, "1969", source.OSHAZ2.At("styrene"), source.Published},
-	{"HSE (UK)", 100 * ppm, 250 * ppm, false, "2020", source.EH40.At("styrene"), source.Published},
+	{"ACGIH (US)", 10 * ppm, 20 * ppm, false, "2020", source.Ref{Document: &source.ACGIH, Place: "styrene"}, source.FromMemory},
+	{"Germany", 20 * ppm, 40 * ppm, false, "2006", source.Ref{Document: &source.TRGS900, Place: "styrene"}, source.FromMemory},
+	{"NIOSH (US)", 50 * ppm, 100 * ppm, false, "1983", source.Ref{Document: &source.NIOSH, Place: "styrene"}, source.Published},
+	{"Australia", 50 * ppm, 100 * ppm, false, "1993", source.Ref{Document: &source.SafeWorkAustralia, Place: "styrene"}, source.Published},
+	{"OSHA (US)", 100 * ppm, 200 * ppm, true, "1969", source.Ref{Document: &source.OSHAZ2, Place: "styrene"}, source.Published},
+	{"HSE (UK)", 100 * ppm, 250 * ppm, false, "2020", source.Ref{Document: &source.EH40, Place: "styrene"}, source.Published},
 }
 
 // LowestExposure is the limit to take where none was chosen.

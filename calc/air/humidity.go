@@ -22,7 +22,7 @@ func magnus(t unit.Temperature) float64 {
 	return magnusFactor * c / (magnusKelvin + c)
 }
 
-var wmo = source.WMO8.At("Annex 4.B")
+var wmo = source.Ref{Document: &source.WMO8, Place: "Annex 4.B"}
 
 var airTemperature = working.Arg{Symbol: "t", Meaning: "air temperature", Scale: unit.InCelsius, Min: -45, Max: 60}
 

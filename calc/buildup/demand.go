@@ -84,22 +84,10 @@ const (
 	laminateCured = 3 * unit.Day
 )
 
-func another(s Severity, fix Fix) Demand {
-	return Demand{Requirement: Another, Severity: s, Fix: fix}
-}
-
-func sanded(coarsest, finest int) Demand {
-	return Demand{Requirement: Sanding, Severity: Refuse, Fix: SandFirst, Coarsest: coarsest, Finest: finest}
-}
-
-func aged(least unit.Time, unknown Severity) Demand {
-	return Demand{Requirement: Age, Severity: Refuse, Fix: WaitLonger, Least: least, Unknown: unknown}
-}
-
 var (
-	keyed    = sanded(80, 180)  // for a bond on polyester
-	flatted  = sanded(180, 240) // through the wax
-	abraded  = sanded(0, 0)
+	keyed    = Demand{Requirement: Sanding, Severity: Refuse, Fix: SandFirst, Coarsest: 80, Finest: 180}  // for a bond on polyester
+	flatted  = Demand{Requirement: Sanding, Severity: Refuse, Fix: SandFirst, Coarsest: 180, Finest: 240} // through the wax
+	abraded  = Demand{Requirement: Sanding, Severity: Refuse, Fix: SandFirst}
 	washed   = Demand{Requirement: Washing, Severity: Refuse, Fix: WashFirst}
 	wiped    = Demand{Requirement: Washing, Severity: Note, Fix: WashFirst}
 	patched  = Demand{Requirement: TestPatch, Severity: Refuse, Fix: LogTestPatch}

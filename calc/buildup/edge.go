@@ -29,7 +29,7 @@ var FlatArea = working.Rule2[unit.Area, unit.Area, unit.Area]{Rule: &working.Rul
 // Scaled is a film in another region: g = f × x. Range: x 0.1 to 10.
 // Source: assumption.
 var Scaled = working.Rule2[unit.DryFilm, unit.Factor, unit.DryFilm]{Rule: &working.Rule{Formula: "g = f × x", Source: source.Ref{Document: &source.House, Place: "edge strips"}, Mark: source.Assumption,
-	Result: film("g", "film in the region"),
+	Result: working.Arg{Symbol: "g", Meaning: "film in the region", Scale: unit.InMicrometre, Max: mostFilm},
 	Args:   []working.Arg{{Symbol: "f", Meaning: "film elsewhere", Scale: unit.InMicrometre, Min: 0, Max: mostFilm / 10}, {Symbol: "x", Meaning: "film of the region ÷ film elsewhere", Scale: unit.InPure, Min: 0.1, Max: 10}}},
 	Code: func(f unit.DryFilm, x unit.Factor) unit.DryFilm { return f * unit.DryFilm(x) }}
 

@@ -14,13 +14,13 @@ const (
 
 // checks are the checks of a sequence, in the order in which they are reported.
 var checks = []check{
-	{OnGround, source.Practice.At("ground against next layer"), source.CommonPractice, []Kind{Coat, Fill}, onGround},
-	{UnderWater, source.Practice.At("polyester filler takes up water"), source.CommonPractice, []Kind{Coat, Fill}, underWater},
-	{OpenCoat, source.Practice.At("air keeps an unwaxed polyester coat tacky"), source.CommonPractice, []Kind{Coat}, openCoat},
-	{WetFilm, source.Practice.At("wet film in one coat"), source.CommonPractice, []Kind{Coat}, wetFilm},
-	{Thinning, source.Practice.At("thinner and wax solution count together"), source.CommonPractice, []Kind{Coat}, thinning},
-	{Waxing, source.Practice.At("wax solution in flow coat"), source.CommonPractice, []Kind{Coat}, waxing},
-	{SandSoon, source.Practice.At("cured before it is sanded"), source.CommonPractice, []Kind{Sand, Polish}, sandSoon},
+	{OnGround, source.Ref{Document: &source.Practice, Place: "ground against next layer"}, source.CommonPractice, []Kind{Coat, Fill}, onGround},
+	{UnderWater, source.Ref{Document: &source.Practice, Place: "polyester filler takes up water"}, source.CommonPractice, []Kind{Coat, Fill}, underWater},
+	{OpenCoat, source.Ref{Document: &source.Practice, Place: "air keeps an unwaxed polyester coat tacky"}, source.CommonPractice, []Kind{Coat}, openCoat},
+	{WetFilm, source.Ref{Document: &source.Practice, Place: "wet film in one coat"}, source.CommonPractice, []Kind{Coat}, wetFilm},
+	{Thinning, source.Ref{Document: &source.Practice, Place: "thinner and wax solution count together"}, source.CommonPractice, []Kind{Coat}, thinning},
+	{Waxing, source.Ref{Document: &source.Practice, Place: "wax solution in flow coat"}, source.CommonPractice, []Kind{Coat}, waxing},
+	{SandSoon, source.Ref{Document: &source.Practice, Place: "cured before it is sanded"}, source.CommonPractice, []Kind{Sand, Polish}, sandSoon},
 }
 
 // onGround checks the ground's demands before the layer.
@@ -38,7 +38,7 @@ func onGround(s sight) []Finding {
 
 // requirementChecks says how each requirement is checked; one that is met has no
 // finding.
-var requirementChecks = map[Requirement]func(sight, Demand) *Finding{
+var requirementChecks = [...]func(sight, Demand) *Finding{
 	Another:   open,
 	Dryness:   open,
 	Promptly:  open,

@@ -5,7 +5,7 @@ import (
 	"shedreckoner/calc/unit"
 )
 
-var budget = source.House.At("film budget")
+var budget = source.Ref{Document: &source.House, Place: "film budget"}
 
 // Shortfalls says where the film of a walk falls short of its least, where it is
 // first sanded through on more of the area than the chosen share, and where it is

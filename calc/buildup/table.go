@@ -4,32 +4,32 @@ package buildup
 // empty cell asks for nothing. Below water see underWater. Source: common practice.
 var demands = [grounds][columns][]Demand{
 	PolystyreneFoam: {
-		styrenics: {another(Refuse, EpoxyInstead)}, // styrene dissolves it
+		styrenics: {{Requirement: Another, Severity: Refuse, Fix: EpoxyInstead}}, // styrene dissolves it
 		epoxies:   {},
-		twoPacks:  {another(Refuse, EpoxyBetween)}, // so does solvent
+		twoPacks:  {{Requirement: Another, Severity: Refuse, Fix: EpoxyBetween}}, // so does solvent
 	},
 	OtherFoam: {
-		styrenics: {another(Note, SkimFirst)},
+		styrenics: {{Requirement: Another, Severity: Note, Fix: SkimFirst}},
 		epoxies:   {},
-		twoPacks:  {another(Refuse, FillerBetween)},
+		twoPacks:  {{Requirement: Another, Severity: Refuse, Fix: FillerBetween}},
 	},
 	BareWood: {
-		styrenics: {another(Ask, EpoxyBetween)}, // a weak bond
+		styrenics: {{Requirement: Another, Severity: Ask, Fix: EpoxyBetween}}, // a weak bond
 		epoxies:   {dry},
-		twoPacks:  {another(Refuse, SealerBetween)},
+		twoPacks:  {{Requirement: Another, Severity: Refuse, Fix: SealerBetween}},
 	},
 	Laminate: {
 		styrenics: {keyed},
-		epoxies:   {aged(laminateCured, Note), keyed},
-		twoPacks:  {keyed, another(Ask, PrimerBetween)},
+		epoxies:   {{Requirement: Age, Severity: Refuse, Fix: WaitLonger, Least: laminateCured, Unknown: Note}, keyed},
+		twoPacks:  {keyed, {Requirement: Another, Severity: Ask, Fix: PrimerBetween}},
 	},
 	TalcFiller: {
 		styrenics: {dry},
 		epoxies:   {},
-		twoPacks:  {another(Ask, PrimerBetween)},
+		twoPacks:  {{Requirement: Another, Severity: Ask, Fix: PrimerBetween}},
 	},
 	FreshEpoxy: {
-		styrenics: {aged(epoxyCured, Refuse)},
+		styrenics: {{Requirement: Age, Severity: Refuse, Fix: WaitLonger, Least: epoxyCured, Unknown: Refuse}},
 		epoxies:   {inWindow},
 		twoPacks:  {inWindow},
 	},
@@ -39,14 +39,14 @@ var demands = [grounds][columns][]Demand{
 		twoPacks:  {wiped, abraded},
 	},
 	OldPaint: {
-		styrenics: {another(Refuse, StripPaint)},
+		styrenics: {{Requirement: Another, Severity: Refuse, Fix: StripPaint}},
 		epoxies:   {abraded, ragged},
 		twoPacks:  {ragged},
 	},
 	BareMetal: {
-		styrenics: {another(Refuse, EpoxyBetween)},
+		styrenics: {{Requirement: Another, Severity: Refuse, Fix: EpoxyBetween}},
 		epoxies:   {abraded, promptly},
-		twoPacks:  {another(Refuse, PrimerBetween)},
+		twoPacks:  {{Requirement: Another, Severity: Refuse, Fix: PrimerBetween}},
 	},
 	WaxedCoat: {
 		styrenics: {flatted, wiped},
@@ -55,11 +55,11 @@ var demands = [grounds][columns][]Demand{
 	},
 	UnwaxedCoat: {
 		styrenics: {inWindow}, // while tacky, else sanded
-		epoxies:   {aged(laminateCured, Ask), keyed},
-		twoPacks:  {keyed, another(Ask, PrimerBetween)},
+		epoxies:   {{Requirement: Age, Severity: Refuse, Fix: WaitLonger, Least: laminateCured, Unknown: Ask}, keyed},
+		twoPacks:  {keyed, {Requirement: Another, Severity: Ask, Fix: PrimerBetween}},
 	},
 	TwoPackCoat: {
-		styrenics: {another(Refuse, StripPaint)},
+		styrenics: {{Requirement: Another, Severity: Refuse, Fix: StripPaint}},
 		epoxies:   {abraded},
 		twoPacks:  {inWindow},
 	},

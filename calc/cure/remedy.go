@@ -74,7 +74,7 @@ type Offer struct {
 
 var (
 	gained    = working.Arg{Symbol: "G", Meaning: "spreading minutes gained", Scale: unit.InMinute, Min: -1e5, Max: 1e5}
-	gainRule  = source.House.At("spreading minutes after and before")
+	gainRule  = source.Ref{Document: &source.House, Place: "spreading minutes after and before"}
 	coldRange = working.Arg{Symbol: "T_1", Meaning: "colder", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead}
 	warmRange = working.Arg{Symbol: "T_2", Meaning: "warmer", Scale: unit.InCelsius, Min: coldestRead, Max: warmestRead}
 

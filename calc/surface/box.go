@@ -10,7 +10,12 @@ import (
 
 var box = &Shape{
 	Key: "box", Name: "box",
-	Dims:    []Dim{length("length", "length", "l"), length("width", "width", "w"), length("height", "height", "h"), boxSide},
+	Dims: []Dim{
+		{Key: "length", Name: "length", Letter: "l", Min: minLength, Max: maxLength},
+		{Key: "width", Name: "width", Letter: "w", Min: minLength, Max: maxLength},
+		{Key: "height", Name: "height", Letter: "h", Min: minLength, Max: maxLength},
+		boxSide,
+	},
 	Faces:   boxFaces,
 	measure: measureBox,
 	usual:   []float64{14, 14, 9},
@@ -53,7 +58,7 @@ func sketchBox(z sizes) Sketch {
 
 var boxFaces = []Option{{"top", "top"}, {"bottom", "bottom"}, {"front", "front"}, {"back", "back"}, {"left", "left"}, {"right", "right"}}
 
-var boxSide = choice(SideKey, "coated", Option{"outside", "outside"}, Option{"inside", "inside"})
+var boxSide = Dim{Key: SideKey, Name: "coated", Kind: Choice, Options: []Option{{"outside", "outside"}, {"inside", "inside"}}}
 
 var (
 	lengthTimesHeight = working.Rule2[unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = l × h", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,

@@ -11,7 +11,12 @@ import (
 
 var ellipsoid = &Shape{
 	Key: "ellipsoid", Name: "ellipsoid",
-	Dims: []Dim{length("length", "length", "l"), length("width", "width", "w"), length("height", "height", "h"), ellipsoidPart},
+	Dims: []Dim{
+		{Key: "length", Name: "length", Letter: "l", Min: minLength, Max: maxLength},
+		{Key: "width", Name: "width", Letter: "w", Min: minLength, Max: maxLength},
+		{Key: "height", Name: "height", Letter: "h", Min: minLength, Max: maxLength},
+		ellipsoidPart,
+	},
 	measure: func(in Input) (Measured, error) {
 		l, w, h := in.length("length"), in.length("width"), in.length("height")
 		whole := working.By(ellipsoidArea, ellipsoidSurface(l.Value, w.Value, h.Value), l.Step, w.Step, h.Step)
@@ -50,7 +55,7 @@ func sketchEllipsoid(z sizes) Sketch {
 	}
 }
 
-var ellipsoidPart = choice("part", "how much of it", Option{"whole", "whole"}, Option{"half", "half, cut along length and width"})
+var ellipsoidPart = Dim{Key: "part", Name: "how much of it", Kind: Choice, Options: []Option{{"whole", "whole"}, {"half", "half, cut along length and width"}}}
 
 var (
 	ellipsoidArea = &working.Rule{Formula: "4π × R_G(a²b², a²c², b²c²), half the length, width and height being a, b, c, by Carlson's duplication",

@@ -10,9 +10,12 @@ import (
 
 var rectangle = &Shape{
 	Key: "rectangle", Name: "rectangle",
-	Dims:    []Dim{length("length", "length", "l"), length("width", "width", "w")},
-	measure: of2(rectangleArea, rectangleEdge, "length", "width"),
-	usual:   []float64{20, 11},
+	Dims: []Dim{{Key: "length", Name: "length", Letter: "l", Min: minLength, Max: maxLength}, {Key: "width", Name: "width", Letter: "w", Min: minLength, Max: maxLength}},
+	measure: func(in Input) (Measured, error) {
+		l, w := in.length("length"), in.length("width")
+		return join(rectangleArea.Figure(l, w))(rectangleEdge.Figure(l, w))
+	},
+	usual: []float64{20, 11},
 	sketch: func(z sizes) Sketch {
 		l, w := z.lengths[0], z.lengths[1]
 		x, y, k, isOff := belowRight.place(&l, &w)
@@ -27,9 +30,12 @@ var rectangle = &Shape{
 
 var triangle = &Shape{
 	Key: "triangle", Name: "triangle, base × height",
-	Dims:    []Dim{length("base", "base", "b"), length("height", "height", "h")},
-	measure: withNote(EdgeAtLeast, of2(triangleArea, triangleEdge, "base", "height")),
-	usual:   []float64{20, 12},
+	Dims: []Dim{{Key: "base", Name: "base", Letter: "b", Min: minLength, Max: maxLength}, {Key: "height", Name: "height", Letter: "h", Min: minLength, Max: maxLength}},
+	measure: func(in Input) (Measured, error) {
+		b, h := in.length("base"), in.length("height")
+		return withNote(EdgeAtLeast)(join(triangleArea.Figure(b, h))(triangleEdge.Figure(b, h)))
+	},
+	usual: []float64{20, 12},
 	sketch: func(z sizes) Sketch {
 		b, h := z.lengths[0], z.lengths[1]
 		x, y, k, isOff := belowRight.place(&b, &h)
@@ -46,10 +52,13 @@ var triangle = &Shape{
 
 var trapezium = &Shape{
 	Key: "trapezium", Name: "trapezium",
-	Dims: []Dim{length("long-side", "long side", "a"), length("short-side", "side across from it", "b"),
-		length("height", "height between them", "h")},
-	measure: withNote(EdgeAtLeast, of3(trapeziumArea, trapeziumEdge, "long-side", "short-side", "height")),
-	usual:   []float64{20, 9, 9.5},
+	Dims: []Dim{{Key: "long-side", Name: "long side", Letter: "a", Min: minLength, Max: maxLength}, {Key: "short-side", Name: "side across from it", Letter: "b", Min: minLength, Max: maxLength},
+		{Key: "height", Name: "height between them", Letter: "h", Min: minLength, Max: maxLength}},
+	measure: func(in Input) (Measured, error) {
+		a, b, h := in.length("long-side"), in.length("short-side"), in.length("height")
+		return withNote(EdgeAtLeast)(join(trapeziumArea.Figure(a, b, h))(trapeziumEdge.Figure(a, b, h)))
+	},
+	usual: []float64{20, 9, 9.5},
 	sketch: func(z sizes) Sketch {
 		a, b, h := z.lengths[0], z.lengths[1], z.lengths[2]
 		wide := max(a, b)
@@ -68,9 +77,12 @@ var trapezium = &Shape{
 
 var circle = &Shape{
 	Key: "circle", Name: "circle",
-	Dims:    []Dim{length("diameter", "diameter", "d")},
-	measure: of1(circleArea, circleEdge, "diameter"),
-	usual:   []float64{1},
+	Dims: []Dim{{Key: "diameter", Name: "diameter", Letter: "d", Min: minLength, Max: maxLength}},
+	measure: func(in Input) (Measured, error) {
+		d := in.length("diameter")
+		return join(circleArea.Figure(d))(circleEdge.Figure(d))
+	},
+	usual: []float64{1},
 	sketch: func(sizes) Sketch {
 		return Sketch{
 			Strokes: []Stroke{oval(14, 9, 8, 8)},
@@ -81,7 +93,7 @@ var circle = &Shape{
 
 var ellipse = &Shape{
 	Key: "ellipse", Name: "ellipse",
-	Dims: []Dim{length("length", "length", "l"), length("width", "width", "w")},
+	Dims: []Dim{{Key: "length", Name: "length", Letter: "l", Min: minLength, Max: maxLength}, {Key: "width", Name: "width", Letter: "w", Min: minLength, Max: maxLength}},
 	measure: func(in Input) (Measured, error) {
 		l, w := in.length("length"), in.length("width")
 		flat, err := ellipseFlatness.Figure(l, w)
@@ -105,7 +117,7 @@ var ellipse = &Shape{
 
 var ring = &Shape{
 	Key: "ring", Name: "ring",
-	Dims: []Dim{length("outer", "outer diameter", "D"), length("inner", "inner diameter", "d")},
+	Dims: []Dim{{Key: "outer", Name: "outer diameter", Letter: "D", Min: minLength, Max: maxLength}, {Key: "inner", Name: "inner diameter", Letter: "d", Min: minLength, Max: maxLength}},
 	measure: func(in Input) (Measured, error) {
 		outer, inner := in.length("outer"), in.length("inner")
 		if inner.Value >= outer.Value {

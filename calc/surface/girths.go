@@ -11,15 +11,15 @@ import (
 var girths = &Shape{
 	Key: "girths", Name: "girths at stations",
 	Dims: []Dim{
-		optional(length("spacing", "station spacing", "s")),
-		optional(length("length", "length over all stations", "L")),
+		{Key: "spacing", Name: "station spacing", Letter: "s", Optional: true, Min: minLength, Max: maxLength},
+		{Key: "length", Name: "length over all stations", Letter: "L", Optional: true, Min: minLength, Max: maxLength},
 		girthIs, halfEnds, measuredAlong,
 	},
 	Rows: &Rows{
 		Key: stationsKey, Name: "stations, from one end to the other", Row: "station",
 		Columns: []Dim{
-			optional(lengthOrZero("position", "position along the length", "x")),
-			lengthOrZero("girth", "girth, along the skin", "g"),
+			{Key: "position", Name: "position along the length", Letter: "x", Optional: true, Max: maxLength},
+			{Key: "girth", Name: "girth, along the skin", Letter: "g", Max: maxLength},
 		},
 		Min: 2, Max: maxRows,
 	},
@@ -68,7 +68,7 @@ func (z sizes) stationsAlong(section []Stroke, girth Mark) Sketch {
 
 // girthIs says how far a girth goes. It doubles nothing: a girth of one side is
 // counted twice by the builder, as two alike.
-var girthIs = choice(GirthKey, "a girth goes", Option{"side", "over one side, keel to sheer"}, Option{Round, "the whole way round"})
+var girthIs = Dim{Key: GirthKey, Name: "a girth goes", Kind: Choice, Options: []Option{{"side", "over one side, keel to sheer"}, {Round, "the whole way round"}}}
 
 // How far a girth goes, and its answer for both sides at once.
 const (
@@ -79,10 +79,10 @@ const (
 const stationsKey = "stations"
 
 var (
-	halfEnds = choice("half-ends", "half-way station in the end intervals", Option{"none", "none"}, Option{"first", "in the first"},
-		Option{"last", "in the last"}, Option{"both", "in both"})
-	measuredAlong = choice("along", "stations measured", Option{"straight", "straight, as on a drawing"},
-		Option{"skin", "along the skin"})
+	halfEnds = Dim{Key: "half-ends", Name: "half-way station in the end intervals", Kind: Choice, Options: []Option{{"none", "none"}, {"first", "in the first"},
+		{"last", "in the last"}, {"both", "in both"}}}
+	measuredAlong = Dim{Key: "along", Name: "stations measured", Kind: Choice, Options: []Option{{"straight", "straight, as on a drawing"},
+		{"skin", "along the skin"}}}
 )
 
 var (

@@ -61,8 +61,8 @@ func resultError(err error) error {
 
 // The dims that a surface of any shape has.
 var (
-	CountDim = count("count", "how many alike", "N", maxCount)
-	SidesDim = count("sides", "sides", "n", 2)
+	CountDim = Dim{Key: "count", Name: "how many alike", Letter: "N", Kind: Count, Min: 1, Max: maxCount}
+	SidesDim = Dim{Key: "sides", Name: "sides", Letter: "n", Kind: Count, Min: 1, Max: 2}
 )
 
 var (

@@ -10,9 +10,12 @@ import (
 
 var strip = &Shape{
 	Key: "strip", Name: "strip, length × girth",
-	Dims:    []Dim{length("length", "length", "l"), length("girth", "girth, along the skin", "g"), girthIs},
-	measure: of2(stripArea, stripEdge, "length", "girth"),
-	usual:   []float64{14, 11},
+	Dims: []Dim{{Key: "length", Name: "length", Letter: "l", Min: minLength, Max: maxLength}, {Key: "girth", Name: "girth, along the skin", Letter: "g", Min: minLength, Max: maxLength}, girthIs},
+	measure: func(in Input) (Measured, error) {
+		l, g := in.length("length"), in.length("girth")
+		return join(stripArea.Figure(l, g))(stripEdge.Figure(l, g))
+	},
+	usual: []float64{14, 11},
 	sketch: func(z sizes) Sketch {
 		l, g := z.lengths[0], z.lengths[1]
 		isOff := thicken(&l, &g)
@@ -53,8 +56,8 @@ var strip = &Shape{
 
 var pieces = &Shape{
 	Key: "pieces", Name: "many small pieces",
-	Dims: []Dim{count("pieces", "pieces", "N", maxCount), length("length", "length of one", "l"),
-		length("width", "width of one", "w"), count("faces-each", "faces of each", "n", 6)},
+	Dims: []Dim{{Key: "pieces", Name: "pieces", Letter: "N", Kind: Count, Min: 1, Max: maxCount}, {Key: "length", Name: "length of one", Letter: "l", Min: minLength, Max: maxLength},
+		{Key: "width", Name: "width of one", Letter: "w", Min: minLength, Max: maxLength}, {Key: "faces-each", Name: "faces of each", Letter: "n", Kind: Count, Min: 1, Max: 6}},
 	measure: func(in Input) (Measured, error) {
 		many, l, w := in.Counts["pieces"], in.length("length"), in.length("width")
 		return join(piecesArea.Figure(many, in.Counts["faces-each"], l, w))(piecesEdge.Figure(many, l, w))
@@ -91,7 +94,7 @@ var direct = &Shape{
 	Key: "direct", Name: "measured directly",
 	Dims: []Dim{
 		{Key: AreaKey, Name: "area", Letter: "A", Kind: Area, Min: minArea, Max: maxArea},
-		optional(Dim{Key: EdgeKey, Name: "edge, all round", Letter: "E", Kind: Length, Max: 10 * maxLength}),
+		{Key: EdgeKey, Name: "edge, all round", Letter: "E", Optional: true, Max: 10 * maxLength},
 	},
 	measure: func(in Input) (Measured, error) {
 		m := Measured{Area: in.Areas[AreaKey], Edge: in.length(EdgeKey)}

@@ -12,7 +12,7 @@ var polygon = &Shape{
 	Key: "polygon", Name: "polygon, by its corners",
 	Rows: &Rows{
 		Key: "corners", Name: "corners, in the order round the edge", Row: "corner",
-		Columns: []Dim{coordinate("x", "along", "x"), coordinate("y", "up", "y")},
+		Columns: []Dim{{Key: "x", Name: "along", Letter: "x", Min: -maxLength, Max: maxLength}, {Key: "y", Name: "up", Letter: "y", Min: -maxLength, Max: maxLength}},
 		Min:     3, Max: maxRows,
 	},
 	measure: measurePolygon,

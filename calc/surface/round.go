@@ -10,7 +10,7 @@ import (
 
 var tube = &Shape{
 	Key: "tube", Name: "tube, round the side",
-	Dims: []Dim{length("diameter", "diameter", "d"), length("length", "length", "l")},
+	Dims: []Dim{{Key: "diameter", Name: "diameter", Letter: "d", Min: minLength, Max: maxLength}, {Key: "length", Name: "length", Letter: "l", Min: minLength, Max: maxLength}},
 	measure: func(in Input) (Measured, error) {
 		d := in.length("diameter")
 		return join(tubeArea.Figure(d, in.length("length")))(tubeEdge.Figure(d))
@@ -37,8 +37,8 @@ var tube = &Shape{
 
 var frustum = &Shape{
 	Key: "frustum", Name: "cone, whole or cut off",
-	Dims: []Dim{length("large", "diameter at the large end", "D"),
-		lengthOrZero("small", "diameter at the small end, 0 for a point", "d"), length("height", "height", "h")},
+	Dims: []Dim{{Key: "large", Name: "diameter at the large end", Letter: "D", Min: minLength, Max: maxLength},
+		{Key: "small", Name: "diameter at the small end, 0 for a point", Letter: "d", Max: maxLength}, {Key: "height", Name: "height", Letter: "h", Min: minLength, Max: maxLength}},
 	measure: func(in Input) (Measured, error) {
 		large, small := in.length("large"), in.length("small")
 		s, err := slant.Figure(large, small, in.length("height"))
@@ -74,7 +74,7 @@ var frustum = &Shape{
 
 var sphericalCap = &Shape{
 	Key: "cap", Name: "dome, part of a ball",
-	Dims: []Dim{length("diameter", "diameter of its rim", "d"), length("height", "height", "h")},
+	Dims: []Dim{{Key: "diameter", Name: "diameter of its rim", Letter: "d", Min: minLength, Max: maxLength}, {Key: "height", Name: "height", Letter: "h", Min: minLength, Max: maxLength}},
 	measure: func(in Input) (Measured, error) {
 		d := in.length("diameter")
 		return join(capArea.Figure(d, in.length("height")))(circleEdge.Figure(d))

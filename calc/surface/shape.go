@@ -109,25 +109,3 @@ const (
 	maxCount  = 10000
 	maxRows   = 200
 )
-
-func length(key, name, letter string) Dim {
-	return Dim{Key: key, Name: name, Letter: letter, Kind: Length, Min: minLength, Max: maxLength}
-}
-
-func lengthOrZero(key, name, letter string) Dim {
-	return Dim{Key: key, Name: name, Letter: letter, Kind: Length, Max: maxLength}
-}
-
-func coordinate(key, name, letter string) Dim {
-	return Dim{Key: key, Name: name, Letter: letter, Kind: Length, Min: -maxLength, Max: maxLength}
-}
-
-func count(key, name, letter string, most float64) Dim {
-	return Dim{Key: key, Name: name, Letter: letter, Kind: Count, Min: 1, Max: most}
-}
-
-func choice(key, name string, options ...Option) Dim {
-	return Dim{Key: key, Name: name, Kind: Choice, Options: options}
-}
-
-func optional(d Dim) Dim { d.Optional = true; return d }

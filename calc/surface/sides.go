@@ -10,7 +10,11 @@ import (
 
 var threeSides = &Shape{
 	Key: "three-sides", Name: "triangle, three sides",
-	Dims:    []Dim{length("a", "first side", "a"), length("b", "second side", "b"), length("c", "third side", "c")},
+	Dims: []Dim{
+		{Key: "a", Name: "first side", Letter: "a", Min: minLength, Max: maxLength},
+		{Key: "b", Name: "second side", Letter: "b", Min: minLength, Max: maxLength},
+		{Key: "c", Name: "third side", Letter: "c", Min: minLength, Max: maxLength},
+	},
 	measure: measureThreeSides,
 	usual:   []float64{20, 14.4, 17},
 	sketch:  sketchThreeSides,
@@ -43,22 +47,21 @@ var (
 	perimeterOfThree = working.Rule3[unit.Length, unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "E = a + b + c", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact,
 		Result: working.Arg{Symbol: "E", Meaning: "edge of a triangle", Scale: unit.InMetre, Min: 0, Max: maxEdge}, Args: sideArgs},
 		Code: func(a, b, c unit.Length) unit.Length { return a + b + c }}
-	halfPerimeter = working.Rule1[unit.Length, unit.Length]{Rule: &working.Rule{Formula: "s = E ÷ 2", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact, Result: half("s", "half the way round"),
+	halfPerimeter = working.Rule1[unit.Length, unit.Length]{Rule: &working.Rule{Formula: "s = E ÷ 2", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact, Result: working.Arg{Symbol: "s", Meaning: "half the way round", Scale: unit.InMetre, Max: mostHalf},
 		Args: []working.Arg{{Symbol: "E", Meaning: "way round", Scale: unit.InMetre, Min: 3 * minLength, Max: 3 * maxLength}}},
 		Code: func(e unit.Length) unit.Length { return e / 2 }}
-	lessSide = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "r = s − x", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact, Result: half("r", "half the way round less a side"),
-		Args: []working.Arg{half("s", "half the way round"), {Symbol: "x", Meaning: "side", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
+	lessSide = working.Rule2[unit.Length, unit.Length, unit.Length]{Rule: &working.Rule{Formula: "r = s − x", Source: source.Ref{Document: &source.Geometry}, Mark: source.Exact, Result: working.Arg{Symbol: "r", Meaning: "half the way round less a side", Scale: unit.InMetre, Max: mostHalf},
+		Args: []working.Arg{{Symbol: "s", Meaning: "half the way round", Scale: unit.InMetre, Max: mostHalf}, {Symbol: "x", Meaning: "side", Scale: unit.InMetre, Min: minLength, Max: maxLength}}},
 		Code: func(s, x unit.Length) unit.Length { return s - x }}
 	heron = working.Rule4[unit.Length, unit.Length, unit.Length, unit.Length, unit.Area]{Rule: &working.Rule{Formula: "A = √(s × r_a × r_b × r_c)", Source: source.Ref{Document: &source.Geometry, Place: "Heron"}, Mark: source.Exact,
 		Result: working.Arg{Symbol: "A", Meaning: "area of a triangle", Scale: unit.InSquareMetre, Min: minArea, Max: maxArea},
-		Args: []working.Arg{half("s", "half the way round"), half("r_a", "less the first side"),
-			half("r_b", "less the second side"), half("r_c", "less the third side")}},
+		Args: []working.Arg{{Symbol: "s", Meaning: "half the way round", Scale: unit.InMetre, Max: mostHalf}, {Symbol: "r_a", Meaning: "less the first side", Scale: unit.InMetre, Max: mostHalf},
+			{Symbol: "r_b", Meaning: "less the second side", Scale: unit.InMetre, Max: mostHalf}, {Symbol: "r_c", Meaning: "less the third side", Scale: unit.InMetre, Max: mostHalf}}},
 		Code: func(s, ra, rb, rc unit.Length) unit.Area { return unit.Area(math.Sqrt(float64(s * ra * rb * rc))) }}
 )
 
-func half(symbol, meaning string) working.Arg {
-	return working.Arg{Symbol: symbol, Meaning: meaning, Scale: unit.InMetre, Min: 0, Max: 1.5 * maxLength}
-}
+// mostHalf is half the way round the largest triangle, in metres.
+const mostHalf = 1.5 * maxLength
 
 func measureThreeSides(in Input) (Measured, error) {
 	sides := []working.Figure[unit.Length]{in.length("a"), in.length("b"), in.length("c")}

@@ -10,9 +10,12 @@ import (
 // shape takes.
 var madeUp = &Shape{
 	Key: "made-up", Name: "made-up shape",
-	Dims:    []Dim{length("sprit", "sprit", "j"), length("girth", "girth, along the skin", "g")},
-	measure: of2(madeUpArea, stripEdge, "sprit", "girth"),
-	usual:   []float64{20, 11},
+	Dims: []Dim{{Key: "sprit", Name: "sprit", Letter: "j", Min: minLength, Max: maxLength}, {Key: "girth", Name: "girth, along the skin", Letter: "g", Min: minLength, Max: maxLength}},
+	measure: func(in Input) (Measured, error) {
+		j, g := in.length("sprit"), in.length("girth")
+		return join(madeUpArea.Figure(j, g))(stripEdge.Figure(j, g))
+	},
+	usual: []float64{20, 11},
 	sketch: func(z sizes) Sketch {
 		j, g := z.lengths[0], z.lengths[1]
 		x, y, k, isOff := belowRight.place(&j, &g)
