@@ -66,6 +66,9 @@ func TestNoMessageBreaksThePage(t *testing.T) {
 			m := message(random, s, texts)
 			before, own, inDemo := s.Doc(), s.Own.Doc, s.InDemo
 			next, effects := page.Update(s, m)
+			for _, e := range effects {
+				whole(t, m, e)
+			}
 			require.Equal(t, before.Lines(), s.Doc().Lines(), "%+v changed the state before", m)
 			again, _, err := job.Load(job.Save(next.Doc(), next.Slot().Revision))
 			require.NoError(t, err, "%+v", m)

@@ -147,6 +147,9 @@ func (b *walker) send(m page.Message) {
 	next, effects := page.Update(b.s, m)
 	b.s = next
 	b.keep(effects)
+	for _, e := range effects {
+		whole(b.t, m, e)
+	}
 	if m.Verb == "weighed" {
 		b.forget(before)
 	}
