@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -190,4 +191,42 @@ func TestNoCartridgeForASprayedTopcoat(t *testing.T) {
 	s = do(s, "set", "buildup.2.step.1.coats", "")
 	s = do(s, "set", "buildup.2.step.2.taken", "5 µm")
 	assert.Contains(t, view.Page(s).String(), "air-fed")
+}
+
+// The picture of a chance names both ways to buy in its key, and says at each mark how
+// many jobs of twenty have enough: the one in the place of the other tells nothing.
+func TestThePictureOfAChanceNamesItsWays(t *testing.T) {
+	s := sureOrder(t, "metric")
+	marked, named := regexp.MustCompile(`<text[^>]*class="strong haloed"[^>]*>([^<]*)`), regexp.MustCompile(`<text[^>]*class="aside"[^>]*>([^<]*)`)
+	pictures := 0
+	for _, l := range s.Order().Lines {
+		if l.Confidence == nil {
+			continue
+		}
+		html := view.Page(do(s, "sheet", "order."+l.Key(), "")).String()
+		var all, names []string
+		for _, m := range marked.FindAllStringSubmatch(html, -1) {
+			all = append(all, m[1])
+		}
+		for _, m := range named.FindAllStringSubmatch(html, -1) {
+			names = append(names, m[1])
+		}
+		if len(all) == 0 {
+			continue
+		}
+		pictures++
+		for _, buys := range []float64{float64(l.Confidence.Start.Buys.Chance), float64(l.Confidence.AtOnce.Buys.Chance)} {
+			assert.Contains(t, all, words.OfTwenty(buys))
+		}
+		isNamed := slices.Contains(names, words.EitherWay) || slices.Contains(names, words.WayStart) && slices.Contains(names, words.WayOnce)
+		assert.True(t, isNamed, "%s: %v", l.Card.Name, names)
+	}
+	assert.Greater(t, pictures, 2)
+}
+
+// What stands beside the list says where the area lies, and nothing where there is none.
+func TestNothingLiesAnywhereInAnEmptyJob(t *testing.T) {
+	empty, _ := page.Start(nil, noon)
+	assert.NotContains(t, view.Page(do(empty, "go", "surfaces", "")).String(), `id="lies"`)
+	assert.Contains(t, view.Page(do(do(empty, "demo", "", ""), "go", "surfaces", "")).String(), `id="lies"`)
 }
