@@ -33,7 +33,7 @@ type Sanding struct {
 
 // sandingFields are the fields of a sanding step.
 var sandingFields = []*Field{
-	{Key: "by", Name: "film taken", Kind: Choice, Options: []Option{{ByTaken, "given as a number"}, {ByGrades, "by a run of grades"}}},
+	{Key: "by", Name: "film taken", Kind: Choice, Options: []Option{{ByTaken, "as a number"}, {ByGrades, "by its grades"}}},
 	{Key: "first", Name: "first grade", Kind: Checked, Example: "P220", Check: checkGrade, Optional: true},
 	{Key: "last", Name: "last grade", Kind: Checked, Example: "P220", Check: checkGrade, Optional: true},
 	{Key: "grades", Name: "grades, one after the other", Kind: Checked, Example: "P220 P320 P400", Check: checkGrades, Optional: true},

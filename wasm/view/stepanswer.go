@@ -254,7 +254,7 @@ func stepFigures(s *page.State, path string, step plan.Step) html {
 	if step.Sand != nil {
 		parts = append(parts, runFigures(s, path, step))
 	}
-	if step.Kind != nil && step.Kind.Drawing == plan.DrawnPolished && step.Taken.Step != nil { // by a material, not by paper
+	if step.Sand == nil && step.Taken.Step != nil { // as a number, or by a material
 		parts = append(parts, figure(s, path+".taken", words.FilmTaken, of(s, step.Taken, unit.Films), step.Taken.Step))
 	}
 	if step.Fill != nil {
