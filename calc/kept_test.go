@@ -99,7 +99,7 @@ func comesTo(d job.Document, withChance bool) (parts []part) {
 			if s.Coat != nil {
 				takes, trade, _ = s.CrossCheck()
 			}
-			add(fmt.Sprintf("step %d.%d", i+1, j+1), s.Tasks(3*unit.SquareMetre), takes, trade)
+			add(fmt.Sprintf("step %d.%d", i+1, j+1), s.Tasks(3*unit.SquareMetre), takes, trade, s.Parts())
 		}
 	}
 	bought := chance.OrderOf(&p)

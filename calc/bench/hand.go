@@ -103,23 +103,28 @@ func (b gelling) cupTest(t *job.Test) cure.CupTest {
 }
 
 // opened looks for a timed test of today and of this tin that allows cups over the
-// table's end; the minutes then follow from that test alone.
+// table's end, the warmest; the minutes then follow from that test alone. Of two that
+// allow as much the sooner counts.
 func (b gelling) opened() {
 	_, end := b.cup.Card.Table.Ends()
 	if b.out.IsRatio || b.out.Surface.Step == nil || b.out.Surface.Value <= end || !mayTestHot(b.out.Card) {
 		return
 	}
+	soonest := unit.Time(0)
 	for i := range b.plan.Job.Tests {
 		t := &b.plan.Job.Tests[i]
 		if !b.isOfTin(t) || t.Day != b.now.Date || t.Temperature.Value < end-1e-9 || t.Mass.Value > cure.TestCup*(1+1e-9) {
 			continue
 		}
 		opened, err := b.work.OpenedBy(chain.GelOf(b.out.Card), b.cupTest(t))
-		if err != nil || b.out.Opened != nil && opened.UpTo <= b.out.Opened.UpTo {
+		if err != nil {
 			continue
 		}
 		opened.UpTo = min(opened.UpTo, testMost(b.out.Card))
-		b.out.Opened = &opened
+		if was := b.out.Opened; was != nil && (opened.UpTo < was.UpTo || opened.UpTo == was.UpTo && t.Gel.Value >= soonest) {
+			continue
+		}
+		b.out.Opened, soonest = &opened, t.Gel.Value
 		if max(b.out.Surface.Value, b.out.Product.Value) > opened.UpTo+1e-9 {
 			continue
 		}

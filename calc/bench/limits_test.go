@@ -121,3 +121,25 @@ func TestASmallCupIsProposedInTensAndThenInGrams(t *testing.T) {
 	assert.Positive(t, tens)
 	assert.Positive(t, ones)
 }
+
+// Two cups timed over the table's end at one temperature: the minutes are those of the
+// sooner, whichever was typed first. Of two temperatures the warmer test counts.
+func TestTheSoonerOfTwoHotTestsCounts(t *testing.T) {
+	hand := func(tests ...[2]string) unit.Time {
+		text := bare + "\nbench.now.surface-temp = 34\nbench.now.product-temp = 33.5\nbench.now.ahead = 25\nbench.now.tin = May\ntest = 1 2"
+		for i, of := range tests {
+			text += fmt.Sprintf("\ntest.%[1]d.card = gelcoat\ntest.%[1]d.tin = May\ntest.%[1]d.day = 2026-06-01\ntest.%[1]d.mass = 100 g\ntest.%[1]d.share = 1 %%\ntest.%[1]d.temp = %[2]s °C\ntest.%[1]d.minutes = %[3]s min", i+1, of[0], of[1])
+		}
+		b := benchOf(t, tenOClock, text)
+		require.NotNil(t, b.Opened, "%v %v", b.Reasons, b.Waiting)
+		return b.Hand.Spreading.Value
+	}
+	sooner, later := [2]string{"34", "13"}, [2]string{"34", "16"}
+	alone := hand(sooner)
+	require.Less(t, alone, hand(later))
+	assert.Equal(t, alone, hand(sooner, later))
+	assert.Equal(t, alone, hand(later, sooner))
+	warmer := [2]string{"35", "14"}
+	assert.Equal(t, hand(warmer), hand(sooner, warmer))
+	assert.Equal(t, hand(warmer), hand(warmer, sooner))
+}

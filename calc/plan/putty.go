@@ -209,9 +209,6 @@ func (m puttyMaker) fillerLike(putty string) *job.Card {
 
 // Parts gives what a step takes of each part of its putty mixed by hand.
 func (s *Step) Parts() []Use {
-	if s.Job == nil || s.Job.Putty == "" {
-		return nil
-	}
 	var list []Use
 	for _, use := range s.Used {
 		if use.Mass.Step != nil && use.Card.Kind == material.Ingredient {
