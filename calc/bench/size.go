@@ -1,9 +1,9 @@
 package bench
 
 import (
-	"cmp"
 	"math"
 	"slices"
+	"sort"
 
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/cure"
@@ -105,7 +105,7 @@ func (b sizer) limits() {
 	if need, known := b.coatNeed(); known {
 		list = append(list, Limit{Bound: ByCoat, Mass: working.Sum(restOfCoat, need, b.work.Leftover)})
 	}
-	slices.SortStableFunc(list, func(a, b Limit) int { return cmp.Compare(a.Mass.Value, b.Mass.Value) })
+	sort.SliceStable(list, func(i, j int) bool { return list[i].Mass.Value < list[j].Mass.Value })
 	b.out.Size.Limits = list
 }
 

@@ -3,6 +3,7 @@ package chance
 import (
 	"cmp"
 	"slices"
+	"sort"
 
 	"github.com/shopspring/decimal"
 
@@ -96,8 +97,9 @@ func OrderOf(p *plan.Plan) Order {
 			first[n.Card] = i
 		}
 	}
-	slices.SortStableFunc(o.Lines, func(a, b Line) int { // grades of one abrasive stand together, from coarse to fine
-		return cmp.Or(cmp.Compare(place(a.Card), place(b.Card)), cmp.Compare(first[a.Card], first[b.Card]), cmp.Compare(a.Grade, b.Grade))
+	sort.SliceStable(o.Lines, func(i, j int) bool { // grades of one abrasive stand together, from coarse to fine
+		a, b := &o.Lines[i], &o.Lines[j]
+		return cmp.Or(cmp.Compare(place(a.Card), place(b.Card)), cmp.Compare(first[a.Card], first[b.Card]), cmp.Compare(a.Grade, b.Grade)) < 0
 	})
 	o.PutOn = putOn(p)
 	o.total()

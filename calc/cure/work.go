@@ -1,9 +1,8 @@
 package cure
 
 import (
-	"cmp"
 	"math"
-	"slices"
+	"sort"
 
 	"shedreckoner/calc/source"
 	"shedreckoner/calc/unit"
@@ -224,7 +223,7 @@ func (h *Hand) bind(w Work, g Gel, b Batch, tin Tin) error {
 	case TimedToday:
 		h.Limits = append(h.Limits, Limit{ByHeat, hotCup})
 	}
-	slices.SortStableFunc(h.Limits, func(a, b Limit) int { return cmp.Compare(a.Mass.Value, b.Mass.Value) })
+	sort.SliceStable(h.Limits, func(i, j int) bool { return h.Limits[i].Mass.Value < h.Limits[j].Mass.Value })
 	h.Largest = h.Limits[0].Mass
 	return nil
 }

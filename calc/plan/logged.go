@@ -1,8 +1,7 @@
 package plan
 
 import (
-	"cmp"
-	"slices"
+	"sort"
 
 	"shedreckoner/calc/chain"
 	"shedreckoner/calc/job"
@@ -118,7 +117,7 @@ func (m *logReader) openSpells(logged []job.Cup) {
 	for i := range cups {
 		cups[i] = &logged[i]
 	}
-	slices.SortStableFunc(cups, func(a, b *job.Cup) int { return cmp.Compare(a.In, b.In) })
+	sort.SliceStable(cups, func(i, j int) bool { return cups[i].In < cups[j].In })
 	for _, c := range cups {
 		card := m.card(c.Card)
 		if card == nil {

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"slices"
+	"sort"
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/job"
@@ -261,6 +262,6 @@ func (s *Schedule) Days() []int {
 	for _, w := range s.Works {
 		list = append(list, int(math.Floor(float64(w.From/unit.Day))))
 	}
-	slices.Sort(list)
+	sort.SliceStable(list, func(i, j int) bool { return list[i] < list[j] })
 	return slices.Compact(list)
 }

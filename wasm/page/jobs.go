@@ -2,6 +2,7 @@ package page
 
 import (
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -48,7 +49,7 @@ func (s *State) Jobs() []JobRow {
 		row.Fails = slot.Revision == 0
 		rest = append(rest, row)
 	}
-	slices.SortStableFunc(rest, func(a, b JobRow) int { return strings.Compare(b.Worked, a.Worked) })
+	sort.SliceStable(rest, func(i, j int) bool { return rest[i].Worked > rest[j].Worked })
 	return append(list, rest...)
 }
 
@@ -65,10 +66,10 @@ func awayNumbers(s *State) []string {
 			list = append(list, number)
 		}
 	}
-	slices.SortFunc(list, func(a, b string) int {
-		n, _ := strconv.Atoi(a)
-		m, _ := strconv.Atoi(b)
-		return n - m
+	sort.SliceStable(list, func(i, j int) bool {
+		n, _ := strconv.Atoi(list[i])
+		m, _ := strconv.Atoi(list[j])
+		return n < m
 	})
 	return list
 }

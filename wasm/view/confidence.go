@@ -1,8 +1,7 @@
 package view
 
 import (
-	"cmp"
-	"slices"
+	"sort"
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/wasm/draw"
@@ -24,7 +23,7 @@ func chancePicture(s *page.State, l *chance.Line) html {
 		others = append(others, have(c))
 	}
 	curve = append(curve, others...)
-	slices.SortFunc(curve, func(a, b draw.Point) int { return cmp.Compare(a.X, b.X) })
+	sort.SliceStable(curve, func(i, j int) bool { return curve[i].X < curve[j].X })
 	start, once := have(l.Confidence.Start.Buys), have(l.Confidence.AtOnce.Buys)
 	class := func(isChosen bool) string {
 		if isChosen {

@@ -2,6 +2,7 @@ package view
 
 import (
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -42,7 +43,7 @@ func fitSheet(s *page.State) shown {
 func toldVerdicts(b *bench.Bench) (told, held []bench.Verdict) {
 	list := slices.Clone(b.Verdicts())
 	rank := []int{bench.Stops: 0, bench.Asks: 1, bench.NotChecked: 2, bench.Holds: 3}
-	slices.SortStableFunc(list, func(x, y bench.Verdict) int { return rank[x.Kind] - rank[y.Kind] })
+	sort.SliceStable(list, func(i, j int) bool { return rank[list[i].Kind] < rank[list[j].Kind] })
 	isAirUnread := false
 	for _, v := range list {
 		isQuiet := v.Kind == bench.Holds || v.Kind == bench.NotChecked
