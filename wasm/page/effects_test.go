@@ -67,7 +67,7 @@ func TestALinkThatIsSharedHoldsTheJob(t *testing.T) {
 // Of jobs that are put away one may be spoilt: when the open one is removed, the next
 // that can be read comes in its place, never an empty one under its number.
 func TestASpoiltJobIsNotTakenUpAfterARemoval(t *testing.T) {
-	for _, spoilt := range []string{"Deck", "Hull"} {
+	for _, spoilt := range []string{"Deck", "Hull", "both"} {
 		st := over(t, inShed, inJob)
 		for _, name := range []string{"Hull", "Mast"} {
 			st.do("job-new", "", "")
@@ -78,14 +78,21 @@ func TestASpoiltJobIsNotTakenUpAfterARemoval(t *testing.T) {
 			number[row.Name] = row.Number
 		}
 		require.Len(t, number, 2)
-		for _, place := range []string{".a", ".b"} {
-			if key := page.Prefix + "away." + number[spoilt] + place; st.kept[key] != "" {
-				st.kept[key] += "x"
+		for name, n := range number {
+			for _, place := range []string{".a", ".b"} {
+				if key := page.Prefix + "away." + n + place; st.kept[key] != "" && (spoilt == name || spoilt == "both") {
+					st.kept[key] += "x"
+				}
 			}
 		}
 		st.s = st.start()
 		require.Equal(t, "Mast", st.s.Doc().Get("name"))
 		st.do("job-remove", "", "")
+		if spoilt == "both" {
+			assert.True(t, job.IsBlank(st.s.Doc()))
+			assert.Empty(t, st.s.Doc().Get(job.NumberPath), "a new job has no number of one that can't be read")
+			continue
+		}
 		want := map[string]string{"Deck": "Hull", "Hull": "Deck"}[spoilt]
 		assert.Equal(t, want, st.s.Doc().Get("name"), "%s is spoilt", spoilt)
 		assert.Equal(t, number[want], st.s.Doc().Get(job.NumberPath))
