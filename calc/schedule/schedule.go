@@ -256,11 +256,17 @@ func (s *scheduler) keyed(l *line, w Work, from, takes unit.Time) (Work, error) 
 	return s.lay(w, max(from, hard), takes)
 }
 
+// Day is the day that a work begins on, counted from today.
+func (w *Work) Day() int { return int(math.Floor(float64(w.From / unit.Day))) }
+
+// LastDay is the day that it ends on.
+func (w *Work) LastDay() int { return int(math.Floor(float64(w.To / unit.Day))) }
+
 // Days lists the days that have works, counted from today.
 func (s *Schedule) Days() []int {
 	var list []int
 	for _, w := range s.Works {
-		list = append(list, int(math.Floor(float64(w.From/unit.Day))))
+		list = append(list, w.Day())
 	}
 	sort.SliceStable(list, func(i, j int) bool { return list[i] < list[j] })
 	return slices.Compact(list)

@@ -341,3 +341,27 @@ func random(seed uint64) job.Document { return jobtest.New(seed).Document() }
 func today(a *bench.Air, now bench.Now) schedule.Today {
 	return schedule.Today{Waiting: a.Waiting, Known: a.Known && a.Err == nil, Day: a.Day, Surface: a.Surface, Hour: now.Hour, Unix: 1e6}
 }
+
+// A work lies on the day that its hour is of, in the afternoon as in the morning, and one
+// of yesterday on the day before today.
+func TestAWorkLiesOnItsDay(t *testing.T) {
+	for from, want := range map[float64]int{0: 0, 8: 0, 15: 0, 23.9: 0, 24: 1, 39: 1, 71: 2, -1: -1, -15: -1} {
+		w := schedule.Work{From: unit.Time(from) * h, To: unit.Time(from+12) * h}
+		assert.Equal(t, want, w.Day(), "%v h", from)
+		late := schedule.Work{To: w.From}
+		assert.Equal(t, want, late.LastDay(), "%v h", from)
+	}
+	s := schedule.Schedule{Works: []schedule.Work{{From: 39 * h}, {From: 15 * h}, {From: 16 * h}, {From: 60 * h}}}
+	assert.Equal(t, []int{0, 1, 2}, s.Days())
+}
+
+// A wait that this weather would end only in years is none that ends: a day with ten
+// minutes or so at 10 °C never cures what takes 400 h at 20.
+func TestAWaitOfYearsNeverEnds(t *testing.T) {
+	d := jobtest.Doc(t, topside, "day.today.low = 2\nday.today.high = 10.01\nday.today.read-temp = 4\nday.today.read-humidity = 50 %\nday.today.sunrise = 6:00\nday.today.read-at = 10:00\nday.today.date = 1",
+		"card.gelcoat.surface-least = 1 °C", "buildup.1.step = 3 2\nbuildup.1.step.3.coats = 1\nbuildup.1.step.3.film = 400 µm\ncard.gelcoat.sand-from = 400 h",
+		"done = 1\ndone.1.step = buildup.1.step.3\ndone.1.surface = surface.1\ndone.1.at = 928000")
+	_, s := scheduled(t, d, 10*h)
+	require.NotEmpty(t, s.Stopped, "%v", s.Works)
+	assert.ErrorIs(t, s.Stopped[0].Err, schedule.ErrNeverCures)
+}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -180,4 +181,13 @@ func TestStripAndPieces(t *testing.T) {
 	require.NoError(t, err)
 	near(t, 12*2*0.02, float64(m.Area.Value), "pieces")
 	near(t, 12*0.6, float64(m.Edge.Value), "an edge is counted once, not for every face")
+}
+
+// Rows have the name of all of them, and that of one.
+func TestRowsAreNamedTogetherAndOneByOne(t *testing.T) {
+	for _, s := range Shapes {
+		if s.Rows != nil {
+			assert.True(t, strings.HasPrefix(s.Rows.Name, s.Rows.Row+"s"), "%s: %s", s.Rows.Row, s.Rows.Name)
+		}
+	}
 }

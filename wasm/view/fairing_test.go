@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
@@ -139,4 +141,15 @@ func TestHowACombIsReadStandsOverItsReadings(t *testing.T) {
 	html := view.Page(opened(fairState(t), "sheet buildup.1.step.3.readings")).String()
 	assert.Equal(t, 1, strings.Count(html, words.LastWetFirstDry))
 	assert.Contains(t, html, words.MeasuredFilmWords)
+}
+
+// The slider of the datum goes from where nothing is filled to where nothing is cut, by
+// readings of 3 mm deep and 2 mm proud, wherever it stands.
+func TestTheSliderGoesFromEndToEnd(t *testing.T) {
+	d := jobtest.Doc(t, fairJob)
+	for _, raise := range []string{"1", "-0.4", "2.5"} {
+		s := do(of(t, d.Set("buildup.1.step.1.raise", raise)), "go", "buildup", "")
+		slide := regexp.MustCompile(`<input[^>]*type="range"[^>]*>`).FindString(view.Page(do(s, "sheet", "buildup.1.step.1", "")).String() + view.Page(do(s, "sheet", "buildup.1.step.1.grid", "")).String())
+		assert.Contains(t, slide, `min="-3" max="2"`, raise)
+	}
 }

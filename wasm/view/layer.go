@@ -120,7 +120,7 @@ func swatchOf(step *plan.Step, kind *job.StepKind, at int, b *plan.Buildup) draw
 
 // isTopCoat reports whether no coat lies over the step.
 func isTopCoat(b *plan.Buildup, at int) bool {
-	for _, step := range b.Steps[min(at+1, len(b.Steps)):] {
+	for _, step := range b.Steps[at+1:] {
 		if step.Coat != nil || step.Fill != nil {
 			return false
 		}

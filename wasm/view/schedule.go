@@ -2,11 +2,9 @@ package view
 
 import (
 	"cmp"
-	"math"
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/schedule"
-	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/words"
 )
@@ -69,7 +67,7 @@ func daysInSight(plan *schedule.Schedule) (first, later []int) {
 	works := 0
 	for i, day := range days {
 		for w := range plan.Works {
-			if dayOf(&plan.Works[w]) == day {
+			if plan.Works[w].Day() == day {
 				works++
 			}
 		}
@@ -94,14 +92,11 @@ func daysOf(s *page.State, plan *schedule.Schedule, days []int) (parts []html) {
 	return parts
 }
 
-// dayOf is the day that a work begins on, counted from today.
-func dayOf(w *schedule.Work) int { return int(math.Floor(float64(w.From / unit.Day))) }
-
 func worksOf(s *page.State, works []schedule.Work, day int) []html {
 	var list []html
 	for i := range works {
 		w := &works[i]
-		if dayOf(w) != day {
+		if w.Day() != day {
 			continue
 		}
 		parts := []html{el("p", a("class", "when"), txt(words.WorkHours(w))), el("p", nil, txt(words.Work(w)), el("small", nil, txt(buildupOf(s, w.Step.Path))))}

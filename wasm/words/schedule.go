@@ -1,7 +1,6 @@
 package words
 
 import (
-	"math"
 	"strconv"
 
 	"shedreckoner/calc/air"
@@ -109,8 +108,8 @@ func WorkHours(w *schedule.Work) string {
 		return "From " + clockOf(w.From)
 	}
 	to := clockOf(w.To)
-	if from, end := math.Floor(float64(w.From/unit.Day)), math.Floor(float64(w.To/unit.Day)); end > from {
-		to += " (" + Counted(int(end-from), "day", "days") + " on)"
+	if days := w.LastDay() - w.Day(); days > 0 {
+		to += " (" + Counted(days, "day", "days") + " on)"
 	}
 	return clockOf(w.From) + "–" + to
 }

@@ -14,11 +14,13 @@ import (
 	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/fairing"
+	"shedreckoner/calc/fault"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/order"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/surface"
 	"shedreckoner/calc/unit"
 	"shedreckoner/calc/working"
@@ -147,3 +149,32 @@ func TestEveryRefusalHasItsSentence(t *testing.T) {
 type errUnheard struct{}
 
 func (errUnheard) Error() string { return "unheard of" }
+
+// The hours of a work are said with the days between where it ends on another, whatever
+// the time of day.
+func TestTheHoursOfAWorkSayHowManyDaysOn(t *testing.T) {
+	const h = unit.Hour
+	for want, of := range map[string][2]unit.Time{
+		"10:00–12:30": {10 * h, 12.5 * h}, "14:00–17:00": {14 * h, 17 * h}, "15:00–9:00 (1 day on)": {15 * h, 33 * h}, "9:00–16:00 (2 days on)": {33 * h, 88 * h},
+	} {
+		assert.Equal(t, want, words.WorkHours(&schedule.Work{Kind: plan.LayCoat, From: of[0], To: of[1]}))
+	}
+	assert.Equal(t, "From 16:00", words.WorkHours(&schedule.Work{Kind: plan.Launch, From: 40 * h}))
+}
+
+// A cause is a sentence, and so is what to do; what the log shows of it is the name of a
+// figure. The one in the place of the other reads as nonsense beside a spoilt coat.
+func TestCausesAreSentencesAndSignsAreNames(t *testing.T) {
+	for _, c := range fault.Causes {
+		w := words.FaultText(&fault.Found{Cause: &c})
+		assert.True(t, strings.HasSuffix(w.Cause, "."), "%s: %s", c.Key, w.Cause)
+		assert.True(t, strings.HasSuffix(w.Remedy, "."), "%s: %s", c.Key, w.Remedy)
+		assert.True(t, c.Key == "dark" || !strings.HasSuffix(w.Sign, "."), "%s: %s", c.Key, w.Sign) // of the sun there is no figure
+		assert.Equal(t, c.Sign != nil, w.Sign != "", c.Key)
+	}
+}
+
+func TestASourceIsSaidWhereThereIsOne(t *testing.T) {
+	assert.Equal(t, "a handbook – published", words.SourceOf(working.Text{Source: "a handbook", Mark: "published"}))
+	assert.Equal(t, "typed by you", words.SourceOf(working.Text{Mark: "typed by you", Numbers: "1 × 2"}))
+}
