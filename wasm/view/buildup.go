@@ -118,15 +118,17 @@ func filmVerdict(s *page.State, path string, b *plan.Buildup) html {
 		if last.Least.Thinnest.Step != nil {
 			least = of(s, last.Least.Thinnest, unit.Films)
 		}
-		is, strong, text = holds, words.Holds, words.LeftAtThinSide(of(s, last.Thin, unit.Films), least)
+		on := ""
 		if w.Surface != "" {
-			text += words.OnMeasured(surfaceName(s, w.Surface))
+			on = words.OnMeasured(surfaceName(s, w.Surface))
 		}
-		if edge, isSanded := edgeLeft(w); isSanded && edge.Value < last.Least.Thinnest.Value {
-			is, strong, text = asks, words.HoldsButEdges, text+words.EdgesThin(of(s, edge, unit.Films))
-		}
-		if slices.ContainsFunc(w.Findings, func(f plan.Finding) bool { return f.IsRed() }) {
+		is, strong, text = holds, words.Holds, words.LeftAtThinSide(of(s, last.Thin, unit.Films), least)+on
+		edge, isSanded := edgeLeft(w)
+		switch {
+		case slices.ContainsFunc(w.Findings, func(f plan.Finding) bool { return f.IsRed() }):
 			is, strong = stops, words.DoesNotHold
+		case isSanded && edge.Value < last.Least.Thinnest.Value:
+			is, strong, text = asks, words.HoldsButEdges, words.EdgesThin(of(s, edge, unit.Films)+on, least)
 		}
 	}
 	return region("verdict-"+path, "div", a("class", "verdicts"), verdict(is, strong, text, sheet))

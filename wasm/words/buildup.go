@@ -215,11 +215,11 @@ func LeftAtThinSide(left, least string) string {
 }
 
 // HoldsButEdges begins the verdict of a build-up that is thin at the edges only.
-const HoldsButEdges = "Holds, but not at the edges:"
+const HoldsButEdges = "Holds but for the edges:"
 
 // EdgesThin says what the edge strips keep, and what helps.
-func EdgesThin(left string) string {
-	return "; edges " + left + ". One more pass along the edges, or keep the board off them."
+func EdgesThin(left, least string) string {
+	return left + " left, least " + least + ". One more pass along them, or keep the board off."
 }
 
 // CoatsWet is a coat's line in the stack: how, how many, and how thick each is wet.
