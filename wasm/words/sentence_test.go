@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/buildup"
+	"shedreckoner/calc/chance"
 	"shedreckoner/calc/cure"
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/fault"
@@ -177,4 +178,56 @@ func TestCausesAreSentencesAndSignsAreNames(t *testing.T) {
 func TestASourceIsSaidWhereThereIsOne(t *testing.T) {
 	assert.Equal(t, "a handbook – published", words.SourceOf(working.Text{Source: "a handbook", Mark: "published"}))
 	assert.Equal(t, "typed by you", words.SourceOf(working.Text{Mark: "typed by you", Numbers: "1 × 2"}))
+}
+
+// What fixes a finding is said by the word that matters in it: more for less, or a coat
+// for a wait, and the builder does the opposite of what helps.
+func TestEachFixIsSaidByItsOwnWords(t *testing.T) {
+	for fix, has := range map[buildup.Fix]string{
+		buildup.EpoxyInstead: "epoxy filler here instead", buildup.EpoxyBetween: "epoxy primer in between", buildup.FillerBetween: "epoxy filler in between",
+		buildup.SealerBetween: "Seal it", buildup.PrimerBetween: "a primer in between", buildup.SkimFirst: "thin skim", buildup.StripPaint: "Take the paint off",
+		buildup.EpoxyFilling: "epoxy filler here.", buildup.SandFirst: "sanding step", buildup.WashFirst: "a wash before", buildup.LogTestPatch: "Try a patch",
+		buildup.WaitLonger: "Wait longer", buildup.LetDry: "dry first", buildup.CoatAtOnce: "within the hour of sanding", buildup.AddWax: "flow coat",
+		buildup.MoreCoats: "more coats", buildup.FewerCoats: "fewer, thicker coats", buildup.LessThinner: "less thinner", buildup.OtherWax: "between 1 % and 3 %",
+		buildup.MoreFilm: "more film, or take less", buildup.MoreEvenFilm: "a more even film", buildup.LessFilm: "less film.",
+	} {
+		_, said, _ := words.Finding(&plan.Finding{Finding: buildup.Finding{Rule: buildup.MeanLeft, Fix: fix}}, "", job.Units{})
+		assert.Contains(t, strings.ReplaceAll(said, "\u00a0", " "), has)
+	}
+}
+
+// A time from midnight is said as the phone says it: hours, then minutes.
+func TestATimeOfDayIsSaidInHoursAndMinutes(t *testing.T) {
+	for want, at := range map[string]float64{"0:05": 5, "9:30": 570, "15:00": 900, "23:59": 1439, "midnight": 1440, "6:31 tomorrow": 1440 + 391} {
+		assert.Equal(t, want, words.Hour(unit.Time(at)*unit.Minute))
+	}
+}
+
+// The films that hold lie on both sides of one that doesn't, each with its own coats.
+func TestTheNearestFilmsAreSaidFromBelowAndAbove(t *testing.T) {
+	f := plan.Finding{Finding: buildup.Finding{Rule: buildup.WetFilm, Severity: buildup.Refuse, Near: buildup.Near{Below: 600e-6, BelowCoats: 1, Above: 800e-6, AboveCoats: 2}}}
+	_, said, _ := words.Finding(&f, "", job.Units{})
+	below, above := strings.Index(said, "600"), strings.Index(said, "800")
+	assert.True(t, 0 <= below && below < above, said)
+}
+
+// A jump names both of its grades, and a grid its deepest and its proudest place, each
+// with its own depth.
+func TestBothEndsAreNamed(t *testing.T) {
+	from, err := sanding.ReadGrade("P80")
+	require.NoError(t, err)
+	to, err := sanding.ReadGrade("P320")
+	require.NoError(t, err)
+	said := words.GradeJump(sanding.Jump{From: from, To: to, Ratio: 4})
+	assert.Contains(t, said, "From P80 to P320 is a step of 4")
+	assert.Contains(t, said, "P320 may leave P80 scratches")
+
+	g := &plan.Grid{Deepest: fairing.Cell{Row: 1, Column: 2, Depth: 3 * unit.Millimetre}, Proudest: fairing.Cell{Row: 0, Column: 4, Depth: -2 * unit.Millimetre}}
+	said = strings.ReplaceAll(words.Extremes(g, unit.InMillimetre), "\u00a0", " ")
+	assert.Contains(t, said, "row 2, reading 3, 3 mm to fill")
+	assert.Contains(t, said, "row 1, reading 5, 2 mm to cut")
+	for kind := chance.AreaCause; kind <= chance.LearntCause; kind++ {
+		c := chance.Cause{Kind: kind, Surface: &job.Surface{}}
+		assert.True(t, strings.HasSuffix(words.Advice(c), "."), "%s", words.Advice(c))
+	}
 }
