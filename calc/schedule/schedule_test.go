@@ -365,3 +365,15 @@ func TestAWaitOfYearsNeverEnds(t *testing.T) {
 	require.NotEmpty(t, s.Stopped, "%v", s.Works)
 	assert.ErrorIs(t, s.Stopped[0].Err, schedule.ErrNeverCures)
 }
+
+// A long work that just fills its last day ends with it: 60 m² at 3 m² an hour are 20 h,
+// two days from 8 to 18, and not 8 on the third.
+func TestAWorkThatFillsItsDaysEndsWithThem(t *testing.T) {
+	d := jobtest.Doc(t, topside, still("20 °C"), "surface.1.area = 60 m²\nbuildup.1.step = 1 2\nday.today.sunrise = 5:00\ndone = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 100000")
+	_, s := scheduled(t, d, 8*h)
+	require.NotEmpty(t, s.Works)
+	w := s.Works[0]
+	require.Equal(t, plan.SandLayer, w.Kind)
+	assert.InDelta(t, 8, float64(w.From/h), 1e-6)
+	assert.InDelta(t, 24+18, float64(w.To/h), 1e-6)
+}
