@@ -249,3 +249,16 @@ func TestAMeasuredPartKeepsItsNight(t *testing.T) {
 		assert.InDelta(t, math.Min(float64(off), float64(allowed.Most.Value)), float64(by.Most.Value), 1e-9)
 	}
 }
+
+// A coat that takes as long as its window is begun with it; one that takes longer, or a
+// time that is none, has no latest start.
+func TestTheLatestStartLiesInItsWindow(t *testing.T) {
+	w := air.Window{Interval: air.Interval{From: 9 * hour, To: 12 * hour}}
+	for laying, fits := range map[unit.Time]bool{0: true, hour: true, 3 * hour: true, 3*hour + minute: false, -minute: false, unit.Time(math.NaN()): false} {
+		at, ok := w.LatestStart(laying)
+		assert.Equal(t, fits, ok, "%v h", float64(laying/hour))
+		if fits {
+			assert.InDelta(t, float64(12*hour-laying), float64(at), 1e-9)
+		}
+	}
+}

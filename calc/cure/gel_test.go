@@ -320,3 +320,13 @@ func TestTheNearestTestCounts(t *testing.T) {
 		assert.InDelta(t, float64(celsius(30).Value), float64(refused[*cure.FarError](t, err).Nearest), 1e-9, "%v", tested)
 	}
 }
+
+// Of a film whose catalyst isn't known nothing is told, neither where to warm it to.
+func TestNothingIsToldOfAStuckFilmWithoutItsCatalyst(t *testing.T) {
+	s, err := gel().Stuck(celsius(15), working.Figure[unit.ByMass]{})
+	assert.Error(t, err)
+	assert.Equal(t, cure.Stuck{}, s)
+	s, err = gel().Stuck(celsius(5), percent(1.5))
+	refused[*cure.FarError](t, err)
+	assert.NotNil(t, s.Warm.Step, "too cold for minutes: it is to be warmed first")
+}
