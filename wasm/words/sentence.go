@@ -195,7 +195,11 @@ func exampleFor(field *job.Field, units job.Units) string {
 	case unit.Temperatures:
 		n = "25"
 	}
-	return n + " " + units.Scale(field.Measure).Symbol()
+	scale := units.Scale(field.Measure)
+	if at, err := strconv.ParseFloat(n, 64); err == nil && field.Max > field.Min && (scale.SI(at) < field.Min || scale.SI(at) > field.Max) {
+		n = unit.Number(scale.From((field.Min+field.Max)/2), 2)
+	}
+	return n + " " + scale.Symbol()
 }
 
 func rangeSentence(e *job.RangeError, units job.Units) string {

@@ -5,12 +5,14 @@ import (
 	"go/parser"
 	"go/token"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/bench"
 	"shedreckoner/calc/buildup"
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/cure"
@@ -18,6 +20,7 @@ import (
 	"shedreckoner/calc/fault"
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/order"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
@@ -230,4 +233,47 @@ func TestBothEndsAreNamed(t *testing.T) {
 		c := chance.Cause{Kind: kind, Surface: &job.Surface{}}
 		assert.True(t, strings.HasSuffix(words.Advice(c), "."), "%s", words.Advice(c))
 	}
+}
+
+// An answer that is given as an example is one that its field reads, in either system of
+// units: a builder types it to see.
+func TestEachExampleIsRead(t *testing.T) {
+	like := regexp.MustCompile(`Type it like ([^.]*(?:\.\d[^.]*)*)\.`)
+	asked := 0
+	for _, system := range []string{"metric", "us"} {
+		d := jobtest.Doc(t, "surface = 1\nbuildup = 1\nbuildup.1.step = 1\nbuildup.1.step.1.kind = coat\nbuildup.1.step.1.card = gelcoat\ncard.gelcoat.pack = 1\ncup = 1\ncup.1.card = gelcoat")
+		if system == "us" {
+			d = job.SetSystem(d, true)
+		}
+		for _, path := range []string{"surface.1.length", "surface.1.count", "card.gelcoat.pack.1.size", "card.gelcoat.pack.1.price", "card.gelcoat.density", "card.gelcoat.gel-time", "card.gelcoat.chance",
+			"card.gelcoat.stock", "bench.now.surface-temp", "bench.now.amount", "bench.now.scale-step", "buildup.1.step.1.film", "buildup.1.step.1.coats", "buildup.1.step.1.thinner", "buildup.1.step.1.wait"} {
+			field := job.FieldAt(path)
+			require.NotNil(t, field, path)
+			j, problems := job.Read(d.Set(path, "neither"))
+			for _, p := range problems {
+				said := like.FindStringSubmatch(words.Sentence(p.Err, field, j.Units))
+				if p.Path != path || said == nil {
+					continue
+				}
+				asked++
+				for _, example := range strings.Split(said[1], " or ") {
+					_, again := job.Read(d.Set(path, example))
+					assert.Empty(t, again, "%s, %s: %s", path, system, example)
+				}
+			}
+		}
+	}
+	assert.Greater(t, asked, 20)
+}
+
+// Damp and dry air are told apart, each with its own limit.
+func TestDampAndDryAirAreToldApart(t *testing.T) {
+	v := bench.Verdict{Subject: bench.Humidity, Kind: bench.Stops, Value: 0.85, Limit: 0.8, Scale: unit.InPercent}
+	first, rest := words.Verdict(v, "", job.Units{})
+	assert.Equal(t, "Air too damp:", first)
+	assert.Contains(t, rest, "up to 80")
+	v.Value, v.Limit = 0.2, 0.3
+	first, rest = words.Verdict(v, "", job.Units{})
+	assert.Equal(t, "Air too dry:", first)
+	assert.Contains(t, rest, "at least")
 }
