@@ -254,3 +254,25 @@ putty.1.part.3.mass = 20 g`)
 	p = plan.Make(d.Set("buildup.1.step.1.putty", "putty.7"))
 	assert.Error(t, p.WaitingAt("buildup.1.step.1.card"))
 }
+
+// Two rows of two readings are a grid; a fillet waits for each of its figures, also for
+// the one that stands first.
+func TestTheLeastOfAGridAndOfAFillet(t *testing.T) {
+	f := fillOf(t, grid3, "buildup.1.step.1.grid = 1 2\nbuildup.1.step.1.columns = 2\nbuildup.1.step.1.grid.1.z = 1; 1\nbuildup.1.step.1.grid.2.z = 1; 1")
+	assert.InDelta(t, 1e-3, float64(f.Left.Value), 1e-9, "1 mm over a square metre is a litre")
+
+	const spot = "buildup.1.step.1.fill-by = spots\nbuildup.1.step.1.spot = 1\nbuildup.1.step.1.spot.1.is = fillet"
+	figures := map[string]string{"length": "500", "radius": "30", "angle": "90"}
+	for missing := range figures {
+		lines := []string{filled, spot}
+		for key, text := range figures {
+			if key != missing {
+				lines = append(lines, "buildup.1.step.1.spot.1."+key+" = "+text)
+			}
+		}
+		p := plan.Make(document(t, lines...))
+		assert.Error(t, p.WaitingAt("buildup.1.step.1.spot.1."+missing), missing)
+		assert.False(t, p.Buildups()[0].Steps[0].Known, "without %s", missing)
+		assert.Empty(t, p.Refused(), missing)
+	}
+}
