@@ -196,3 +196,13 @@ func TestACupOfNoProductHasNoShares(t *testing.T) {
 		assert.Zero(t, f.Sign.Got, key)
 	}
 }
+
+// A ceiling that the builder typed is the limit itself, not the range that shipped beside
+// the figure it replaces.
+func TestATypedCeilingIsTheLimit(t *testing.T) {
+	d := jobtest.Doc(t, coldCup).Set("cup.1.surface-temp", "").Set("cup.1.share", "2.2 %").Set("card.flowcoat.ceiling", "2 %").Set("card.gelcoat.ceiling", "2 %")
+	f := signOf(t, d, "soft", "over-dosed")
+	require.True(t, f.Known)
+	assert.InDelta(t, 2, f.Sign.Scale.From(f.Sign.Limit), 1e-9)
+	assert.True(t, f.IsBorneOut())
+}
