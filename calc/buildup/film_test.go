@@ -144,6 +144,19 @@ func TestSolvedBackwardsAndWalkedForwards(t *testing.T) {
 	assert.Greater(t, solved[true], 50)
 }
 
+// Where nothing is sanded the thin side is asked for all the same, if the coat has a least for it: of a film of 20 % a
+// twentieth lies under 1 − 1.645 × 0.2 of it, so that 250 µm there take 250 ÷ 0.671 in the mean.
+func TestSolvedForTheThinSideWhereNothingIsTaken(t *testing.T) {
+	need, err := buildup.Needed([]buildup.Step{leaving(coat(1, 0.2), 100, 250)}, 0, terms(0.05, 0))
+	require.NoError(t, err)
+	assert.True(t, need.IsThin)
+	assert.InDelta(t, 250/(1-1.6448536269514722*0.2), um(need.Film), 1e-6)
+	need, err = buildup.Needed([]buildup.Step{leaving(coat(1, 0.2), 100, 0)}, 0, terms(0.05, 0))
+	require.NoError(t, err)
+	assert.False(t, need.IsThin, "nothing is asked of the thin side")
+	assert.InDelta(t, 100, um(need.Film), 1e-9)
+}
+
 func TestSolvedForTheMeanAlone(t *testing.T) {
 	steps := []buildup.Step{coat(1, 0.01), leaving(sand(177, 0.01), 500, 0)}
 	need, err := buildup.Needed(steps, 0, terms(0.05, 0))
