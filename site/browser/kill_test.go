@@ -92,7 +92,7 @@ type ear struct {
 	mu       sync.Mutex
 	round    int
 	takesCup bool
-	asked    int // of the server, in this round
+	asked    []string // of the server, in this round
 	told     []telling
 }
 
@@ -116,23 +116,10 @@ func (e *ear) serve(rest http.Handler) http.Handler {
 	})
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		e.mu.Lock()
-		e.asked++
+		e.asked = append(e.asked, r.Method+" "+r.URL.Path)
 		e.mu.Unlock()
 		mux.ServeHTTP(w, r)
 	})
-}
-
-// opens waits until something is asked of the server in this round.
-func (e *ear) opens() bool {
-	for deadline := time.Now().Add(20 * time.Second); time.Now().Before(deadline); time.Sleep(10 * time.Millisecond) {
-		e.mu.Lock()
-		asked := e.asked
-		e.mu.Unlock()
-		if asked > 0 {
-			return true
-		}
-	}
-	return false
 }
 
 // heard gives what was told of a thing in this round.
@@ -146,28 +133,41 @@ func (e *ear) heard(what string) []telling {
 func (e *ear) next(round int, takesCup bool) {
 	e.mu.Lock()
 	defer e.mu.Unlock()
-	e.round, e.takesCup, e.asked, e.told = round, takesCup, 0, nil
+	e.round, e.takesCup, e.asked, e.told = round, takesCup, nil, nil
 }
 
-// wait waits until something was told.
-func (e *ear) wait(t *testing.T, what string) telling {
+// hears waits for so long until something was told.
+func (e *ear) hears(t *testing.T, what string, most time.Duration) (telling, bool) {
 	t.Helper()
-	for deadline := time.Now().Add(time.Minute); ; time.Sleep(2 * time.Millisecond) {
+	for deadline := time.Now().Add(most); time.Now().Before(deadline); time.Sleep(2 * time.Millisecond) {
 		if heard := e.heard(what); len(heard) > 0 {
-			return heard[0]
+			return heard[0], true
 		}
 		require.Empty(t, e.heard("fault"))
-		if time.Now().After(deadline) {
-			e.mu.Lock()
-			defer e.mu.Unlock()
-			require.FailNow(t, "waited in vain for "+what, "round %d: the server was asked %d times, and told %v", e.round, e.asked, e.told)
-		}
 	}
+	return telling{}, false
+}
+
+// wait is hears of what must come.
+func (e *ear) wait(t *testing.T, what string) telling {
+	t.Helper()
+	heard, isHeard := e.hears(t, what, time.Minute)
+	require.True(t, isHeard, "waited in vain for %s; %s", what, e)
+	return heard
+}
+
+// String says how far a round came.
+func (e *ear) String() string {
+	e.mu.Lock()
+	defer e.mu.Unlock()
+	return fmt.Sprintf("round %d: the server was asked for %v, and told %v", e.round, e.asked, e.told)
 }
 
 const (
 	kills    = 40
 	eachCup  = 4                      // kills: so often a cup is weighed and gets its catalyst
+	hangs    = 20 * time.Second       // without a word a browser isn't waited for any longer
+	mostHung = 2                      // of the starts
 	keptFrom = 500 * time.Millisecond // after that long, and at once where the disk has it, what was typed outlives the browser
 )
 
@@ -192,12 +192,17 @@ func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
 				takesCup := kill%eachCup == 0 && kill < kills
 				e.next(kill+1, takesCup)
 				require.NoError(t, browser.Open(server.URL))
-				if !e.opens() { // a browser that hangs before its first question has shown nothing, and is opened again as anybody would
+				start, isHeard := e.hears(t, "start", hangs)
+				// Once in some hundred kills WebKit's process for network and stores hangs as it comes back: of a page that has
+				// begun to load not even a fetch goes out any more. It has shown nothing, and is opened again as anybody would.
+				if !isHeard {
 					again++
+					t.Logf("hung: %s", e)
 					browser.Kill()
+					e.next(kill+1, takesCup)
 					require.NoError(t, browser.Open(server.URL))
+					start = e.wait(t, "start")
 				}
-				start := e.wait(t, "start")
 				what := fmt.Sprintf("after %d kills: %s", kill, start.Held)
 				if kill > 0 {
 					assert.GreaterOrEqual(t, order(t, start.Name), sure, what)
@@ -235,7 +240,7 @@ func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
 				}
 			}
 			t.Logf("%d of %d kills on a disk too busy for half a second; %d browsers opened twice", slow, kills, again)
-			assert.LessOrEqual(t, again, 1, "browsers that asked for nothing")
+			assert.LessOrEqual(t, again, mostHung, "browsers that hung as they started")
 		})
 	}
 }
