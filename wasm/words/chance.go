@@ -2,11 +2,9 @@ package words
 
 import (
 	"strconv"
-	"strings"
 
 	"shedreckoner/calc/chance"
 	"shedreckoner/calc/job"
-	"shedreckoner/calc/material"
 	"shedreckoner/calc/unit"
 )
 
@@ -45,14 +43,8 @@ func Cause(c chance.Cause, isOnly bool) string {
 		}
 		return name + " of " + surface
 	case c.Method != nil && !isOnly:
-		return name + ", " + shortName(c.Method)
+		return name + ", " + ShortMethod(c.Method.Name)
 	}
-	return name
-}
-
-// shortName is a method's name without what it is for.
-func shortName(m *material.Method) string {
-	name, _, _ := strings.Cut(m.Name, ",")
 	return name
 }
 
