@@ -26,7 +26,7 @@ const (
 	PlanAnother    = "Plan another cup"
 	AllElse        = "Everything else for a cup"
 	TypeSurface    = "Type the temperature of the surface, read by infrared where it is coldest. The dose follows."
-	TapTool        = "Tap what it is measured with. The dose follows."
+	TapTool        = "Tap what it is measured with, above."
 	TypeAhead      = "The surface is near the card's lowest. Type the coldest it will be until it has cured: the dose follows."
 	NoDose         = "No dose"
 	NoDoseYet      = "No dose yet"
