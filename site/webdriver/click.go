@@ -5,7 +5,7 @@ import (
 	"time"
 )
 
-// settle brings an element into the window and waits until it stays where it is: a driver asks where an element is and then
+// settle brings an element into sight and waits until it stays where it is: a driver asks where an element is and then
 // clicks there, and what moves meanwhile isn't hit. From then on the page notes what reaches it of a click.
 const settle = `
 	const [css, done] = arguments;
@@ -15,9 +15,12 @@ const settle = `
 		return box ? [box.x, box.y, box.width, box.height].join() : "";
 	};
 	(async () => {
-		const box = document.querySelector(css)?.getBoundingClientRect(); // what is in the window is left where it is
+		const element = document.querySelector(css);
+		const box = element?.getBoundingClientRect(); // what is in the window is left where it is
 		if (box && (box.top < 0 || box.left < 0 || box.bottom > innerHeight || box.right > innerWidth)) {
-			document.querySelector(css).scrollIntoView({ block: "nearest", inline: "nearest", behavior: "instant" });
+			element.scrollIntoView({ block: "nearest", inline: "nearest", behavior: "instant" });
+		} else if (box?.width && !element.contains(document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2))) {
+			element.scrollIntoView({ block: "center", behavior: "instant" }); // it came to lie under a bar, as after a way back
 		}
 		for (let before = null, tries = 0; tries < 50 && (before !== place() || !before); tries++) {
 			before = place();
@@ -30,8 +33,8 @@ const settle = `
 			}
 		}
 		globalThis.webdriverClick = [];
-		const element = document.querySelector(css);
-		done(!!element && !element.matches("option, :disabled"));
+		const settled = document.querySelector(css);
+		done(!!settled && !settled.matches("option, :disabled"));
 	})();`
 
 // Click waits for an element, until it stays where it is, and clicks it. It sees to it that the click arrives: one of which
@@ -57,7 +60,7 @@ func (s *Session) Click(css string) {
 		case got != "":
 			s.t.Fatalf("%s: %s: the page got %s, and no click", s.Engine, css, got)
 		case try == 2:
-			s.t.Fatalf("%s: %s: two clicks, and nothing of them reached the page (%v)", s.Engine, css, err)
+			s.t.Fatalf("%s: %s: two clicks, and nothing of them reached the page (%v); there lies %s", s.Engine, css, err, s.over(css))
 		}
 	}
 }
@@ -74,4 +77,15 @@ func (s *Session) clicked() string {
 			return strings.Join(got, ", ")
 		}
 	}
+}
+
+// over tells what lies where the middle of an element is, for a click that didn't arrive.
+func (s *Session) over(css string) string {
+	var what string
+	s.Script(&what, `
+		const box = document.querySelector(arguments[0])?.getBoundingClientRect();
+		if (!box) return "nothing: it is gone";
+		const top = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
+		return top?.outerHTML.slice(0, 200) + " at " + [box.x, box.y, box.width, box.height, innerWidth, innerHeight, scrollY].join();`, css)
+	return what
 }

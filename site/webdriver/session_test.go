@@ -65,18 +65,20 @@ func useForm(t *testing.T, s *webdriver.Session) {
 	assert.Contains(t, s.Text("#said"), "Control+z")
 }
 
-// A click on what moves waits until it stands still, one on what is covered for a moment is made again; one that the page
-// loses between press and release is told.
+// A click on what moves waits until it stands still, one on what is covered for a moment is made again, what lies under a
+// bar is brought out of it; one that the page loses between press and release is told.
 func TestClick(t *testing.T) {
 	server := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
 		w.Header().Set("Content-Type", "text/html; charset=utf-8")
 		w.Write([]byte(`<!doctype html><title>t</title><div id="above"></div><button id="moves">Moves</button><p id="count">0</p><button id="goes">Goes</button>
 <button id="covered">Covered</button><p id="heard">0</p><div id="cover" hidden style="position:fixed;inset:0"></div>
+<button id="under" style="position:absolute;top:150vh">Under</button><p style="height:300vh"></p><div id="bar" hidden style="position:fixed;inset:55% 0 0"></div>
 <script>
 	const until = Date.now() + 400;
 	(function grow() { above.style.height = (above.offsetHeight + 7) + "px"; if (Date.now() < until) requestAnimationFrame(grow); })();
 	moves.onclick = () => { count.textContent++; };
 	covered.onclick = () => { heard.textContent++; };
+	under.onclick = () => { heard.textContent = "under"; };
 	goes.onmousedown = () => { goes.outerHTML = "<p>gone</p>"; };
 </script>`))
 	}))
@@ -98,6 +100,9 @@ func TestClick(t *testing.T) {
 				s.Script(nil, `cover.hidden = false; setTimeout(() => { cover.hidden = true; }, 700)`)
 				s.Click("#covered")
 				assert.Equal(t, "1", s.Text("#heard"))
+				s.Script(nil, `scrollTo(0, innerHeight * 0.9); bar.hidden = false`)
+				s.Click("#under")
+				assert.Equal(t, "under", s.Text("#heard"))
 				s.Click("#goes")
 				return nil
 			})
