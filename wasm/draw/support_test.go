@@ -25,10 +25,11 @@ type box struct {
 	left, top, right, bottom float64
 }
 
-// read reads a picture: it is well-formed, all numbers are numbers, and every
-// text lies in the picture and over no other.
+// read reads a picture: it is well-formed, all numbers are numbers, every mark
+// lies in the picture, and no text over another.
 func read(t *testing.T, h markup.HTML) []box {
 	t.Helper()
+	staysInside(t, h)
 	var (
 		boxes         []box
 		width, height float64

@@ -35,3 +35,29 @@ func TestATimeBarOfNonsenseIsNone(t *testing.T) {
 		assert.Empty(t, draw.TimeBar(p).String())
 	}
 }
+
+// The bar fills its width; each name stands on the middle of its piece, in lines as far apart as lines are; each end below its
+// place. (Exact.)
+func TestNamesStandOnTheirPieces(t *testing.T) {
+	p := bar(2, 9, 12, 20)
+	p.SpreadNames = []string{"longer than its piece", "spread\n7 min"}
+	list, view := marksOf(t, draw.TimeBar(p))
+	assert.Equal(t, [4]float64{0, 0, 300, 58}, view)
+	lies(t, of(list, "ground")[0], 0, 0, 300, 40)
+	lies(t, of(list, "tone0")[0], 0, 0, 30, 40, "mixed")
+	lies(t, of(list, "tone4")[0], 30, 0, 135, 40, "spread")
+	lies(t, of(list, "gel")[0], 180, 0, 300, 40)
+	for text, want := range map[string]mark{
+		"spread": {class: "on4 strong", anchor: "middle", left: 82.5, top: 12}, "7 min": {class: "on4 strong", anchor: "middle", left: 82.5, top: 28},
+		"gels": {anchor: "middle", left: 240, top: 20}, "0": {class: "aside", anchor: "start", top: 50}, "2": {class: "aside", anchor: "middle", left: 30, top: 50},
+		"9": {class: "aside", anchor: "middle", left: 135, top: 50}, "12": {class: "aside", anchor: "middle", left: 180, top: 50}, "20 min": {class: "aside", anchor: "end", left: 300, top: 50},
+	} {
+		got := saying(t, list, text)
+		assert.Equal(t, []any{want.class, want.anchor}, []any{got.class, got.anchor}, text)
+		lies(t, got, want.left, want.top, want.left, want.top, text)
+	}
+	unmixed, _ := marksOf(t, draw.TimeBar(bar(0, 9, 12, 20)))
+	assert.Empty(t, of(unmixed, "tone0"))
+	assert.Empty(t, of(unmixed, "hatch"))
+	assert.Len(t, of(unmixed, "tone4"), 1)
+}
