@@ -60,6 +60,7 @@ func marksOf(t *testing.T, h markup.HTML) (list []mark, view [4]float64) {
 					origin = append(origin, point{o.x + at("x"), o.y + at("y")})
 				default: // the coordinates go on, what lies outside is cut off
 					require.Equal(t, []string{get["x"], get["y"], get["width"], get["height"]}, box)
+					list = append(list, mark{tag: "window", left: at("x"), top: at("y"), right: at("x") + at("width"), bottom: at("y") + at("height")})
 					origin = append(origin, o)
 				}
 				continue

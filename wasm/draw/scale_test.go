@@ -96,6 +96,7 @@ func TestTicksThatWouldTouchAreLeftOut(t *testing.T) {
 	for i := 1; i < len(ups); i++ {
 		assert.Less(t, ups[i], ups[i-1]-15.9)
 	}
+	assert.Len(t, ups, 7, "of 150, every third of 21 ticks: 22.5 apart")
 }
 
 // What a figure says is where it lies: points, band, shade, course, marks, dots.
@@ -125,6 +126,14 @@ func TestAPlotsMarksLieAtTheirValues(t *testing.T) {
 	require.Len(t, shades, 3, "two, and one in the key")
 	lies(t, shades[0], at(2, 0).x, box.top, at(3, 0).x, box.bottom)
 	lies(t, shades[1], at(6, 0).x, box.top, at(8, 0).x, box.bottom)
+	windows := 0
+	for _, m := range list {
+		if m.tag == "window" {
+			windows++
+			lies(t, m, box.left, box.top, box.right, box.bottom, "what is cut off is cut off at the axes")
+		}
+	}
+	assert.Equal(t, 2, windows, "under the axes and over them")
 	lies(t, of(list, "course")[0], at(4, 0).x, box.bottom-8, at(9, 0).x, box.bottom, "at the foot")
 
 	dots := of(list, "dot tested")
@@ -190,6 +199,19 @@ func TestAKeyNamesWhatIsThere(t *testing.T) {
 	p.Band.Spans = []draw.Span{{X: 1, Low: 1, High: 2}}
 	list, _ = marksOf(t, p.Draw())
 	assert.Empty(t, of(list, "band")[1:], "one place spans nothing: only its sample is there")
+}
+
+// A mark at either end of the axis is drawn, one a little beyond is not.
+func TestAMarkAtTheEndIsDrawn(t *testing.T) {
+	p := tenByTen()
+	for _, x := range []float64{0, 10, -0.01, 10.01} {
+		p.Marks = append(p.Marks, draw.Mark{Point: draw.Point{X: x, Y: math.NaN()}, Class: "today", Text: "at " + plain("")(x)})
+	}
+	list, _ := marksOf(t, p.Draw())
+	_, box := scaled(t, list)
+	lines := of(list, "today")
+	require.Len(t, lines, 2)
+	assert.Equal(t, []float64{box.left, box.right}, []float64{lines[0].left, lines[1].left})
 }
 
 // Texts of marks stand in rows; a line passes no text when it can be helped; where there is no room on the right a text stands

@@ -61,3 +61,15 @@ func TestNamesStandOnTheirPieces(t *testing.T) {
 	assert.Empty(t, of(unmixed, "hatch"))
 	assert.Len(t, of(unmixed, "tone4"), 1)
 }
+
+// An end's text keeps clear of the last one's, whatever the picture is called: 12 of 20 stands 120 from the end, whose text of 13
+// characters takes 104.8, and half of its own is 8.1. (Exact.)
+func TestEndsKeepClearOfTheLast(t *testing.T) {
+	p := bar(2, 9, 12, 20)
+	p.Title, p.End = "a title that is far longer than the bar", "20 min, or so"
+	assert.Contains(t, texts(read(t, draw.TimeBar(p))), "12")
+	p.End = "20 min, or so."
+	assert.NotContains(t, texts(read(t, draw.TimeBar(p))), "12")
+	p.Title = "t"
+	assert.NotContains(t, texts(read(t, draw.TimeBar(p))), "12")
+}
