@@ -257,7 +257,7 @@ func (s Situation) smaller(Means) (Offer, bool) {
 	whole := s.Cup.Mix.Whole()
 	o := Offer{Remedy: SmallerCup, Mass: working.Given(whole.Value/2, "half the cup", unit.InGram, "", source.Assumption)}
 	w, err := s.Work.PerArea()
-	if err != nil || !(whole.Value > 0) {
+	if err != nil {
 		return o, false
 	}
 	c, err := s.Cup.share()
