@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -11,6 +13,7 @@ import (
 
 	"shedreckoner/calc/bench"
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
 	"shedreckoner/calc/unit"
 )
 
@@ -58,6 +61,7 @@ func TestAWetToolIsFilledOnce(t *testing.T) {
 		return inGrams(unit.Mass(0.200 - float64(b.Covers.Value)*float64(b.PerArea.Value)))
 	}
 	const wall, held = 8., 80.
+	assert.InDelta(t, wall, left("gelcoat", "nap-roller", 0), 1e-6, "in this second")
 	assert.InDelta(t, wall, left("gelcoat", "nap-roller", 600), 1e-6)
 	assert.InDelta(t, wall, left("gelcoat", "nap-roller", 1799), 1e-6)
 	assert.InDelta(t, wall+held, left("gelcoat", "nap-roller", 1800), 1e-6, "a spell later")
@@ -142,4 +146,77 @@ func TestTheSoonerOfTwoHotTestsCounts(t *testing.T) {
 	warmer := [2]string{"35", "14"}
 	assert.Equal(t, hand(warmer), hand(sooner, warmer))
 	assert.Equal(t, hand(warmer), hand(warmer, sooner))
+}
+
+// As many cups as there is time for are enough: only one more makes the hour a stop. Over lengths of
+// a part that is coated in the evening, by what closes its window.
+func TestAsManyCupsAsThereIsTimeForAreEnough(t *testing.T) {
+	evening := "day.today.low = 17\nday.today.high = 27\nday.today.read-temp = 24\nday.today.read-humidity = 60\nday.today.read-at = 19:00\nbench.now.read-at = 19:00\nbench.now.surface-temp = 25"
+	asMany, tooMany := 0, 0
+	for length := 2.; length < 40; length += 0.5 {
+		b := benchOf(t, at(19), bare, day, evening, strings.Replace(coat, "1.length = 2 m", fmt.Sprintf("1.length = %v m", length), 1))
+		require.True(t, b.HasDose && b.HasCups, "%v", b.Reasons)
+		count := int(b.Cups.Count.Value)
+		for _, v := range b.Verdicts() {
+			switch {
+			case v.IsLater && v.Kind == bench.Stops:
+				require.Less(t, v.CupsBefore, count, "%v m: stopped by %d", length, v.Subject)
+				tooMany++
+			case v.Kind == bench.Holds && v.CupsBefore == count:
+				asMany++
+			}
+		}
+	}
+	assert.Positive(t, asMany)
+	assert.Positive(t, tooMany)
+}
+
+// A reading holds for less than two hours: of surface and of air, each by itself.
+func TestAReadingHoldsForLessThanTwoHours(t *testing.T) {
+	for _, c := range []struct {
+		surface, air string
+		isFresh      bool
+	}{{"8:01", "8:01", true}, {"8:00", "8:01", false}, {"8:01", "8:00", false}} {
+		b := benchOf(t, tenOClock, morningWith("bench.now.read-at = "+c.surface, "day.today.read-at = "+c.air))
+		assert.Equal(t, c.isFresh, b.Air.IsFresh, "%+v", c)
+		asked := slices.ContainsFunc(b.Verdicts(), func(v bench.Verdict) bool { return v.Subject == bench.Readings })
+		assert.Equal(t, c.surface == "8:00", asked, "%+v", c)
+	}
+}
+
+// What today would do to each card is told of all that is coated or filled, and of nothing else.
+func TestCardsOfTodayAreThoseThatAreCoatedOrFilled(t *testing.T) {
+	p := plan.Make(document(t, warmMorning))
+	b := bench.Make(&p, tenOClock)
+	told := map[string]bool{}
+	for _, c := range b.CardsToday() {
+		told[c.Card.Key] = true
+	}
+	for _, c := range p.Job.Cards {
+		isLaid := slices.Contains([]material.Kind{material.GelCoat, material.FlowCoat, material.Topcoat, material.Primer, material.Filler}, c.Kind)
+		assert.Equal(t, isLaid, told[c.Key], c.Key)
+	}
+}
+
+// A product that is as warm as the warmest that its table covers is left as it is, a part over it is
+// cooled to it; a product over it is cooled too.
+func TestAProductAtTheWarmestThatDoesIsLeftAsItIs(t *testing.T) {
+	for product, want := range map[string]float64{"32": 32, "31": 31} {
+		w := way(benchOf(t, tenOClock, bare, "bench.now.ahead = 20\nbench.now.surface-temp = 34\nbench.now.product-temp = "+product), bench.AtTemperatures)
+		require.NotNil(t, w, product)
+		assert.InDelta(t, 32, inCelsius(w.Surface.Value), 1e-9)
+		assert.InDelta(t, want, inCelsius(w.Product.Value), 1e-9, product)
+	}
+	w := way(benchOf(t, tenOClock, bare, "bench.now.ahead = 20\nbench.now.surface-temp = 34\nbench.now.product-temp = 33"), bench.AtTemperatures)
+	require.NotNil(t, w)
+	assert.Less(t, inCelsius(w.Product.Value), 32.)
+}
+
+// No thinner, typed, is no part of a cup: it isn't weighed, and nothing stands where it would.
+func TestNoThinnerIsNotWeighed(t *testing.T) {
+	without, with := benchOf(t, tenOClock, bare), benchOf(t, tenOClock, bare, "bench.now.thinner = 0 %")
+	require.True(t, with.HasDose)
+	assert.Equal(t, len(without.Weigh), len(with.Weigh))
+	assert.Equal(t, without.Dose.Grams, with.Dose.Grams)
+	assert.Equal(t, len(without.Weigh)+1, len(benchOf(t, tenOClock, bare, "bench.now.thinner = 2 %").Weigh))
 }
