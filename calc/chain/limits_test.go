@@ -8,6 +8,7 @@ import (
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/chain"
+	"shedreckoner/calc/cure"
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/calc/material"
@@ -37,6 +38,12 @@ func TestNoTableIsNoDose(t *testing.T) {
 	require.Empty(t, problems)
 	_, err = chain.DoseTable(j.CardByKey("gelcoat"))
 	assert.ErrorIs(t, err, chain.ErrUnfinished)
+	j, problems = job.Read(jobtest.Doc(t, "card.gelcoat.dose = 1\ncard.gelcoat.dose.1.temp = 20 °C\ncard.gelcoat.dose.1.share = 2 %"))
+	require.Empty(t, problems)
+	_, err = chain.DoseTable(j.CardByKey("gelcoat"))
+	var few *cure.TableError
+	require.ErrorAs(t, err, &few, "one row is no table")
+	assert.Equal(t, cure.TooFewRows, few.Fault)
 }
 
 // A typed gel time keeps the card's usual spread, and where a card ships without one it

@@ -65,6 +65,9 @@ func found(t *testing.T, d job.Document, kind string) []fault.Found {
 	require.Empty(t, p.RefusedAt("cup.1.fault"))
 	list := fault.Of(&p, &p.Job.Cups[0])
 	require.NotEmpty(t, list, kind)
+	for i := range list {
+		assert.False(t, list[i].IsAgainst() && list[i].IsBorneOut(), "%s: what the log bears out it can't contradict", list[i].Key)
+	}
 	for i := 1; i < len(list); i++ {
 		assert.False(t, list[i].IsBorneOut() && !list[i-1].IsBorneOut(), "borne out comes first")
 	}

@@ -106,7 +106,7 @@ func (e *evidence) film() (least, most unit.WetFilm, isPlanned, known bool) {
 	first := true
 	for _, c := range e.step.Job.Combs {
 		mid, err := film.CombMid.Figure(c.LastWet, c.FirstDry)
-		if c.FirstDry.Step == nil || err != nil {
+		if err != nil { // a comb that isn't whole
 			continue
 		}
 		if first {
@@ -138,13 +138,13 @@ func thick(e *evidence) (Sign, bool) {
 
 // halfCured is the hours since the coat before, on the same build-up.
 func halfCured(e *evidence) (Sign, bool) {
-	if e.step == nil || e.cup.In <= 0 || !e.card.RecoatFrom.Known {
+	if e.step == nil || !e.card.RecoatFrom.Known {
 		return Sign{}, false
 	}
 	before := 0.
 	for i := range e.plan.Job.Cups {
 		c := &e.plan.Job.Cups[i]
-		if _, b := e.plan.StepAt(c.Step); b == e.buildup && b != nil && c.In > 0 && c.Ended > 0 && c.Ended < e.cup.In-3600/2 {
+		if _, b := e.plan.StepAt(c.Step); b == e.buildup && c.In > 0 && c.Ended < e.cup.In-3600/2 {
 			before = max(before, c.Ended)
 		}
 	}
@@ -157,7 +157,7 @@ func damp(e *evidence) (Sign, bool) {
 
 func nearDew(e *evidence) (Sign, bool) {
 	dew, err := air.DewPoint(e.cup.AirTemp, e.cup.Humidity)
-	if err != nil || e.cup.AirTemp.Step == nil || e.cup.Humidity.Step == nil || e.cup.SurfaceTemp.Step == nil {
+	if err != nil || e.cup.SurfaceTemp.Step == nil { // none without air and humidity
 		return Sign{}, false
 	}
 	return atLeast(unit.TemperatureDifference(e.cup.SurfaceTemp.Value-dew.Value), air.DewMargin.Value, unit.InCelsiusDifference, true)
@@ -181,7 +181,7 @@ func polishedSoon(e *evidence) (Sign, bool) {
 	for i := range e.plan.Job.Finished {
 		f := &e.plan.Job.Finished[i]
 		s, b := e.plan.StepAt(f.Step)
-		if s != nil && b == e.buildup && isPolish(s) && f.At > e.cup.Ended && (first == 0 || f.At < first) {
+		if b == e.buildup && isPolish(s) && f.At > e.cup.Ended && (first == 0 || f.At < first) {
 			first = f.At
 		}
 	}

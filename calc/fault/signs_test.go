@@ -86,6 +86,42 @@ func TestACauseWithoutItsFiguresIsUnknown(t *testing.T) {
 	}
 }
 
+// A limit that a card doesn't give is held against nothing: over all cards, those that are no
+// coat too, the cause is known only where the card says its figure.
+func TestNoCauseIsKnownByALimitThatTheCardLacks(t *testing.T) {
+	whole := jobtest.Doc(t, rolled, coldCup, "cup.1.gel = 6 min\ncup.1.early = 9 min\ncup.1.wax = 10 g\ncup.1.thinner = 10 g").
+		Set("cup.1.surface-temp", "20 °C").Set("cup.1.step", flowStep).Set("cup.1.in", "100000").Set("cup.1.ended", "100500").
+		Set("cup", "1 2").Set("cup.2.card", "flowcoat").Set("cup.2.mixed", "500 g").Set("cup.2.step", flowStep).Set("cup.2.in", "1000").Set("cup.2.ended", "2000").
+		Set("buildup.1.step", "1 2").Set("buildup.1.step.2.kind", "polish").Set("buildup.1.step.2.card", "compound").
+		Set("done", "1").Set("done.1.step", "buildup.1.step.2").Set("done.1.surface", "surface.1").Set("done.1.at", "180000")
+	p := plan.Make(whole)
+	for key, says := range map[[2]string]func(c *job.Card) bool{
+		{"tacky", "cold"}:        func(c *job.Card) bool { return c.SurfaceLeast.Known },
+		{"tacky", "under-floor"}: func(c *job.Card) bool { return c.Floor.Known },
+		{"tacky", "thin"}:        func(c *job.Card) bool { return c.CoatAsk.Known },
+		{"soft", "over-dosed"}:   func(c *job.Card) bool { return c.Ceiling.Known },
+		{"pinholes", "damp"}:     func(c *job.Card) bool { return c.HumidityMost.Known },
+		{"sag", "over-thinned"}:  func(c *job.Card) bool { return c.ThinnerAsk.Known && c.Thinner != "" },
+		{"pinholes", "thick"}: func(c *job.Card) bool {
+			return c.CoatMost.Known && c.Kind != material.Filler || c.PassMost.Known && c.Kind == material.Filler
+		},
+		{"wrinkled", "half-cured"}:         func(c *job.Card) bool { return c.RecoatFrom.Known },
+		{"print-through", "polished-soon"}: func(c *job.Card) bool { return c.PolishFrom.Known },
+	} {
+		with, without := 0, 0
+		for _, c := range p.Job.Cards {
+			if says(c) {
+				with++
+			} else {
+				without++
+			}
+			assert.Equal(t, says(c), signOf(t, whole.Set("cup.1.card", c.Key), key[0], key[1]).Known, "%v of %s", key, c.Key)
+		}
+		assert.Positive(t, with, key)
+		assert.Positive(t, without, key)
+	}
+}
+
 // Wax is missed only where air keeps a face from curing: polyester and vinyl ester
 // that are left open; epoxy and two-pack goods cure by themselves, release film
 // keeps the air off.
@@ -143,6 +179,15 @@ func TestTheCoatBeforeIsTheLatestOne(t *testing.T) {
 	assert.False(t, signOf(t, d.Set("cup.1.step", ""), "wrinkled", "half-cured").Known)
 	assert.False(t, signOf(t, d.Set("cup.1.card", "styrene"), "wrinkled", "half-cured").Known, "nobody says when it may be coated over")
 	assert.False(t, signOf(t, d.Set("cup", "1 4"), "wrinkled", "half-cured").Known, "nothing before it")
+	assert.False(t, signOf(t, d.Set("cup.1.step", "").Set("cup.2.step", ""), "wrinkled", "half-cured").Known, "two cups for no step are of no build-up")
+	hours := func(d job.Document) float64 {
+		f := signOf(t, d, "wrinkled", "half-cured")
+		return f.Sign.Scale.From(f.Sign.Got)
+	}
+	assert.InDelta(t, 20000./3600, hours(d.Set("cup.2.in", "")), 1e-9, "what never had its catalyst is no coat")
+	assert.InDelta(t, 20000./3600, hours(d.Set("cup.2.step", "")), 1e-9, "nor is one for another build-up")
+	assert.InDelta(t, 2, hours(d.Set("cup.4.ended", "98200")), 1e-9, "half an hour ago is the same coat")
+	assert.InDelta(t, 1801./3600, hours(d.Set("cup.4.ended", "98199")), 1e-9)
 }
 
 // Polish too soon is counted to the first polish logged after the cup, on its own
@@ -165,6 +210,12 @@ func TestPolishedTooSoon(t *testing.T) {
 	assert.True(t, f.IsBorneOut())
 	assert.False(t, signOf(t, d.Set("cup.1.ended", ""), "print-through", "polished-soon").Known)
 	assert.False(t, signOf(t, d.Set("done", "3 4"), "print-through", "polished-soon").Known)
+	p := plan.Make(d)
+	gone := d.Set("cup.1.step", "").Set("done.1.step", "buildup.7.step.1")
+	assert.False(t, signOf(t, gone, "print-through", "polished-soon").Known, "a cup for no step isn't polished, whatever was finished")
+	assert.Empty(t, fault.Of(&p, &job.Cup{Card: "gone", Fault: "tacky"}), "of a material that is no longer there nothing is known")
+	f = signOf(t, d.Set("done", "2 1 3 4"), "print-through", "polished-soon")
+	assert.InDelta(t, 40, f.Sign.Scale.From(f.Sign.Got), 1e-9, "the first polish, whichever was written down first")
 }
 
 // Settled: how many cups came out of the same tin of the same material before this

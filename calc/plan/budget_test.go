@@ -89,6 +89,21 @@ func TestARunUsesAbrasivesAndHours(t *testing.T) {
 	assert.InDelta(t, 5*3*4, wet, 1e-9, "what the builder has counted holds for every grade")
 }
 
+// Gloves go by the hours that are wet, of one grade as of all: 4 m² at 1.4 m²/h and half a pair an
+// hour (common practice); by machine none is counted by the hour.
+func TestGlovesGoByTheWetHours(t *testing.T) {
+	for from, grades := range map[string]float64{"P1200": 1, "P1000": 2, "P800": 3, "P220": 7, "": 0} {
+		p := planOf(t, gelCoated, "buildup.1.step.2.wet-from = "+from)
+		pairs := 0.
+		for _, u := range p.Buildups()[0].Steps[1].Used {
+			if u.Card.Key == "gloves" {
+				pairs += float64(u.Pieces.Value)
+			}
+		}
+		assert.InDelta(t, grades*4/1.4*0.5, pairs, 1e-9, "wet from %q", from)
+	}
+}
+
 // For a run with more grades than it needs the shortest one between its ends is
 // given, with no step wider than what is proposed; a run that is as short as can
 // be, none.
