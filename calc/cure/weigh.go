@@ -15,7 +15,10 @@ import (
 const LeastSteps = 20
 
 // CoarseToolError says that a part is too small for the steps of the tool.
-type CoarseToolError struct{ Step, Least decimal.Decimal } // in the tool's unit
+type CoarseToolError struct {
+	Step, Least decimal.Decimal // in Scale
+	Scale       unit.Scale      // InGram or InMillilitre
+}
 
 // Error names the least that the tool can measure.
 func (e *CoarseToolError) Error() string {
@@ -25,24 +28,25 @@ func (e *CoarseToolError) Error() string {
 // Weigh rounds a part of a mix, not a peroxide, to the nearest mark of a scale.
 // Range: at least LeastSteps steps. Errors: *ToolError for another tool, *CoarseToolError.
 func (t Tool) Weigh(part working.Figure[unit.Mass]) (Grams, error) {
-	n, err := t.round(Scale, unit.InGram.From(float64(part.Value)))
+	n, err := t.round(Scale, unit.InGram, float64(part.Value))
 	return Grams{n}, err
 }
 
 // Draw rounds a part of a mix, not a peroxide, to the nearest mark of a syringe
 // or measuring cup. Range, errors: as Weigh.
 func (t Tool) Draw(part working.Figure[unit.Volume]) (Millilitres, error) {
-	n, err := t.round(Syringe, unit.InMillilitre.From(float64(part.Value)))
+	n, err := t.round(Syringe, unit.InMillilitre, float64(part.Value))
 	return Millilitres{n}, err
 }
 
-func (t Tool) round(kind ToolKind, amount float64) (decimal.Decimal, error) {
+func (t Tool) round(kind ToolKind, scale unit.Scale, si float64) (decimal.Decimal, error) {
 	if t.kind != kind {
 		return decimal.Zero, &ToolError{Kind: t.kind}
 	}
+	amount := scale.From(si)
 	least := t.step.Mul(decimal.NewFromInt(LeastSteps))
 	if !(amount >= least.InexactFloat64()*(1-1e-9) && amount <= mostMeasured) {
-		return decimal.Zero, &CoarseToolError{t.step, least}
+		return decimal.Zero, &CoarseToolError{t.step, least, scale}
 	}
 	return NearestStep(decimal.NewFromFloat(amount).Round(gramPlaces), t.step), nil
 }

@@ -125,7 +125,7 @@ func (w writer) cups(err error) string {
 	case errors.As(err, &coarse):
 		return "This tool errs by " + percent(coarse.Has) + " in a cup this small, too much to time a gel by. Use a finer one."
 	case errors.As(err, &weigh):
-		return "The tool is too coarse for a dose this small: it measures " + weigh.Least.String() + " at least. Use a finer one, or mix a larger cup."
+		return "The tool is too coarse for a part this small: it measures " + unit.WithUnit(weigh.Least.String(), weigh.Scale) + " at least. Use a finer one, or mix a larger cup."
 	case errors.As(err, &large):
 		return "The largest cup right now is " + w.grams(large.Largest) + ". Mix less."
 	case errors.As(err, &tool):

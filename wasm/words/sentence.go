@@ -34,8 +34,11 @@ func Sentence(err error, field *job.Field, units job.Units) string {
 		cups    *cure.CupsError
 		door    *order.RoundUpError
 		waits   *plan.WaitsError
+		cell    *fairing.CellError
 	)
 	switch {
+	case errors.As(err, &cell): // before what it holds: that doesn't know which reading it is
+		return gridSentence(err, units)
 	case errors.As(err, &read):
 		return readSentence(read, field, units)
 	case errors.As(err, &outside):
