@@ -161,7 +161,9 @@ func TestWhyItIsNotFitSaysFigureAndLimit(t *testing.T) {
 
 // Hours of the day: none, all of them, or spans.
 func TestHoursOfTheDayAreSaid(t *testing.T) {
-	span := func(from, to float64) air.Window { return air.Window{Interval: air.Interval{From: clock(from, 0), To: clock(to, 0)}} }
+	span := func(from, to float64) air.Window {
+		return air.Window{Interval: air.Interval{From: clock(from, 0), To: clock(to, 0)}}
+	}
 	for want, list := range map[string][]air.Window{"none": nil, "all day": {span(0, 24)}, "0:00 to 23:00": {span(0, 23)}, "1:00 to midnight": {span(1, 24)},
 		"9:00 to 11:00, 14:00 to 16:00": {span(9, 11), span(14, 16)}} {
 		assert.Equal(t, want, words.Hours(list))
