@@ -1,6 +1,8 @@
 package words
 
 import (
+	"strings"
+
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/cure"
 )
@@ -135,7 +137,11 @@ func RemedyAt(hour string) string { return "At " + hour + "." }
 func RemedyGains(minutes string) string { return "Gains " + minutes + "." }
 
 // Risk says what a remedy can spoil.
-func Risk(r cure.Risk) string { return "Risk: " + lower(RiskWords[r]) }
+func Risk(r cure.Risk) string {
+	text := RiskWords[r]
+	first := min(1, len(text))
+	return "Risk: " + strings.ToLower(text[:first]) + text[first:]
+}
 
 // NoDoseAt heads what stands in the place of a dose.
 func NoDoseAt(temp string) string {
