@@ -99,6 +99,11 @@ func TestChooseRefuses(t *testing.T) {
 		{"3999", bySize("0.473176473", "0.946352946", "3.785411784", "18.92705892", "1", "5"), order.TooFine, 0},
 		{"1000", []order.Pack{pack("1", "5000000000000000")}, order.TooFine, 0},
 		{"1e18", unpriced("1e17", "0.000000001"), order.TooFine, 0},
+		{"18446744073709551617", unpriced("10"), order.TooFine, 0}, // 2⁶⁴ + 1 mustn't be taken for one
+		{"1", []order.Pack{pack("1", "18446744073709551617")}, order.TooFine, 0},
+		{"4611686018427387905", unpriced("4611686018427387904"), order.TooFine, 0}, // 2⁶² + 1
+		{"1", unpriced("1e-19"), order.TooFine, 0},
+		{"1", unpriced("1e19"), order.TooFine, 0},
 	} {
 		_, err := order.Choose(dec(c.need), c.packs)
 		var refused *order.PackError
@@ -108,6 +113,11 @@ func TestChooseRefuses(t *testing.T) {
 	}
 	_, err := order.Choose(dec("17"), six) // as many sizes as allowed
 	assert.NoError(t, err)
+	for need, size := range map[string]string{"4611686018427387904": "4611686018427387904", "1e-18": "1e-18", "1e18": "1e18"} {
+		got, err := order.Choose(dec(need), unpriced(size)) // as large and as fine as allowed: 2⁶², 18 places
+		require.NoError(t, err, need)
+		assert.Equal(t, 1, got.Packs, need)
+	}
 	got, err := order.Choose(dec("1000"), unpriced("1")) // as many packs as allowed
 	require.NoError(t, err)
 	assert.Equal(t, order.MaxPacks, got.Packs)
