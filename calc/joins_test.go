@@ -110,7 +110,7 @@ func TestTheOrderCoversTheNeedAtTheLeastCost(t *testing.T) {
 		p, _ := ordered(d)
 		random := rand.New(rand.NewPCG(seed, 51))
 		for _, n := range p.Needs() { // a price for every size, the larger ones cheaper by the litre
-			for i, sold := range n.Card.Packs {
+			for i, sold := range p.Job.ShopByKey(n.Card.Key).Packs {
 				size := plan.InBasis(n.Card, sold.Size).InexactFloat64()
 				d = d.Set(n.Card.Path+".pack."+strconv.Itoa(i+1)+".price", strconv.FormatFloat(math.Pow(size, 0.85)*(10+8*random.Float64()), 'f', 2, 64))
 			}
@@ -125,7 +125,7 @@ func TestTheOrderCoversTheNeedAtTheLeastCost(t *testing.T) {
 			for _, c := range l.Packs {
 				sum = sum.Add(plan.InBasis(l.Card, c.Size).Mul(decimal.NewFromInt(int64(c.Count))))
 			}
-			for _, sold := range l.Card.Packs {
+			for _, sold := range l.Shop.Packs {
 				pack := order.Pack{Size: plan.InBasis(l.Card, sold.Size)}
 				if sold.HasPrice {
 					pack.Price = decimal.NewNullDecimal(decimal.RequireFromString(sold.Price))

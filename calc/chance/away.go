@@ -11,12 +11,11 @@ import (
 // another job with other cups is worked on. "" says that nothing is left.
 func LeftInStock(j *job.Job) map[string]string {
 	left := map[string]string{}
-	for i := range j.Cards {
-		card := j.Cards[i]
-		if !card.Stock.Amount.IsPositive() {
+	for i, card := range j.Cards {
+		if !j.Shops[i].Stock.Amount.IsPositive() {
 			continue
 		}
-		l := Line{Card: card}
+		l := Line{Card: card, Shop: j.Shops[i]}
 		l.stock(j)
 		switch {
 		case l.Taken.IsZero():

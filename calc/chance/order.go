@@ -32,6 +32,7 @@ type Order struct {
 // Line is one material: what the plan needs, what is there, what to buy.
 type Line struct {
 	Card   *job.Card
+	Shop   *job.Shop     // of the card
 	Grade  sanding.Grade // of an abrasive; else 0
 	Scale  unit.Scale    // of the decimals below: kg, L, m or pieces
 	Mass   working.Figure[unit.Mass]
@@ -161,11 +162,13 @@ func putOn(p *plan.Plan) working.Figure[unit.Volume] {
 }
 
 func line(p *plan.Plan, n *plan.Need, out []plan.LeftOut) Line {
+	shop := p.Job.ShopByKey(n.Card.Key)
 	if waits := p.Withheld(n.Card.Key, out); waits != nil {
-		return Line{Card: n.Card, Grade: n.Grade, Scale: plan.BasisScale(n.Card), Err: waits}
+		return Line{Card: n.Card, Shop: shop, Grade: n.Grade, Scale: plan.BasisScale(n.Card), Err: waits}
 	}
 	line := Line{
 		Card:   n.Card,
+		Shop:   shop,
 		Grade:  n.Grade,
 		Scale:  plan.BasisScale(n.Card),
 		Mass:   working.Sum(sumOfMass, n.Mass...),
@@ -229,13 +232,13 @@ func (l *Line) buy() {
 	if l.ToBuy.IsZero() {
 		return
 	}
-	if by := l.Card.UnreadShop; by != "" {
+	if by := l.Shop.Unread; by != "" {
 		l.Err = &plan.WaitsError{LeftOut: plan.LeftOut{Path: l.Card.Path, Name: l.Card.Name, By: by, IsRefused: true}}
 		return
 	}
-	sold := priced(l.Card.Packs)
-	if l.SomePriced = len(sold) > 0 && len(sold) < len(l.Card.Packs); len(sold) == 0 {
-		sold = l.Card.Packs
+	sold := priced(l.Shop.Packs)
+	if l.SomePriced = len(sold) > 0 && len(sold) < len(l.Shop.Packs); len(sold) == 0 {
+		sold = l.Shop.Packs
 	}
 	var packs []order.Pack
 	for _, p := range sold {

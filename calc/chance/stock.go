@@ -29,9 +29,9 @@ func stockLeft[Q unit.Quantity](scale unit.Scale) working.Rule2[Q, Q, Q] {
 
 // stock is what was counted of a material, less what went into cups since.
 func (l *Line) stock(j *job.Job) {
-	counted := l.Card.Stock
+	counted := l.Shop.Stock
 	if l.Grade > 0 { // one grade is no use for another
-		counted = l.Card.ByGrade[l.Grade.String()]
+		counted = l.Shop.ByGrade[l.Grade.String()]
 	}
 	l.Stock = plan.InBasis(l.Card, counted)
 	if !l.Stock.IsPositive() {
@@ -39,7 +39,7 @@ func (l *Line) stock(j *job.Job) {
 	}
 	var taken unit.Mass
 	for i := range j.Cups {
-		if c := &j.Cups[i]; c.In > 0 && isAfter(c.Path, l.Card.Counted) {
+		if c := &j.Cups[i]; c.In > 0 && isAfter(c.Path, l.Shop.Counted) {
 			taken += takenBy(j, c, l.Card)
 		}
 	}

@@ -47,7 +47,7 @@ func (l *Line) settleWays(outcome order.Outcome) error {
 		return err
 	}
 	found.Way = found.Start
-	if l.Card.BuysAtOnce {
+	if l.Shop.BuysAtOnce {
 		found.Way = found.AtOnce
 	}
 	l.Confidence = found

@@ -27,6 +27,7 @@ func cardKeys(d Document) []string {
 // cardAt reads the card at a path; nil: the builder's copy of a card that doesn't
 // ship.
 func (r *reader) cardAt(path string) *Card {
+	r.doc = Document{slices.DeleteFunc(slices.Clone(r.doc.lines), func(l Line) bool { return PartOf(l.Path) != path })}
 	_, key := Split(path)
 	for _, shipped := range material.Cards {
 		if shipped.Key == key {
@@ -46,7 +47,7 @@ func (r *reader) cardAt(path string) *Card {
 func (r *reader) card(key string, base *material.Card, own bool) Card {
 	path := "card." + key
 	if len(r.doc.Under(path)) == 0 { // nothing typed: most cards
-		return Card{Card: *base, Path: path, Own: own, Packs: shippedPacks(base)}
+		return Card{Card: *base, Path: path, Own: own}
 	}
 	card := Card{Card: *base, Path: path, Own: own}
 	if name := r.words(path+".name", cards.field("name")); strings.TrimSpace(name) != "" {
@@ -62,21 +63,35 @@ func (r *reader) card(key string, base *material.Card, own bool) Card {
 		}
 	}
 	card.Unread = r.refusedSince(before)
-	before = len(r.problems)
-	card.Stock, _ = r.size(path+".stock", cards.field("stock"), &card.Card)
-	card.Counted = r.words(path+".counted", cards.field("counted"))
-	card.Packs = r.packs(path, &card.Card)
-	if base.IsAbrasive() {
-		card.ByGrade = r.byGrade(path, &card.Card)
-	}
-	card.UnreadShop = r.refusedSince(before)
 	if len(base.Families) > 0 {
 		card.OwnDoses, card.DoseIDs = r.doses(path)
 		card.DoseRows = len(r.doc.Items(path + ".dose"))
 	}
-	card.BuysAtOnce = r.choice(path+".buy", cards.field("buy")) == BuyAtOnce
 	card.Patch = r.words(path+".patch", cards.field("patch"))
 	return card
+}
+
+// shopAt reads how the material of the card at a path is bought; nil: there is no
+// such card.
+func (r *reader) shopAt(path string) *Shop {
+	card := r.next.cards.part(path).value.(*Card)
+	if card == nil {
+		return nil
+	}
+	shop := &Shop{Key: card.Key}
+	if len(r.doc.Under(path)) == 0 {
+		shop.Packs = shippedPacks(&card.Card)
+		return shop
+	}
+	shop.Stock, _ = r.size(path+".stock", cards.field("stock"), &card.Card)
+	shop.Counted = r.words(path+".counted", cards.field("counted"))
+	shop.Packs = r.packs(path, &card.Card)
+	if card.IsAbrasive() {
+		shop.ByGrade = r.byGrade(path, &card.Card)
+	}
+	shop.Unread = r.refusedSince(0)
+	shop.BuysAtOnce = r.choice(path+".buy", cards.field("buy")) == BuyAtOnce
+	return shop
 }
 
 // refusedSince gives the path of the first problem after the given number of them;

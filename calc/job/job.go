@@ -15,6 +15,7 @@ type Job struct {
 	Surfaces       []Surface
 	Buildups       []Buildup
 	Cards          []*Card
+	Shops          []*Shop // of the cards, in their order
 	Bench          Bench
 	Day            Day
 	Tests          []Test
@@ -90,22 +91,28 @@ type Step struct {
 }
 
 // Card is a material of the job: what ships, with the builder's own figures
-// over it.
+// over it. How it is bought is its Shop.
 type Card struct {
 	material.Card
-	Path       string
-	Own        bool // a copy that the builder made
+	Path     string
+	Own      bool               // a copy that the builder made
+	Patch    string             // day of a test patch over 30 °C, as typed; empty: none
+	DoseRows int                // typed, whole or not
+	OwnDoses []material.DoseRow // a table from the maker's sheet; empty: the card's own holds
+	DoseIDs  []string           // of the rows, in order
+	Unread   string             // path of a figure that is refused: nothing is reckoned with what ships instead; empty: none
+}
+
+// Shop is how a card's material is bought and what is in stock of it. It is apart
+// from the card, so that a price changes nothing that is put on the boat.
+type Shop struct {
+	Key        string // of the card
 	Packs      []Pack
 	Stock      PackSize
 	Counted    string              // path of the latest cup when the stock was counted
 	ByGrade    map[string]PackSize // of an abrasive: in stock, by grade ("P80")
 	BuysAtOnce bool                // all of it, and not first what is enough in most jobs
-	Patch      string              // day of a test patch over 30 °C, as typed; empty: none
-	DoseRows   int                 // typed, whole or not
-	OwnDoses   []material.DoseRow  // a table from the maker's sheet; empty: the card's own holds
-	DoseIDs    []string            // of the rows, in order
-	Unread     string              // path of a figure that is refused: nothing is reckoned with what ships instead; empty: none
-	UnreadShop string              // the same of what is in stock or of a pack: no packs can be chosen
+	Unread     string              // path of what is refused of the stock or of a pack: no packs can be chosen; empty: none
 }
 
 // Pack is a size that the material can be bought in.
@@ -127,6 +134,16 @@ func (j *Job) CardByKey(key string) *Card {
 	for i := range j.Cards {
 		if j.Cards[i].Key == key {
 			return j.Cards[i]
+		}
+	}
+	return nil
+}
+
+// ShopByKey finds how a card's material is bought; nil: there is no such card.
+func (j *Job) ShopByKey(key string) *Shop {
+	for _, s := range j.Shops {
+		if s.Key == key {
+			return s
 		}
 	}
 	return nil

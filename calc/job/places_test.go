@@ -318,7 +318,7 @@ func TestWhatACardCanBeCountedIn(t *testing.T) {
 			}
 			assert.Equal(t, takes[i], len(problems) == 0, "%s: %s: %v", card.Key, text, problems)
 			if takes[i] {
-				assert.Equal(t, "2", read.CardByKey(card.Key).Stock.Amount.String())
+				assert.Equal(t, "2", read.ShopByKey(card.Key).Stock.Amount.String())
 			}
 		}
 	}
@@ -329,23 +329,23 @@ func TestWhatACardCanBeCountedIn(t *testing.T) {
 func TestACopyKeepsThePacksThatShip(t *testing.T) {
 	read, problems := job.Read(job.Document{}.Set("card", "mine").Set("card.mine.base", "gelcoat").Set("card.mine.pack.2.price", "50"))
 	require.Empty(t, problems)
-	mine, shipped := read.CardByKey("mine"), read.CardByKey("gelcoat")
+	mine, shipped := read.ShopByKey("mine"), read.ShopByKey("gelcoat")
 	require.NotNil(t, mine)
 	require.Len(t, mine.Packs, len(shipped.Packs))
 	for i := range mine.Packs {
 		assert.Equal(t, shipped.Packs[i].Size, mine.Packs[i].Size)
 		assert.Equal(t, i == 1, mine.Packs[i].HasPrice)
 	}
-	assert.Equal(t, "gelcoat", mine.ShippedKey())
-	assert.Equal(t, "gelcoat", shipped.ShippedKey())
+	assert.Equal(t, "gelcoat", read.CardByKey("mine").ShippedKey())
+	assert.Equal(t, "gelcoat", read.CardByKey("gelcoat").ShippedKey())
 }
 
-// The part that a path belongs to: an item of surfaces, build-ups and cards by itself, of
-// all else the whole list. A plan that looked at another part would stay as it was.
+// The part that a path belongs to: an item of surfaces, build-ups and cards by itself, what
+// is bought of a card apart from the card, of all else the whole list. A plan that looked at another part would stay as it was.
 func TestThePartThatAPathBelongsTo(t *testing.T) {
 	for path, want := range map[string]string{
 		"surface.1.length": "surface.1", "surface.12.cutout.1.width": "surface.12", "buildup.2.step.1.film": "buildup.2", "buildup.2": "buildup.2",
-		"bench.now.card": "bench", "card.gelcoat.stock": "card.gelcoat", "card": "card", "surface": "surface", "day.today.low": "day", "name": "name", "test.1.temp": "test",
+		"bench.now.card": "bench", "card.gelcoat.density": "card.gelcoat", "card.gelcoat.stock": "shop.gelcoat", "card.gelcoat.pack.2.price": "shop.gelcoat", "card": "card", "surface": "surface", "day.today.low": "day", "name": "name", "test.1.temp": "test",
 	} {
 		assert.Equal(t, want, job.PartOf(path), path)
 	}

@@ -26,6 +26,7 @@ type Reading struct {
 	surfaces items
 	buildups items
 	cards    items
+	shops    items
 }
 
 // Mark tells one reading from another, without keeping it.
@@ -36,6 +37,9 @@ type Mark struct{ _ byte }
 func (r *Reading) Keeps(mark *Mark, path string) bool {
 	if mark != r.follows || len(r.changed) > fewChanges {
 		return false
+	}
+	if card, isShop := strings.CutPrefix(path, shopList+"."); isShop {
+		path = cards.Key + "." + card
 	}
 	for _, l := range r.changed {
 		if strings.HasPrefix(l.Path, path) || l.Path == "units" || strings.HasPrefix(l.Path, "units.") {
@@ -80,10 +84,13 @@ func (r *Reading) Next(d Document) *Reading {
 	}
 	j := Job{Name: d.Get("name"), Currency: d.Get("currency"), Units: in.units}
 	before := in.before
-	j.Surfaces = itemsOf(in, surfaces.Key, d.Items, &in.next.surfaces, &before.surfaces, in.surface)
-	j.Buildups = itemsOf(in, buildups.Key, d.Items, &in.next.buildups, &before.buildups, in.buildup)
-	every := itemsOf(in, cards.Key, func(string) []string { return cardKeys(d) }, &in.next.cards, &before.cards, in.cardAt)
-	j.Cards = slices.DeleteFunc(every, func(c *Card) bool { return c == nil })
+	j.Surfaces = itemsOf(in, surfaces.Key, surfaces.Key, d.Items, &in.next.surfaces, &before.surfaces, in.surface)
+	j.Buildups = itemsOf(in, buildups.Key, buildups.Key, d.Items, &in.next.buildups, &before.buildups, in.buildup)
+	keys := func(string) []string { return cardKeys(d) }
+	everyCard := itemsOf(in, cards.Key, cards.Key, keys, &in.next.cards, &before.cards, in.cardAt)
+	everyShop := itemsOf(in, cards.Key, shopList, keys, &in.next.shops, &before.shops, in.shopAt)
+	j.Cards = slices.DeleteFunc(everyCard, func(c *Card) bool { return c == nil })
+	j.Shops = slices.DeleteFunc(everyShop, func(s *Shop) bool { return s == nil })
 	j.Bench, j.Day, j.Tests = again(in, "bench", in.bench), again(in, "day", in.day), again(in, "test", in.tests)
 	j.Removals, j.Putties = again(in, "removal", in.removals), again(in, "putty", in.putties)
 	j.Cups, j.Finished, j.Learnt = again(in, "cup", in.cups), again(in, "done", in.finished), again(in, "learn", in.learnt)
@@ -107,20 +114,36 @@ func (r *Reading) Part(path string) any {
 	if p := r.cards.part(path); p != nil {
 		return p
 	}
+	if p := r.shops.part(path); p != nil {
+		return p
+	}
 	return r.doc.Get(path)
 }
 
 // CardParts gives the path of every card's part.
 func (r *Reading) CardParts() []string { return r.cards.paths }
 
+// shopList is the list of parts that the lines of a shop are read to. They stand
+// among the card's, and a shop is read from those too.
+const shopList = "shop"
+
+// shopLines are the lines of a card that its shop is read from, and the card isn't.
+var shopLines = []string{"stock", "counted", "pack", "grade", "buy"}
+
+// ShopPart gives the path of the part that says how a card's material is bought.
+func ShopPart(card string) string { return shopList + "." + card }
+
 // PartOf gives the path of the part that a path belongs to: an item of the
-// surfaces, build-ups or cards, of all else the whole list.
+// surfaces, build-ups or cards, or a card's shop; of all else the whole list.
 func PartOf(path string) string {
 	list, rest, isUnder := strings.Cut(path, ".")
 	if !isUnder || list != surfaces.Key && list != buildups.Key && list != cards.Key {
 		return list
 	}
-	id, _, _ := strings.Cut(rest, ".")
+	id, field, _ := strings.Cut(rest, ".")
+	if field, _, _ = strings.Cut(field, "."); list == cards.Key && slices.Contains(shopLines, field) {
+		list = shopList
+	}
 	return list + "." + id
 }
 
@@ -160,24 +183,26 @@ func partAt[T any](r *reader, path string, before *part, read func(path string) 
 	return &part{value: read(path), problems: r.problems}
 }
 
-// itemsOf keeps the items of a list, or reads them. There may be hundreds: while
-// the list has the same ones, those in which nothing differs aren't looked at.
-func itemsOf[T any](r *reader, list string, ids func(list string) []string, now, before *items, read func(path string) T) []T {
+// itemsOf keeps the items of a list, or reads them as parts with paths of their
+// own. There may be hundreds: while the list has the same ones, those in which
+// nothing differs aren't looked at.
+func itemsOf[T any](r *reader, list, as string, ids func(list string) []string, now, before *items, read func(path string) T) []T {
 	now.ids = r.next.doc.Get(list)
 	if before.at != nil && before.ids == now.ids {
 		now.paths, now.at, now.parts = before.paths, before.at, slices.Clone(before.parts)
 		for _, l := range r.changed.Under(list) {
-			path := PartOf(l.Path)
-			if i, is := now.at[path]; is {
-				now.parts[i] = partAt(r, path, nil, read)
+			part := PartOf(l.Path)
+			_, id := Split(part)
+			if i, is := now.at[as+"."+id]; is && (as == shopList || part == as+"."+id) {
+				now.parts[i] = partAt(r, list+"."+id, nil, read)
 			}
 		}
 	} else {
 		now.at = map[string]int{}
 		for _, id := range ids(list) {
-			path := list + "." + id
+			path := as + "." + id
 			now.at[path] = len(now.parts)
-			now.paths, now.parts = append(now.paths, path), append(now.parts, partAt(r, path, before.part(path), read))
+			now.paths, now.parts = append(now.paths, path), append(now.parts, partAt(r, list+"."+id, before.part(path), read))
 		}
 	}
 	values := make([]T, len(now.parts))

@@ -129,7 +129,7 @@ type maker struct {
 }
 
 // look notes that the answer depends on a part of the reading: what lies at and
-// under "surface.3", "buildup.2", "card.gelcoat", "bench", and so on; or, of
+// under "surface.3", "buildup.2", "card.gelcoat", "shop.gelcoat", "bench", and so on; or, of
 // "surface", "buildup" and "card", the order of their items.
 func (m *maker) look(part string) {
 	parts := m.answer.parts
@@ -157,6 +157,9 @@ func (m *maker) cards() []*job.Card {
 
 // card finds a card by its key; nil: there is none.
 func (m *maker) card(key string) *job.Card { return m.job("card." + key).CardByKey(key) }
+
+// shop finds how a card's material is bought; nil: there is no such card.
+func (m *maker) shop(key string) *job.Shop { return m.job(job.ShopPart(key)).ShopByKey(key) }
 
 // surfaces is the surfaces as they were typed, in their order; what they say
 // isn't looked at yet.

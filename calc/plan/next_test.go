@@ -99,7 +99,7 @@ func TestTheNextPlanIsTheSameAsOneFromNothing(t *testing.T) {
 // What can't be read is reported by the next plan wherever it is, and reported no
 // more once it can: also where nothing is worked out from it.
 func TestTheNextPlanTellsWhatCantBeReadAnywhere(t *testing.T) {
-	parts := []string{"card", "bench", "day", "cup"}
+	parts := []string{"card", "shop", "bench", "day", "cup"}
 	told, all := map[string]bool{}, 0 // by part; how many of the parts
 	for seed := range jobtest.Enough(t, 1, &all, len(parts)-1) {
 		r := jobtest.New(seed)
@@ -172,6 +172,25 @@ func changed(r *jobtest.Random, d job.Document) job.Document {
 		return d.Set(path, r.Text(f))
 	}
 	return d
+}
+
+// What is in stock of a material and what it costs changes nothing that goes on the
+// boat: nothing of that is worked out again. What its sheet says does.
+func TestAPriceLeavesThePlanAsItIs(t *testing.T) {
+	d := deck()
+	p := plan.Make(d)
+	was := p.Buildups()
+	require.NotNil(t, was[0].Steps[0].Coat)
+	for _, typed := range []string{"stock = 3 kg", "counted = cup.1", "buy = once", "pack.1.size = 3", "pack.1.price = 40", "pack.2.sold = no"} {
+		path, text, _ := strings.Cut(typed, " = ")
+		d = d.Set("card.gelcoat."+path, text)
+		p = p.Next(d)
+		require.Same(t, was[0].Steps[0].Coat, p.Buildups()[0].Steps[0].Coat, path)
+	}
+	d = d.Set("card.gelcoat.density", "1.4")
+	p = p.Next(d)
+	require.Greater(t, p.Buildups()[0].Steps[0].Coat.PerCoat.Value, was[0].Steps[0].Coat.PerCoat.Value)
+	require.Equal(t, made(d).Needs(), p.Needs())
 }
 
 // What follows from a plan is worked out once, and never outlives it.

@@ -154,7 +154,7 @@ func (p noteReader) at(path string) []*notes {
 		return p.book.notesOf("putties")
 	case "buildup":
 		return p.atBuildups(id)
-	case "card":
+	case "card", "shop":
 		p.Needs()
 		typedCards(p.Plan)
 		return append(p.book.notesOf("needs"), p.book.notesOf("cards")...)

@@ -94,7 +94,7 @@ func (m puttyMaker) putty(p *job.Putty) Putty {
 	if out.Against == nil || !canFill(out.Against) {
 		out.Against = m.card("epoxy-filler")
 	}
-	out.Bought = litreOf(out.Against)
+	out.Bought = litreOf(out.Against, m.shop(out.Against.Key))
 	recipe, ok := m.recipe(p)
 	if !ok {
 		return out
@@ -178,8 +178,8 @@ func (m puttyMaker) costOf(p *job.Putty, r fairing.Recipe) (cost decimal.NullDec
 }
 
 // litreOf is what a litre of a card's material costs in its cheapest priced pack.
-func litreOf(c *job.Card) (best decimal.NullDecimal) {
-	for _, p := range c.Packs {
+func litreOf(c *job.Card, shop *job.Shop) (best decimal.NullDecimal) {
+	for _, p := range shop.Packs {
 		price, err := unit.ReadDecimal(p.Price)
 		size := InBasis(c, p.Size)
 		if !p.HasPrice || err != nil || !size.IsPositive() {

@@ -109,7 +109,7 @@ func TestSixSizesOfPack(t *testing.T) {
 	for n := 1; n <= 6; n++ {
 		s, _ = sent(s, tenOClock, "set", "card.gelcoat.pack."+strconv.Itoa(n)+".size", strconv.Itoa(n))
 	}
-	assert.Len(t, s.Plan.Job.CardByKey("gelcoat").Packs, 6)
+	assert.Len(t, s.Plan.Job.ShopByKey("gelcoat").Packs, 6)
 	s, _ = sent(s, tenOClock, "set", "card.gelcoat.pack.7.size", "7")
-	assert.Len(t, s.Plan.Job.CardByKey("gelcoat").Packs, 6)
+	assert.Len(t, s.Plan.Job.ShopByKey("gelcoat").Packs, 6)
 }

@@ -145,7 +145,7 @@ func (s *State) ShortOf() (name string, chance float64) {
 	lines := s.Order().Lines
 	for i := range lines {
 		l := &lines[i]
-		if l.Confidence == nil || l.Card.BuysAtOnce || !(l.Card.Reserve.Value > 0) || l.ToBuy.IsZero() {
+		if l.Confidence == nil || l.Shop.BuysAtOnce || !(l.Card.Reserve.Value > 0) || l.ToBuy.IsZero() {
 			continue
 		}
 		if short := 1 - float64(l.Confidence.Buys.Chance); short >= 0.05 {

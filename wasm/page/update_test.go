@@ -285,7 +285,7 @@ func TestACardIsCopiedAsItStands(t *testing.T) {
 		require.NotNil(t, c, key)
 		assert.InDelta(t, 1300, float64(c.Density.Value), 1e-9, key)
 		assert.Equal(t, "gelcoat", c.Base, key)
-		assert.True(t, c.Stock.Amount.IsZero(), key)
+		assert.True(t, s.Plan.Job.ShopByKey(key).Stock.Amount.IsZero(), key)
 	}
 	assert.Equal(t, "White (copy)", s.Plan.Job.CardByKey("2").Name)
 }

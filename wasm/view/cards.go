@@ -48,18 +48,18 @@ func cardRow(s *page.State, c *job.Card) html {
 	if page.ShelfOf(&c.Card) == "" {
 		seen = draw.Swatch{Stuff: stuffOfCard(c.Kind), Height: rowHeight}.Layer()
 	}
-	return region("item-"+c.Path, "div", a("class", "layer card"), listRow(c.Path, seen, c.Name, cardSmall(s, c), stockText(c)))
+	return region("item-"+c.Path, "div", a("class", "layer card"), listRow(c.Path, seen, c.Name, cardSmall(s, c), stockText(c, s.Plan.Job.ShopByKey(c.Key).Stock)))
 }
 
 // stockText is what is in stock, as it was counted; "" for nothing.
-func stockText(c *job.Card) string {
+func stockText(c *job.Card, stock job.PackSize) string {
 	switch {
-	case !c.Stock.Amount.IsPositive():
+	case !stock.Amount.IsPositive():
 		return ""
-	case c.Stock.Scale == unit.NoScale:
-		return c.Stock.Amount.String() + "\u00a0" + words.BareSize(c.SoldBy)
+	case stock.Scale == unit.NoScale:
+		return stock.Amount.String() + "\u00a0" + words.BareSize(c.SoldBy)
 	}
-	return c.Stock.Amount.String() + "\u00a0" + c.Stock.Scale.Symbol()
+	return stock.Amount.String() + "\u00a0" + stock.Scale.Symbol()
 }
 
 // cardSmall is a card's main figures in a line.
@@ -85,7 +85,7 @@ func cardSmall(s *page.State, c *job.Card) string {
 		add(cardFigure(s, c, "used"))
 	}
 	if len(figures) == 0 {
-		add(packsText(c))
+		add(packsText(c, s.Plan.Job.ShopByKey(c.Key).Packs))
 	}
 	return strings.Join(figures, " · ")
 }

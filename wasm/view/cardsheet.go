@@ -34,7 +34,7 @@ func cardSheet(s *page.State, item string) shown {
 			parts = append(parts, setup(part.Key, cardPartText(s, c, part), page.Part(c.Path, part.Key)))
 		}
 	}
-	parts = append(parts, setup("packs", packsText(c), page.PacksSheet+"."+c.Key), el("div", a("class", "form"), field(s, c.Path+".note")), cardTools(c))
+	parts = append(parts, setup("packs", packsText(c, s.Plan.Job.ShopByKey(c.Key).Packs), page.PacksSheet+"."+c.Key), el("div", a("class", "form"), field(s, c.Path+".note")), cardTools(c))
 	return shown{Title: c.Name, Body: join(parts...)}
 }
 

@@ -34,7 +34,7 @@ func chancePicture(s *page.State, l *chance.Line) html {
 	mark := func(at draw.Point, class, name string) draw.Mark {
 		return draw.Mark{Point: at, Class: class, Text: words.OfTwenty(at.Y / 20), Name: name}
 	}
-	marks := []draw.Mark{mark(start, class(!l.Card.BuysAtOnce), words.WayStart), mark(once, class(l.Card.BuysAtOnce), words.WayOnce)}
+	marks := []draw.Mark{mark(start, class(!l.Shop.BuysAtOnce), words.WayStart), mark(once, class(l.Shop.BuysAtOnce), words.WayOnce)}
 	if start == once {
 		marks = []draw.Mark{mark(start, "today", words.EitherWay)}
 	}

@@ -40,7 +40,7 @@ func thingSheet(s *page.State, t *page.Thing) html {
 		parts = append(parts, tape("off-"+t.Key, words.OffBy(days(on.Value), days(heat.Value))))
 	}
 	parts = append(parts, needLine(s, t),
-		setup("packs", packsText(first.Card), page.PacksSheet+"."+t.Key), stockFields(s, t))
+		setup("packs", packsText(first.Card, first.Shop.Packs), page.PacksSheet+"."+t.Key), stockFields(s, t))
 	return join(parts...)
 }
 
@@ -83,10 +83,10 @@ func packsSheet(s *page.State, key string) shown {
 }
 
 // packsText is the sizes that are sold, in a line.
-func packsText(c *job.Card) string {
+func packsText(c *job.Card, packs []job.Pack) string {
 	var sizes []string
 	priced := 0
-	for _, p := range c.Packs {
+	for _, p := range packs {
 		sizes = append(sizes, p.Size.Amount.String())
 		if p.HasPrice {
 			priced++
@@ -130,8 +130,8 @@ func buyWays(s *page.State, l *chance.Line) html {
 	if l.Confidence.AtOnce.Reserve.Step != nil {
 		onceWhy = words.WayOnceWhy
 	}
-	return join(buyWay(s, l, path, "start", words.WayStart, words.WayStartWhy, l.Confidence.Start, !l.Card.BuysAtOnce),
-		buyWay(s, l, path, job.BuyAtOnce, words.WayOnce, onceWhy, l.Confidence.AtOnce, l.Card.BuysAtOnce))
+	return join(buyWay(s, l, path, "start", words.WayStart, words.WayStartWhy, l.Confidence.Start, !l.Shop.BuysAtOnce),
+		buyWay(s, l, path, job.BuyAtOnce, words.WayOnce, onceWhy, l.Confidence.AtOnce, l.Shop.BuysAtOnce))
 }
 
 func buyWay(s *page.State, l *chance.Line, path, key, name, why string, w chance.Way, isChosen bool) html {
