@@ -62,7 +62,7 @@ func (r *reader) card(key string, base *material.Card, own bool) Card {
 			f.Put(&card.Card, si)
 		}
 	}
-	card.Unread = r.refusedSince(before)
+	card.Unread = firstPath(r.problems[before:])
 	if len(base.Families) > 0 {
 		card.OwnDoses, card.DoseIDs = r.doses(path)
 		card.DoseRows = len(r.doc.Items(path + ".dose"))
@@ -89,16 +89,15 @@ func (r *reader) shopAt(path string) *Shop {
 	if card.IsAbrasive() {
 		shop.ByGrade = r.byGrade(path, &card.Card)
 	}
-	shop.Unread = r.refusedSince(0)
+	shop.Unread = firstPath(r.problems)
 	shop.BuysAtOnce = r.choice(path+".buy", cards.field("buy")) == BuyAtOnce
 	return shop
 }
 
-// refusedSince gives the path of the first problem after the given number of them;
-// "" where there is none.
-func (r *reader) refusedSince(before int) string {
-	if before < len(r.problems) {
-		return r.problems[before].Path
+// firstPath gives where the first of some problems is; "" where there is none.
+func firstPath(problems []Problem) string {
+	if len(problems) > 0 {
+		return problems[0].Path
 	}
 	return ""
 }
