@@ -69,6 +69,8 @@ func TestWhatToHeedIsSaidWhereItMatters(t *testing.T) {
 	assert.Equal(t, []string{"Masking off at the latest tomorrow, 30 May at 9:00: then paper tape and film stick for good. Check your roll."}, notes(schedule.Work{Masking: schedule.Masking{Off: clock(33, 0), IsLast: true}}))
 	assert.Equal(t, []string{"Masking off at the latest tomorrow, 30 May at 9:00: in this heat paper tape and film bake on."}, notes(schedule.Work{Masking: schedule.Masking{Off: clock(33, 0), IsLast: true, IsHot: true}}))
 
+	assert.Empty(t, notes(schedule.Work{Masking: schedule.Masking{IsLast: true}}), "nothing is masked")
+
 	dark := schedule.Work{From: clock(15, 0), BeginBy: clock(16, 59), StopBy: clock(18, 0)}
 	assert.Equal(t, []string{"Begin by 16:59, stop at 18:00: dark, or the end of the working day."}, notes(dark))
 	dark.BeginBy = clock(17, 0)

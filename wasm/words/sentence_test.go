@@ -194,8 +194,10 @@ func TestEachFixIsSaidByItsOwnWords(t *testing.T) {
 		buildup.MoreCoats: "more coats", buildup.FewerCoats: "fewer, thicker coats", buildup.LessThinner: "less thinner", buildup.OtherWax: "between 1 % and 3 %",
 		buildup.MoreFilm: "more film, or take less", buildup.MoreEvenFilm: "a more even film", buildup.LessFilm: "less film.",
 	} {
-		_, said, _ := words.Finding(&plan.Finding{Finding: buildup.Finding{Rule: buildup.MeanLeft, Fix: fix}}, "", job.Units{})
-		assert.Contains(t, strings.ReplaceAll(said, "\u00a0", " "), has)
+		for _, severity := range []buildup.Severity{buildup.Ask, buildup.Refuse} {
+			_, said, _ := words.Finding(&plan.Finding{Finding: buildup.Finding{Rule: buildup.MeanLeft, Severity: severity, Fix: fix}}, "", job.Units{})
+			assert.Contains(t, strings.ReplaceAll(said, "\u00a0", " "), has)
+		}
 	}
 }
 
