@@ -288,35 +288,6 @@ func TestWhatWasTypedStaysText(t *testing.T) {
 	})
 }
 
-// Every figure that can be opened opens, to formulas that are text too.
-func TestEveryWorkingOpens(t *testing.T) {
-	empty, _ := page.Start(nil, noon)
-	s := do(empty, "demo", "", "")
-	for _, us := range []string{"metric", "us"} {
-		s = do(s, "system", "", us)
-		for _, screen := range page.Screens {
-			s := do(s, "go", screen.Key, "")
-			for _, path := range append(openable(s, screen.Key), "") {
-				shown := s
-				if path != "" {
-					shown = opened(s, parents(path)...)
-				}
-				for _, e := range elements(t, screen.Key, view.Page(shown).String()) {
-					if e.attrs["data-do"] != "why" {
-						continue
-					}
-					last := do(shown, "why", e.attrs["data-path"], "")
-					require.Equal(t, 1, strings.Count(view.Page(last).String(), `class="numbers"`), "the last step alone")
-					html := view.Page(do(last, "whole", "", "")).String()
-					require.Contains(t, html, `class="working"`, e.attrs["data-path"])
-					check(t, e.attrs["data-path"], elements(t, e.attrs["data-path"], html))
-					require.NotContains(t, html, "NaN")
-				}
-			}
-		}
-	}
-}
-
 // Two views of one state are the same, and what didn't change isn't replaced.
 func TestTheSameStateGivesTheSamePage(t *testing.T) {
 	for name, s := range states(t) {

@@ -1,6 +1,7 @@
 package view_test
 
 import (
+	"fmt"
 	"regexp"
 	"strings"
 	"testing"
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/unit"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
 )
@@ -43,4 +45,61 @@ func TestAWorkingTellsItsLastStepFirst(t *testing.T) {
 	require.Len(t, list, 3, "all of it")
 	assert.Contains(t, list[0], "<i>A</i> = (<i>a</i> + <i>b</i>) ÷ 2 × <i>h</i>")
 	assert.Contains(t, list[1], "= π × 0.46² ÷ 4", "π stands upright")
+}
+
+// Every figure that can be opened opens, to formulas that are text too.
+func TestEveryWorkingOpens(t *testing.T) {
+	empty, _ := page.Start(nil, noon)
+	s, compared := do(empty, "demo", "", ""), 0
+	for _, us := range []string{"metric", "us"} {
+		s = do(s, "system", "", us)
+		for _, screen := range page.Screens {
+			s := do(s, "go", screen.Key, "")
+			for _, path := range append(openable(s, screen.Key), "") {
+				shown := s
+				if path != "" {
+					shown = opened(s, parents(path)...)
+				}
+				for _, e := range elements(t, screen.Key, view.Page(shown).String()) {
+					if e.attrs["data-do"] != "why" {
+						continue
+					}
+					last := do(shown, "why", e.attrs["data-path"], "")
+					require.Equal(t, 1, strings.Count(view.Page(last).String(), `class="numbers"`), "the last step alone")
+					if value, result, hasBoth := comesTo(view.Page(last).String(), e.attrs["data-path"]); hasBoth {
+						compared++
+						require.InEpsilon(t, result, value, 0.06, "%s shows another figure than its working comes to", e.attrs["data-path"])
+					}
+					html := view.Page(do(last, "whole", "", "")).String()
+					require.Contains(t, html, `class="working"`, e.attrs["data-path"])
+					check(t, e.attrs["data-path"], elements(t, e.attrs["data-path"], html))
+					require.NotContains(t, html, "NaN")
+				}
+			}
+		}
+	}
+	assert.Greater(t, compared, 180, "in both systems")
+}
+
+var (
+	lastResult = regexp.MustCompile(`<strong>= ([^<]*)</strong></p>`)
+	shownValue = `id="why-%s"[^>]*>(?:<span class="label">[^<]*</span>)?<span class="value">([^<]*)</span>`
+)
+
+// comesTo reads a figure as it is shown, and as its working, which is open, comes to: both to one unit, the figure with two or
+// three digits. Not of what is none or is read in no unit.
+func comesTo(html, path string) (value, result float64, hasBoth bool) {
+	shown := regexp.MustCompile(fmt.Sprintf(shownValue, regexp.QuoteMeta(path))).FindStringSubmatch(html)
+	worked := lastResult.FindStringSubmatch(html)
+	if shown == nil || worked == nil {
+		return 0, 0, false
+	}
+	for _, bare := range []unit.Scale{unit.InPure, unit.InMillimetre, unit.InSquareMetre, unit.InLitre, unit.InKilogram, unit.InMinute, unit.InPercent, unit.InSquareMetrePerLitre, unit.InCelsius} {
+		value, err1 := unit.Read(strings.TrimPrefix(shown[1], "− "), bare)
+		result, err2 := unit.Read(worked[1], bare)
+		if err1 == nil && err2 == nil && result != 0 {
+			return value, result, true
+		}
+	}
+	return 0, 0, false
 }
