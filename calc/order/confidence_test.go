@@ -135,6 +135,8 @@ func TestEnoughAndChanceAgree(t *testing.T) {
 		assert.Error(t, err)
 	}
 	assert.Zero(t, order.Outcome{}.Chance(1), "of nothing that was drawn nothing is likely")
+	_, err := order.Outcome{}.Enough(0.5)
+	assert.Error(t, err)
 }
 
 // The same key is the same draw: drawn apart, surfaces would even each other out.
@@ -182,40 +184,6 @@ func TestMoreWorkNeverNeedsLess(t *testing.T) {
 	for n := 1; n < 10; n++ {
 		assert.Greater(t, job(n+1), job(n))
 	}
-}
-
-func TestModelsThatCannotBeSimulatedAreRefused(t *testing.T) {
-	for what, spoil := range map[string]func(*order.Model){
-		"spread": func(m *order.Model) { m.Draw("x", order.LogNormal(0, math.NaN())) },
-		"amount": func(m *order.Model) { m.Add(0, -1) },
-		"total":  func(m *order.Model) { m.Add(1, 1) },
-		"draw":   func(m *order.Model) { m.Add(0, 1, 5) },
-		"terms": func(m *order.Model) {
-			for range order.MaxTerms + 1 {
-				m.Add(0, 1)
-			}
-		},
-	} {
-		m := order.NewModel(1)
-		spoil(m)
-		_, err := m.Simulate(10, 1)
-		var refused *order.ModelError
-		require.ErrorAs(t, err, &refused, what)
-		assert.Equal(t, what, refused.What)
-	}
-	two := order.NewModel(1)
-	two.Draw("hand", order.CV(0.2))
-	two.Draw("hand", order.CV(0.3))
-	_, err := two.Simulate(10, 1)
-	assert.Error(t, err, "one hand with two spreads")
-	_, err = order.NewModel(1).Simulate(order.MaxSimulated+1, 1)
-	assert.Error(t, err)
-	full := order.NewModel(1)
-	for range order.MaxTerms {
-		full.Add(0, 1)
-	}
-	_, err = full.Simulate(order.MaxSimulated, 1)
-	assert.NoError(t, err)
 }
 
 func BenchmarkSimulation(b *testing.B) {

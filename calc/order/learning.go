@@ -126,7 +126,7 @@ func (k *kindOfEntry) add(e Entry) {
 func (k *kindOfEntry) number() float64 { return k.w * k.w / k.squares }
 
 func (e Entry) check(at int) error {
-	if !(e.Used > 0 && e.Planned > 0 && e.FilmOnly >= 0) || math.IsInf(float64(e.Planned), 0) {
+	if !(e.Used > 0 && e.Planned > 0 && e.FilmOnly >= 0) {
 		return &LogError{Cause: BadMass, At: at}
 	}
 	if !(e.SD > 0) {

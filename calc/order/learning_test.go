@@ -128,6 +128,9 @@ func TestLearnRefuses(t *testing.T) {
 		"kilos for grams":   {used(0.001, 2), order.Unlikely},
 		"just over the top": {used(order.MaxRatio*1.001, 2), order.Unlikely},
 		"a thin film":       {thin, order.ThinFilm},
+		"less than nothing": {order.Entry{Used: 1, Planned: 1, FilmOnly: -1, SD: 0.2}, order.BadMass},
+		"film unknown":      {order.Entry{Used: 1, Planned: 1, FilmOnly: unit.Mass(math.NaN()), SD: 0.2}, order.BadMass},
+		"a plan for ever":   {order.Entry{Used: 1, Planned: unit.Mass(math.Inf(1)), SD: 0.2}, order.Unlikely},
 	} {
 		_, err := order.Learn(before, []order.Entry{used(1.1, 1), c.entry})
 		var refused *order.LogError
@@ -139,6 +142,13 @@ func TestLearnRefuses(t *testing.T) {
 	assert.NoError(t, err, "a thin film that was read with a comb")
 	_, err = order.Belief{}.Update()
 	assert.Error(t, err)
-	_, err = before.Update(order.Reading{X: 1})
-	assert.Error(t, err)
+	for _, r := range []order.Reading{{X: 1}, {X: 1, SD: -0.1}, {X: 1, SD: math.Inf(1)}, {X: 1, SD: math.NaN()}, {X: math.NaN(), SD: 0.1}, {X: math.Inf(1), SD: 0.1}, {X: math.Inf(-1), SD: 0.1}} {
+		_, err = before.Update(r)
+		assert.Error(t, err, "%+v", r)
+	}
+	least := used(1/float64(order.MaxRatio), 1)
+	least.HasComb = true
+	top, err := order.Learn(before, []order.Entry{used(order.MaxRatio, 1), least})
+	require.NoError(t, err, "the farthest that is believed")
+	assert.Less(t, top.SD, before.SD)
 }

@@ -26,11 +26,14 @@ func TestSensitivitySortsByWhatMovesMost(t *testing.T) {
 
 func TestSensitivityPassesOnARefusal(t *testing.T) {
 	refused := errors.New("refused")
-	_, err := order.Sensitivity([]order.Input{{1, 0, 2}}, func(v []float64) (float64, error) {
-		if v[0] > 1 {
-			return 0, refused
-		}
-		return v[0], nil
-	})
-	assert.ErrorIs(t, err, refused)
+	for _, at := range []float64{0, 1, 2} { // at the low end, as planned, at the high end
+		bars, err := order.Sensitivity([]order.Input{{1, 0, 2}}, func(v []float64) (float64, error) {
+			if v[0] == at {
+				return 0, refused
+			}
+			return v[0], nil
+		})
+		assert.ErrorIs(t, err, refused, at)
+		assert.Empty(t, bars, at)
+	}
 }
