@@ -19,7 +19,7 @@ func (b *border) listen() {
 	channel.Get("port1").Set("onmessage", b.callback)
 	b.later = channel.Get("port2")
 	for _, kind := range []string{"input", "change", "focusin", "click", "keydown", "paste", "storage", "hashchange", "popstate",
-		"visibilitychange", "pagehide", "resize", "beforeprint", "afterprint", "shed-update", "shed-answer", "shed-settled"} {
+		"visibilitychange", "pagehide", "resize", "beforeprint", "afterprint", "shed-update", "shed-answer", "shed-settled", "shed-late"} {
 		b.window.Call("addEventListener", kind, b.callback)
 	}
 }
@@ -80,7 +80,9 @@ func (b *border) event(e js.Value) {
 			b.handle(page.Message{Verb: "work", At: b.moment()})
 		}
 	case "shed-settled":
-		b.settled()
+		b.settled(e.Get("detail").Bool())
+	case "shed-late":
+		b.lateStore()
 	case "shed-update":
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
 	case "shed-answer":

@@ -16,7 +16,31 @@ func (b *border) kept() map[string]string {
 			b.store.Call("drop", key)
 		}
 	}
+	if durable != nil {
+		b.usesDurable = true
+		b.store.Call("use")
+	}
 	return kept
+}
+
+// lateStore takes the durable store into use where it has come only after the start.
+func (b *border) lateStore() {
+	if b.usesDurable || b.state == nil || b.settling != nil {
+		return
+	}
+	durable := b.held("durable")
+	if durable == nil {
+		return
+	}
+	b.usesDurable = true
+	b.guarded(func() {
+		b.save() // by what was typed so far
+		b.take(page.Late(b.state, b.held("quick"), durable))
+		b.save()
+	})
+	if !b.state.IsKeptByNewer() {
+		b.store.Call("use")
+	}
 }
 
 // held gives what one store held at the start; nil where it can't be read.

@@ -39,6 +39,7 @@ const oneColumn = "(max-width: 899.98px)"
 type border struct {
 	window, document, policy js.Value
 	store                    js.Value // both stores of the browser
+	usesDurable              bool     // what the durable one held is known
 	version                  string   // stamped into the page when it was packed
 	onPaper                  bool     // what is shown is printed
 	callback                 js.Func

@@ -7,8 +7,8 @@ import (
 	"shedreckoner/wasm/page"
 )
 
-// settling is a step that is shown only once what it keeps is on the disk: the
-// clock of a cup runs only where no end of the browser can bring its dose back.
+// settling is a step that is shown only once what it keeps is on the disk, or
+// can't be for now: then its clock says so.
 type settling struct {
 	state *page.State
 	shown *markup.Page
@@ -38,8 +38,9 @@ func (b *border) settles(state *page.State, shown *markup.Page, effects []page.E
 	return true
 }
 
-// settled goes on with the step that waited, and with what came meanwhile.
-func (b *border) settled() {
+// settled goes on with the step that waited, and with what came meanwhile. What
+// may not be on the disk yet is said.
+func (b *border) settled(isDurable bool) {
 	wait := b.settling
 	if wait == nil {
 		return
@@ -47,7 +48,11 @@ func (b *border) settled() {
 	b.settling = nil
 	b.document.Get("documentElement").Get("dataset").Delete("settling")
 	b.guarded(func() { b.adopt(wait.state, wait.shown, wait.rest) })
+	if !isDurable {
+		b.handle(page.Message{Verb: "unsettled"})
+	}
 	for _, m := range wait.after {
 		b.handle(m)
 	}
+	b.lateStore()
 }

@@ -27,6 +27,10 @@ func (b *border) start() {
 	if text(data, "update") == "waiting" { // it waited before we listened
 		b.handle(page.Message{Verb: "newer", At: b.moment()})
 	}
+	if !b.usesDurable && kept[page.DurableMark] != "" {
+		b.handle(page.Message{Verb: "behind"})
+	}
+	b.lateStore() // it may have come before we had a state
 	b.fragment()
 	b.save()
 	data.Set("ready", "yes")

@@ -32,16 +32,26 @@ const player = `
 		const look = () => holds() ? done() : setTimeout(look, 2);
 		look();
 	});
+	let settling = false; // one at a time: the page's answer doesn't say whose it is
 	const settled = async (name) => {
+		settling = true;
 		const begun = performance.now();
 		const copies = () => ["a", "b"].map((place) => localStorage.getItem("shedreckoner.job." + place)).join();
 		await until(() => copies().includes("name = " + name + "\n")); // a key is kept once it is answered
-		addEventListener("shed-settled", () => tell({ what: "settled", name: name, ms: performance.now() - begun }), { once: true });
+		tell({ what: "asked", name: name });
+		addEventListener("shed-settled", (event) => {
+			settling = false;
+			if (event.detail) tell({ what: "settled", name: name, ms: performance.now() - begun });
+		}, { once: true });
 		shedStore.settle();
 	};
 	const round = async () => (await fetch("/round")).json();
 	const play = async () => {
 		const { number, takesCup } = await round();
+		if (document.body.textContent.includes("MAYBEOLDER")) {
+			tell({ what: "behind" });
+			await until(() => !document.body.textContent.includes("MAYBEOLDER"));
+		}
 		say("go", "settings");
 		const held = (store) => store ? Object.keys(store).length + " texts" : "nothing that can be read";
 		const shown = { held: held(shedStore.quick) + " in the quick store, " + held(shedStore.durable) + " in the database", name: find('input[data-path="name"]').value, aside: !!find('[data-do="aside"]'),
@@ -60,7 +70,7 @@ const player = `
 			find('[data-do="weighed"]').click();
 			await until(() => find("#catalyst-in"));
 			find("#catalyst-in").click();
-			await until(() => find(".clock"));
+			await until(() => find(".clock") && !find("#clock-note").textContent.includes("MAYBELOST"));
 			tell({ what: "clock" });
 		}
 		say("go", "settings");
@@ -69,7 +79,7 @@ const player = `
 			field.value = number + "." + i;
 			field.dispatchEvent(new InputEvent("input", { bubbles: true }));
 			tell({ what: "typed", name: field.value });
-			if (i % 8 === 1) {
+			if (i % 8 === 1 && !settling) {
 				settled(field.value);
 			}
 			await new Promise((done) => setTimeout(done, 15));
@@ -175,7 +185,7 @@ const (
 // clock was seen to run never shows its dose again.
 func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
 	page := servedReal(t)
-	script := shedClock + strings.Replace(player, "READINGS", readingsJSON(t), 1)
+	script := shedClock + strings.NewReplacer("READINGS", readingsJSON(t), "MAYBEOLDER", mayBeOlder, "MAYBELOST", mayBeLost).Replace(player)
 	for _, engine := range webdriver.Engines() {
 		t.Run(engine.Name, func(t *testing.T) {
 			if len(engine.Missing) > 0 {
@@ -195,7 +205,11 @@ func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
 				start, isHeard := e.hears(t, "start", hangs)
 				// Once in some hundred kills WebKit's process for network and stores hangs as it comes back: of a page that has
 				// begun to load not even a fetch goes out any more. It has shown nothing, and is opened again as anybody would.
-				if !isHeard {
+				switch {
+				case isHeard:
+				case len(e.heard("behind")) > 0: // the page says that it shows something older, and that it waits for the database
+					start = e.wait(t, "start")
+				default:
 					again++
 					t.Logf("hung: %s", e)
 					browser.Kill()
@@ -229,6 +243,9 @@ func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
 				for _, settled := range e.heard("settled") {
 					sure = order(t, settled.Name)
 					late = max(late, time.Duration(2*settled.Ms)*time.Millisecond) // a disk that others keep busy
+				}
+				if asked := e.heard("asked"); len(asked) > len(e.heard("settled")) { // it still does
+					late = max(late, 2*killed.Sub(asked[len(asked)-1].at))
 				}
 				for _, typed := range e.heard("typed") {
 					if typed.at.Before(killed.Add(-late)) {

@@ -1,7 +1,9 @@
 package browser_test
 
 import (
+	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -9,8 +11,7 @@ import (
 	"shedreckoner/site/webdriver"
 )
 
-// lateDatabase is a phone on which the database opens only after the page has stopped waiting for it, once a test says so.
-// Of the page's ten seconds each takes thirty milliseconds; how long it waited is noted.
+// lateDatabase is a phone on which the database opens, once a test says that it is late, only when the test has it come. Of the page's ten seconds each takes thirty milliseconds; how long it waited is noted.
 const lateDatabase = `
 	globalThis.waited = 0;
 	if (sessionStorage.getItem("test.late")) {
@@ -21,7 +22,7 @@ const lateDatabase = `
 		};
 		IDBFactory.prototype.open = function (...args) {
 			const request = open.apply(this, args);
-			Object.defineProperty(request, "onsuccess", { set(f) { request.addEventListener("success", () => later(() => { f.call(request); globalThis.came = true; }, 1500)); } });
+			Object.defineProperty(request, "onsuccess", { set(f) { request.addEventListener("success", () => { globalThis.come = () => f.call(request); }); } });
 			return request;
 		};
 	}`
@@ -38,26 +39,42 @@ func inDatabase(s *webdriver.Session) (text string) {
 	return text
 }
 
-// A database that takes more than ten seconds to open isn't waited for: the page starts with what the quick store holds and
-// goes on keeping there. The database, of which it knows nothing, is not written over, not when it comes after all; the next
-// start reads the newer of both.
+// settle waits until the page says whether the disk has what it keeps.
+func settle(s *webdriver.Session) (isDurable bool) {
+	s.AsyncScript(&isDurable, `const done = arguments[0]; addEventListener("shed-settled", (e) => done(e.detail), { once: true }); shedStore.settle();`)
+	return isDurable
+}
+
+const (
+	mayBeOlder = "what is shown may be older"
+	mayBeLost  = "This clock may be lost"
+)
+
+// A database that takes more than ten seconds to open isn't waited for: the page starts with what the quick store holds, says
+// that this may be older, and is used meanwhile. Once the database comes, what was typed is written to it.
 func TestADatabaseThatOpensTooLate(t *testing.T) {
 	url := prefixed(t, lateDatabase)
 	inBoth(t, func(t *testing.T, s *webdriver.Session) {
 		s.Open(url)
 		ready(s)
-		settle := func() {
-			s.AsyncScript(nil, `const done = arguments[0]; addEventListener("shed-settled", () => done(), { once: true }); shedStore.settle();`)
-		}
 		goTo(s, "settings")
 		fill(s, "name", "First")
 		require.Equal(t, "First", keptName(s))
-		settle()
+		require.True(t, settle(s))
 		require.Contains(t, inDatabase(s), "First")
 
-		s.Script(nil, `sessionStorage.setItem("test.late", "yes")`)
-		s.Refresh()
-		ready(s)
+		late := func() {
+			s.Script(nil, `sessionStorage.setItem("test.late", "yes")`)
+			s.Refresh()
+			ready(s)
+			assert.Contains(t, shown(s, "#notice"), mayBeOlder)
+		}
+		comes := func() {
+			s.Until("the database", func() (opens bool) { s.Script(&opens, `return !!globalThis.come`); return opens })
+			s.Script(nil, `come()`)
+			s.Until("that nothing is older any more", func() bool { return !strings.Contains(shown(s, "#page"), mayBeOlder) })
+		}
+		late()
 		var waited float64
 		s.Script(&waited, `return waited`)
 		assert.EqualValues(t, 10_000, waited, "milliseconds")
@@ -65,21 +82,103 @@ func TestADatabaseThatOpensTooLate(t *testing.T) {
 		assert.Equal(t, "First", s.Value(control("name")))
 		fill(s, "name", "Second")
 		assert.Equal(t, "Second", keptName(s), "the quick store goes on")
-		s.Until("the database comes after all", func() (came bool) { s.Script(&came, `return !!globalThis.came`); return came })
+		assert.False(t, settle(s))
+		comes()
+		require.True(t, settle(s))
+		assert.Contains(t, inDatabase(s), "Second", "typed before it came")
 		fill(s, "name", "Third")
 		require.Equal(t, "Third", keptName(s))
-		settle()
-		held := inDatabase(s)
-		assert.Contains(t, held, "First")
-		assert.NotContains(t, held, "Second")
-		assert.NotContains(t, held, "Third", "nothing is known of what it holds")
+		require.True(t, settle(s))
+		assert.Contains(t, inDatabase(s), "Third")
 
-		s.Script(nil, `sessionStorage.clear()`)
-		s.Refresh()
+		lost := func() { // what the quick store loses with a browser that is killed
+			s.Script(nil, `for (const key of Object.keys(localStorage)) if (key.startsWith("shedreckoner.job.")) localStorage.removeItem(key);`)
+		}
+		lost()
+		late()
+		comes()
+		assert.Equal(t, "Third", s.Value(control("name")), "the newest comes with the database")
+		require.True(t, settle(s))
+
+		lost()
+		late()
+		goTo(s, "settings")
+		fill(s, "name", "Fourth")
+		comes()
+		assert.Equal(t, "Fourth", s.Value(control("name")))
+		assert.Contains(t, shown(s, "#notice"), "A newer state of this job came late")
+		require.True(t, settle(s))
+		assert.Contains(t, inDatabase(s), "Fourth")
+		tap(s, `button[data-do="theirs"]`)
+		assert.Equal(t, "Third", s.Value(control("name")))
+		s.Faults()
+	})
+}
+
+// slowDisk has the database answer wrongly, or late, once a test says so: a transaction that aborts, a connection that is
+// lost, a write that takes six seconds, one that never ends.
+const slowDisk = `
+	const transaction = IDBDatabase.prototype.transaction;
+	globalThis.disk = "";
+	IDBDatabase.prototype.transaction = function (names, mode, options) {
+		const made = transaction.call(this, names, mode, options);
+		if (mode !== "readwrite") return made;
+		switch (disk) {
+		case "abort":
+			disk = "";
+			queueMicrotask(() => { try { made.abort(); } catch (error) {} });
+			made.commit = undefined;
+			break;
+		case "lost":
+			disk = "";
+			this.close();
+			throw new DOMException("the connection was closed", "InvalidStateError");
+		case "slow":
+			Object.defineProperty(made, "oncomplete", { set(f) { made.addEventListener("complete", () => setTimeout(f, 6000)); } });
+			break;
+		case "never":
+			Object.defineProperty(made, "oncomplete", { set() {} });
+		}
+		return made;
+	};`
+
+// A write that fails is written again; one that takes long keeps nobody waiting for ever: the clock of a cup runs after three
+// seconds, and says that it may be lost until the disk has it.
+func TestADiskThatFailsOrIsSlow(t *testing.T) {
+	url := prefixed(t, shedClock+slowDisk)
+	inBoth(t, func(t *testing.T, s *webdriver.Session) {
+		s.SetSize(360, 740)
+		s.Open(url)
 		ready(s)
 		goTo(s, "settings")
-		assert.Equal(t, "Third", s.Value(control("name")), "the newer of both")
-		settle()
-		assert.Contains(t, inDatabase(s), "Third")
+		for _, fault := range []string{"abort", "lost"} {
+			s.Script(nil, `disk = arguments[0]`, fault)
+			fill(s, "name", fault)
+			require.Equal(t, fault, keptName(s))
+			assert.True(t, settle(s), fault)
+			assert.Contains(t, inDatabase(s), "name = "+fault)
+		}
+		cup := func(fault string) {
+			s.Script(nil, `globalThis.breakStore = (call) => { disk = call; };`)
+			s.AsyncScript(nil, takesCup, fault, "catalyst", readings)
+		}
+		cup("slow")
+		assert.Contains(t, shown(s, "#clock-note"), mayBeLost)
+		s.Script(nil, `disk = ""`)
+		s.Until("that it is kept", func() bool { return !strings.Contains(shown(s, "#clock-note"), mayBeLost) })
+		do(s, "end", "cup.1", "spread")
+
+		cup("")
+		assert.NotContains(t, shown(s, "#clock-note"), mayBeLost)
+		do(s, "end", "cup.2", "spread")
+
+		begun := time.Now()
+		cup("never")
+		assert.Less(t, time.Since(begun), 30*time.Second)
+		assert.Contains(t, shown(s, "#clock-note"), mayBeLost)
+		fill := func() { goTo(s, "settings"); s.Click(control("name")); s.Keys("x") }
+		fill()
+		assert.True(t, strings.HasSuffix(s.Value(control("name")), "x"), "the page goes on")
+		s.Faults()
 	})
 }

@@ -12,8 +12,11 @@ import (
 // with the whole browser, and a durable one, which lags by as much as a disk
 // takes. Of each place the newer valid text counts.
 
-// durableMark stands in the quick store once a durable one was there.
-const durableMark = Prefix + "durable"
+// DurableMark stands in the quick store once a durable one was there. It says alone
+// where the page went on without it.
+const DurableMark = Prefix + "durable"
+
+const alone = "alone"
 
 // Merge gives what was kept, of what the quick and the durable store hold; nil
 // for a store that can't be read.
@@ -31,7 +34,7 @@ func Merge(quick, durable map[string]string) map[string]string {
 	for _, demo := range []bool{false, true} {
 		permit := permitKey(demo)
 		if quick == nil || durable == nil {
-			if quick == nil || quick[durableMark] != "" {
+			if quick == nil || quick[DurableMark] != "" {
 				delete(kept, permit) // the other may have heard of the catalyst
 			}
 			continue
@@ -54,6 +57,9 @@ func Merge(quick, durable map[string]string) map[string]string {
 			delete(kept, permit)
 		case quickest > latest:
 			kept[permit] = quick[permit]
+		}
+		if quick[DurableMark] == alone { // neither has heard all, if the quick one has lost its last seconds
+			delete(kept, permit)
 		}
 	}
 	return kept

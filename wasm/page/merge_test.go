@@ -58,7 +58,9 @@ func TestAPermitNeedsTheLatestWord(t *testing.T) {
 		return all
 	}
 	marked := with(2, "cup.1 100")
-	marked[page.Prefix+"durable"] = "yes"
+	marked[page.DurableMark] = "yes"
+	wentOn := with(4, "cup.1 100")
+	wentOn[page.DurableMark] = "alone"
 	for _, c := range []struct {
 		what           string
 		quick, durable held
@@ -71,6 +73,7 @@ func TestAPermitNeedsTheLatestWord(t *testing.T) {
 		{"the durable one doesn't know of the weighing yet", with(4, "cup.1 100"), with(2, ""), "cup.1 100"},
 		{"no durable one ever", with(2, "cup.1 100"), nil, "cup.1 100"},
 		{"a durable one that can't be read", marked, nil, ""},
+		{"the quick one went on alone, and may have lost its last seconds", wentOn, with(2, "cup.1 100"), ""},
 		{"a quick one that can't be read", nil, with(2, "cup.1 100"), ""},
 	} {
 		assert.Equal(t, c.want, page.Merge(c.quick, c.durable)[keyPermit], c.what)

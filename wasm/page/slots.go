@@ -19,7 +19,8 @@ type Slot struct {
 	Swapped    bool           // its two copies stand in each other's places
 	Undo, Redo [][]job.Change // the latest last
 	LastPath   string         // the field that the latest change typed in
-	Elsewhere  string         // the job as another tab has kept it; empty: none did
+	Elsewhere  string         // the job as another tab has kept it, or as it came late; empty: none did
+	IsLate     bool           // Elsewhere came late from the durable store
 	Ahead      bool           // what is kept of it was saved by a newer version of the page
 	Stuck      []Effect       // what a full store didn't set aside; no save goes over it
 }

@@ -49,6 +49,7 @@ type State struct {
 
 	Notice string   // one thing to tell, until the builder's next message
 	Stored bool     // the last save was taken
+	Behind bool     // the durable store can't be read yet: it may hold something newer
 	Aside  []string // saved texts that could not be read and were set aside
 
 	Persistent bool     // the browser was asked to keep what is stored
@@ -57,6 +58,7 @@ type State struct {
 	Offline    string   // "yes" or "no": whether the page is kept for use without a network; "" while that isn't known
 	Audible    bool     // the browser lets the page sound: none does before the first touch
 	MaySleep   bool     // the phone doesn't let the page keep the screen awake
+	Unsettled  bool     // the disk may not have the catalyst of a cup yet
 }
 
 // Bench gives the next cup, by what is typed and by the minute: readings grow old,

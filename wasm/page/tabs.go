@@ -39,7 +39,7 @@ func (slot *Slot) hear(text string) {
 		slot.Ahead = true
 	case err != nil:
 	case len(job.Changes(slot.Doc, doc)) > 0:
-		slot.Elsewhere = text
+		slot.Elsewhere, slot.IsLate = text, false
 	default:
 		slot.Elsewhere = ""
 		slot.Revision = max(slot.Revision, revision)

@@ -35,7 +35,7 @@ func update(s *State, m Message) []Effect {
 
 // unasked are the messages that no builder sends: what is being told stays
 // through them.
-var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "offline", "audible", "mute", "awake", "may-sleep", "room"}
+var unasked = []string{"tick", "work", "kept", "refused", "elsewhere", "newer", "offline", "audible", "mute", "awake", "may-sleep", "behind", "unsettled", "settled", "room"}
 
 // verbs is everything that can be asked of the page.
 var verbs = []struct {
@@ -99,6 +99,9 @@ var verbs = []struct {
 	{"mute", func(s *State, m Message) []Effect { s.Audible = false; return nil }},
 	{"awake", func(s *State, m Message) []Effect { s.MaySleep = false; return nil }},
 	{"may-sleep", func(s *State, m Message) []Effect { s.MaySleep = true; return nil }},
+	{"behind", func(s *State, m Message) []Effect { s.Behind = true; return nil }},
+	{"unsettled", func(s *State, m Message) []Effect { s.Unsettled = true; return nil }},
+	{"settled", func(s *State, m Message) []Effect { s.Unsettled = false; return nil }},
 	{"switch", switchVersion},
 	{"aside", offerAside},
 	{"copy-failed", func(s *State, m Message) []Effect {

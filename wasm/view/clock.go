@@ -96,8 +96,8 @@ func hoursOfCup(s *page.State, cup string, t page.Times) html {
 	return el("div", a("class", "facts until"), list...)
 }
 
-// clockNotes is what the hand must know now, two things at most: the cup's heat,
-// and a clock that can't be trusted, or an alarm that can't.
+// clockNotes is what the hand must know now: the cup's heat, and a clock that can't
+// be trusted, or an alarm that can't.
 func clockNotes(s *page.State, t page.Times) []string {
 	var lines []string
 	switch {
@@ -111,6 +111,9 @@ func clockNotes(s *page.State, t page.Times) []string {
 		lines = append(lines, words.Zone)
 	case t.IsOld():
 		lines = append(lines, words.DaysOld(words.Counted(int(t.Since/86400), "day", "days")))
+	}
+	if s.Unsettled {
+		lines = append(lines, words.Unsettled)
 	}
 	if t.IsTest {
 		return append(lines, words.TestHow)

@@ -20,9 +20,16 @@ func notice(s *page.State) html {
 	if s.Pending != nil {
 		lines = append(lines, pending(s))
 	}
+	if s.Behind {
+		lines = append(lines, el("p", a("class", "note"), txt(words.Behind)))
+	}
 	if s.Slot().Elsewhere != "" {
-		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt(words.ChangedElsewhere)),
-			action("theirs", "", "", words.ShowTheirs, "quiet"), action("mine", "", "", words.KeepMine, "quiet")))
+		what, theirs := words.ChangedElsewhere, words.ShowTheirs
+		if s.Slot().IsLate {
+			what, theirs = words.NewerCame, words.ShowNewer
+		}
+		lines = append(lines, el("div", a("class", "ask"), el("p", nil, txt(what)),
+			action("theirs", "", "", theirs, "quiet"), action("mine", "", "", words.KeepMine, "quiet")))
 	}
 	if len(s.Aside) > 0 {
 		text := words.SetAside

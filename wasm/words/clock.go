@@ -15,6 +15,7 @@ const (
 	WontGoOff     = "It won't go off"
 	StringSnapped = "It gelled: the string snapped"
 	SilentYet     = "No alarm yet: tap anywhere once to allow the sound."
+	Unsettled     = "This clock may be lost if the browser ends now: set the phone's own timer too, and mark the cup: catalyst in."
 	OwnTimer      = "This phone lets the screen sleep, and then there is no alarm: set the phone's own timer too."
 	TestHow       = "Stir 60\u00a0s, then leave the cup, on something that can't burn. Lift a string out now and then: when it snaps, it has gelled."
 	AddNothing    = "Add nothing."

@@ -34,7 +34,7 @@ const (
 	StillToType    = "Still to be typed:"
 	FiguresMoved   = "The figures changed since this cup was weighed, so its dose is gone. Put them back, weigh it again, or scrap the cup."
 	OtherTabTitle  = "No dose in this tab"
-	OtherTab       = "This job was changed in another tab, where a cup may have its catalyst in. Choose above which of the two to keep."
+	OtherTab       = "There are two states of this job, and in the other a cup may have its catalyst in. Choose above which of the two to keep."
 	MayBeIn        = "The last cup weighed may have its catalyst in: add none. Its start isn't known here. Go by your own watch, or scrap the cup."
 	WhichTool      = "What is the catalyst measured with?"
 	WhichParts     = "What are the parts measured with?"

@@ -15,6 +15,11 @@ const (
 	ShowTheirs       = "Show the other tab's"
 	KeepMine         = "Keep this one"
 
+	Behind    = "This phone is slow to read what was kept last: what is shown may be older. The newest is shown as soon as it comes."
+	CameLate  = "What was kept last came late. It is shown now."
+	NewerCame = "A newer state of this job came late from the disk. Until you choose, nothing more is kept."
+	ShowNewer = "Show the newer"
+
 	SetAside   = "Something kept earlier can't be read. It was set aside, not lost."
 	StuckAside = "Something kept earlier can't be read, and there is no room to set it aside. Until you save it as a file, this page keeps nothing over it."
 	SaveAside  = "Save it as a file"
@@ -42,7 +47,7 @@ const (
 
 // Short answers to what was just done or can't be.
 const (
-	ChooseATabFirst    = "This job was changed in another tab. First choose which of the two to keep."
+	ChooseATabFirst    = "There are two states of this job. First choose which of the two to keep."
 	LogFull            = "The log is full. Export the job, then remove old cups."
 	EndTheCupFirst     = "A cup is open. End it first."
 	IsATestAlready     = "This cup is taken as a cup test already."
