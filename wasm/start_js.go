@@ -20,7 +20,7 @@ func (b *border) start() {
 		b.guarded(func() { b.begin(page.StartAside(kept, now)) })
 	}
 	b.pause()
-	if mark := b.decimalMark(); mark != "." {
+	if mark := decimalMark(b.window); mark != "." {
 		b.handle(page.Message{Verb: "locale", Text: mark, At: b.moment()})
 	}
 	data := b.document.Get("documentElement").Get("dataset")
@@ -60,6 +60,6 @@ func (b *border) pause() {
 }
 
 // decimalMark is the one that the browser writes in its own language.
-func (b *border) decimalMark() string {
-	return strings.Trim(b.window.Get("Number").New(1.5).Call("toLocaleString").String(), "15")
+func decimalMark(window js.Value) string {
+	return strings.Trim(window.Get("Number").New(1.5).Call("toLocaleString").String(), "15")
 }

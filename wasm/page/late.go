@@ -19,7 +19,7 @@ func Late(before *State, quick, durable map[string]string) (*State, []Effect) {
 	s.Behind = false
 	var effects []Effect
 	for _, demo := range []bool{false, true} {
-		effects = append(effects, s.lateJob(demo, quick, durable)...)
+		effects = append(effects, lateJob(s, demo, quick, durable)...)
 	}
 	for key, text := range durable {
 		if isAwayKey(key) && s.Away[key] == quick[key] && standing(text) > standing(quick[key]) {
@@ -31,7 +31,7 @@ func Late(before *State, quick, durable map[string]string) (*State, []Effect) {
 }
 
 // lateJob is Late for one of the two jobs.
-func (s *State) lateJob(demo bool, quick, durable map[string]string) []Effect {
+func lateJob(s *State, demo bool, quick, durable map[string]string) []Effect {
 	slot := s.slot(demo)
 	started, _ := load(quick, copies(demo), nil)
 	late, _ := load(durable, copies(demo), nil)
