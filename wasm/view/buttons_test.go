@@ -53,11 +53,11 @@ var saysSo = map[string]string{words.Remove: "remove", words.MoveUp: "move up", 
 	words.TimeATest: "time-test", words.TakeAsACupTest: "take", words.AllMetric: "system metric", words.AllUSCustomary: "system us", words.DecimalPoint: "decimal point", words.DecimalComma: "decimal comma",
 	words.LookSun: "look light", words.EmptyBuildup: "ready"}
 
-// Every button does what it says: its verb is that of its words, and it changes what its verb stands for, at its path.
-func TestEveryButtonDoesWhatItSays(t *testing.T) {
-	pressed := map[button]bool{}
-	said, moves := map[string]bool{}, map[string]bool{}
-	been := map[string]bool{}
+// everywhere presses every button of the made-up job, of an empty phone and of a cup on its way, on each screen and on each
+// sheet that a button leads to, and tells of each once what it did.
+func everywhere(t *testing.T, tell func(name string, before, after *page.State, effects []page.Effect, b button)) {
+	t.Helper()
+	pressed, been := map[button]bool{}, map[string]bool{}
 	var try func(name string, s *page.State)
 	try = func(name string, s *page.State) {
 		for _, b := range buttonsOf(view.Page(s).String()) {
@@ -65,20 +65,8 @@ func TestEveryButtonDoesWhatItSays(t *testing.T) {
 				continue
 			}
 			pressed[b] = true
-			if means, isFixed := saysSo[b.label]; isFixed {
-				said[b.label] = true
-				verb, text, hasText := strings.Cut(means, " ")
-				assert.Equal(t, verb, b.do, "%s: %+v", name, b)
-				assert.True(t, !hasText || text == b.text, "%s: %+v", name, b)
-			}
 			after, effects := page.Update(s, page.Message{Verb: b.do, Path: b.path, Text: b.text, At: noon})
-			isSame := seen(s) == seen(after) && len(effects) == 0
-			mayStay := b.pressed == "true" || b.do == "go" && b.path == s.Screen || b.do == "system"
-			if b.do == "step" { // at the end of its range it stays
-				mayStay, moves[b.path] = true, moves[b.path] || !isSame
-			}
-			assert.True(t, !isSame || mayStay, "%s: %+v does nothing", name, b)
-			meant(t, name, s, after, b)
+			tell(name, s, after, effects, b)
 			if place := fmt.Sprint(after.Screen, after.Sheets, after.Open, s.InDemo); (b.do == "sheet" || b.do == "open") && !been[place] {
 				been[place] = true
 				try(name+" › "+b.path, after)
@@ -89,22 +77,41 @@ func TestEveryButtonDoesWhatItSays(t *testing.T) {
 	demo := do(empty, "demo", "", "")
 	for _, screen := range page.Screens {
 		try("empty: "+screen.Key, do(empty, "go", screen.Key, ""))
-		s := do(demo, "go", screen.Key, "")
-		try(screen.Key, s)
-		for _, path := range openable(s, screen.Key) {
-			try(screen.Key+" "+path, opened(s, parents(path)...))
+		try(screen.Key, do(demo, "go", screen.Key, ""))
+		for _, path := range openable(demo, screen.Key) {
+			try(screen.Key+" "+path, opened(do(demo, "go", screen.Key, ""), parents(path)...))
 		}
 	}
 	for name, s := range cups(t) {
 		try(name, s)
 	}
+	assert.Greater(t, len(pressed), 400)
+}
+
+// Every button does what it says: its verb is that of its words, and it changes what its verb stands for, at its path.
+func TestEveryButtonDoesWhatItSays(t *testing.T) {
+	said, moves := map[string]bool{}, map[string]bool{}
+	everywhere(t, func(name string, s, after *page.State, effects []page.Effect, b button) {
+		if means, isFixed := saysSo[b.label]; isFixed {
+			said[b.label] = true
+			verb, text, hasText := strings.Cut(means, " ")
+			assert.Equal(t, verb, b.do, "%s: %+v", name, b)
+			assert.True(t, !hasText || text == b.text, "%s: %+v", name, b)
+		}
+		isSame := seen(s) == seen(after) && len(effects) == 0
+		mayStay := b.pressed == "true" || b.do == "go" && b.path == s.Screen || b.do == "system"
+		if b.do == "step" { // at the end of its range it stays
+			mayStay, moves[b.path] = true, moves[b.path] || !isSame
+		}
+		assert.True(t, !isSame || mayStay, "%s: %+v does nothing", name, b)
+		meant(t, name, s, after, b)
+	})
 	for path, isMoved := range moves {
 		assert.True(t, isMoved, "%s goes neither up nor down", path)
 	}
 	for label := range saysSo {
 		assert.True(t, said[label] || label == words.ItIsReal || label == words.TimeATest || label == words.ForgetIt, "nowhere in sight: %s", label)
 	}
-	assert.Greater(t, len(pressed), 400)
 }
 
 // meant holds a button to what its verb stands for.
