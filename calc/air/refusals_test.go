@@ -194,3 +194,10 @@ func TestAWindowThatEndsWithWhatWasAskedHasNoClosing(t *testing.T) {
 	require.Len(t, until, 1)
 	assert.Empty(t, until[0].Closing)
 }
+
+// As much as an open door lets in is what it lets in.
+func TestADoorLetsInWhatItLetsIn(t *testing.T) {
+	assert.False(t, air.ExceedsDoorAir(air.DoorAir.Value))
+	assert.True(t, air.ExceedsDoorAir(air.DoorAir.Value*1.0001))
+	assert.True(t, air.ExceedsDoorAir(unit.AirFlow(math.NaN())))
+}

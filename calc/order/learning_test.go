@@ -138,7 +138,22 @@ func TestLearnRefuses(t *testing.T) {
 		assert.Equal(t, c.cause, refused.Cause, name)
 		assert.Equal(t, 1, refused.At, name)
 	}
-	_, err := order.Learn(before, []order.Entry{read})
+	for _, c := range []struct {
+		entry order.Entry
+		ratio float64
+	}{{used(0.7, 2), 0.7 / 0.8}, {used(10, 2), 10}} {
+		_, err := order.Learn(before, []order.Entry{c.entry})
+		var refused *order.LogError
+		require.ErrorAs(t, err, &refused)
+		assert.InDelta(t, c.ratio, refused.Ratio, 1e-9, "how far off it is")
+	}
+	_, err := order.Learn(before, []order.Entry{{Used: 1, Planned: 1, FilmOnly: 1, SD: 0.2}})
+	assert.NoError(t, err, "what the film itself takes is enough")
+	_, err = order.Learn(before, []order.Entry{used(1.1, 1), used(1.1, 1), {Used: 1, Planned: 1}})
+	var refused *order.LogError
+	require.ErrorAs(t, err, &refused)
+	assert.Equal(t, order.LogError{Cause: order.BadSpread, At: 2}, *refused)
+	_, err = order.Learn(before, []order.Entry{read})
 	assert.NoError(t, err, "a thin film that was read with a comb")
 	_, err = order.Belief{}.Update()
 	assert.Error(t, err)

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/order"
+	"shedreckoner/calc/unit"
 )
 
 func TestModelsThatCannotBeSimulatedAreRefused(t *testing.T) {
@@ -104,5 +105,29 @@ func TestTotalsAndDrawsThatAreNotThere(t *testing.T) {
 	for total, isThere := range map[int]bool{-1: false, 0: true, 1: true, 2: false} {
 		_, err := s.Outcome(total)
 		assert.Equal(t, isThere, err == nil, total)
+	}
+}
+
+// Of seven draws each share in turn is held by as many of them as it takes, and by no fewer; a step makes as
+// many draws as were asked for, and none over the last.
+func TestSharesOfFewDraws(t *testing.T) {
+	m := order.NewModel(1)
+	m.Add(0, 1, m.Draw("hand", order.CV(0.3)))
+	s, err := m.Simulate(7, 1)
+	require.NoError(t, err)
+	for _, step := range []struct {
+		n, drawn int
+		isDone   bool
+	}{{0, 0, false}, {3, 3, false}, {1, 4, false}, {9, 7, true}, {1, 7, true}} {
+		assert.Equal(t, step.isDone, s.Step(step.n))
+		assert.Equal(t, step.drawn, s.Drawn())
+	}
+	o := outcome(t, s, 0)
+	for n := 1; n <= 7; n++ {
+		whole := enough(t, o, unit.Share(float64(n)/7))
+		assert.InDelta(t, float64(n)/7, float64(o.Chance(whole)), 1e-12)
+		for _, less := range []float64{0.1, 0.5, 0.9} {
+			assert.InDelta(t, whole, enough(t, o, unit.Share((float64(n)-less)/7)), 1e-12, "%d less %v of seven", n, less)
+		}
 	}
 }

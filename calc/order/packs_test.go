@@ -186,6 +186,24 @@ func TestChooseAgainstExhaustiveSearch(t *testing.T) {
 
 // A larger need never costs less, the order of the sizes doesn't matter, and
 // finer needs than the packs are handled exactly.
+// Sizes and prices whose products don't fit in 64 bits are compared as rightly as small ones.
+func TestChooseWithProductsOver64Bits(t *testing.T) {
+	random := rand.New(rand.NewPCG(6, 4))
+	large := func(most int) int { return (1+random.IntN(most))*1_000_000_000 + random.IntN(1_000_000_000) }
+	for range 500 {
+		sizes, prices, packs := make([]int, 3), make([]int, 3), make([]order.Pack, 3)
+		for i := range packs {
+			sizes[i], prices[i] = large(20), large(40)
+			packs[i] = order.Pack{Size: decimal.NewFromInt(int64(sizes[i])), Price: decimal.NewNullDecimal(decimal.NewFromInt(int64(prices[i])))}
+		}
+		need := large(60)
+		got, err := order.Choose(decimal.NewFromInt(int64(need)), packs)
+		require.NoError(t, err)
+		cost, left, count := exhaustive(need, math.MaxInt, sizes, prices)
+		require.Equal(t, []string{strconv.Itoa(cost), strconv.Itoa(left), strconv.Itoa(count)}, []string{got.Cost.String(), got.Left.String(), strconv.Itoa(got.Packs)}, "%d of %v at %v", need, sizes, prices)
+	}
+}
+
 func TestChooseIsMonotonicAndSymmetric(t *testing.T) {
 	random := rand.New(rand.NewPCG(9, 9))
 	for range 40 {
