@@ -32,8 +32,7 @@ func (b vapours) spaces(v *Vapour, cup working.Figure[unit.Mass]) {
 		return
 	}
 	typed := b.typed.Locker
-	for i := range b.plan.Job.Surfaces {
-		s := &b.plan.Job.Surfaces[i]
+	for i, s := range b.plan.Job.Surfaces {
 		if b.step == nil || !s.Inside || !slices.Contains(b.step.Progress.Open, s.Path) || !b.plan.Surfaces()[i].Known {
 			continue
 		}

@@ -80,7 +80,7 @@ func isMeasured(l *Line) bool { return l.Scale == unit.InKilogram || l.Scale == 
 func (u *uncertainty) step(b *plan.Buildup, s *plan.Step) {
 	shared := u.shared(s)
 	isOpen := func(i int) bool {
-		surface, typed := &u.plan.Surfaces()[i], &u.plan.Job.Surfaces[i]
+		surface, typed := &u.plan.Surfaces()[i], u.plan.Job.Surfaces[i]
 		return typed.Buildup == b.Path && surface.Known && !slices.Contains(s.Progress.Done, typed.Path)
 	}
 	var area unit.Area
@@ -94,7 +94,7 @@ func (u *uncertainty) step(b *plan.Buildup, s *plan.Step) {
 		if !isOpen(i) {
 			continue
 		}
-		surface, typed := &u.plan.Surfaces()[i], &u.plan.Job.Surfaces[i]
+		surface, typed := &u.plan.Surfaces()[i], u.plan.Job.Surfaces[i]
 		causes := append([]int{u.area(typed)}, shared...)
 		share := float64(surface.Area.Value/b.Area.Value) * rest
 		for _, use := range s.Used {

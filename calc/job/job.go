@@ -12,7 +12,7 @@ import (
 type Job struct {
 	Name, Currency string
 	Units          Units
-	Surfaces       []Surface
+	Surfaces       []*Surface
 	Buildups       []Buildup
 	Cards          []*Card
 	Shops          []*Shop // of the cards, in their order

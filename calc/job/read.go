@@ -54,8 +54,8 @@ func figure[Q unit.Quantity](r *reader, path string, f *Field) (working.Figure[Q
 	return working.Given(Q(si), f.Name, scale, "", source.Typed), true
 }
 
-func (r *reader) surface(path string) Surface {
-	s := Surface{
+func (r *reader) surface(path string) *Surface {
+	s := &Surface{
 		Path:        path,
 		Name:        r.words(path+".name", surfaces.field("name")),
 		Part:        r.part(path, surfaces),

@@ -163,7 +163,7 @@ func (m *maker) shop(key string) *job.Shop { return m.job(job.ShopPart(key)).Sho
 
 // surfaces is the surfaces as they were typed, in their order; what they say
 // isn't looked at yet.
-func (m *maker) surfaces() []job.Surface { return m.job("surface").Surfaces }
+func (m *maker) surfaces() []*job.Surface { return m.job("surface").Surfaces }
 
 func (m *maker) refuse(path string, err error) {
 	n := &m.answer.notes

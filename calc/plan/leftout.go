@@ -26,8 +26,7 @@ func (e *WaitsError) Error() string { return "plan: waits for " + e.By }
 // nothing, and a step on no surface, would add nothing.
 func (p *Plan) LeftOut() []LeftOut {
 	var list []LeftOut
-	for i := range p.Job.Surfaces {
-		s := &p.Job.Surfaces[i]
+	for _, s := range p.Job.Surfaces {
 		if s.Buildup == "" || p.measured(s).Known {
 			continue
 		}
@@ -61,8 +60,7 @@ func (p *Plan) LeftOut() []LeftOut {
 // IsWithheld says if the amounts of a build-up, or with "" those of the whole job,
 // depend on a surface with a refused text.
 func (p *Plan) IsWithheld(buildup string) bool {
-	for i := range p.Job.Surfaces {
-		s := &p.Job.Surfaces[i]
+	for _, s := range p.Job.Surfaces {
 		if (buildup == "" || s.Buildup == buildup) && !p.measured(s).Known {
 			if out, found := (noteReader{p}).waitsFor(s.Path); found && out.IsRefused {
 				return true
@@ -73,7 +71,7 @@ func (p *Plan) IsWithheld(buildup string) bool {
 }
 
 func isUsed(p *Plan, buildup string) bool {
-	return slices.ContainsFunc(p.Job.Surfaces, func(s job.Surface) bool { return s.Buildup == buildup })
+	return slices.ContainsFunc(p.Job.Surfaces, func(s *job.Surface) bool { return s.Buildup == buildup })
 }
 
 // waitsFor finds what an item waits for: what is refused first.
@@ -114,8 +112,8 @@ func (p *Plan) Withheld(card string, out []LeftOut) *WaitsError {
 
 // takes says if a surface's build-up, or a step, takes some of a material.
 func takes(p *Plan, item, card string) bool {
-	for i := range p.Job.Surfaces {
-		if s := &p.Job.Surfaces[i]; s.Path == item {
+	for _, s := range p.Job.Surfaces {
+		if s.Path == item {
 			item = s.Buildup
 		}
 	}

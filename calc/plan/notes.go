@@ -170,8 +170,9 @@ func (p noteReader) at(path string) []*notes {
 
 // atSurfaces is what there is to say of a surface; without an id, of all.
 func (p noteReader) atSurfaces(id string) (list []*notes) {
-	for i, path := 0, "surface."+id; i < len(p.Job.Surfaces); i++ {
-		if s := &p.Job.Surfaces[i]; id == "" || s.Path == path {
+	path := "surface." + id
+	for _, s := range p.Job.Surfaces {
+		if id == "" || s.Path == path {
 			p.measured(s)
 			list = append(list, p.book.notesOf(s.Path)...)
 		}

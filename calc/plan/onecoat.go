@@ -73,12 +73,11 @@ type orientations struct{ isWall, isOverhead bool }
 
 func orientationsOf(p *Plan, buildup string) orientations {
 	return askSmall(p, "how lies "+buildup, func(m *maker) (l orientations) {
-		typed := m.surfaces()
-		for i := range typed {
-			s := &typed[i]
-			if m.look(s.Path); s.Buildup != buildup {
+		for _, s := range m.surfaces() {
+			if m.look(s.Path + ".buildup"); s.Buildup != buildup {
 				continue
 			}
+			m.look(s.Path + ".lies")
 			l.isWall, l.isOverhead = l.isWall || s.Orientation == job.OnWall, l.isOverhead || s.Orientation == job.Overhead
 		}
 		return l

@@ -108,10 +108,9 @@ func baseOf(s *job.Surface) buildup.Base {
 // groundOf gives what the checks look at of a surface.
 func (p *Plan) groundOf(surface string) groundOf {
 	return askSmall(p, "ground of "+surface, func(m *maker) groundOf {
-		list := m.job(surface).Surfaces
-		for i := range list {
-			if list[i].Path == surface {
-				return groundOf{baseOf(&list[i]), list[i].Prepared.Patch != ""}
+		for _, s := range m.job(surface).Surfaces {
+			if s.Path == surface {
+				return groundOf{baseOf(s), s.Prepared.Patch != ""}
 			}
 		}
 		return groundOf{}

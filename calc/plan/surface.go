@@ -24,8 +24,8 @@ func (p *Plan) Surfaces() []Surface {
 	return ask(p, "surfaces", func(m *maker) []Surface {
 		typed := m.surfaces()
 		list := make([]Surface, len(typed))
-		for i := range typed {
-			list[i] = m.plan.measured(&typed[i])
+		for i, s := range typed {
+			list[i] = m.plan.measured(s)
 		}
 		return list
 	})
@@ -33,8 +33,8 @@ func (p *Plan) Surfaces() []Surface {
 
 // Surface is the surface with the path; a zero one where there is none.
 func (p *Plan) Surface(path string) Surface {
-	for i := range p.Job.Surfaces {
-		if s := &p.Job.Surfaces[i]; s.Path == path {
+	for _, s := range p.Job.Surfaces {
+		if s.Path == path {
 			return p.measured(s)
 		}
 	}
@@ -67,10 +67,9 @@ func surfacesOn(p *Plan, buildup string) string {
 func (m *maker) typedOn(buildup string) []*job.Surface {
 	paths := strings.Fields(surfacesOn(m.plan, buildup))
 	list := make([]*job.Surface, 0, len(paths))
-	typed := m.surfaces()
-	for i := range typed {
-		if len(list) < len(paths) && typed[i].Path == paths[len(list)] {
-			list = append(list, &typed[i])
+	for _, s := range m.surfaces() {
+		if len(list) < len(paths) && s.Path == paths[len(list)] {
+			list = append(list, s)
 		}
 	}
 	return list

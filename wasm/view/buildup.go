@@ -184,8 +184,7 @@ func aboutSheet(s *page.State, path string) shown {
 // onSheet is the surfaces that get a build-up.
 func onSheet(s *page.State, path string) shown {
 	var list []html
-	for i := range s.Plan.Job.Surfaces {
-		surface := &s.Plan.Job.Surfaces[i]
+	for _, surface := range s.Plan.Job.Surfaces {
 		on := surface.Buildup == path
 		text := path
 		if on {

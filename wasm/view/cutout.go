@@ -33,8 +33,8 @@ type cutoutLine struct {
 
 // cutoutAt is a cut-out as it was read.
 func cutoutAt(s *page.State, path string) (at int, typed *job.Part) {
-	for i := range s.Plan.Job.Surfaces {
-		list := s.Plan.Job.Surfaces[i].Cutouts
+	for _, surface := range s.Plan.Job.Surfaces {
+		list := surface.Cutouts
 		if at := slices.IndexFunc(list, func(p job.Part) bool { return p.Path == path }); at >= 0 {
 			return at, &list[at]
 		}

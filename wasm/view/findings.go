@@ -50,8 +50,8 @@ func findingLine(s *page.State, b *plan.Buildup, f *plan.Finding, inShort, away 
 // build-up's.
 func onlyOn(s *page.State, b *plan.Buildup, f *plan.Finding) string {
 	all := 0
-	for i := range s.Plan.Job.Surfaces {
-		if s.Plan.Job.Surfaces[i].Buildup == b.Path {
+	for _, typed := range s.Plan.Job.Surfaces {
+		if typed.Buildup == b.Path {
 			all++
 		}
 	}

@@ -25,7 +25,7 @@ func surfaceSheet(s *page.State, path string) shown {
 	if at == len(list) {
 		return shown{}
 	}
-	typed, planned := &list[at], s.Plan.Surface(path)
+	typed, planned := list[at], s.Plan.Surface(path)
 	return shown{Title: nameOf(typed), Body: join(
 		el("div", a("class", "sizeup"), sketchOf(s, &typed.Part), measuredOf(s, &planned)),
 		workingOf(s, &planned),

@@ -64,7 +64,7 @@ func whyButton(s *page.State, id string) html {
 
 // surfaceRow is one line of the list. There may be hundreds: they are kept.
 func surfaceRow(s *page.State, at int) html {
-	typed := &s.Plan.Job.Surfaces[at]
+	typed := s.Plan.Job.Surfaces[at]
 	line := surfaceLine{path: typed.Path, name: nameOf(typed), small: words.SurfaceLine(typed, getsOf(s, typed)),
 		shape: typed.Part.Shape.Key, girth: typed.Part.Input.Choices[surface.GirthKey], scale: s.Plan.Job.Units.Scale(unit.Areas)}
 	if p := &s.Plan.Surfaces()[at]; p.Known {
