@@ -268,7 +268,7 @@ func placeIn(t *testing.T, before job.Document, item, part, key, text string) (c
 		v := reflect.ValueOf(read).FieldByName(part)
 		if v.Kind() == reflect.Slice {
 			require.Equal(t, 1, v.Len())
-			v = v.Index(0)
+			v = reflect.Indirect(v.Index(0))
 		}
 		return v
 	}
