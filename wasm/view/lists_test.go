@@ -45,7 +45,7 @@ func TestEachSurfacesLineIsItsOwn(t *testing.T) {
 	rows, sum := rowsIn(regionOf(t, html, "list-surface")), 0.
 	require.Len(t, rows, len(s.Plan.Job.Surfaces))
 	for i, p := range s.Plan.Surfaces() {
-		typed := &s.Plan.Job.Surfaces[i]
+		typed := s.Plan.Job.Surfaces[i]
 		gets := s.Doc().Get(typed.Buildup + ".name")
 		assert.Equal(t, typed.Path, rows[i].path)
 		assert.Equal(t, typed.Name+" "+words.SurfaceLine(typed, gets)+" "+written(p.Area, unit.InSquareMetre), rows[i].label)

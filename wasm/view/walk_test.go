@@ -24,7 +24,7 @@ import (
 
 // mostVisited is how many functions of ours one key may visit, reading what was
 // typed and the smallest of helpers included. It is to fall, never to be raised.
-const mostVisited = 270
+const mostVisited = 268
 
 // keys says how often the test that is counted types: once, or once more.
 const keys = "KEYS"
