@@ -108,8 +108,10 @@ func ReadGrade(text string) (Grade, error) {
 	}
 	switch strings.TrimSuffix(word, digits) {
 	case "P":
-		_, err := Grade(number).MeanSize()
-		return Grade(number), err
+		if _, err := Grade(number).MeanSize(); err != nil {
+			return 0, err
+		}
+		return Grade(number), nil
 	case "US":
 		return American(number)
 	case "":

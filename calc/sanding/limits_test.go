@@ -38,8 +38,17 @@ func TestAnUnknownGradeIsRefusedEverywhere(t *testing.T) {
 	assert.Error(t, err)
 	_, err = sanding.Validate([]sanding.Grade{410, 800}, 2)
 	assert.Error(t, err)
-	_, err = sanding.Ratio(220, 410)
+	for _, pair := range [][2]sanding.Grade{{220, 410}, {410, 220}} {
+		ratio, err := sanding.Ratio(pair[0], pair[1])
+		assert.Error(t, err)
+		assert.Zero(t, ratio)
+	}
+	size, err := sanding.Grade(410).MeanSize()
 	assert.Error(t, err)
+	assert.Zero(t, size)
+	grade, err := sanding.American(80)
+	assert.Error(t, err)
+	assert.Zero(t, grade)
 	for _, text := range []string{"P0", "P-80", "US 0"} {
 		_, err = sanding.ReadGrade(text)
 		assert.Error(t, err, text)

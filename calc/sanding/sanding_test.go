@@ -38,7 +38,8 @@ func TestGradesOfTwoSystemsAreKeptApart(t *testing.T) {
 		"": sanding.UnknownGrade, "coarse": sanding.UnknownGrade, "SU400": sanding.UnknownGrade, "P-220": sanding.UnknownGrade,
 		"PP220": sanding.UnknownGrade, "P220.5": sanding.UnknownGrade,
 	} {
-		_, err := sanding.ReadGrade(text)
+		got, err := sanding.ReadGrade(text)
+		assert.Zero(t, got, "%q: no grade beside its refusal", text)
 		var refused *sanding.GradeError
 		require.True(t, errors.As(err, &refused), text)
 		assert.Equal(t, cause, refused.Cause, text)

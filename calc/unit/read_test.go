@@ -93,7 +93,8 @@ func TestReadRefusesWithTheReason(t *testing.T) {
 		{"5 mm x", unit.InMillimetre, unit.NotANumber, nil},
 		{"1.000 010", unit.InMillimetre, unit.MixedCompound, nil}, // found by fuzzing: one more zero, to tell it from thousands, moved its last digits
 	} {
-		_, err := unit.Read(c.text, c.bare)
+		got, err := unit.Read(c.text, c.bare)
+		assert.Zero(t, got, "%q: no number beside its refusal", c.text)
 		var refused *unit.ReadError
 		require.True(t, errors.As(err, &refused), "%q: %v", c.text, err)
 		assert.Equal(t, c.cause, refused.Cause, c.text)
@@ -108,8 +109,14 @@ func TestReadDecimalIsExact(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, "0.1", d.String())
 	for _, bad := range []string{"", "1e9", "1/2", "2 kg", "1,500", "9999999999999999999"} {
-		_, err := unit.ReadDecimal(bad)
+		d, err := unit.ReadDecimal(bad)
 		assert.Error(t, err, bad)
+		assert.True(t, d.IsZero(), bad)
+	}
+	for _, bad := range []string{"", "4:", ":1", "4:0", "4:kg", "four", "4:1:1"} {
+		n, err := unit.ReadRatio(bad)
+		assert.Error(t, err, bad)
+		assert.Zero(t, n, bad)
 	}
 }
 
