@@ -198,6 +198,22 @@ func TestCardsOfTodayAreThoseThatAreCoatedOrFilled(t *testing.T) {
 	}
 }
 
+// A card whose least is over its most takes no air, and says so; the others are told all the same. Of a day
+// that isn't known none is.
+func TestACardThatTakesNoAirHidesNoOther(t *testing.T) {
+	b := benchOf(t, tenOClock, warmMorning, "card.gelcoat.surface-least = 25\ncard.gelcoat.surface-most = 20")
+	told := map[string]bench.CardToday{}
+	for _, c := range b.CardsToday() {
+		told[c.Card.Key] = c
+	}
+	assert.Error(t, told["gelcoat"].Err)
+	assert.NoError(t, told["topcoat"].Err)
+	assert.NotEmpty(t, told["topcoat"].Windows)
+	assert.Empty(t, told["gelcoat"].Windows)
+	unknown := benchOf(t, tenOClock, morningWith("day.today.read-humidity = "))
+	assert.Empty(t, unknown.CardsToday())
+}
+
 // A product that is as warm as the warmest that its table covers is left as it is, a part over it is
 // cooled to it; a product over it is cooled too.
 func TestAProductAtTheWarmestThatDoesIsLeftAsItIs(t *testing.T) {

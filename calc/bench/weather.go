@@ -186,7 +186,7 @@ func (b weather) findingsNow(out *Air) []air.Finding {
 // take it.
 func (b weather) cardsToday() []CardToday {
 	a := &b.out.Air
-	if !a.Known || a.Err != nil {
+	if !a.Known {
 		return nil
 	}
 	var list []CardToday

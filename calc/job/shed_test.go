@@ -181,6 +181,9 @@ func TestTooManyCardsAreRefused(t *testing.T) {
 	var limit *job.LimitError
 	require.ErrorAs(t, err, &limit)
 	assert.Equal(t, job.MaxCards, limit.List.Max)
+	_, brought, err := job.Into(jobtest.Doc(t, "card = "+ids(job.MaxCards-2)), jobtest.Doc(t, theirs))
+	require.NoError(t, err)
+	assert.Len(t, brought, 2, "the last that there is room for")
 }
 
 // Another job may refer to a card that is gone: its id isn't given again.

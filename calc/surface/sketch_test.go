@@ -51,6 +51,19 @@ func TestAGirthSaysHowFarItGoes(t *testing.T) {
 	assert.Equal(t, one.Area.Value, round.Area.Value)
 }
 
+// A height is marked inside its shape where three of its letters fit below each other and the letter beside the
+// line, else right of it, with two guides.
+func TestAHeightStandsInsideWhereItsLetterFits(t *testing.T) {
+	for _, c := range []struct {
+		high, footHalf, topHalf float64
+		isInside                bool
+	}{{2.8, 5, 5, true}, {2.6, 5, 5, false}, {10, 2.1, 2.1, true}, {10, 1.9, 1.9, false}, {10, 5, 0, true}, {10, 0, 5, true}, {10, 3, 0, false}, {10, 0, 3, false}} {
+		_, guides := within("h", 20, c.high, 0, c.footHalf, c.topHalf, 30)
+		assert.Equal(t, c.isInside, len(guides) == 0, "%+v", c)
+		assert.True(t, c.isInside || len(guides) == 2)
+	}
+}
+
 func TestEveryMeasureIsOnTheSketch(t *testing.T) {
 	for _, s := range Shapes {
 		var want []string
