@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/job"
+	"shedreckoner/calc/job/jobtest"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
 	"shedreckoner/wasm/words"
@@ -54,19 +55,25 @@ var saysSo = map[string]string{words.Remove: "remove", words.MoveUp: "move up", 
 	words.LookSun: "look light", words.EmptyBuildup: "ready"}
 
 // everywhere presses every button of the made-up job, of an empty phone and of a cup on its way, on each screen and on each
-// sheet that a button leads to, and tells of each once what it did.
-func everywhere(t *testing.T, tell func(name string, before, after *page.State, effects []page.Effect, b button)) {
+// sheet that a button leads to; it shows each page to look, and tells of each button once what it did. Either may be nil.
+func everywhere(t *testing.T, look func(name, html string), tell func(name string, before, after *page.State, effects []page.Effect, b button)) {
 	t.Helper()
 	pressed, been := map[button]bool{}, map[string]bool{}
 	var try func(name string, s *page.State)
 	try = func(name string, s *page.State) {
-		for _, b := range buttonsOf(view.Page(s).String()) {
+		html := view.Page(s).String()
+		if look != nil {
+			look(name, html)
+		}
+		for _, b := range buttonsOf(html) {
 			if pressed[b] || b.disabled == "true" || b.do == "why" {
 				continue
 			}
 			pressed[b] = true
 			after, effects := page.Update(s, page.Message{Verb: b.do, Path: b.path, Text: b.text, At: noon})
-			tell(name, s, after, effects, b)
+			if tell != nil {
+				tell(name, s, after, effects, b)
+			}
 			if place := fmt.Sprint(after.Screen, after.Sheets, after.Open, s.InDemo); (b.do == "sheet" || b.do == "open") && !been[place] {
 				been[place] = true
 				try(name+" › "+b.path, after)
@@ -82,6 +89,10 @@ func everywhere(t *testing.T, tell func(name string, before, after *page.State, 
 			try(screen.Key+" "+path, opened(do(demo, "go", screen.Key, ""), parents(path)...))
 		}
 	}
+	fair := of(t, jobtest.Doc(t, strings.Split(fairJob, "\n")...))
+	for _, path := range openable(fair, "buildup") {
+		try("fairing "+path, opened(do(fair, "go", "buildup", ""), parents(path)...))
+	}
 	for name, s := range cups(t) {
 		try(name, s)
 	}
@@ -91,7 +102,7 @@ func everywhere(t *testing.T, tell func(name string, before, after *page.State, 
 // Every button does what it says: its verb is that of its words, and it changes what its verb stands for, at its path.
 func TestEveryButtonDoesWhatItSays(t *testing.T) {
 	said, moves := map[string]bool{}, map[string]bool{}
-	everywhere(t, func(name string, s, after *page.State, effects []page.Effect, b button) {
+	everywhere(t, nil, func(name string, s, after *page.State, effects []page.Effect, b button) {
 		if means, isFixed := saysSo[b.label]; isFixed {
 			said[b.label] = true
 			verb, text, hasText := strings.Cut(means, " ")
@@ -160,8 +171,10 @@ func cups(t *testing.T) map[string]*page.State {
 	scale := do(planned, "sheet", page.WeighSheet, "")
 	weighed := do(scale, "weighed", "", "")
 	running := do(weighed, "in", "cup.1", "")
+	timed := do(do(running, "end", "cup.1", "spread"), "set", "cup.1.gel", "35 min")
+	timed = do(timed, "take", "cup.1", "")
 	require.Equal(t, page.Running, page.CupPhase(running.Doc(), "cup.1"))
 	test := do(do(do(planned, "time-test", "", ""), "weighed", "", ""), "in", "cup.1", "")
 	return map[string]*page.State{"planned": planned, "on the scale": scale, "weighed": weighed, "running": running, "won't go off": do(running, "sheet", page.WontSheet, ""),
-		"left over": do(running, "end", "cup.1", "left"), "spread": do(running, "end", "cup.1", "spread"), "test": test}
+		"left over": do(running, "end", "cup.1", "left"), "spread": do(running, "end", "cup.1", "spread"), "test": test, "timed": do(do(timed, "go", "cup", ""), "sheet", "tin", "")}
 }

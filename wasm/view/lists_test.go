@@ -172,26 +172,3 @@ func TestWhatWasTakenDownOfACupIsItsOwn(t *testing.T) {
 		require.NotNil(t, job.FieldAt(path+".dose"))
 	}
 }
-
-// In every plot the curves lie between the axes: an axis ends past the last of what it measures.
-func TestNoCurveLeavesItsPlot(t *testing.T) {
-	plots, window := 0, regexp.MustCompile(`<svg x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)" viewBox="[^"]*">(.*?)</svg>`)
-	curve, pair := regexp.MustCompile(`class="curve[^"]*" d="([^"]*)"`), regexp.MustCompile(`(-?[\d.]+) (-?[\d.]+)`)
-	everywhere(t, func(name string, _, after *page.State, _ []page.Effect, b button) {
-		if b.do != "sheet" && b.do != "open" && b.do != "go" {
-			return
-		}
-		for _, plot := range strings.Split(view.Page(after).String(), `class="picture plot"`)[1:] {
-			plots++
-			for _, w := range window.FindAllStringSubmatch(strings.SplitN(plot, "</svg><", 20)[0]+plot, -1) {
-				for _, c := range curve.FindAllStringSubmatch(w[5], -1) {
-					for _, p := range pair.FindAllStringSubmatch(c[1], -1) {
-						y, top, high := mustRead(t, p[2]), mustRead(t, w[2]), mustRead(t, w[4])
-						assert.True(t, y > top-0.2 && y < top+high+0.2, "%s › %s: a curve at %v between %v and %v", name, b.path, y, top, top+high)
-					}
-				}
-			}
-		}
-	})
-	assert.Greater(t, plots, 4)
-}

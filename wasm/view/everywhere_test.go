@@ -1,0 +1,47 @@
+package view_test
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+var (
+	window = regexp.MustCompile(`<svg x="[\d.]+" y="([\d.]+)" width="[\d.]+" height="([\d.]+)" viewBox="[^"]*">(.*?)</svg>`)
+	curve  = regexp.MustCompile(`class="(?:curve[^"]*|band)" d="([^"]*)"`)
+	pair   = regexp.MustCompile(`-?[\d.]+ (-?[\d.]+)`)
+	aPath  = regexp.MustCompile(`>\s*(?:surface|buildup|cup|card|putty|test|done|bench|day)\.[a-z0-9.-]+\s*<`)
+	aLabel = regexp.MustCompile(`<label[^>]*>(.*?)</label>`)
+)
+
+// On every page each button and each control says what it is; a path of the job is no text for people; in every plot the
+// curves lie between the axes, since an axis ends past the last of what it measures.
+func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
+	plots := map[string]bool{}
+	everywhere(t, func(name, html string) {
+		for _, b := range buttonsOf(html) {
+			assert.NotEmpty(t, b.label, "%s: a button without a name: %+v", name, b)
+			assert.NotEqual(t, b.path, b.label, "%s: %+v", name, b)
+		}
+		for _, m := range aLabel.FindAllStringSubmatch(html, -1) {
+			assert.NotEmpty(t, textIn(m[1]), "%s: a label that says nothing", name)
+		}
+		assert.Empty(t, aPath.FindAllString(html, -1), name)
+		for _, plot := range strings.Split(html, `class="picture plot"`)[1:] {
+			title, _, _ := strings.Cut(strings.SplitN(plot, `aria-label="`, 2)[1], `"`)
+			for _, w := range window.FindAllStringSubmatch(plot, -1) {
+				top, high := mustRead(t, w[1]), mustRead(t, w[2])
+				for _, c := range curve.FindAllStringSubmatch(w[3], -1) {
+					for _, p := range pair.FindAllStringSubmatch(c[1], -1) {
+						plots[title] = true
+						y := mustRead(t, p[1])
+						assert.True(t, y > top-0.2 && y < top+high+0.2, "%s: %s: a curve at %v between %v and %v", name, title, y, top, top+high)
+					}
+				}
+			}
+		}
+	}, nil)
+	assert.GreaterOrEqual(t, len(plots), 3, "%v", plots)
+}
