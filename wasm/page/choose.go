@@ -30,7 +30,7 @@ func chosen(s *State) {
 		return
 	}
 	_, part := job.Split(s.Sheets[n-1])
-	if key := s.Sheets[n-1]; key == ShapesSheet || key == ReadySheet || part == AddPart {
+	if key := s.Sheets[n-1]; key == ShapesSheet || key == ReadySheet || part == AddPart || part == AboutPart {
 		s.Sheets = s.Sheets[: n-1 : n-1]
 	}
 }

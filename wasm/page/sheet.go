@@ -48,6 +48,9 @@ func back(s *State, m Message) []Effect {
 // OpenerID is the id of the control that opens a sheet: the focus goes back to it.
 func OpenerID(key string) string { return "open-" + key }
 
+// MoverID is the id of the button that moves an item up or down: the focus stays at it.
+func MoverID(path, way string) string { return "do-move-" + path + way }
+
 // Depth is how many times Back has something to do before the page is left.
 func (s *State) Depth() int {
 	depth := len(s.Sheets) + len(s.Trail)

@@ -160,8 +160,11 @@ func add(s *State, m Message) []Effect {
 // cursor stands in its first measure, where there is one.
 func withItem(s *State, doc job.Document, item string) []Effect {
 	focus := item
-	if hasSheet(item) {
+	switch list, _ := job.Split(item); {
+	case hasSheet(item):
 		focus = SheetHeading
+	case list == "buildup":
+		focus = "heading"
 	}
 	if key := firstMeasure(doc, item); key != "" {
 		focus = "f-" + key
@@ -213,7 +216,22 @@ func move(s *State, m Message) []Effect {
 	if m.Text == "up" {
 		by = -1
 	}
-	return edit(s, s.Doc().Move(m.Path, by), "", Effect{Kind: Focus, Key: m.Path})
+	doc := s.Doc().Move(m.Path, by)
+	return edit(s, doc, "", Effect{Kind: Focus, Key: moverOf(doc, m)})
+}
+
+// moverOf is the button that moves an item on: the one that was pressed, unless the
+// item has come to an end of its list, where only the other one is left.
+func moverOf(doc job.Document, m Message) string {
+	list, id := job.Split(m.Path)
+	ids, way := doc.Items(list), m.Text
+	switch at := slices.Index(ids, id); {
+	case at == 0:
+		way = "down"
+	case at == len(ids)-1:
+		way = "up"
+	}
+	return MoverID(m.Path, way)
 }
 
 func open(s *State, m Message) []Effect {

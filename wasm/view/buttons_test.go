@@ -101,7 +101,7 @@ func everywhere(t *testing.T, look func(name, html string), tell func(name strin
 
 // Every button does what it says: its verb is that of its words, and it changes what its verb stands for, at its path.
 func TestEveryButtonDoesWhatItSays(t *testing.T) {
-	said, moves := map[string]bool{}, map[string]bool{}
+	said, moves, focused := map[string]bool{}, map[string]bool{}, map[string]bool{}
 	everywhere(t, nil, func(name string, s, after *page.State, effects []page.Effect, b button) {
 		if means, isFixed := saysSo[b.label]; isFixed {
 			said[b.label] = true
@@ -116,7 +116,14 @@ func TestEveryButtonDoesWhatItSays(t *testing.T) {
 		}
 		assert.True(t, !isSame || mayStay, "%s: %+v does nothing", name, b)
 		meant(t, name, s, after, b)
+		for _, e := range effects {
+			if e.Kind == page.Focus && !focused[e.Key] {
+				focused[e.Key] = true
+				assert.Contains(t, view.Page(after).String(), ` id="`+e.Key+`"`, "%s: %+v leads the focus nowhere", name, b)
+			}
+		}
 	})
+	assert.Greater(t, len(focused), 50)
 	for path, isMoved := range moves {
 		assert.True(t, isMoved, "%s goes neither up nor down", path)
 	}
@@ -148,6 +155,7 @@ func meant(t *testing.T, name string, before, after *page.State, b button) {
 	case "copy", "like":
 		assert.Equal(t, items(before, list)+1, items(after, list), "%s: %+v", name, b)
 	case "ready":
+		assert.NotContains(t, after.Sheets, page.ReadySheet, "%s: %+v: what was chosen from is shut", name, b)
 		assert.Equal(t, items(before, "buildup")+1, items(after, "buildup"), "%s: %+v", name, b)
 	case "back":
 		assert.NotEqual(t, before.Sheet(), after.Sheet(), "%s: %+v", name, b)

@@ -84,7 +84,7 @@ func puttyParts(s *page.State, path string) html {
 			cells = append(cells, puttyField(s, row, key, kind))
 		}
 		cells = append(cells, action("remove", row, "", words.Remove, "quiet"))
-		rows = append(rows, region("part-"+row, "div", a("class", "row", "tabindex", "-1"), cells...))
+		rows = append(rows, region(row, "div", a("class", "row", "tabindex", "-1"), cells...))
 	}
 	return region("list-"+list, "div", a("class", "rows", "tabindex", "-1"),
 		el("p", a("class", "rowsname"), txt(words.WhatGoesIn)),
