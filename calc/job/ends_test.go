@@ -1,6 +1,7 @@
 package job_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -31,7 +32,7 @@ func TestTheEndsOfTheClock(t *testing.T) {
 func TestARunNamesEachGradeOnce(t *testing.T) {
 	grades := job.FieldAt("buildup.1.step.1.grades")
 	require.NotNil(t, grades)
-	for text, holds := range map[string]bool{"P220 P320": true, "P220": true, "P220 P220": false, "P320 P220": false, "P220 P320 P320": false, "US 320 P400": false} {
+	for text, holds := range map[string]bool{"P220 P320": true, "P220": true, "P220 P220": false, "P320 P220": false, "P220 P320 P320": false, "US 320 P400": false, "P220 US": false, "P": false, "US 320 P 800": true} {
 		_, err := grades.Read(text, job.Units{})
 		assert.Equal(t, holds, err == nil, text)
 	}
@@ -78,4 +79,12 @@ func TestAnErrorLeadsToItsRow(t *testing.T) {
 	}
 	plain := job.Part{Path: "surface.1", Shape: &surface.Shape{}, RowIDs: []string{"7"}}
 	assert.Equal(t, "surface.1.width", plain.FieldPath("width", 0))
+}
+
+// A text is as long as it may be, and no longer.
+func TestTheLongestTextThatIsKept(t *testing.T) {
+	for length, holds := range map[int]bool{job.MaxWords: true, job.MaxWords + 1: false} {
+		_, err := job.FieldAt("name").Read(strings.Repeat("x", length), job.Units{})
+		assert.Equal(t, holds, err == nil, length)
+	}
 }
