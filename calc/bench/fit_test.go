@@ -81,6 +81,9 @@ func TestUnfitNow(t *testing.T) {
 	assert.False(t, old.Air.IsFresh)
 	assert.False(t, hasReason[*bench.UnfitError](old), "three hours later that reading says nothing")
 	assert.Equal(t, bench.Asks, verdict(t, old, bench.Readings).Kind)
+	require.NotEmpty(t, old.Air.Now)
+	assert.Equal(t, bench.Asks, verdict(t, old, bench.Dew).Kind, "it asks, where a fresh one stops")
+	assert.Equal(t, bench.Stops, verdict(t, benchOf(t, at(8.5), bare, day, damp), bench.Dew).Kind)
 }
 
 // Fit now and unfit later: the dose, with the hour, and red where the cups of the

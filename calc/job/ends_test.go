@@ -88,3 +88,14 @@ func TestTheLongestTextThatIsKept(t *testing.T) {
 		assert.Equal(t, holds, err == nil, length)
 	}
 }
+
+// The latest moment of a log is that of its moments, of cups and of what was finished: no mass or temperature beside them
+// counts, and what is no moment doesn't either.
+func TestTheLatestMomentOfALog(t *testing.T) {
+	d := jobtest.Doc(t, "cup = 1 2\ncup.1.in = 1000\ncup.1.mixed = 5000\ncup.1.product = 4000\ncup.1.surface-temp = 9000\ncup.2.in = 900\ncup.2.ended = 1200\ndone = 1\ndone.1.at = 1100")
+	assert.InDelta(t, 1200, job.Latest(d), 1e-9)
+	assert.InDelta(t, 1300, job.Latest(d.Set("done.1.at", "1300")), 1e-9)
+	assert.InDelta(t, 1100, job.Latest(d.Set("cup.2.ended", "NaN")), 1e-9)
+	assert.InDelta(t, 1100, job.Latest(d.Set("cup.2.ended", "soon")), 1e-9)
+	assert.Zero(t, job.Latest(job.Document{}))
+}

@@ -148,3 +148,14 @@ func TestWhatHoldsForAllWork(t *testing.T) {
 	assert.Equal(t, unit.Factor(2), material.AskStep)
 	assert.Equal(t, unit.Factor(1.8), material.ProposedStep)
 }
+
+// What comes in grades: discs, strips for the long board and wet sheets. No pad, and nothing that is put on.
+func TestWhatComesInGrades(t *testing.T) {
+	var keys []string
+	for _, c := range material.Cards {
+		if c.IsAbrasive() {
+			keys = append(keys, c.Key)
+		}
+	}
+	assert.ElementsMatch(t, []string{"disc", "strip", "wet-sheet"}, keys)
+}
