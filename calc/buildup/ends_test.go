@@ -13,6 +13,28 @@ import (
 	"shedreckoner/calc/working"
 )
 
+// Through the wax with P180 to P240, for a bond on polyester with P80 to P180; epoxy cures for seven days before
+// styrene touches it, a laminate for three before epoxy does. Source: common practice.
+func TestGradesAndAgesOfTheTrade(t *testing.T) {
+	grades := map[b.Ground][2]int{b.Laminate: {80, 180}, b.UnwaxedCoat: {80, 180}, b.WaxedCoat: {180, 240}}
+	ages := map[b.Ground]unit.Time{b.FreshEpoxy: 7 * unit.Day, b.Laminate: 3 * unit.Day, b.UnwaxedCoat: 3 * unit.Day}
+	seen := map[b.Ground]bool{}
+	for g := b.PolystyreneFoam; g <= b.TwoPackCoat; g++ {
+		for _, m := range []b.Material{b.Polyester, b.VinylEster, b.Epoxy, b.TwoPack} {
+			for _, d := range b.Demands(g, m) {
+				switch {
+				case d.Requirement == b.Sanding && d.Coarsest > 0:
+					assert.Equal(t, grades[g], [2]int{d.Coarsest, d.Finest}, "%v for %v", g, m)
+					seen[g] = true
+				case d.Requirement == b.Age:
+					assert.Equal(t, ages[g], d.Least, "%v for %v", g, m)
+				}
+			}
+		}
+	}
+	assert.Len(t, seen, len(grades))
+}
+
 // The grades that a ground wants are themselves enough; a grade coarser or finer is asked about, with
 // the end that it misses. Over every ground and material that names them.
 func TestTheEndsOfTheGradesThatAGroundWants(t *testing.T) {
