@@ -1,9 +1,6 @@
 package page
 
 import (
-	"slices"
-	"strings"
-
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/ready"
@@ -85,8 +82,7 @@ func like(s *State, m Message) []Effect {
 	for _, key := range choicesOf(doc, m.Path) {
 		doc = doc.Set(item+"."+key, doc.Get(m.Path+"."+key))
 	}
-	s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool { return key == m.Path })
-	return withItem(s, doc, item)
+	return inPlaceOf(s, m.Path, doc, item)
 }
 
 // choicesOf gives the keys of what is chosen, not measured, of a surface's shape.
@@ -218,16 +214,4 @@ func readyFor(doc job.Document, item, key string) job.Document {
 		return s.Put(doc, item)
 	}
 	return doc
-}
-
-// named gives a new surface a name that none has.
-func named(doc job.Document, item string) job.Document {
-	_, id := job.Split(item)
-	name := words.SurfaceNumber(id)
-	for _, other := range doc.Items("surface") {
-		if strings.TrimSpace(doc.Get("surface."+other+".name")) == name {
-			name += " (new)"
-		}
-	}
-	return doc.Set(item+".name", name)
 }

@@ -1,11 +1,14 @@
 package page_test
 
 import (
+	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/ready"
 	"shedreckoner/wasm/page"
 )
@@ -90,4 +93,46 @@ func TestACoatStartsAsItsMaterialIsPutOn(t *testing.T) {
 	require.InDelta(t, 3, float64(s.Plan.Buildups()[0].Steps[0].Coat.Coats.Value), 1e-9)
 	s = do(s, "step", "buildup.1.step.1.coats", "up")
 	assert.Equal(t, "4", at("coats"))
+}
+
+// However many surfaces or steps are made from one another, one way back leads to
+// their list. One that finds no room leaves the sheet that it was asked on.
+func TestACopyTakesThePlaceOfItsSheet(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s = do(s, "add", "surface", "rectangle")
+	for n, verb := range []string{"copy", "copy", "like", "copy"} {
+		path := s.Sheet()
+		s = do(s, verb, path, "")
+		require.Len(t, s.Doc().Items("surface"), n+2)
+		assert.NotEqual(t, path, s.Sheet())
+		assert.Len(t, s.Sheets, 1, verb)
+	}
+	assert.Empty(t, do(s, "back", "", "").Sheet())
+	for n := len(s.Doc().Items("surface")); n < job.MaxSurfaces; n++ {
+		s = do(s, "copy", s.Sheet(), "")
+	}
+	require.Len(t, s.Doc().Items("surface"), job.MaxSurfaces)
+	last := s.Sheet()
+	for _, verb := range []string{"copy", "like"} {
+		s = do(s, verb, last, "")
+		assert.Equal(t, last, s.Sheet(), verb)
+		assert.NotEmpty(t, s.Notice, verb)
+	}
+}
+
+// A copy bears the name with the next number that is free, so that two surfaces
+// are told apart however often one was copied.
+func TestACopyBearsTheNextNumber(t *testing.T) {
+	for _, c := range []struct{ names, want string }{
+		{"Hatch", "Hatch 2"}, {"Hatch 2|Hatch 3|Hatch", "Hatch 4"}, {"Hatch 9", "Hatch 10"}, {"Hatch2", "Hatch 3"}, {"Hatch 2", "Hatch 3"}, {"7", "8"}, {strings.Repeat("9", 30), strings.Repeat("9", 30) + " 2"},
+		{strings.Repeat("x", job.MaxWords), strings.Repeat("x", job.MaxWords)},
+	} {
+		s, _ := page.Start(nil, noon)
+		for i, name := range strings.Split(c.names, "|") {
+			s = do(do(s, "add", "surface", "rectangle"), "set", "surface."+strconv.Itoa(i+1)+".name", name)
+		}
+		s = do(s, "copy", "surface.1", "")
+		assert.Equal(t, c.want, s.Doc().Get(s.Sheet()+".name"), c.names)
+		assert.Empty(t, s.Plan.Unreadable(), c.names)
+	}
 }

@@ -189,9 +189,19 @@ func copyItem(s *State, m Message) []Effect {
 	}
 	doc, item := s.Doc().Copy(m.Path)
 	if name := doc.Get(item + ".name"); name != "" {
-		doc = doc.Set(item+".name", name+" (copy)")
+		doc = doc.Set(item+".name", numbered(doc, under, name))
 	}
-	return withItem(s, doc, item)
+	return inPlaceOf(s, m.Path, doc, item)
+}
+
+// inPlaceOf adds a new item and opens its sheet in the place of the one that it
+// was made from: one way back leads to their list, however many were made.
+func inPlaceOf(s *State, from string, doc job.Document, item string) []Effect {
+	effects := withItem(s, doc, item)
+	if exists(s.Doc(), item) {
+		s.Sheets = slices.DeleteFunc(slices.Clone(s.Sheets), func(key string) bool { return key == from })
+	}
+	return effects
 }
 
 func remove(s *State, m Message) []Effect {
