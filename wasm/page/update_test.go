@@ -287,7 +287,7 @@ func TestACardIsCopiedAsItStands(t *testing.T) {
 		assert.Equal(t, "gelcoat", c.Base, key)
 		assert.True(t, s.Plan.Job.ShopByKey(key).Stock.Amount.IsZero(), key)
 	}
-	assert.Equal(t, "White 2", s.Plan.Job.CardByKey("2").Name)
+	assert.Equal(t, "White (copy)", s.Plan.Job.CardByKey("2").Name)
 }
 
 // The first key of a day's first reading puts older ones away, which is undone with it, however many keys follow.
