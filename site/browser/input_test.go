@@ -126,8 +126,8 @@ func TestShapesThatCantBe(t *testing.T) {
 
 		reshape(s, "surface.1", "girths")
 		fill(s, "surface.1.spacing", "500")
-		do(s, "add", "surface.1.stations", "")
 		fill(s, "surface.1.stations.1.girth", "1 m")
+		do(s, "remove", "surface.1.stations.2", "")
 		assert.Contains(t, shown(s, `[id="figures-surface.1"]`), "at least 2")
 		do(s, "add", "surface.1.stations", "")
 		fill(s, "surface.1.stations.2.girth", "1.2 m")

@@ -82,7 +82,7 @@ func like(s *State, m Message) []Effect {
 	for _, key := range choicesOf(doc, m.Path) {
 		doc = doc.Set(item+"."+key, doc.Get(m.Path+"."+key))
 	}
-	return inPlaceOf(s, m.Path, doc, item)
+	return inPlaceOf(s, m.Path, shaped(doc, item), item)
 }
 
 // choicesOf gives the keys of what is chosen, not measured, of a surface's shape.
@@ -140,15 +140,21 @@ func follow(doc job.Document, path, text string) job.Document {
 	case key == surface.SideKey && before.Get(item+"."+surface.FacesKey) == surface.UsualFaces(before.Get(path)):
 		return doc.Set(item+"."+surface.FacesKey, surface.UsualFaces(text))
 	case key == "shape":
-		return withFaces(doc, item)
+		return shaped(doc, item)
 	case key == "buildup" && list == "surface":
 		return grounded(doc, item)
 	}
 	return doc
 }
 
-// withFaces gives a box its usual faces where none is chosen.
-func withFaces(doc job.Document, item string) job.Document {
+// shaped gives a box its usual faces where none is chosen, and a shape of stations
+// or corners the fewest that it can be measured by, yet to be typed.
+func shaped(doc job.Document, item string) job.Document {
+	if rows := shapeOf(doc, item).Rows; rows != nil {
+		for n := len(doc.Items(item + "." + rows.Key)); n < rows.Min; n++ {
+			doc, _ = doc.Add(item + "." + rows.Key)
+		}
+	}
 	if faces := item + "." + surface.FacesKey; shapeOf(doc, item).Faces != nil && doc.Get(faces) == "" {
 		return doc.Set(faces, surface.UsualFaces(doc.Get(item+"."+surface.SideKey)))
 	}

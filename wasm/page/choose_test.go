@@ -10,6 +10,7 @@ import (
 
 	"shedreckoner/calc/job"
 	"shedreckoner/calc/ready"
+	"shedreckoner/calc/surface"
 	"shedreckoner/wasm/page"
 )
 
@@ -37,6 +38,26 @@ func TestTheNextSurfaceKeepsAllButTheSizes(t *testing.T) {
 	}
 	assert.Equal(t, "Surface 2", doc.Get("surface.2.name"))
 	assert.Empty(t, do(s, "like", "surface.9", "").Doc().Get("surface.3.name"), "of nothing there is no next")
+}
+
+// A shape of stations or corners begins with the fewest that it can be measured by:
+// nobody has to add what is needed anyway.
+func TestAShapeBeginsWithTheFewestRows(t *testing.T) {
+	for _, shape := range surface.Shapes {
+		s, _ := page.Start(nil, noon)
+		s = do(s, "add", "surface", "rectangle")
+		added, changed := do(s, "add", "surface", shape.Key), do(s, "set", "surface.1.shape", shape.Key)
+		next := do(changed, "like", "surface.1", "")
+		if shape.Rows == nil {
+			continue
+		}
+		for item, s := range map[string]*page.State{"surface.2": added, "surface.1": changed, "surface.3": do(next, "copy", "surface.2", "")} {
+			assert.Len(t, s.Doc().Items(item+"."+shape.Rows.Key), shape.Rows.Min, shape.Key)
+		}
+		more := do(changed, "add", "surface.1."+shape.Rows.Key, "")
+		again := do(do(more, "set", "surface.1.shape", "circle"), "set", "surface.1.shape", shape.Key)
+		assert.Len(t, again.Doc().Items("surface.1."+shape.Rows.Key), shape.Rows.Min+1, "what was there stays")
+	}
 }
 
 // A box has its usual faces from the start, and those of its other side as long

@@ -40,7 +40,7 @@ func fresh(doc job.Document, list, item, text string) job.Document {
 func freshSurface(doc job.Document, item, shape string) job.Document {
 	doc = named(doc, item)
 	if surface.Find(shape) != nil {
-		doc = withFaces(doc.Set(item+".shape", shape), item)
+		doc = shaped(doc.Set(item+".shape", shape), item)
 	}
 	if ids := doc.Items("surface"); len(ids) > 1 {
 		return alike(doc, "surface."+ids[len(ids)-2], item)

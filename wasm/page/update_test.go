@@ -262,7 +262,10 @@ func TestWhatIsRefusedIsFound(t *testing.T) {
 	s = do(do(do(s, "add", "surface", ""), "set", "surface.1.name", "Foredeck"), "set", "surface.1.shape", "polygon")
 	for i, corner := range [][2]string{{"0", "0"}, {"1", "1"}, {"1", "0"}, {"0", "1"}} {
 		row := "surface.1.corners." + strconv.Itoa(i+1)
-		s = do(do(do(s, "add", "surface.1.corners", ""), "set", row+".x", corner[0]), "set", row+".y", corner[1])
+		if i >= 3 { // three are there: the fewest
+			s = do(s, "add", "surface.1.corners", "")
+		}
+		s = do(do(s, "set", row+".x", corner[0]), "set", row+".y", corner[1])
 	}
 	require.Len(t, s.Plan.Refused(), 1)
 	path := s.Plan.Refused()[0].Path

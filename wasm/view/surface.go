@@ -84,8 +84,12 @@ func workingOf(s *page.State, p *plan.Surface) html {
 // sizes are the measures of anything that has a shape.
 func sizes(s *page.State, path string) html {
 	shape := shapeAt(s, path)
-	var parts []html
+	var parts, rare []html
 	for _, d := range shape.Dims {
+		if d.Kind == surface.Choice && shape.Rows != nil && d.Key != surface.GirthKey {
+			rare = append(rare, chips(s, path+"."+d.Key, d.Name)) // of stations: seldom other than usual
+			continue
+		}
 		if d.Kind == surface.Choice {
 			parts = append(parts, chips(s, path+"."+d.Key, d.Name), girthHint(s, path, d))
 			continue
@@ -98,6 +102,7 @@ func sizes(s *page.State, path string) html {
 	if shape.Rows != nil {
 		parts = append(parts, rows(s, path, shape.Rows))
 	}
+	parts = append(parts, rare...)
 	return region("sizes-"+path, "div", a("class", "sizes"), parts...)
 }
 
