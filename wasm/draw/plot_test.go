@@ -117,6 +117,13 @@ func TestNiceTicks(t *testing.T) {
 	}
 	assert.Equal(t, []float64{10, 15, 20, 25, 30, 35}, at(draw.NiceTicks(12, 34, 5, with("°C"))))
 	assert.Equal(t, []float64{-20, 0, 20}, at(draw.NiceTicks(-20, 20, 3, with("°C"))))
+	for _, span := range [][2]float64{{18, 34}, {-3.4, 2.2}, {0.07, 0.09}, {999, 1001}, {-7, -1}} {
+		ticks := draw.NiceTicks(span[0], span[1], 5, with("°C"))
+		assert.LessOrEqual(t, ticks[0].At, span[0], "an axis begins before what it measures")
+		assert.GreaterOrEqual(t, ticks[len(ticks)-1].At, span[1], "and ends after it")
+		assert.Greater(t, ticks[1].At, span[0], "no tick too many")
+		assert.Less(t, ticks[len(ticks)-2].At, span[1])
+	}
 	for _, bad := range [][2]float64{{1, 1}, {2, 1}, {math.NaN(), 1}, {0, math.Inf(1)}, {-math.MaxFloat64, math.MaxFloat64}, {1e300, math.Nextafter(1e300, 2e300)}} {
 		assert.Empty(t, draw.NiceTicks(bad[0], bad[1], 5, with("")), bad)
 	}

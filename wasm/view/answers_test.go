@@ -119,7 +119,10 @@ func TestACupsAnswerIsItsOwnFigures(t *testing.T) {
 	}
 	require.Len(t, lines, 2, "gel coat and pigment")
 	assert.Equal(t, strings.Join(lines, " "), textIn(regionOf(t, scale, "lines")))
+	amount := plain.Replace(unit.Write(float64(b.Size.Mass.Value), unit.InGram, 3))
+	assert.Contains(t, textIn(regionOf(t, scale, "sheet")), "Weigh: polyester gel coat, "+amount)
 	weighed := cups(t)["weighed"]
+	assert.Contains(t, textIn(regionOf(t, view.Page(weighed).String(), "sheet")), "Catalyst: polyester gel coat, "+amount)
 	dose := textIn(regionOf(t, view.Page(weighed).String(), "dose"))
 	assert.Contains(t, dose, words.CatalystOnce+" "+plain.Replace(b.Pour.Amount.String())+" the scale then shows "+b.Pour.Then.Bare())
 	assert.Contains(t, textIn(regionOf(t, view.Page(weighed).String(), "from-here")), minutesOf(m.Spread.Value-m.Mix.Value)+" to spread from here")

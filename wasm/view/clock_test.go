@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -186,6 +187,11 @@ func TestEveryVerdictHasTheMarkOfItsKind(t *testing.T) {
 				assert.GreaterOrEqual(t, rank[m[1]], last, "%v: %s", set, text)
 				last = rank[m[1]]
 			}
+		}
+		if slices.Contains(set, "day.today.read-temp") {
+			assert.Equal(t, "unchecked", told[words.FitUnchecked+" "+words.ReadTheAir], "said once of dew and humidity")
+			assert.NotContains(t, fmt.Sprint(told), "Dew not checked")
+			assert.NotContains(t, fmt.Sprint(told), "Humidity not checked")
 		}
 		for _, v := range b.Verdicts() {
 			why := ""

@@ -13,6 +13,7 @@ var (
 	curve  = regexp.MustCompile(`class="(?:curve[^"]*|band)" d="([^"]*)"`)
 	pair   = regexp.MustCompile(`-?[\d.]+ (-?[\d.]+)`)
 	aPath  = regexp.MustCompile(`>\s*(?:surface|buildup|cup|card|putty|test|done|bench|day)\.[a-z0-9.-]+\s*<`)
+	anID   = regexp.MustCompile(` (?:id="(?:why|fig|f|line|say|setup|open)-|data-do="|data-path=")([^"]*)"`)
 	aLabel = regexp.MustCompile(`<label[^>]*>(.*?)</label>`)
 )
 
@@ -26,7 +27,10 @@ func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
 			assert.NotEqual(t, b.path, b.label, "%s: %+v", name, b)
 		}
 		for _, m := range aLabel.FindAllStringSubmatch(html, -1) {
-			assert.NotEmpty(t, textIn(m[1]), "%s: a label that says nothing", name)
+			assert.Regexp(t, `\pL\pL`, textIn(m[1]), "%s: a label that says nothing", name)
+		}
+		for _, m := range anID.FindAllStringSubmatch(html, -1) {
+			assert.NotContains(t, m[1], " ", "%s: no id is a text for people", name)
 		}
 		assert.Empty(t, aPath.FindAllString(html, -1), name)
 		for _, plot := range strings.Split(html, `class="picture plot"`)[1:] {

@@ -47,6 +47,20 @@ func TestLinesOfABuildup(t *testing.T) {
 	}
 }
 
+// Each remedy and each risk is said by the word that matters in it.
+func TestEachRemedyIsSaidByItsOwnWords(t *testing.T) {
+	for remedy, has := range map[cure.Remedy]string{cure.CoolProduct: "iced water", cure.Shade: "Shade", cure.OtherHour: "another hour", cure.SmallerCup: "Half the cup", cure.Tray: "tray", cure.SlowerPeroxide: "slower catalyst",
+		cure.WarmProduct: "closed tin in a warm room", cure.WarmPart: "Warm the part", cure.WarmShed: "into the night"} {
+		assert.Contains(t, words.RemedyWords[remedy], has)
+	}
+	for risk, has := range map[cure.Risk]string{cure.Sweats: "sweats", cure.SunComesRound: "sun comes round", cure.DewIsNear: "dew point is near", cure.MoreJoins: "More joins", cure.MoreVapour: "more styrene",
+		cure.WrongFamily: "two kinds of peroxide", cure.Ignites: "No flame"} {
+		assert.Contains(t, words.RiskWords[risk], has)
+	}
+	said(t, saying{"Weigh: balsa, 5 g", words.Heading(words.WeighStep, "Balsa", "5 g")}, saying{"Weigh: azure paste", words.Heading(words.WeighStep, "Azure paste", "")}, saying{"Weigh: zinc paste", words.Heading(words.WeighStep, "Zinc paste", "")},
+		saying{"Weigh: MEKP", words.Heading(words.WeighStep, "MEKP", "")}, saying{"Weigh: B", words.Heading(words.WeighStep, "B", "")})
+}
+
 // Lines of the log and of the pictures.
 func TestLinesOfTheLog(t *testing.T) {
 	said(t,
