@@ -152,6 +152,8 @@ func TestWhatIsSaidOfASurface(t *testing.T) {
 	said(t,
 		saying{"ground: not set, as found, flat up", words.Under(&job.Surface{})},
 		saying{ground + ", washed, flat up", under(func() { s.Prepared.IsWashed = true })}, saying{ground + ", washed and sanded, a wall", under(func() { s.Prepared.IsSanded, s.Orientation = true, job.OnWall })},
+		saying{ground + ", as found, flat up, below the waterline", words.Under(&job.Surface{Ground: "polyester", Prepared: job.Prepared{IsBelowWater: true}})},
+		saying{ground + ", sanded, flat up", words.Under(&job.Surface{Ground: "polyester", Prepared: job.Prepared{IsSanded: true}})},
 		saying{ground + ", sanded, P120, overhead, below the waterline, inside", under(func() {
 			s.Prepared.IsWashed, s.Prepared.Grade, s.Orientation, s.Prepared.IsBelowWater, s.Inside = false, 120, job.Overhead, true, true
 		})},
