@@ -62,6 +62,13 @@ func TestAShapeBeginsWithTheFewestRows(t *testing.T) {
 
 // A box has its usual faces from the start, and those of its other side as long
 // as nobody chose others.
+func TestANewBuildupHasItsNumberForAName(t *testing.T) {
+	s, _ := page.Start(nil, noon)
+	s = do(s, "add", "buildup", "")
+	assert.Equal(t, "Build-up 1", s.Doc().Get("buildup.1.name"))
+	assert.Equal(t, "Build-up 2", do(s, "add", "buildup", "").Doc().Get("buildup.2.name"))
+}
+
 func TestFacesOfABoxFollowItsSide(t *testing.T) {
 	s, _ := page.Start(nil, noon)
 	s = do(s, "add", "surface", "box")

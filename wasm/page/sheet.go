@@ -51,6 +51,20 @@ func OpenerID(key string) string { return "open-" + key }
 // MoverID is the id of the button that moves an item up or down: the focus stays at it.
 func MoverID(path, way string) string { return "do-move-" + path + way }
 
+// moverOf is the button that moves an item on: the one that was pressed, unless the
+// item has come to an end of its list, where only the other one is left.
+func moverOf(doc job.Document, m Message) string {
+	list, id := job.Split(m.Path)
+	ids, way := doc.Items(list), m.Text
+	switch at := slices.Index(ids, id); {
+	case at == 0:
+		way = "down"
+	case at == len(ids)-1:
+		way = "up"
+	}
+	return MoverID(m.Path, way)
+}
+
 // Depth is how many times Back has something to do before the page is left.
 func (s *State) Depth() int {
 	depth := len(s.Sheets) + len(s.Trail)

@@ -230,20 +230,6 @@ func move(s *State, m Message) []Effect {
 	return edit(s, doc, "", Effect{Kind: Focus, Key: moverOf(doc, m)})
 }
 
-// moverOf is the button that moves an item on: the one that was pressed, unless the
-// item has come to an end of its list, where only the other one is left.
-func moverOf(doc job.Document, m Message) string {
-	list, id := job.Split(m.Path)
-	ids, way := doc.Items(list), m.Text
-	switch at := slices.Index(ids, id); {
-	case at == 0:
-		way = "down"
-	case at == len(ids)-1:
-		way = "up"
-	}
-	return MoverID(m.Path, way)
-}
-
 func open(s *State, m Message) []Effect {
 	if s.IsOpen(m.Path) {
 		list, _ := job.Split(m.Path)

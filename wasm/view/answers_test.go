@@ -44,7 +44,11 @@ func TestAStepsAnswerIsItsOwnFigures(t *testing.T) {
 				}
 				says := func(value, name string) { assert.Contains(t, answer, value+" "+name, step.Path) }
 				if step.Cups.Count.Step != nil && (step.Coat != nil || step.Fill != nil) {
-					says(unit.Number(float64(step.Cups.Count.Value), 4), "cups of "+handy(step.Cups.Each, s.Plan.Job.Units.Scale(unit.CupWeights)))
+					count, cups := unit.Number(float64(step.Cups.Count.Value), 4), "cups of "
+					if count == "1" {
+						cups = "cup of "
+					}
+					says(count, cups+handy(step.Cups.Each, s.Plan.Job.Units.Scale(unit.CupWeights)))
 				}
 				switch {
 				case step.Coat != nil:

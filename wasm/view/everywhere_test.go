@@ -9,12 +9,16 @@ import (
 )
 
 var (
-	window = regexp.MustCompile(`<svg x="[\d.]+" y="([\d.]+)" width="[\d.]+" height="([\d.]+)" viewBox="[^"]*">(.*?)</svg>`)
-	curve  = regexp.MustCompile(`class="(?:curve[^"]*|band)" d="([^"]*)"`)
-	pair   = regexp.MustCompile(`-?[\d.]+ (-?[\d.]+)`)
-	aPath  = regexp.MustCompile(`>\s*(?:surface|buildup|cup|card|putty|test|done|bench|day)\.[a-z0-9.-]+\s*<`)
-	anID   = regexp.MustCompile(` (?:id="(?:why|fig|f|line|say|setup|open)-|data-do="|data-path=")([^"]*)"`)
-	aLabel = regexp.MustCompile(`<label[^>]*>(.*?)</label>`)
+	window     = regexp.MustCompile(`<svg x="[\d.]+" y="([\d.]+)" width="[\d.]+" height="([\d.]+)" viewBox="[^"]*">(.*?)</svg>`)
+	curve      = regexp.MustCompile(`class="(?:curve[^"]*|band)" d="([^"]*)"`)
+	pair       = regexp.MustCompile(`-?[\d.]+ (-?[\d.]+)`)
+	aPath      = regexp.MustCompile(`>\s*(?:surface|buildup|cup|card|putty|test|done|bench|day)\.[a-z0-9.-]+\s*<`)
+	anID       = regexp.MustCompile(` (?:id="(?:why|fig|f|line|say|setup|open)-|data-do="|data-path=")([^"]*)"`)
+	aHint      = regexp.MustCompile(`<p class="hint">(.*?)</p>`)
+	aDefault   = regexp.MustCompile(` placeholder="([^"]*)"`)
+	aClass     = regexp.MustCompile(`>(?:curve|today|dot|band|shaded)(?: \w+)?</text>`)
+	miscounted = regexp.MustCompile(`(?:^|[^\d.,])(?:1 (?:cups|days|entries|surfaces|steps|layers|passes|pieces|cards|coats)|[02-9] (?:day|entry|surface|layer|step|pass|card))(?:[ .,;]|$)`)
+	aLabel     = regexp.MustCompile(`<label[^>]*>(.*?)</label>`)
 )
 
 // On every page each button and each control says what it is; a path of the job is no text for people; in every plot the
@@ -32,6 +36,14 @@ func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
 		for _, m := range anID.FindAllStringSubmatch(html, -1) {
 			assert.NotContains(t, m[1], " ", "%s: no id is a text for people", name)
 		}
+		for _, m := range aHint.FindAllStringSubmatch(html, -1) {
+			assert.Regexp(t, `\pL\pL`, textIn(m[1]), "%s: a hint that says nothing", name)
+		}
+		for _, m := range aDefault.FindAllStringSubmatch(html, -1) {
+			assert.Less(t, len([]rune(m[1])), 60, "%s: what holds while nothing is typed has room in its field", name)
+		}
+		assert.Empty(t, aClass.FindAllString(html, -1), "%s: a class of the style is no text for people", name)
+		assert.Empty(t, miscounted.FindAllString(textIn(html), -1), name)
 		assert.Empty(t, aPath.FindAllString(html, -1), name)
 		for _, plot := range strings.Split(html, `class="picture plot"`)[1:] {
 			title, _, _ := strings.Cut(strings.SplitN(plot, `aria-label="`, 2)[1], `"`)

@@ -88,7 +88,7 @@ func coatAnswer(s *page.State, step *plan.Step, box *answerBox) {
 		box.Facts = append(box.Facts, fact{unit.Write(float64(c.PerCoat.Value), unit.InKilogramPerSquareMetre, 2), words.EachCoatWithLoss})
 	}
 	if step.Cups.Count.Step != nil {
-		box.Facts = append(box.Facts, fact{unit.Number(float64(step.Cups.Count.Value), 4), words.CupsOf + of(s, step.Cups.Each, unit.CupWeights)})
+		box.Facts = append(box.Facts, cupsOf(s, step))
 	}
 }
 
@@ -106,11 +106,17 @@ func fillAnswer(s *page.State, step *plan.Step, box *answerBox) {
 	box.Twin = txt(words.ToMix + " · " + words.Passes(int(step.Fill.Passes.Value)))
 	box.Facts = append(box.Facts, fact{of(s, step.Fill.Applied, unit.Volumes), words.PutOn}, fact{of(s, step.Fill.Left, unit.Volumes), words.StaysOn})
 	if step.Cups.Count.Step != nil {
-		box.Facts = append(box.Facts, fact{unit.Number(float64(step.Cups.Count.Value), 4), words.CupsOf + of(s, step.Cups.Each, unit.CupWeights)})
+		box.Facts = append(box.Facts, cupsOf(s, step))
 	}
 	if parts := cupOfPutty(s, step); parts != "" {
 		box.More = el("p", a("class", "hint"), txt(parts))
 	}
+}
+
+// cupsOf is how many cups a step takes, and what each holds.
+func cupsOf(s *page.State, step *plan.Step) fact {
+	count := unit.Number(float64(step.Cups.Count.Value), 4)
+	return fact{count, words.CupsOf(count, of(s, step.Cups.Each, unit.CupWeights))}
 }
 
 // cupOfPutty is what to weigh for one cup of a putty mixed by hand.

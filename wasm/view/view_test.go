@@ -248,6 +248,7 @@ func check(t *testing.T, name string, all []element) {
 		if e.tag == "label" {
 			labels[e.attrs["for"]] = true
 		}
+		require.Regexp(t, `^[a-zA-Z][a-zA-Z0-9]*$`, e.tag, "%s: no element is called so", name)
 		for attr := range e.attrs {
 			require.False(t, attr == "style" || strings.HasPrefix(attr, "on"), "%s: %s", name, attr)
 		}

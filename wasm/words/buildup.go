@@ -36,7 +36,6 @@ const (
 	Readings          = "Readings"
 	EachCoat          = "each coat, on the comb"
 	EachCoatWithLoss  = "a coat, losses included"
-	CupsOf            = "cups of "
 	Material          = "material"
 	FilmWetAll        = "Film, wet"
 	FilmCuredAll      = "Film, cured"
@@ -79,6 +78,14 @@ const (
 	Stop              = "Stop:"
 	WaitNotSaid       = "waiting time not set"
 )
+
+// CupsOf says what the cups of a step hold; beside it stands how many there are.
+func CupsOf(count, each string) string {
+	if count == "1" {
+		return "cup of " + each
+	}
+	return "cups of " + each
+}
 
 // EachOf says that a comb should read so on each of several coats.
 func EachOf(n int) string { return "each of " + strconv.Itoa(n) + " coats, on the comb" }
