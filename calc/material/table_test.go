@@ -2,6 +2,7 @@ package material_test
 
 import (
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -158,4 +159,32 @@ func TestWhatComesInGrades(t *testing.T) {
 		}
 	}
 	assert.ElementsMatch(t, []string{"disc", "strip", "wet-sheet"}, keys)
+}
+
+// A card shows the figures that it is about, known or yet to be typed, and no others: nobody is asked for the
+// gel time of a tape or the grit life of a gel coat.
+func TestACardShowsWhatItIsAbout(t *testing.T) {
+	shows := func(card, field string) bool {
+		c, found := material.Find(card)
+		require.True(t, found, card)
+		at := slices.IndexFunc(material.Fields, func(f *material.Field) bool { return f.Key == field })
+		require.GreaterOrEqual(t, at, 0, field)
+		return material.Fields[at].Shown(&c)
+	}
+	for card, c := range map[string]struct{ about, beside []string }{
+		"gelcoat":         {[]string{"density", "gel-time", "styrene", "floor"}, []string{"on-film", "kept-on", "ratio-mass"}},
+		"topcoat":         {[]string{"density", "ratio-mass", "ratio-volume"}, []string{"gel-order", "styrene", "on-film", "kept-on", "floor"}},
+		"tape":            {[]string{"kept-on", "kept-on-heat"}, []string{"density", "gel-time", "on-film", "styrene"}},
+		"disc":            {[]string{"on-film"}, []string{"density", "gel-time", "kept-on", "styrene"}},
+		"ketone-peroxide": {[]string{"density"}, []string{"gel-time", "on-film", "kept-on"}},
+	} {
+		for _, field := range c.about {
+			assert.True(t, shows(card, field), "%s: %s", card, field)
+		}
+		for _, field := range c.beside {
+			assert.False(t, shows(card, field), "%s: %s", card, field)
+		}
+	}
+	topcoat, _ := material.Find("topcoat")
+	require.False(t, topcoat.RatioByMass.Known, "its place waits for what stands on the tin")
 }
