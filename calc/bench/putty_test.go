@@ -62,7 +62,8 @@ func TestAPuttyThatCantBeDosed(t *testing.T) {
 		"putty.1.part.2.mass = \n":             bench.ErrPuttyRecipe,
 		"putty.1.part = 1 3\n":                 bench.ErrPuttyHardener,
 		"putty.1.part = 2\n":                   bench.ErrPuttyResin,
-		"putty.1.part.3.mass = 200 g\n":        bench.ErrPuttyRecipe, // more balloons than resin can wet
+		"putty.1.part.2.mass = 0 g\n":          bench.ErrPuttyHardener, // nothing of it never cures
+		"putty.1.part.3.mass = 200 g\n":        bench.ErrPuttyRecipe,   // more balloons than resin can wet
 		"putty.1.part.2.mass = 33 quarts\n":    bench.ErrPuttyRecipe,
 		"putty.1.against = polyester-filler\n": bench.ErrPuttyCatalyst,
 		"putty.1.air = 90 %\n":                 bench.ErrUnread,

@@ -7,8 +7,12 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 )
 
 // Of several combs each counts on its own surface, whatever stands before it: one
@@ -67,4 +71,24 @@ func TestEachRunOfGradesIsAffordableByItself(t *testing.T) {
 	require.Len(t, list, 1)
 	assert.Equal(t, 3, list[0].Step)
 	assert.Equal(t, sanding.Grade(320), list[0].Grade)
+}
+
+// What is laid after a run of grades and then sanded deep doesn't count against it: the run answers for what it leaves
+// to the next coat, and is begun with the grade that was chosen.
+func TestWhatIsLaidAfterARunDoesNotCountAgainstIt(t *testing.T) {
+	witness := "buildup.1.step.1.witness = 1\nbuildup.1.step.1.witness.1.film = 500 µm"
+	list := planOf(t, gelCoated, witness, "buildup.1.step = 1 2 3 4\nbuildup.1.step.3.kind = coat\nbuildup.1.step.3.card = gelcoat\nbuildup.1.step.3.method = nap-roller\nbuildup.1.step.3.film = 300 µm\n"+
+		"buildup.1.step.4.kind = sand\nbuildup.1.step.4.taken = 600 µm").Buildups()[0].Budgets()[0].Grades()
+	require.NotEmpty(t, list)
+	assert.True(t, list[0].OK)
+	assert.Equal(t, sanding.Grade(220), list[0].Grade)
+}
+
+// No thinner needs no limit, whatever the card; any needs one, and a thinner that the card names.
+func TestNoThinnerNeedsNoLimit(t *testing.T) {
+	bare := &job.Card{}
+	assert.NoError(t, plan.CheckThinner(&job.Step{}, bare, nil))
+	some := &job.Step{Thinner: working.Given(unit.Share(0.02), "thinner", unit.InPercent, "", source.Typed)}
+	assert.ErrorIs(t, plan.CheckThinner(some, bare, nil), plan.ErrNoThinner)
+	assert.ErrorIs(t, plan.CheckThinner(some, bare, &job.Card{}), plan.ErrNoThinner)
 }
