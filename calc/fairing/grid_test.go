@@ -11,6 +11,7 @@ import (
 
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 	"shedreckoner/calc/working/workingtest"
 )
 
@@ -211,5 +212,19 @@ func TestPasses(t *testing.T) {
 		n, err := fairing.Passes.Of(unit.Of[unit.Length](c.depth, unit.InMillimetre), unit.Of[unit.Length](c.largest, unit.InMillimetre))
 		require.NoError(t, err)
 		assert.Equal(t, c.want, float64(n), c.depth)
+	}
+}
+
+// What a grid fills and cuts leads back to all that it was worked out from, each gap once: rows, columns, the two gaps and the datum.
+func TestAGridLeadsBackToItsGaps(t *testing.T) {
+	g, err := fairing.NewGrid([][]unit.Length{{0, 0.001, 0}, {0, 0.002, -0.001}}, metres(0.2), metres(0.3))
+	require.NoError(t, err)
+	raise := metres(0.001)
+	for _, volume := range []working.Figure[unit.Volume]{g.Fill(raise), g.Cut(raise)} {
+		var from []float64
+		for _, step := range volume.Step.From {
+			from = append(from, step.Out)
+		}
+		assert.Equal(t, []float64{2, 3, 0.2, 0.3, 0.001}, from)
 	}
 }
