@@ -8,7 +8,7 @@ var bottle = Sundries{Spare: exactly[unit.Factor](1.2, practice)}
 
 func ketonePeroxide() *Card {
 	return &Card{
-		Key: "ketone-peroxide", Name: "Catalyst, ketone peroxide solution", Kind: Catalyst, SoldBy: ByMass, Family: Ketone,
+		Key: "ketone-peroxide", Name: "MEKP catalyst, ketone peroxide solution", Kind: Catalyst, SoldBy: ByMass, Family: Ketone,
 		Density:   spec(1.15*kgPerL, 1.10*kgPerL, 1.18*kgPerL, fromMemory),
 		ShelfLife: spec(6*month, 6*month, 12*month, practice),
 		Ordering:  plain,
@@ -19,7 +19,7 @@ func ketonePeroxide() *Card {
 
 func ketoneLowPeroxide() *Card {
 	card := ketonePeroxide()
-	card.Key, card.Name, card.Family = "ketone-low-peroxide", "Catalyst, ketone peroxide low in hydrogen peroxide", KetoneLow
+	card.Key, card.Name, card.Family = "ketone-low-peroxide", "Low-peroxide MEKP, ketone peroxide low in hydrogen peroxide", KetoneLow
 	return card
 }
 

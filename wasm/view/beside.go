@@ -19,15 +19,23 @@ func beside(s *page.State) html {
 	return nothing
 }
 
-// barsInSight is how many surfaces have their bar beside the list.
-const barsInSight = 16
+// barsInSight and sketchesInSight are how many surfaces have their bar, and their
+// drawing, beside the list.
+const (
+	barsInSight     = 16
+	sketchesInSight = 6
+)
 
 // whereItLies is the area surface by surface, and what gets which build-up.
 func whereItLies(s *page.State) html {
 	var bars []draw.LeftRow
+	var drawn []html
 	for i := range s.Plan.Surfaces() {
 		if p := &s.Plan.Surfaces()[i]; p.Known && len(bars) < barsInSight {
 			bars = append(bars, draw.LeftRow{Name: surfaceName(s, p.Path), Text: of(s, p.Area, unit.Areas), Film: float64(p.Area.Value)})
+			if len(drawn) < sketchesInSight {
+				drawn = append(drawn, drawnSurface(s, i))
+			}
 		}
 	}
 	var lines []html
@@ -37,5 +45,17 @@ func whereItLies(s *page.State) html {
 		}
 	}
 	return region("lies", "section", a("class", "figures"), el("h2", nil, txt(words.WhereItLies)),
-		draw.Left(draw.LeftPlot{Title: words.WhereItLies, Rows: bars}), join(lines...))
+		draw.Left(draw.LeftPlot{Title: words.WhereItLies, Rows: bars}), join(lines...),
+		el("div", a("class", "drawn"), drawn...))
+}
+
+// drawnSurface is a surface's sketch in its sizes, with its name.
+func drawnSurface(s *page.State, at int) html {
+	typed := &s.Plan.Job.Surfaces[at]
+	sketch := typed.Part.Shape.Sketch(typed.Part.Input)
+	parts := []html{el("b", nil, txt(nameOf(typed))), draw.Sketch(sketch, words.SketchOf+typed.Part.Shape.Name)}
+	if sketch.OffScale {
+		parts = append(parts, el("small", nil, txt(words.NotToScale)))
+	}
+	return el("div", a("class", "one"), parts...)
 }

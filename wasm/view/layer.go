@@ -17,6 +17,7 @@ import (
 // row's own, and the film at its foot to scale as far as it goes.
 const (
 	rowHeight  = 52.
+	markHeight = 4.
 	mostHeight = 128.
 	perMicron  = 0.15
 )
@@ -34,8 +35,12 @@ func stepRow(s *page.State, path string, at int, b *plan.Buildup) html {
 		small = words.Listed(small, words.DrawnThicker)
 	}
 	attrs := a("class", "layer")
-	if step.Taken.Step != nil {
+	switch {
+	case step.Taken.Step != nil:
 		attrs = a("class", "layer", "data-is", takes)
+	case swatch.Stuff == draw.Washed: // a mark between two layers
+		attrs = a("class", "layer mark")
+		swatch.Height = markHeight
 	}
 	for _, f := range pressing(b) {
 		if f.Path == path && f.IsRed() {

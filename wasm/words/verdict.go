@@ -79,21 +79,35 @@ func Verdict(v bench.Verdict, why string, units job.Units) (first, rest string) 
 	return first, rest
 }
 
-// Held says in one sentence all that holds of what bears on a cup. It is fit to
-// coat where nothing else is said of it.
+// Held says in one sentence what holds of what bears on a cup. Where nothing else
+// is said of it, it is fit to coat: by when the dew comes, and by what is only
+// taken to hold. The rest stands on a sheet of its own.
 func Held(list []bench.Verdict, isAll bool, units job.Units) (first, rest string) {
 	w := writer{units}
+	if isAll {
+		return FitToCoat, w.fitUntil(list)
+	}
 	var parts []string
 	for _, v := range list {
 		if part := w.held(v); part != "" {
 			parts = append(parts, part)
 		}
 	}
-	first = "Holds:"
-	if isAll {
-		first = "Fit to coat:"
+	return "Holds:", strings.Join(parts, ", ") + "."
+}
+
+// fitUntil is until when a cup is fit to coat, and what that takes to hold.
+func (w writer) fitUntil(list []bench.Verdict) string {
+	until, taken := "now", ""
+	for _, v := range list {
+		switch {
+		case v.Subject == bench.Dew && v.At != 0:
+			until = "until " + Hour(v.At)
+		case v.Subject == bench.ColdEvening && v.IsAssumed:
+			taken = ", " + w.held(v)
+		}
 	}
-	return first, strings.Join(parts, ", ") + "."
+	return until + taken + "."
 }
 
 // held is a verdict that holds, in a few words; none where a dial says it.

@@ -94,12 +94,18 @@ func TestEachVerdictSaysWhatWasFoundAndItsLimit(t *testing.T) {
 	assert.Equal(t, "From 86 °F styrene vapour burns:", plainly(first))
 }
 
-// What holds is said in one line, in the order of the verdicts; what a dial says isn't said again.
+// What holds is said in one line: of a cup that is fit to coat by when the dew comes, and what that takes to hold; beside something
+// else in the order of the verdicts, without what a dial says.
 func TestWhatHoldsIsSaidInOneLine(t *testing.T) {
 	list := []bench.Verdict{{Subject: bench.Dew, At: clock(20, 0)}, {Subject: bench.ColdEvening, Value: float64(celsius(16)), Limit: float64(celsius(15)), Scale: unit.InCelsius},
 		{Subject: bench.Humidity, Value: 0.62, Limit: 0.8}, {Subject: bench.Heat, Value: 1}, {Subject: bench.Explosive}}
 	first, rest := words.Held(list, true, job.Units{})
-	assert.Equal(t, "Fit to coat: no dew until 20:00, 16 °C at the coldest, humidity 62 %, not in a closed space.", first+" "+plainly(rest))
+	assert.Equal(t, "Fit to coat until 20:00.", first+" "+plainly(rest))
+	first, rest = words.Held(list, false, job.Units{})
+	assert.Equal(t, "Holds: no dew until 20:00, 16 °C at the coldest, humidity 62 %, not in a closed space.", first+" "+plainly(rest))
+	list[0].At, list[1].IsAssumed = 0, true
+	first, rest = words.Held(list, true, job.Units{})
+	assert.Equal(t, "Fit to coat now, taken to stay over 16 °C.", first+" "+plainly(rest))
 	first, rest = words.Held([]bench.Verdict{{Subject: bench.Dew}, {Subject: bench.ColdEvening, IsAssumed: true, Value: float64(celsius(16)), Scale: unit.InCelsius}}, false, job.Units{})
 	assert.Equal(t, "Holds: no dew, taken to stay over 16 °C.", first+" "+plainly(rest))
 }
