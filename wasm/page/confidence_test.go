@@ -115,8 +115,13 @@ func TestOrderText(t *testing.T) {
 	text := effects[len(effects)-1].Text
 	assert.Contains(t, text, "Order list: Tern, 7 m open launch (made up)")
 	assert.Contains(t, text, "• Polyester gel coat: ")
-	assert.Contains(t, text, "have no price yet")
+	assert.NotContains(t, text, "price yet")
 	assert.Contains(t, text, words.OrderFootnote)
+	for _, pack := range []string{"roller.pack.1", "roller.pack.2", "pad.pack.1"} {
+		s = do(s, "set", "card."+pack+".price", "")
+	}
+	_, effects = page.Update(s, page.Message{Verb: "text", At: noon})
+	assert.Contains(t, effects[len(effects)-1].Text, "2 more things to buy have no price yet.")
 }
 
 func TestChancesAreNeverRoundedUpToCertainty(t *testing.T) {

@@ -152,7 +152,7 @@ func (s *State) ShortOf() (name string, chance float64) {
 			names, chance = append(names, words.ShortName(l.Card)), max(chance, short)
 		}
 	}
-	return strings.Join(names, ", "), chance
+	return words.AndLast(names), chance
 }
 
 // Stops says what stops the build-ups that surfaces get, one sentence each.

@@ -66,9 +66,17 @@ func classOf(text string) string {
 // how is how the cup is put on.
 func how(s *page.State) shown {
 	return shown{Title: words.HowPutOn, Body: join(
-		chips(s, at("method"), words.Method),
+		chipsWith(s, at("method"), words.Method, methodKey(s)),
 		fieldWith(s, at("film"), fieldExtras{Default: benchFilm(s)}),
 		more(bench.HandSheet, words.MinutesToMix), more("flow", words.FlowTime))}
+}
+
+// methodKey is the method that the cup is planned with: what was chosen, or that of its coat.
+func methodKey(s *page.State) string {
+	if m := s.Bench().Method; m != nil {
+		return m.Key
+	}
+	return s.Doc().Get(at("method"))
 }
 
 // handSheet is the minutes that the hand takes.

@@ -67,3 +67,19 @@ func TestNoCupIsOfferedThatHoldsNothing(t *testing.T) {
 	assert.NotContains(t, slow, "largest now 0")
 	assert.Contains(t, slow, "none can be spread now")
 }
+
+// The method that is marked is the one that the cup is planned with: that of its coat until another is chosen.
+func TestTheMethodOfTheCoatIsMarked(t *testing.T) {
+	marked := regexp.MustCompile(`id="chip-bench\.now\.method-([a-z-]+)"[^>]*aria-pressed="true"`)
+	s := do(madeUpCup(), "sheet", "how", "")
+	for _, key := range []string{"gravity-gun", "brush", "foam-roller"} {
+		if key != "gravity-gun" {
+			s = do(s, "set", "bench.now.method", key)
+		}
+		assert.Equal(t, key, s.Bench().Method.Key)
+		found := marked.FindAllStringSubmatch(view.Page(s).String(), -1)
+		if assert.Len(t, found, 1) {
+			assert.Equal(t, key, found[0][1])
+		}
+	}
+}

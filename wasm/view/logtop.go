@@ -55,7 +55,7 @@ func wanted(s *page.State) html {
 	lines := s.Order().Lines
 	for i := range lines {
 		if l := &lines[i]; l.Card.Reserve.Value > 0 && l.ToBuy.IsPositive() && l.Err == nil {
-			return el("div", a("class", "wanted"), verdict(asks, l.Card.Name+":", words.MoreWanted(page.Said(l.ToBuy.InexactFloat64(), l.Scale, s.Plan.Job.Units)), ""),
+			return el("div", a("class", "wanted"), verdict(asks, words.ShortName(l.Card)+":", words.MoreWanted(page.Said(l.ToBuy.InexactFloat64(), l.Scale, s.Plan.Job.Units)), ""),
 				action("go", "order", "next", words.ToTheOrder, "quiet"))
 		}
 	}

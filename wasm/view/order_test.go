@@ -87,7 +87,7 @@ func TestALineSaysHowSureItIs(t *testing.T) {
 	once := settled(t, do(do(s, "sheet", "order.gelcoat", ""), "set", "card.gelcoat.buy", "once"))
 	html = view.Page(once).String()
 	assert.Contains(t, html, `id="way-once-gelcoat" data-do="set" data-path="card.gelcoat.buy" data-text="once" aria-pressed="true"`)
-	assert.NotRegexp(t, `Polyester gel coat[^<]* may run short`, html, "nothing waits for the first cups")
+	assert.NotRegexp(t, `(?i)polyester gel coat[^<]* may run short`, html, "nothing waits for the first cups")
 }
 
 // A size that isn't sold here, and sizes without a price, are said.

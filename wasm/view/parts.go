@@ -58,6 +58,12 @@ func chips(s *page.State, path, name string) html {
 	if chosen == "" && f.Kind == job.Choice && !f.Optional {
 		chosen = f.Options[0].Key
 	}
+	return chipsWith(s, path, name, chosen)
+}
+
+// chipsWith is chips where something else than the first one holds while none is chosen.
+func chipsWith(s *page.State, path, name, chosen string) html {
+	f := job.FieldAt(path)
 	return markup.Kept("f-"+path, chipsKey{path, name, chosen, said(s, path, f)}, func(id string, key chipsKey) html {
 		var list []html
 		for _, o := range f.Options {

@@ -119,6 +119,22 @@ func InJobs(chance float64) string {
 // RunsShort heads the verdict on a colour that is bought before the start.
 func RunsShort(what string) string { return what + " may run short:" }
 
+// AndLast sets names in a row, as a sentence begins with them.
+func AndLast(names []string) string {
+	text := ""
+	for i, name := range names {
+		switch {
+		case i == 0:
+			text = name
+		case i < len(names)-1:
+			text += ", " + lower(name)
+		default:
+			text += " and " + lower(name)
+		}
+	}
+	return text
+}
+
 // RunsShortIn says how likely, and what to do about it.
 func RunsShortIn(jobs string) string {
 	return jobs + ". Weigh the first two cups: the Log then says whether more is needed, of the same batch."

@@ -94,6 +94,7 @@ func TestWhatIsSaidOfAnOrder(t *testing.T) {
 		saying{"no packs known", words.SoldIn(nil, "kg", 0)}, saying{"packs of 1, 5 kg, 1 priced", words.SoldIn([]string{"1", "5"}, "kg", 1)}, saying{"packs of 1, 5 kg, all priced", words.SoldIn([]string{"1", "5"}, "kg", 2)},
 		saying{"packs of 1 kg, no price yet", words.SoldIn([]string{"1"}, "kg", 0)}, saying{"packs of 10 pieces, all priced", words.SoldIn([]string{"10"}, "pieces", 1)},
 		saying{"needs 3 kg, has 5 kg", words.ShelfHas("3 kg", "5 kg")},
+		saying{"", words.AndLast(nil)}, saying{"Flow coat", words.AndLast([]string{"Flow coat"})}, saying{"Flow coat, top coat and gel coat", words.AndLast([]string{"Flow coat", "Top coat", "Gel coat"})},
 		saying{"", words.Unpriced(0)}, saying{"+ 1 unpriced", words.Unpriced(1)}, saying{"", words.UnpricedWhole(0)}, saying{"One more thing to buy has no price yet.", words.UnpricedWhole(1)}, saying{"2 more things to buy have no price yet.", words.UnpricedWhole(2)},
 		saying{"fewer than 1 job in 200", words.InJobs(0.0049)}, saying{"1 job in 200", words.InJobs(0.005)}, saying{"1 job in 2", words.InJobs(0.449)}, saying{"1 job in 2, or more", words.InJobs(0.45)}, saying{"1 job in 7", words.InJobs(0.15)},
 		saying{"likely left: 2 kg", words.LeftOver("2 kg", "", "")}, saying{"likely left: 2 kg, worth 40", words.LeftOver("2 kg", "40", "")}, saying{"likely left: 2 kg, worth 40, good for 6 months", words.LeftOver("2 kg", "40", words.Months(6))}, saying{"a month", words.Months(1)},
