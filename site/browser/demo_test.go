@@ -52,9 +52,12 @@ func TestTheMadeUpJob(t *testing.T) {
 		tap(s, "#open-menu")
 		do(s, "clear", "", "")
 		assert.False(t, s.Has(".notice .demo"))
-		after, madeUp := kept(s)
+		s.Until("nothing is left of the made-up one", func() bool { // a tap is answered before it is kept
+			_, madeUp := kept(s)
+			return madeUp == 0
+		})
+		after, _ := kept(s)
 		assert.Equal(t, before, after, "the own job was not touched")
-		assert.Zero(t, madeUp, "nothing is left of the made-up one")
 		goTo(s, "surfaces")
 		assert.Contains(t, shown(s, ".screen"), "Foredeck")
 	})
