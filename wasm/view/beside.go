@@ -51,7 +51,7 @@ func whereItLies(s *page.State) html {
 
 // drawnSurface is a surface's sketch in its sizes, with its name.
 func drawnSurface(s *page.State, at int) html {
-	typed := &s.Plan.Job.Surfaces[at]
+	typed := s.Plan.Job.Surfaces[at]
 	sketch := typed.Part.Shape.Sketch(typed.Part.Input)
 	parts := []html{el("b", nil, txt(nameOf(typed))), draw.Sketch(sketch, words.SketchOf+typed.Part.Shape.Name)}
 	if sketch.OffScale {
