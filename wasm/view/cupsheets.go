@@ -66,7 +66,7 @@ func classOf(text string) string {
 // how is how the cup is put on.
 func how(s *page.State) shown {
 	return shown{Title: words.HowPutOn, Body: join(
-		chipsWith(s, at("method"), words.Method, methodKey(s)),
+		chips(s, at("method"), words.Method, methodKey(s)),
 		fieldWith(s, at("film"), fieldExtras{Default: benchFilm(s)}),
 		more(bench.HandSheet, words.MinutesToMix), more("flow", words.FlowTime))}
 }
@@ -76,7 +76,7 @@ func methodKey(s *page.State) string {
 	if m := s.Bench().Method; m != nil {
 		return m.Key
 	}
-	return s.Doc().Get(at("method"))
+	return ""
 }
 
 // handSheet is the minutes that the hand takes.
@@ -109,7 +109,7 @@ func toolFields(s *page.State) html {
 		key = "scale-step"
 	}
 	hint := map[string]string{"drops": words.DropsHint, "scale-step": words.ScaleHint}[key]
-	parts := []html{el("h3", nil, txt(words.WhichTool)), chips(s, at("tool"), words.WhichTool), fieldWith(s, at(key), fieldExtras{Hint: hint})}
+	parts := []html{el("h3", nil, txt(words.WhichTool)), chips(s, at("tool"), words.WhichTool, ""), fieldWith(s, at(key), fieldExtras{Hint: hint})}
 	if s.Chosen().IsRatio || s.Doc().Get(at("mark")) != "" {
 		parts = append(parts, fieldWith(s, at("mark"), fieldExtras{Default: "1 mL"}))
 	}

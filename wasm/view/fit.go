@@ -31,7 +31,7 @@ func airText(s *page.State) string {
 func airMoreSheet(s *page.State) shown {
 	return shown{Title: words.DayMore, Body: join(
 		fieldWith(s, today("read-at"), fieldExtras{Default: words.ReadNow}),
-		chips(s, today("sun"), words.PartStands), chips(s, today("colour"), words.PartColour),
+		chips(s, today("sun"), words.PartStands, ""), chips(s, today("colour"), words.PartColour, ""),
 		fieldWith(s, today("sunrise"), fieldExtras{Default: words.UsualSunrise}),
 		region("aheadfield", "div", nil, aheadField(s)))}
 }

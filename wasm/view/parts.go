@@ -52,18 +52,16 @@ func dialOf(id string, key line) html {
 }
 
 // chips is a choice among few: all are seen, the chosen one is filled.
-func chips(s *page.State, path, name string) html {
+// What holds is what is chosen, or else the first one; or, where it is given, what the page works with.
+func chips(s *page.State, path, name, holds string) html {
 	f := job.FieldAt(path)
-	chosen := s.Doc().Get(path)
+	chosen := holds
+	if chosen == "" {
+		chosen = s.Doc().Get(path)
+	}
 	if chosen == "" && f.Kind == job.Choice && !f.Optional {
 		chosen = f.Options[0].Key
 	}
-	return chipsWith(s, path, name, chosen)
-}
-
-// chipsWith is chips where something else than the first one holds while none is chosen.
-func chipsWith(s *page.State, path, name, chosen string) html {
-	f := job.FieldAt(path)
 	return markup.Kept("f-"+path, chipsKey{path, name, chosen, said(s, path, f)}, func(id string, key chipsKey) html {
 		var list []html
 		for _, o := range f.Options {

@@ -19,7 +19,7 @@ func partsSheet(s *page.State) shown {
 	parts := []html{
 		el("h3", nil, txt(words.PartsTitle)),
 		dial(s, at("surface-temp"), dialLine{Small: any}), dial(s, at("amount"), dialLine{Small: any, Default: "100 g"}), plainLine(s, "name", any),
-		chips(s, at("tool"), any), picker(s, at("catalyst"), any, []job.Option{{Key: "a", Name: any}}, any, any),
+		chips(s, at("tool"), any, ""), picker(s, at("catalyst"), any, []job.Option{{Key: "a", Name: any}}, any, any),
 		answerOf("parts-answer", box), answerOf("parts-stopped", stopped)}
 	for _, is := range []string{holds, asks, stops, unchecked} {
 		parts = append(parts, verdict(is, is+":", any, ""), verdict(is, is+":", any, page.PartsSheet+"."+is))

@@ -74,7 +74,7 @@ func stepFigure(s *page.State, path string, step *plan.Step, key string) html {
 	case key == "coats":
 		return dial(s, at, coatsLine(s, step))
 	case f.Kind == job.Choice:
-		return chips(s, at, f.Name)
+		return chips(s, at, f.Name, "")
 	case f.Kind == job.Pasted, f.Kind == job.Checked:
 		return fieldWith(s, at, stepExtras(key))
 	case key == "taken" && plan.KindOf(job.FindStepKind(s.Doc().Get(path+".kind"))).Drawing == plan.DrawnPolished:
@@ -147,7 +147,7 @@ func moreSheet(s *page.State, path string) shown {
 			continue
 		}
 		if f := job.FieldAt(path + "." + key); f.Kind == job.Choice {
-			fields = append(fields, chips(s, path+"."+key, f.Name))
+			fields = append(fields, chips(s, path+"."+key, f.Name, ""))
 			continue
 		}
 		fields = append(fields, stepField(s, path, key))

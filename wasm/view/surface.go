@@ -32,7 +32,7 @@ func surfaceSheet(s *page.State, path string) shown {
 		sizes(s, path),
 		region("asked-"+path, "div", a("class", "say"), askAt(s, path)),
 		el("div", a("class", "row"),
-			chips(s, path+".sides", "sides")),
+			chips(s, path+".sides", "sides", "")),
 		dial(s, path+".count", dialLine{Name: words.HowManyAlike, Default: "1"}),
 		cutouts(s, typed),
 		plainLine(s, path+".name", words.Called),
@@ -91,7 +91,7 @@ func sizes(s *page.State, path string) html {
 			continue
 		}
 		if d.Kind == surface.Choice {
-			parts = append(parts, chips(s, path+"."+d.Key, d.Name), girthHint(s, path, d))
+			parts = append(parts, chips(s, path+"."+d.Key, d.Name, ""), girthHint(s, path, d))
 			continue
 		}
 		parts = append(parts, dial(s, path+"."+d.Key, dialLine{Letter: d.Letter, Name: d.Name}))
@@ -163,7 +163,7 @@ func groundSheet(s *page.State, path string) shown {
 		case key == "patch":
 			fields = append(fields, fieldWith(s, at, stepExtras("patch")))
 		case f.Kind == job.Choice && len(f.Options) <= 4 && !f.Optional:
-			fields = append(fields, chips(s, at, f.Name))
+			fields = append(fields, chips(s, at, f.Name, ""))
 		default:
 			fields = append(fields, field(s, at))
 		}
