@@ -87,7 +87,7 @@ func sizes(s *page.State, path string) html {
 	var parts, rare []html
 	for _, d := range shape.Dims {
 		if d.Kind == surface.Choice && shape.Rows != nil && d.Key != surface.GirthKey {
-			rare = append(rare, chips(s, path+"."+d.Key, d.Name)) // of stations: seldom other than usual
+			rare = append(rare, chips(s, path+"."+d.Key, d.Name, "")) // of stations: seldom other than usual
 			continue
 		}
 		if d.Kind == surface.Choice {
