@@ -18,13 +18,15 @@ var (
 	aDefault   = regexp.MustCompile(` placeholder="([^"]*)"`)
 	aClass     = regexp.MustCompile(`>(?:curve|today|dot|band|shaded)(?: \w+)?</text>`)
 	miscounted = regexp.MustCompile(`(?:^|[^\d.,])(?:1 (?:cups|days|entries|surfaces|steps|layers|passes|pieces|cards|coats)|[02-9] (?:day|entry|surface|layer|step|pass|card))(?:[ .,;]|$)`)
+	aRange     = regexp.MustCompile(`(?:^| )(\d+(?:\.\d+)?)(?: ([^\d\s]\S*))?(?: to |–)(\d+(?:\.\d+)?) ([^\d\s]\S*)`)
 	aLabel     = regexp.MustCompile(`<label[^>]*>(.*?)</label>`)
 )
 
 // On every page each button and each control says what it is; a path of the job is no text for people; in every plot the
-// curves lie between the axes, since an axis ends past the last of what it measures.
+// curves lie between the axes, since an axis ends past the last of what it measures; what goes from one figure to another goes
+// from the smaller.
 func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
-	plots := map[string]bool{}
+	plots, ranges := map[string]bool{}, 0
 	everywhere(t, func(name, html string) {
 		for _, b := range buttonsOf(html) {
 			assert.NotEmpty(t, b.label, "%s: a button without a name: %+v", name, b)
@@ -43,6 +45,12 @@ func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
 			assert.Less(t, len([]rune(m[1])), 60, "%s: what holds while nothing is typed has room in its field", name)
 		}
 		assert.Empty(t, aClass.FindAllString(html, -1), "%s: a class of the style is no text for people", name)
+		for _, m := range aRange.FindAllStringSubmatch(textIn(html), -1) {
+			if m[2] == "" || m[2] == m[4] {
+				ranges++
+				assert.LessOrEqual(t, mustRead(t, m[1]), mustRead(t, m[3]), "%s: %q goes from the larger to the smaller", name, m[0])
+			}
+		}
 		assert.Empty(t, miscounted.FindAllString(textIn(html), -1), name)
 		assert.Empty(t, aPath.FindAllString(html, -1), name)
 		for _, plot := range strings.Split(html, `class="picture plot"`)[1:] {
@@ -60,4 +68,5 @@ func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
 		}
 	}, nil)
 	assert.GreaterOrEqual(t, len(plots), 3, "%v", plots)
+	assert.Greater(t, ranges, 20)
 }
