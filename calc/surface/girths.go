@@ -11,14 +11,14 @@ import (
 var girths = &Shape{
 	Key: "girths", Name: "girths at stations",
 	Dims: []Dim{
-		{Key: "spacing", Name: "station spacing", Letter: "s", Optional: true, Min: minLength, Max: maxLength},
+		{Key: SpacingKey, Name: "station spacing", Letter: "s", Optional: true, Min: minLength, Max: maxLength},
 		{Key: "length", Name: "length over all stations", Letter: "L", Optional: true, Min: minLength, Max: maxLength},
 		girthIs, halfEnds, measuredAlong,
 	},
 	Rows: &Rows{
 		Key: stationsKey, Name: "stations, from one end to the other", Row: "station",
 		Columns: []Dim{
-			{Key: "position", Name: "position along the length", Letter: "x", Optional: true, Max: maxLength},
+			{Key: PositionKey, Name: "position along the length", Letter: "x", Optional: true, Max: maxLength},
 			{Key: "girth", Name: "girth, along the skin", Letter: "g", Max: maxLength},
 		},
 		Min: 2, Max: maxRows,
@@ -61,7 +61,7 @@ func (z sizes) stationsAlong(section []Stroke, girth Mark) Sketch {
 	}
 	middle := place(max((last+1)/2, 1))
 	sketch.Strokes = append(sketch.Strokes, skin, path(x, sheer, place(last), sheer))
-	sketch.Marks = []Mark{dimension("spacing", lineOff, place(1), sheer, x, sheer), dimension("position", 0, x, first, middle, first),
+	sketch.Marks = []Mark{dimension(SpacingKey, lineOff, place(1), sheer, x, sheer), dimension(PositionKey, 0, x, first, middle, first),
 		dimension("length", 0, x, second, place(last), second), girth}
 	return sketch
 }
@@ -69,6 +69,12 @@ func (z sizes) stationsAlong(section []Stroke, girth Mark) Sketch {
 // girthIs says how far a girth goes. It doubles nothing: a girth of one side is
 // counted twice by the builder, as two alike.
 var girthIs = Dim{Key: GirthKey, Name: "a girth goes", Kind: Choice, Options: []Option{{"side", "over one side, keel to sheer"}, {Round, "the whole way round"}}}
+
+// Where a station stands: at so many times the spacing, or at a position of its own.
+const (
+	SpacingKey  = "spacing"
+	PositionKey = "position"
+)
 
 // How far a girth goes, and its answer for both sides at once.
 const (

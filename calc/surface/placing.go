@@ -19,15 +19,15 @@ type places struct {
 // placed finds where the stations stand, from what was given: the spacing, the
 // length over all, or a position for each.
 func placed(in Input) (places, error) {
-	if slices.ContainsFunc(in.Rows, func(r Row) bool { _, given := r["position"]; return given }) {
+	if slices.ContainsFunc(in.Rows, func(r Row) bool { _, given := r[PositionKey]; return given }) {
 		return placedByPosition(in)
 	}
-	spacing, hasSpacing := in.Lengths["spacing"]
+	spacing, hasSpacing := in.Lengths[SpacingKey]
 	switch {
 	case hasSpacing && in.has("length"):
 		return places{}, fault("length", GivenTwice)
 	case !hasSpacing && !in.has("length"):
-		return places{}, fault("spacing", Missing)
+		return places{}, fault(SpacingKey, Missing)
 	}
 	atFirst, atLast := halfIntervals(in)
 	n := len(in.Rows) - 1 - atFirst - atLast
@@ -37,7 +37,7 @@ func placed(in Input) (places, error) {
 	intervals := working.Given(unit.Factor(n), "full intervals", unit.InPure, "from the number of girths", source.Exact)
 	if hasSpacing {
 		if most := maxLength / float64(n); float64(spacing.Value) > most {
-			return places{}, limit("spacing", TooLarge, most)
+			return places{}, limit(SpacingKey, TooLarge, most)
 		}
 		length, err := overAll.Figure(spacing, intervals)
 		return places{evenly(spacing.Value, n, atFirst, atLast), length, []*working.Step{spacing.Step}, false}, err
@@ -74,7 +74,7 @@ func evenly(spacing unit.Length, n, atFirst, atLast int) []float64 {
 
 // placedByPosition takes the stations where they were measured.
 func placedByPosition(in Input) (places, error) {
-	for _, key := range []string{"spacing", "length"} {
+	for _, key := range []string{SpacingKey, "length"} {
 		if in.has(key) {
 			return places{}, fault(key, GivenTwice)
 		}
@@ -84,16 +84,16 @@ func placedByPosition(in Input) (places, error) {
 	}
 	var at []float64
 	for i, row := range in.Rows {
-		x, given := row["position"]
+		x, given := row[PositionKey]
 		if !given {
-			return places{}, fault("position", Missing).in(i)
+			return places{}, fault(PositionKey, Missing).in(i)
 		}
 		at = append(at, float64(x.Value))
 		if i > 0 && at[i]-at[i-1] < minLength {
-			return places{}, limit("position", NotAscending, at[i-1]).in(i)
+			return places{}, limit(PositionKey, NotAscending, at[i-1]).in(i)
 		}
 	}
-	first, last := in.Rows[0]["position"], in.Rows[len(in.Rows)-1]["position"]
+	first, last := in.Rows[0][PositionKey], in.Rows[len(in.Rows)-1][PositionKey]
 	length, err := fromFirstToLast.Figure(last, first)
 	return places{at: at, length: length, byPosition: true}, err
 }
@@ -103,7 +103,7 @@ func (p places) steps(rows []Row, r run) []*working.Step {
 	list := slices.Clone(p.spacing)
 	for _, row := range rows[r.from : r.to+1] {
 		if p.byPosition {
-			list = append(list, row["position"].Step)
+			list = append(list, row[PositionKey].Step)
 		}
 		list = append(list, row["girth"].Step)
 	}

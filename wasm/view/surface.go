@@ -87,7 +87,8 @@ func sizes(s *page.State, path string) html {
 	var parts, rare []html
 	for _, d := range shape.Dims {
 		if d.Kind == surface.Choice && shape.Rows != nil && d.Key != surface.GirthKey {
-			rare = append(rare, chips(s, path+"."+d.Key, d.Name, "")) // of stations: seldom other than usual
+			rare = append(rare, el("p", a("class", "label", "aria-hidden", "true"), txt(words.Capital(d.Name))),
+				chips(s, path+"."+d.Key, d.Name, "")) // of stations: seldom other than usual
 			continue
 		}
 		if d.Kind == surface.Choice {
@@ -135,11 +136,15 @@ func faces(s *page.State, path string, shape *surface.Shape) html {
 // rows is the list of a shape's stations or corners.
 func rows(s *page.State, path string, r *surface.Rows) html {
 	list := path + "." + r.Key
+	isSpaced := s.Doc().Get(path+"."+surface.SpacingKey) != ""
 	var lines []html
 	for i, id := range s.Doc().Items(list) {
 		row := list + "." + id
 		var cells []html
 		for _, d := range r.Columns {
+			if isSpaced && d.Key == surface.PositionKey && s.Doc().Get(row+"."+d.Key) == "" {
+				continue // the spacing says where it is
+			}
 			cells = append(cells, fieldWith(s, row+"."+d.Key, fieldExtras{Letter: d.Letter, Label: d.Name}))
 		}
 		cells = append(cells, action("remove", row, "", words.Remove, "quiet"))
