@@ -47,7 +47,7 @@ func TestAWorkingTellsItsLastStepFirst(t *testing.T) {
 	assert.Contains(t, list[1], "= π × 0.46² ÷ 4", "π stands upright")
 }
 
-// Every figure that can be opened opens, to formulas that are text too.
+// Every figure that can be opened opens, to formulas that are text too, and its working comes to what is shown.
 func TestEveryWorkingOpens(t *testing.T) {
 	empty, _ := page.Start(nil, noon)
 	s, compared := do(empty, "demo", "", ""), 0
@@ -60,25 +60,38 @@ func TestEveryWorkingOpens(t *testing.T) {
 				if path != "" {
 					shown = opened(s, parents(path)...)
 				}
-				for _, e := range elements(t, screen.Key, view.Page(shown).String()) {
-					if e.attrs["data-do"] != "why" {
-						continue
-					}
-					last := do(shown, "why", e.attrs["data-path"], "")
-					require.Equal(t, 1, strings.Count(view.Page(last).String(), `class="numbers"`), "the last step alone")
-					if value, result, hasBoth := comesTo(view.Page(last).String(), e.attrs["data-path"]); hasBoth {
-						compared++
-						require.InEpsilon(t, result, value, 0.06, "%s shows another figure than its working comes to", e.attrs["data-path"])
-					}
-					html := view.Page(do(last, "whole", "", "")).String()
-					require.Contains(t, html, `class="working"`, e.attrs["data-path"])
-					check(t, e.attrs["data-path"], elements(t, e.attrs["data-path"], html))
-					require.NotContains(t, html, "NaN")
-				}
+				compared += workingsOpen(t, screen.Key, shown)
 			}
 		}
+		fair, before := do(fairState(t), "system", "", us), compared
+		for _, sheet := range []string{"step.1", "step.1.why", "step.2.why", "step.3.why", "step.4.why", "step.5.why", "budget", "points"} {
+			compared += workingsOpen(t, sheet, opened(fair, "sheet buildup.1."+sheet))
+		}
+		assert.Greater(t, compared, before+20, "of a grid, spots, combs and grades")
 	}
-	assert.Greater(t, compared, 180, "in both systems")
+	assert.Greater(t, compared, 220, "in both systems")
+}
+
+// workingsOpen opens each working that a page offers, and counts those whose figures could be compared.
+func workingsOpen(t *testing.T, name string, shown *page.State) (compared int) {
+	t.Helper()
+	for _, e := range elements(t, name, view.Page(shown).String()) {
+		if e.attrs["data-do"] != "why" {
+			continue
+		}
+		path := e.attrs["data-path"]
+		last := do(shown, "why", path, "")
+		require.Equal(t, 1, strings.Count(view.Page(last).String(), `class="numbers"`), "%s: the last step alone", path)
+		if value, result, hasBoth := comesTo(view.Page(last).String(), path); hasBoth {
+			compared++
+			require.InEpsilon(t, result, value, 0.06, "%s shows another figure than its working comes to", path)
+		}
+		html := view.Page(do(last, "whole", "", "")).String()
+		require.Contains(t, html, `class="working"`, path)
+		check(t, path, elements(t, path, html))
+		require.NotContains(t, html, "NaN")
+	}
+	return compared
 }
 
 var (
