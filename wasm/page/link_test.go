@@ -160,3 +160,17 @@ func TestOldLinksOpen(t *testing.T) {
 
 // docOf is for states that have no place of their own.
 func docOf(s *page.State) job.Document { return s.Doc() }
+
+// A place in a page is a short plain word, and nothing is said of it; all else is a link that somebody meant to hold a job, and
+// one that doesn't is answered.
+func TestAPlaceInAPageIsNoLink(t *testing.T) {
+	for fragment, isPlace := range map[string]bool{
+		"": true, "#": true, "#main": true, "#log-2": true, "#z9a0": true, "#" + strings.Repeat("a", 32): true, "#" + strings.Repeat("a", 33): false,
+		"#Main": false, "#a_b": false, "#a=b": false, "#ä": false, "#job%3D": false,
+	} {
+		s, _ := page.Start(nil, noon)
+		s = do(s, "opened", "", fragment)
+		assert.Equal(t, isPlace, s.Notice == "", "%q: %s", fragment, s.Notice)
+		assert.Nil(t, s.Pending, fragment)
+	}
+}
