@@ -149,14 +149,17 @@ func combAnswer(s *page.State, row string, at int) html {
 	list, _ := job.Split(row)
 	path, _ := job.Split(list)
 	step := plannedStep(s, path)
-	text := ""
+	text, is := "", holds
 	if step.Coat != nil && at < len(step.Job.Combs) && step.Job.Combs[at].LastWet.Step != nil && step.Job.Combs[at].FirstDry.Step != nil {
 		if read, err := step.Comb(at); err == nil {
 			films := s.Plan.Job.Units.Scale(unit.Films)
 			text = words.CombSays(unit.Number(films.From(float64(read.CuresLeast)), 3), unit.Write(float64(read.CuresMost), films, 3)) + combAgainstPlan(s, read)
+			if read.IsCertainlyShort {
+				is = asks
+			}
 		}
 	}
-	attrs := a("class", "verdict", "data-is", holds)
+	attrs := a("class", "verdict", "data-is", is)
 	if text == "" {
 		attrs = append(attrs, a("hidden", "")...)
 	}
