@@ -1,7 +1,6 @@
 package job
 
 import (
-	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -212,7 +211,7 @@ func Latest(d Document) float64 {
 	for _, list := range []*List{cups, finished} {
 		for _, id := range d.Items(list.Key) {
 			for _, f := range list.Fields {
-				if si, err := strconv.ParseFloat(d.Get(list.Key+"."+id+"."+f.Key), 64); f.Kind == Moment && err == nil && !math.IsNaN(si) {
+				if si, err := strconv.ParseFloat(d.Get(list.Key+"."+id+"."+f.Key), 64); f.Kind == Moment && err == nil && si <= f.Max { // NaN is no moment either
 					latest = max(latest, si)
 				}
 			}
