@@ -62,7 +62,7 @@ func TestOneSurfaceToItsOrderInFewTaps(t *testing.T) {
 		h.tap("#tab-order")
 		s.Wait(".screen-order")
 		assert.Contains(t, shown(s, ".screen"), "Polyester gel coat")
-		assert.Contains(t, shown(s, ".screen"), "Catalyst")
+		assert.Contains(t, shown(s, ".screen"), "MEKP catalyst")
 		assert.LessOrEqual(t, h.fields, 4)
 		assert.LessOrEqual(t, h.taps, 8)
 		nothingIsRed(t, s)

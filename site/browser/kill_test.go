@@ -257,6 +257,7 @@ func TestTheEndOfTheBrowserLosesNothing(t *testing.T) {
 				}
 			}
 			t.Logf("%d of %d kills on a disk too busy for half a second; %d browsers opened twice", slow, kills, again)
+			assert.LessOrEqual(t, slow, kills/2, "a disk too busy for this test to say anything")
 			assert.LessOrEqual(t, again, mostHung, "browsers that hung as they started")
 		})
 	}
