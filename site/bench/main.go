@@ -24,7 +24,7 @@ const sizeLimit = 1.3e6 // bytes of a first visit
 
 func main() {
 	log.SetFlags(0)
-	only := flag.String("only", "", "regular expression for the parts to measure: packages, size, native, heap, start, visit, press, order, large, draws, functions")
+	only := flag.String("only", "", "regular expression for the parts to measure: packages, size, native, heap, start, visit, press, large, draws, functions")
 	flag.Parse()
 	wanted, err := regexp.Compile(*only)
 	if err == nil {

@@ -87,15 +87,6 @@ func (b bench) press(url string) error {
 	return b.byTurns(s, "press", turns, presses, pressLimit, worstLimit)
 }
 
-// order prints the same for what is in stock of a thing on the order: what is bought follows, and nothing that goes on the boat.
-func (b bench) order(url string) error {
-	s := b.demo(url)
-	defer s.Quit()
-	s.Script(nil, send, "go", "order")
-	s.Script(nil, `document.querySelector('[data-do="sheet"][data-path^="order."]').click()`)
-	return b.byTurns(s, "press/order", turns, presses, pressLimit, worstLimit)
-}
-
 // large prints the same for a surface in a job of the most of them.
 func (b bench) large(url string) error {
 	saved, err := checkedJob()

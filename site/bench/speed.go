@@ -38,7 +38,7 @@ func speed(ctx context.Context, wanted func(name string) bool, page, empty strin
 		b := bench{driver, t}
 		return measured(wanted,
 			part{"start", func() error { return b.start(page, empty) }}, part{"visit", func() error { return b.visits(page) }},
-			part{"press", func() error { return b.press(page) }}, part{"order", func() error { return b.order(page) }},
+			part{"press", func() error { return b.press(page) }},
 			part{"large", func() error { return b.large(page) }}, part{"draws", func() error { return b.draws(page) }},
 			part{"functions", func() error { return b.functions(page) }})
 	})
