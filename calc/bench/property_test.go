@@ -3,10 +3,7 @@ package bench_test
 import (
 	"fmt"
 	"math"
-	"math/rand/v2"
 	"runtime"
-	"strconv"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -42,117 +39,6 @@ func TestSpreadingMinutesOfTheDefaultTable(t *testing.T) {
 			assert.InDelta(t, want, unit.InMinute.From(float64(b.Hand.Spreading.Value)), 0.051, "surface %v °C, product %v °C", row.surface, product)
 		}
 	}
-}
-
-// benches draws what is typed at a bench: mostly with a dose in reach, and some
-// fields typed at random.
-type benches struct {
-	*rand.Rand
-	texts *jobtest.Random
-}
-
-func newBenches(seed uint64) *benches {
-	b := &benches{rand.New(rand.NewPCG(seed, 3)), jobtest.New(seed)}
-	b.texts.Junk = 0.25
-	return b
-}
-
-func (r *benches) pick(list ...string) string { return list[r.IntN(len(list))] }
-
-func (r *benches) between(low, high float64) string {
-	return strconv.FormatFloat(low+r.Float64()*(high-low), 'f', 1, 64)
-}
-
-// likely is a bench that a builder could have typed.
-func (r *benches) likely() job.Document {
-	var d job.Document
-	set := func(path, text string) { d = d.Set(path, text) }
-	for _, line := range strings.Split(strings.TrimSpace(warmMorning), "\n") {
-		path, text, _ := strings.Cut(line, " = ")
-		set(path, text)
-	}
-	card := r.pick("gelcoat", "gelcoat", "flowcoat", "vinylester", "polyester-filler")
-	set("bench.now.card", card)
-	set("bench.now.amount", r.pick("100 g", r.between(40, 100)+" g", r.between(1.5, 3.5)+" oz", r.between(30, 80)+" mL", r.between(100, 700)+" g", "0.2 lb", "2 US fl oz"))
-	at := 14 + 19*r.Float64()
-	set("bench.now.surface-temp", strconv.FormatFloat(at, 'f', 1, 64))
-	set("bench.now.product-temp", strconv.FormatFloat(at+8*r.Float64()-5, 'f', 1, 64))
-	set("day.today.low", r.between(12, 22))
-	set("day.today.high", r.between(24, 34))
-	set("bench.now.method", r.pick("nap-roller", "brush", "gravity-gun", "foam-roller"))
-	tool := r.pick("scale", "syringe", "drops")
-	set("bench.now.tool", tool)
-	set("bench.now.scale-step", r.pick("0.1 g", "0.1 g", "0.01 g", "1 g"))
-	set("bench.now.syringe-step", r.pick("0.1 mL", "0.2 mL", "0.5"))
-	set("bench.now.drops", r.between(12, 45))
-	if r.IntN(3) == 0 {
-		set("bench.now.thinner", r.between(0, 6))
-		set("bench.now.thinner-by", r.pick(job.PerMass, job.PerVolume))
-	}
-	if r.IntN(3) == 0 {
-		set("bench.now.pigment", r.between(0, 9))
-	}
-	if r.IntN(2) == 0 {
-		for key, text := range map[string]string{"card": card, "mass": "100 g", "temp": r.between(18, 28), "share": r.between(1.2, 2.2), "minutes": r.between(8, 25)} {
-			set("test.1."+key, text)
-		}
-		set("test", "1")
-	}
-	if r.IntN(4) == 0 {
-		r.ownTable(set, "card."+card)
-	}
-	return d
-}
-
-// ownTable types a table of a few rows, in order now and then.
-func (r *benches) ownTable(set func(path, text string), card string) {
-	ids, at, share := "", 12+6*r.Float64(), 2.4-0.4*r.Float64()
-	for i := range 1 + r.IntN(4) {
-		id := strconv.Itoa(i + 1)
-		ids += " " + id
-		set(card+".dose."+id+".temp", strconv.FormatFloat(at, 'f', 1, 64))
-		set(card+".dose."+id+".share", strconv.FormatFloat(share, 'f', 2, 64))
-		at, share = at+8*r.Float64()-1, share-0.4*r.Float64()
-	}
-	set(card+".dose", strings.TrimSpace(ids))
-}
-
-// hangsOn is every field that a catalyst dose can depend on.
-func hangsOn(d job.Document, b *bench.Bench) []string {
-	var list []string
-	bench, day := job.ListAt("bench"), job.ListAt("day")
-	tool := map[string]string{"scale": "scale-step", "syringe": "syringe-step", "drops": "drops"}
-	for _, f := range bench.Fields {
-		for kind, key := range tool {
-			if f.Key == key && kind != d.Get("bench.now.tool") {
-				f = nil
-				break
-			}
-		}
-		if f != nil && f.Kind != job.Words && !strings.HasPrefix(f.Key, "flow-") && f.Key != "locker" {
-			list = append(list, "bench.now."+f.Key)
-		}
-	}
-	for _, f := range day.Fields {
-		if f.Kind != job.Words {
-			list = append(list, "day.today."+f.Key)
-		}
-	}
-	for _, f := range material.Fields {
-		if f.Shown(&b.Card.Card) {
-			list = append(list, b.Card.Path+"."+f.Key)
-		}
-	}
-	list = append(list, "card."+b.Card.Hardener+".density")
-	if b.Card.Thinner != "" {
-		list = append(list, "card."+b.Card.Thinner+".density")
-	}
-	for _, l := range append(d.Under("test"), d.Under(b.Card.Path+".dose")...) {
-		if f := job.FieldAt(l.Path); f != nil && f.Kind == job.Quantity {
-			list = append(list, l.Path)
-		}
-	}
-	return list
 }
 
 // Whatever is typed, a dose is finite, on straight lines between rows of the card's
@@ -266,68 +152,6 @@ func byLines(t *testing.T, card *job.Card, at float64) float64 {
 	}
 	t.Fatalf("a dose at %v K, beyond the table", at)
 	return 0
-}
-
-// A fixed ratio is that of the tin at every temperature, and there are no parts
-// while it isn't typed.
-func TestAFixedRatioNeverMoves(t *testing.T) {
-	missing := benchOf(t, tenOClock, morningWith("bench.now.card = topcoat"))
-	assert.False(t, missing.HasParts)
-	require.Len(t, missing.Reasons, 1)
-	var ratio *cure.RatioError
-	require.ErrorAs(t, missing.Reasons[0], &ratio)
-	assert.Equal(t, cure.RatioMissing, ratio.Cause)
-
-	usable := map[string]unit.Time{}
-	for _, at := range []string{"14", "20", "28"} {
-		b := benchOf(t, tenOClock, morningWith("bench.now.card = topcoat", "card.topcoat.ratio-mass = 4", "day.today.read-humidity = 40",
-			"bench.now.surface-temp = "+at, "bench.now.product-temp = "+at, "bench.now.amount = 100 g"))
-		require.True(t, b.HasParts, "%v %v", b.Reasons, b.Waiting)
-		assert.InDelta(t, 0.080, float64(b.Parts.A.Mass.Value), 1e-12, "4 of 5 parts")
-		assert.InDelta(t, 0.020, float64(b.Parts.B.Mass.Value), 1e-12, "1 of 5 parts")
-		assert.False(t, b.HasDose)
-		usable[at] = b.Usable.Value
-	}
-	assert.Greater(t, usable["14"], usable["20"], "the pot life moves instead")
-	assert.Greater(t, usable["20"], usable["28"])
-	cold := benchOf(t, tenOClock, morningWith("bench.now.card = topcoat", "card.topcoat.ratio-mass = 4", "bench.now.surface-temp = 5"))
-	assert.False(t, cold.HasParts)
-}
-
-// A cup for a coat depends on every surface: none is mixed for areas that can't all
-// be read.
-func TestACoatsCupDependsOnItsSurfaces(t *testing.T) {
-	text := morningWith("bench.now.for = step", "bench.now.step = buildup.1.step.1", "surface = 1", "surface.1.length = 2 m", "surface.1.width = 1 m", "surface.1.buildup = buildup.1",
-		"buildup = 1", "buildup.1.step = 1", "buildup.1.step.1.kind = coat", "buildup.1.step.1.card = gelcoat", "buildup.1.step.1.method = foam-roller", "buildup.1.step.1.film = 400 µm")
-	whole := benchOf(t, tenOClock, text)
-	require.True(t, whole.HasDose, "%v %v", whole.Reasons, whole.Waiting)
-	require.True(t, whole.HasCups)
-	cups := float64(whole.Cups.Count.Value)
-	assert.InDelta(t, 0.25, float64(whole.Whole.Value), 1e-12, "the largest of a tin never timed")
-	left := 0.025 + float64(material.CupWall(unit.Volume(0.5/1250)).Value)
-	assert.InDelta(t, math.Ceil(2*400e-6*1250/0.97/(0.25-left)), cups, 1e-9, "2 m² of 400 µm at 1.25 kg/L, 3 % slung off, leave the cups")
-	assert.InEpsilon(t, cups, float64(whole.Vapour.Coat.Value/whole.Vapour.GivenOff.Value), 1e-9, "a coat's styrene leaves within one hour")
-	one := benchOf(t, tenOClock, text, "cup = 1", "cup.1.card = gelcoat", "cup.1.mixed = 100 g", "cup.1.in = 1780300000", "cup.1.day = 2026-06-01", "cup.1.step = buildup.1.step.1")
-	assert.InEpsilon(t, cups-1, float64(one.Vapour.Coat.Value/one.Vapour.GivenOff.Value), 1e-9, "one is on already")
-	for _, line := range []string{"surface.1.width = wide", "surface = 1 2\nsurface.2.length = 1,500\nsurface.2.width = 1\nsurface.2.buildup = buildup.1",
-		"buildup.1.step.1.film = thick", "buildup.1.step.1.coats = many"} {
-		assert.False(t, benchOf(t, tenOClock, text, line).HasDose, line)
-	}
-}
-
-// A tin never timed gives half of what the minutes allow, 250 g at most; a timed
-// one the card's batch, or what is left of the coat.
-func TestTimingATinLiftsTheCup(t *testing.T) {
-	text := morningWith("bench.now.for = step", "bench.now.step = buildup.1.step.1", "surface = 1", "surface.1.length = 2 m", "surface.1.width = 1 m", "surface.1.buildup = buildup.1",
-		"buildup = 1", "buildup.1.step = 1", "buildup.1.step.1.kind = coat", "buildup.1.step.1.card = gelcoat", "buildup.1.step.1.method = nap-roller", "buildup.1.step.1.film = 400 µm")
-	untested := benchOf(t, tenOClock, text)
-	require.True(t, untested.HasDose, "%v", untested.Reasons)
-	assert.Equal(t, bench.ByUntimedTin, untested.Size.Limits[0].Bound)
-	assert.Equal(t, bench.TinSheet, untested.Size.Limits[0].Lifts)
-	assert.InDelta(t, 0.25, float64(untested.Whole.Value), 1e-12)
-	tested := benchOf(t, tenOClock, text, "test = 1", "test.1.card = gelcoat", "test.1.mass = 100 g", "test.1.temp = 22", "test.1.share = 1.7", "test.1.minutes = 18")
-	assert.True(t, tested.HasDose, "%v", tested.Reasons)
-	assert.Greater(t, float64(tested.Whole.Value), 0.25)
 }
 
 // FuzzBench: one text in any field, and whatever dose comes is inside its limits.
