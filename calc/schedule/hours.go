@@ -38,10 +38,7 @@ func (s *scheduler) inHours(w Work, from, takes unit.Time) (Work, error) {
 // lay finds the first window long enough for a coat; one too long for any window is
 // laid in parts.
 func (s *scheduler) lay(w Work, from, takes unit.Time) (Work, error) {
-	windows, err := s.windowsOf(w.Step.Card)
-	if err != nil {
-		return w, err
-	}
+	windows := s.windowsOf(w.Step.Card)
 	longest := unit.Time(0)
 	for _, h := range windows {
 		longest = max(longest, h.To-h.From)
@@ -95,32 +92,24 @@ func (s *scheduler) spend(w Work, from, takes unit.Time, windows []window) (Work
 	return w, ErrNoWindow
 }
 
-// windowsOf is the hours of a day that suit a card, within the working hours.
-func (s *scheduler) windowsOf(card *job.Card) ([]window, error) {
-	if list, known := s.windows[card]; known {
-		if len(list) == 0 {
-			return nil, ErrNoWindow
-		}
-		return list, nil
+// windowsOf is the hours of a day that suit a card, within the working hours: none
+// where no air meets the card's own limits. One that lies outside the working hours
+// ends before it begins, and holds no work.
+func (s *scheduler) windowsOf(card *job.Card) []window {
+	list, known := s.windows[card]
+	if known {
+		return list
 	}
-	fit, err := air.NewFit(s.today.Day, s.today.Surface, chain.AirLimits(card))
-	if err != nil {
-		return nil, err
-	}
-	open, err := fit.Windows(air.WholeDay)
-	if err != nil {
-		return nil, err
-	}
-	var list []window
-	for _, w := range open {
-		h := window{Interval: w.Intersect(s.hours)}
-		if w.To < s.hours.To {
-			h.closing = w.Closing
-		}
-		if h.To > h.From {
+	if fit, err := air.NewFit(s.today.Day, s.today.Surface, chain.AirLimits(card)); err == nil {
+		open, _ := fit.Windows(air.WholeDay) // fails for other hours than a day's only
+		for _, w := range open {
+			h := window{Interval: w.Intersect(s.hours)}
+			if w.To < s.hours.To {
+				h.closing = w.Closing
+			}
 			list = append(list, h)
 		}
 	}
 	s.windows[card] = list
-	return s.windowsOf(card)
+	return list
 }

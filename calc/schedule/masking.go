@@ -9,7 +9,7 @@ import (
 
 // Masking is when the masking for a coat must be off again.
 type Masking struct {
-	Off    unit.Time // from today's midnight; zero: nothing is masked, or the card doesn't say
+	Off    unit.Time // from today's midnight; zero: nothing is masked
 	IsHot  bool      // the surface gets so warm that it bakes on
 	IsLate bool      // the coat isn't done by then: it is masked afresh before it
 	IsLast bool      // the session's last coat: masking comes off after it
@@ -19,10 +19,7 @@ type Masking struct {
 // until it is sanded back. It is put on before the first of them.
 // Source: common practice, the tape's card.
 func (s *scheduler) mask() {
-	kept, isHot, known := MaskingKept(s.plan.Job.CardByKey("tape"), &s.today)
-	if !known {
-		return
-	}
+	kept, isHot := MaskingKept(&s.plan.Job, &s.today)
 	begun, last := map[*plan.Step]unit.Time{}, map[*plan.Step]int{}
 	for i := range s.out.Works {
 		w := &s.out.Works[i]
@@ -46,19 +43,15 @@ func (s *scheduler) mask() {
 	}
 }
 
-// MaskingKept is how long masking may stay on by the tape's card; on a day that
-// bakes it on, the lesser of its two figures. It isn't known for a nil card, or one
-// that doesn't say.
+// MaskingKept is how long masking may stay on by the card of the tape, which is in
+// every shed; on a day that bakes it on, the lesser of the card's two figures.
 // Source: common practice, the tape's card.
-func MaskingKept(tape *job.Card, today *Today) (kept unit.Time, isHot, known bool) {
-	if tape == nil || !tape.KeptOn.Known {
-		return 0, false, false
+func MaskingKept(j *job.Job, today *Today) (kept unit.Time, isHot bool) {
+	tape := j.CardByKey("tape")
+	if today.Known && today.bakes() {
+		return min(tape.KeptOn.Value, tape.KeptOnHeat.Value), true
 	}
-	kept, isHot = tape.KeptOn.Value, today.Known && today.bakes()
-	if isHot && tape.KeptOnHeat.Known {
-		kept = min(kept, tape.KeptOnHeat.Value)
-	}
-	return kept, isHot, true
+	return tape.KeptOn.Value, false
 }
 
 // bakes says if the surface gets as warm in the day as bakes masking on.

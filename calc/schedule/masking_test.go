@@ -8,9 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/bench"
-	"shedreckoner/calc/job"
 	"shedreckoner/calc/job/jobtest"
-	"shedreckoner/calc/material"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/schedule"
 	"shedreckoner/calc/unit"
@@ -49,44 +47,47 @@ func TestMaskingComesOffInTime(t *testing.T) {
 	require.NotEmpty(t, s.Works)
 }
 
+// Masking that stays on just until the second coat is done needn't be put on afresh; one that bakes on a
+// minute before that is. Two coats of half an hour and their cups, and the hour between them.
+func TestMaskingThatJustLasts(t *testing.T) {
+	d := jobtest.Doc(t, topside, still("20 °C"))
+	_, s := scheduled(t, d, 10*h)
+	minutes := float64((s.Works[3].To - s.Works[2].From) / unit.Minute)
+	require.Greater(t, minutes, 30.+60+30)
+	for short, isLate := range map[float64]bool{0: false, 1: true} {
+		_, s := scheduled(t, d.Set("card.tape.kept-on", fmt.Sprintf("%v min", minutes-short)), 10*h)
+		assert.Equal(t, isLate, s.Works[3].Masking.IsLate, "%v min", minutes-short)
+		assert.Equal(t, isLate, s.Works[2].Masking.IsLast)
+	}
+}
+
 // How long the tape says: three days, one from 40 °C on, the lesser where a builder typed more for the
-// heat than for the cool. A tape that says nothing of heat stays on as long in it, one that says
-// nothing at all, and none, are not known; nor is a hot day without its readings.
+// heat than for the cool. Of a day without its readings nobody knows that it is hot.
 func TestHowLongATapeStaysOn(t *testing.T) {
-	hot, cool := 41., 39.
-	kept := func(at float64, changes func(tape *job.Card, d *schedule.Today), lines ...string) (unit.Time, bool, bool) {
-		p := plan.Make(jobtest.Doc(t, append(lines, still(fmt.Sprintf("%v °C", at)))...))
+	for _, c := range []struct {
+		name, at, line string
+		days           float64
+		isHot          bool
+	}{
+		{"cool", "39 °C", "", 3, false},
+		{"at 40 °C", "40 °C", "", 1, true},
+		{"hot", "41 °C", "", 1, true},
+		{"typed longer for heat", "41 °C", "card.tape.kept-on-heat = 5", 3, true},
+		{"typed shorter", "41 °C", "card.tape.kept-on = 0.5", 0.5, true},
+		{"a day that isn't known", "", "", 3, false},
+	} {
+		d := jobtest.Doc(t, c.line)
+		if c.at != "" {
+			d = jobtest.Doc(t, c.line, still(c.at))
+		}
+		p := plan.Make(d)
 		require.Empty(t, p.Refused())
 		now := bench.Now{Hour: 10 * h, Date: "1"}
 		b := bench.Make(&p, now)
-		day, tape := today(&b.Air, now), *p.Job.CardByKey("tape")
-		if changes != nil {
-			changes(&tape, &day)
-		}
-		return schedule.MaskingKept(&tape, &day)
-	}
-	for _, c := range []struct {
-		name         string
-		at           float64
-		changes      func(tape *job.Card, d *schedule.Today)
-		lines        []string
-		days         float64
-		isHot, known bool
-	}{
-		{"cool", cool, nil, nil, 3, false, true},
-		{"at 40 °C", 40, nil, nil, 1, true, true},
-		{"hot", hot, nil, nil, 1, true, true},
-		{"typed longer for heat", hot, nil, []string{"card.tape.kept-on-heat = 5"}, 3, true, true},
-		{"typed shorter", hot, nil, []string{"card.tape.kept-on = 0.5"}, 0.5, true, true},
-		{"nothing of heat", hot, func(tape *job.Card, _ *schedule.Today) { tape.KeptOnHeat = material.Spec[unit.Time]{} }, nil, 3, true, true},
-		{"nothing at all", hot, func(tape *job.Card, _ *schedule.Today) { tape.KeptOn = material.Spec[unit.Time]{} }, nil, 0, false, false},
-		{"a day that isn't known", hot, func(_ *job.Card, d *schedule.Today) { d.Known = false }, nil, 3, false, true},
-	} {
-		on, isHot, known := kept(c.at, c.changes, c.lines...)
+		day := today(&b.Air, now)
+		require.Equal(t, c.at != "", day.Known)
+		on, isHot := schedule.MaskingKept(&p.Job, &day)
 		assert.InDelta(t, c.days, float64(on/unit.Day), 1e-9, c.name)
 		assert.Equal(t, c.isHot, isHot, c.name)
-		assert.Equal(t, c.known, known, c.name)
 	}
-	_, _, known := schedule.MaskingKept(nil, &schedule.Today{})
-	assert.False(t, known)
 }

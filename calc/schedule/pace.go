@@ -73,14 +73,16 @@ func (p *pace) when(from, hours unit.Time) (unit.Time, bool) {
 	for _, gain := range p {
 		whole += unit.Time(gain) * slot
 	}
-	at := from
-	if days := math.Floor(float64(hours / whole)); whole > 0 && days > 1 {
-		at, hours = at+unit.Time(days-1)*unit.Day, hours-unit.Time(days-1)*whole
+	if hours <= 0 {
+		return from, true
 	}
+	days := math.Ceil(float64(hours/whole)) - 1 // the last is gone through slot by slot
+	if days > 10*mostDays {
+		return 0, false
+	}
+	at := from + unit.Time(days)*unit.Day
+	hours -= unit.Time(days) * whole
 	for hours > 1e-6 {
-		if whole <= 0 || at > from+10*mostDays*unit.Day {
-			return 0, false
-		}
 		i := int(math.Floor(float64(at / slot)))
 		room := unit.Time(i+1)*slot - at
 		gain := unit.Time(p[(i%slots+slots)%slots])

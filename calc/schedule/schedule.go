@@ -4,7 +4,6 @@ import (
 	"errors"
 	"math"
 	"slices"
-	"sort"
 
 	"shedreckoner/calc/air"
 	"shedreckoner/calc/job"
@@ -241,10 +240,9 @@ func (s *scheduler) soonest(l *line, t plan.Task) (unit.Time, error) {
 // keyed checks if a coat still falls in the window of an unsanded layer. If not,
 // the layer is sanded first, once it is hard enough.
 func (s *scheduler) keyed(l *line, w Work, from, takes unit.Time) (Work, error) {
-	closed, known := unit.Time(0), l.layer.RecoatTo.Value > 0 && l.layer.Wax.Value == 0
-	if known {
-		closed, known = s.closes.when(l.laid, l.layer.RecoatTo.Value)
-		if known && w.From <= closed {
+	closed := unit.Time(0)
+	if l.layer.RecoatTo.Value > 0 && l.layer.Wax.Value == 0 {
+		if closed, _ = s.closes.when(l.laid, l.layer.RecoatTo.Value); w.From <= closed { // in any weather it closes
 			return w, nil
 		}
 	}
@@ -268,6 +266,5 @@ func (s *Schedule) Days() []int {
 	for _, w := range s.Works {
 		list = append(list, w.Day())
 	}
-	sort.SliceStable(list, func(i, j int) bool { return list[i] < list[j] })
 	return slices.Compact(list)
 }

@@ -260,8 +260,8 @@ func TestALayerWhoseWindowIsOverIsSandedFirst(t *testing.T) {
 	assert.InDelta(t, 10, float64(s.Works[0].From/h), 1e-6)
 }
 
-// Whatever the job, works never overlap, never lie in the past, and coats lie
-// inside their hours.
+// Whatever the job, works stand in the order of time, never overlap, never lie in the
+// past, and coats lie inside their hours.
 func TestSchedulesAreSane(t *testing.T) {
 	for seed := range uint64(40) {
 		d := random(seed)
@@ -272,8 +272,10 @@ func TestSchedulesAreSane(t *testing.T) {
 		now := bench.Now{Hour: 9 * h, Date: "1"}
 		b := bench.Make(&p, now)
 		s := schedule.Make(&p, today(&b.Air, now))
-		free := now.Hour
+		free, before := now.Hour, now.Hour
 		for _, w := range s.Works {
+			require.GreaterOrEqual(t, float64(w.From), float64(before), "seed %d", seed)
+			before = w.From
 			require.GreaterOrEqual(t, float64(w.To), float64(w.From))
 			require.GreaterOrEqual(t, float64(w.From), float64(now.Hour))
 			if w.Kind == plan.Launch {
@@ -351,7 +353,7 @@ func TestAWorkLiesOnItsDay(t *testing.T) {
 		late := schedule.Work{To: w.From}
 		assert.Equal(t, want, late.LastDay(), "%v h", from)
 	}
-	s := schedule.Schedule{Works: []schedule.Work{{From: 39 * h}, {From: 15 * h}, {From: 16 * h}, {From: 60 * h}}}
+	s := schedule.Schedule{Works: []schedule.Work{{From: 15 * h}, {From: 16 * h}, {From: 39 * h}, {From: 60 * h}}}
 	assert.Equal(t, []int{0, 1, 2}, s.Days())
 }
 

@@ -33,11 +33,11 @@ type Due struct{ Name, When string }
 // MaskingDue is by when the masking of steps that are begun must be off: the tape's
 // days, in heat the fewer, from the first of their cups.
 func (s *State) MaskingDue() []Due {
-	today := todayOf(s)
-	kept, _, known := schedule.MaskingKept(s.Plan.Job.CardByKey("tape"), &today)
-	if !known || s.Now.Unix == 0 {
+	if s.Now.Unix == 0 {
 		return nil
 	}
+	today := todayOf(s)
+	kept, _ := schedule.MaskingKept(&s.Plan.Job, &today)
 	var list []Due
 	for i := range s.Plan.Buildups() {
 		for j := range s.Plan.Buildups()[i].Steps {
