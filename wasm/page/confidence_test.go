@@ -113,7 +113,7 @@ func TestOrderText(t *testing.T) {
 	s, _ := demoOrder(t)
 	_, effects := page.Update(s, page.Message{Verb: "text", At: noon})
 	text := effects[len(effects)-1].Text
-	assert.Contains(t, text, "Order list: Tern, 7 m open launch (made up)")
+	assert.Contains(t, text, "Order list: Tern (made up)")
 	assert.Contains(t, text, "• Polyester gel coat: ")
 	assert.NotContains(t, text, "price yet")
 	assert.Contains(t, text, words.OrderFootnote)

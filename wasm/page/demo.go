@@ -10,7 +10,7 @@ import (
 // demoLines is the made-up job: Tern, a 7 m open launch that gets a new
 // foredeck and an engine box and whose topsides are sprayed again. Nobody
 // measured it, and nothing of its log was ever mixed.
-const demoLines = `name = Tern, 7 m open launch (made up)
+const demoLines = `name = Tern (made up)
 buildup = 1 2
 buildup.1.name = New parts: fair, flow coat, gel coat
 buildup.1.step = 1 7 2 3 8 4 5 6

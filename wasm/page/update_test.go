@@ -157,7 +157,7 @@ func TestTheMadeUpJobLeavesTheOwnAlone(t *testing.T) {
 	own, revision := s.Own.Doc, s.Own.Revision
 	s, effects := page.Update(s, page.Message{Verb: "demo", At: noon})
 	assert.True(t, s.InDemo)
-	assert.Equal(t, "Tern, 7 m open launch (made up)", s.Plan.Job.Name)
+	assert.Equal(t, "Tern (made up)", s.Plan.Job.Name)
 	for _, e := range effects {
 		assert.NotContains(t, e.Key, "job.", "nothing of the own job is written")
 	}

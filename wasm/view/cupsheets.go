@@ -142,7 +142,7 @@ func benchCards(s *page.State) []job.Option {
 	var options []job.Option
 	for i := range s.Plan.Job.Cards {
 		if c := s.Plan.Job.Cards[i]; plan.Fits("coat", c) || plan.Fits("fill", c) {
-			options = append(options, job.Option{Key: c.Key, Name: c.Name})
+			options = append(options, job.Option{Key: c.Key, Name: words.ShortName(c)})
 		}
 	}
 	return options
@@ -165,7 +165,7 @@ func catalystOptions(s *page.State) []job.Option {
 	var options []job.Option
 	for i := range s.Plan.Job.Cards {
 		if c := s.Plan.Job.Cards[i]; c.Kind == material.Catalyst {
-			options = append(options, job.Option{Key: c.Key, Name: c.Name})
+			options = append(options, job.Option{Key: c.Key, Name: words.ShortName(c)})
 		}
 	}
 	return options
@@ -176,7 +176,7 @@ func firstCatalyst(s *page.State) string {
 		return ""
 	}
 	if c := s.Plan.Job.CardByKey(s.Chosen().Card.Hardener); c != nil {
-		return c.Name
+		return words.ShortName(c)
 	}
 	return ""
 }
