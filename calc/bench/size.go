@@ -45,10 +45,7 @@ func (b sizer) settleSize() bool {
 			return false
 		}
 	}
-	if b.out.Surface.Step == nil || b.cup.Tool.Kind() == 0 {
-		return false
-	}
-	if !b.hand() {
+	if b.out.Surface.Step == nil || !b.hand() || b.cup.Tool.Kind() == 0 { // a day without a dose is told whatever measures it
 		return false
 	}
 	b.limits()

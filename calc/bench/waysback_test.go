@@ -93,3 +93,24 @@ func TestNoCupIsProposedForATextThatCantBeRead(t *testing.T) {
 	assert.False(t, b.HasDose)
 	assert.Nil(t, b.Whole.Step)
 }
+
+// A day that has no dose is told before anybody is asked what the catalyst is measured with; the timed test, whose
+// dose hangs on the tool, waits for it.
+func TestADayWithoutADoseIsToldBeforeTheTool(t *testing.T) {
+	const today = "bench.now.read-on = 2026-06-01"
+	const hot = today + "\nbench.now.surface-temp = 38\nbench.now.ahead = 25"
+	b := benchOf(t, tenOClock, hot)
+	assert.True(t, b.AsksTool)
+	assert.True(t, hasReason[*cure.BeyondTableError](b), "%v", b.Reasons)
+	assert.NotNil(t, way(b, bench.AtTemperatures))
+	assert.Nil(t, way(b, bench.ByTimedTest))
+	assert.False(t, b.HasDose)
+
+	withTool := benchOf(t, tenOClock, hot, "bench.now.scale-step = 0.1")
+	assert.False(t, withTool.AsksTool)
+	assert.NotNil(t, way(withTool, bench.ByTimedTest))
+
+	mild := benchOf(t, tenOClock, today, "bench.now.surface-temp = 25")
+	assert.True(t, mild.AsksTool)
+	assert.Empty(t, mild.Reasons)
+}

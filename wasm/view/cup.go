@@ -30,14 +30,16 @@ func cup(s *page.State) shown {
 func now(s *page.State, hasAnswer bool) shown {
 	b := s.Bench()
 	at := func(key string) string { return job.BenchPath + "." + key }
+	isRefused := len(b.Reasons) > 0 // which no tool helps: then the question comes after the answer
 	body := join(
 		region("justended", "div", nil, justEnded(s)),
 		region("for", "div", a("class", "chips"), forChips(s)),
 		dial(s, at("surface-temp"), dialLine{Name: words.SurfaceName, Small: productSmall(s)}),
 		region("ahead", "div", nil, aheadDial(s)),
 		region("cupdial", "div", nil, cupDial(s)),
-		region("tool", "section", nil, toolQuestion(s)),
+		region("tool", "section", nil, unless(isRefused, func() html { return toolQuestion(s) })),
 		unless(!hasAnswer, func() html { return answer(s) }),
+		region("tool-after", "section", nil, unless(!isRefused, func() html { return toolQuestion(s) })),
 		region("verdicts", "section", a("class", "verdicts"), verdicts(s)),
 		region("setups", "section", a("class", "setups"), setups(s)),
 		lastCups(s),
