@@ -28,6 +28,7 @@ var (
 func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
 	plots, ranges := map[string]bool{}, 0
 	everywhere(t, func(name, html string) {
+		sound(t, name, html)
 		for _, b := range buttonsOf(html) {
 			assert.NotEmpty(t, b.label, "%s: a button without a name: %+v", name, b)
 			assert.NotEqual(t, b.path, b.label, "%s: %+v", name, b)

@@ -11,7 +11,7 @@ func jobsSheet(s *page.State) shown {
 	for _, row := range s.Jobs() {
 		rows = append(rows, jobRow(s, row))
 	}
-	rows = append(rows, el("button", a("class", "listrow", "type", "button", "id", "do-demo-", "data-do", "demo", "data-path", "", "data-text", ""),
+	rows = append(rows, el("button", a("class", "listrow", "type", "button", "id", "open-demo", "data-do", "demo", "data-path", "", "data-text", ""),
 		el("span", a("class", "name"), txt(words.MadeUpJob), el("small", nil, txt(words.MadeUpShort))),
 		el("b", nil, txt(openNow(s.InDemo)))))
 	return shown{Title: words.Jobs, Body: join(

@@ -108,7 +108,7 @@ func picker(s *page.State, path, name string, options []job.Option, first, chose
 	f := job.FieldAt(path)
 	key := lineOf(s, path, f)
 	key.First = first
-	return el("span", a("class", "picker"),
+	return el("div", a("class", "picker"),
 		el("label", a("for", "f-"+path, "class", "unseen"), txt(words.Capital(name))),
 		control(f, key, options),
 		region("picked-"+path, "span", a("class", "chip", "aria-hidden", "true"), txt(chosen)),
