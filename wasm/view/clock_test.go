@@ -35,7 +35,7 @@ func textIn(markup string) string {
 func regionOf(t *testing.T, html, id string) string {
 	t.Helper()
 	at := strings.Index(html, `id="`+id+`"`)
-	require.NotEqual(t, -1, at, id)
+	require.NotEqual(t, -1, at, "no region %s", id)
 	from := strings.LastIndex(html[:at], "<")
 	tag := regexp.MustCompile(`^<(\w+)`).FindStringSubmatch(html[from:])[1]
 	ends, depth := regexp.MustCompile(`<(/?)`+tag+`\b`).FindAllStringSubmatchIndex(html[from:], -1), 0

@@ -135,11 +135,15 @@ func toolQuestion(s *page.State) html {
 	if !b.AsksTool {
 		return nothing
 	}
-	question := words.WhichTool
-	if b.IsRatio {
-		question = words.WhichParts
+	return join(el("h2", nil, txt(whichTool(b.IsRatio))), toolChoices(s), el("p", a("class", "hint"), txt(words.AskedOnce)))
+}
+
+// whichTool asks what the catalyst is measured with, or the parts of a fixed ratio.
+func whichTool(isRatio bool) string {
+	if isRatio {
+		return words.WhichParts
 	}
-	return join(el("h2", nil, txt(question)), toolChoices(s), el("p", a("class", "hint"), txt(words.AskedOnce)))
+	return words.WhichTool
 }
 
 // toolChoices is the four tools, as large as the hand wants them.

@@ -109,7 +109,8 @@ func toolFields(s *page.State) html {
 		key = "scale-step"
 	}
 	hint := map[string]string{"drops": words.DropsHint, "scale-step": words.ScaleHint}[key]
-	parts := []html{el("h3", nil, txt(words.WhichTool)), chips(s, at("tool"), words.WhichTool, ""), fieldWith(s, at(key), fieldExtras{Hint: hint})}
+	question := whichTool(s.Chosen().IsRatio)
+	parts := []html{el("h3", nil, txt(question)), chips(s, at("tool"), question, ""), fieldWith(s, at(key), fieldExtras{Hint: hint})}
 	if s.Chosen().IsRatio || s.Doc().Get(at("mark")) != "" {
 		parts = append(parts, fieldWith(s, at("mark"), fieldExtras{Default: "1 mL"}))
 	}

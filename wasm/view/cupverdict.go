@@ -130,6 +130,9 @@ func toolText(s *page.State) string {
 }
 
 func tinText(s *page.State) string {
+	if b := s.Bench(); b.IsRatio && b.Putty == nil { // its minutes are those of the maker's sheet
+		return ""
+	}
 	return words.TinTimed(s.Doc().Get(job.BenchPath+".tin"), s.Bench().Tin != cure.Untimed)
 }
 
