@@ -12,9 +12,6 @@ import (
 func LeftInStock(j *job.Job) map[string]string {
 	left := map[string]string{}
 	for i, card := range j.Cards {
-		if !j.Shops[i].Stock.Amount.IsPositive() {
-			continue
-		}
 		l := Line{Card: card, Shop: j.Shops[i]}
 		l.stock(j)
 		switch {

@@ -139,7 +139,7 @@ func (u *uncertainty) shared(s *plan.Step) []int {
 			u.cause("sanded off "+card.Key+" "+unit.Write(float64(share), unit.InPercent, 6),
 				Cause{Kind: SandedOffCause, Card: card, Spread: order.SandedOff(share, float64(material.SandedOffSD.Value))}),
 		}
-	case card != nil && card.UsedPerArea.Low > 0:
+	case card != nil: // of what is left, only a polish has one
 		used := card.UsedPerArea
 		return []int{u.cause("use "+card.Key, Cause{Kind: UseCause, Card: card, Spread: order.LogNormal(0, rangeSD(float64(used.Low), float64(used.High)))})}
 	}
@@ -219,7 +219,7 @@ func (u *uncertainty) effects(at int) []Effect {
 		place[c] = i
 		inputs[i] = order.Input{Value: 0, Low: -ofRange / 2, High: ofRange / 2}
 	}
-	bars, err := order.Sensitivity(inputs, func(z []float64) (float64, error) {
+	bars, _ := order.Sensitivity(inputs, func(z []float64) (float64, error) {
 		sum := 0.0
 		for _, t := range own {
 			amount := t.amount
@@ -230,9 +230,6 @@ func (u *uncertainty) effects(at int) []Effect {
 		}
 		return sum, nil
 	})
-	if err != nil {
-		return nil
-	}
 	list := make([]Effect, len(bars))
 	for i, b := range bars {
 		list[i] = Effect{u.causes[causes[b.Input]], b.Low, b.High}

@@ -183,7 +183,7 @@ func FactorOf(l *job.Learnt) unit.Factor { return order.Belief{Mean: l.Mean}.Fac
 
 // IsCurrent says if what was adopted is what the entries say now.
 func (l *Lesson) IsCurrent() bool {
-	return l.Taken != nil && l.Count > 0 && l.Text() == job.LearntText(l.Taken.Mean, l.Taken.SD, l.Taken.Entries)
+	return l.Taken != nil && l.Text() == job.LearntText(l.Taken.Mean, l.Taken.SD, l.Taken.Entries)
 }
 
 // Text is the line that adopts the lesson.

@@ -279,10 +279,10 @@ func (l *Line) boughtMass() (working.Figure[unit.Mass], bool) {
 		return working.Figure[unit.Mass]{}, false
 	}
 	amount := l.Bought.Bought.InexactFloat64()
-	switch {
-	case l.Scale == unit.InKilogram:
+	switch l.Scale {
+	case unit.InKilogram:
 		return working.Given(unit.Of[unit.Mass](amount, l.Scale), "bought", l.Scale, l.Card.Name, source.Calculated), true
-	case l.Scale == unit.InLitre && l.Card.Density.Known:
+	case unit.InLitre:
 		mass, err := film.Weight.Figure(working.Given(unit.Of[unit.Volume](amount, l.Scale), "bought", l.Scale, l.Card.Name, source.Calculated), chain.DensityOf(l.Card))
 		return mass, err == nil
 	}

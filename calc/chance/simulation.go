@@ -93,22 +93,16 @@ func (s *Simulation) Done() unit.Share {
 // chance. It is whole once Step has said so.
 func (s *Simulation) Order() Order { return s.order }
 
-// finish puts a line's draws in order, and the next time settles the line. One
-// whose chance can't be found stays as planned, with the error.
+// finish puts a line's draws in order, and the next time settles the line.
 func (s *Simulation) finish() {
-	line := &s.order.Lines[s.uncertainty.lines[s.finished]]
-	var err error
 	if s.outcome == nil {
-		var outcome order.Outcome
-		if outcome, err = s.drawing.Outcome(s.finished); err == nil {
-			s.outcome = &outcome
-			return
-		}
-	} else if err = line.settleWays(*s.outcome); err == nil {
-		line.Confidence.Effects = s.uncertainty.effects(s.finished)
+		outcome, _ := s.drawing.Outcome(s.finished) // all is drawn by now
+		s.outcome = &outcome
+		return
 	}
-	if err != nil {
-		line.Err = err
+	line := &s.order.Lines[s.uncertainty.lines[s.finished]]
+	if line.settleWays(*s.outcome); line.Confidence != nil {
+		line.Confidence.Effects = s.uncertainty.effects(s.finished)
 	}
 	s.finished, s.outcome = s.finished+1, nil
 }

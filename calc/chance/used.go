@@ -2,7 +2,6 @@ package chance
 
 import (
 	"slices"
-	"strings"
 
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/job"
@@ -66,13 +65,13 @@ func (m *learner) usedOn(f *job.Finished) (working.Figure[unit.Mass], error) {
 // says if there was one.
 func (m *learner) byComb(on coating, e *LessonEntry) bool {
 	step := m.jobStep(on.step)
-	if step == nil || on.each.Value <= 0 {
+	if step == nil {
 		return false
 	}
 	var sum unit.WetFilm
 	var from []*working.Step
 	for _, c := range step.Combs {
-		if c.Surface != "" && !slices.Contains(on.surfaces, c.Surface) || c.FirstDry.Step == nil || c.FirstDry.Value <= c.LastWet.Value {
+		if c.Surface != "" && !slices.Contains(on.surfaces, c.Surface) || c.FirstDry.Value <= c.LastWet.Value {
 			continue
 		}
 		if mid, err := film.CombMid.Figure(c.LastWet, c.FirstDry); err == nil {
@@ -95,9 +94,6 @@ func (m *learner) byComb(on coating, e *LessonEntry) bool {
 func (m *learner) jobStep(path string) *job.Step {
 	for i := range m.plan.Job.Buildups {
 		b := &m.plan.Job.Buildups[i]
-		if !strings.HasPrefix(path, b.Path+".") {
-			continue
-		}
 		for j := range b.Steps {
 			if b.Steps[j].Path == path {
 				return &b.Steps[j]

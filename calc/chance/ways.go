@@ -27,25 +27,19 @@ type Way struct {
 }
 
 // settleWays finds the two ways to buy a line, and buys it in the one that its card
-// says.
-func (l *Line) settleWays(outcome order.Outcome) error {
-	low, err := outcome.Enough(0.05)
-	if err != nil {
-		return err
-	}
-	high, _ := outcome.Enough(0.95)
+// says. One whose reserve can't be found stays as planned, with the error.
+func (l *Line) settleWays(outcome order.Outcome) {
 	reserve, err := l.reserve()
 	if err != nil {
-		return err
+		l.Err = err
+		return
 	}
+	low, _ := outcome.Enough(0.05) // it fails for no share that is typed here or on a card
+	high, _ := outcome.Enough(0.95)
 	found := &Confidence{Low: l.Scale.SI(low), High: l.Scale.SI(high)}
 	none := working.Figure[unit.Factor]{}
-	if found.Start, err = l.way(outcome, l.Card.Chance, "wanted chance of having enough, bought before the start", none); err != nil {
-		return err
-	}
-	if found.AtOnce, err = l.way(outcome, l.Card.AtOnce, "wanted chance of having enough, all bought at once", reserve); err != nil {
-		return err
-	}
+	found.Start = l.way(outcome, l.Card.Chance, "wanted chance of having enough, bought before the start", none)
+	found.AtOnce = l.way(outcome, l.Card.AtOnce, "wanted chance of having enough, all bought at once", reserve)
 	found.Way = found.Start
 	if l.Shop.BuysAtOnce {
 		found.Way = found.AtOnce
@@ -53,15 +47,11 @@ func (l *Line) settleWays(outcome order.Outcome) error {
 	l.Confidence = found
 	l.settle(l.Scale.From(float64(found.Have.Value)))
 	l.choices(outcome)
-	return nil
 }
 
 // way finds what to have for a wanted chance, and buys that.
-func (l *Line) way(outcome order.Outcome, wanted material.Spec[unit.Share], name string, reserve working.Figure[unit.Factor]) (Way, error) {
-	enough, err := outcome.Enough(wanted.Value)
-	if err != nil {
-		return Way{}, err
-	}
+func (l *Line) way(outcome order.Outcome, wanted material.Spec[unit.Share], name string, reserve working.Figure[unit.Factor]) Way {
+	enough, _ := outcome.Enough(wanted.Value)
 	rule := order.ConfidenceByMass
 	if l.Scale == unit.InLitre {
 		rule = order.ConfidenceByVolume
@@ -77,12 +67,12 @@ func (l *Line) way(outcome order.Outcome, wanted material.Spec[unit.Share], name
 	if other.settle(l.Scale.From(float64(w.Have.Value))); other.Err == nil {
 		w.Buys = other.choice(outcome)
 	}
-	return w, nil
+	return w
 }
 
 // reserve is what is kept of a colour for repairs.
 func (l *Line) reserve() (working.Figure[unit.Factor], error) {
-	if !(l.Card.Reserve.Value > 0) || l.Mass.Value <= 0 {
+	if l.Card.Reserve.Value <= 0 {
 		return working.Figure[unit.Factor]{}, nil
 	}
 	var q chain.Run
@@ -100,7 +90,7 @@ func (l *Line) choice(outcome order.Outcome) Choice {
 	have := l.Stock.Add(l.Bought.Bought)
 	c := Choice{Packs: l.Packs, Bought: l.Bought, Chance: outcome.Chance(have.InexactFloat64()),
 		Left: decimal.Max(have.Sub(decimal.NewFromFloat(median).Round(4)), decimal.Zero)}
-	if c.Bought.IsPriced && c.Bought.Bought.IsPositive() {
+	if c.Bought.IsPriced {
 		worth := c.Bought.Cost.Mul(c.Left).Div(c.Bought.Bought)
 		c.Worth = decimal.NewNullDecimal(decimal.Min(worth, c.Bought.Cost)) // what was in stock is worth no more than what is paid now
 	}
