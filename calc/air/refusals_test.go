@@ -13,120 +13,51 @@ import (
 )
 
 // Each figure in turn is one that can't be: nothing comes of it but its error, however many sums
-// stand between. A share of the explosive limit, or a dew point, that came of half of them would pass.
+// stand between, and the error names that figure, not what came of it. A share of the explosive limit, or a
+// dew point, that came of half of them would pass.
 func TestNothingComesOfAFigureThatCantBe(t *testing.T) {
-	grams := func(n float64) working.Figure[unit.Mass] { return given(unit.Mass(n/1000), unit.InGram) }
-	space := func(n float64) working.Figure[unit.Volume] { return given(unit.Volume(n), unit.InCubicMetre) }
-	rate := func(n float64) working.Figure[unit.MassFlow] {
-		return given(unit.MassFlow(n/3.6e6), unit.InGramPerHour)
+	type result struct {
+		v   float64
+		err error
 	}
-	factor := func(n float64) working.Figure[unit.Factor] { return given(unit.Factor(n), unit.InPure) }
+	space := func(g, m3, c float64) result {
+		f, err := air.InSpace(given(unit.Mass(g/1000), unit.InGram), given(unit.Volume(m3), unit.InCubicMetre), celsius(c))
+		return result{float64(f.Value), err}
+	}
+	fresh := func(g, ppm, c, k float64) result {
+		f, err := air.StyreneAir(given(unit.MassFlow(g/3.6e6), unit.InGramPerHour), percent(ppm/1e4), celsius(c), given(unit.Factor(k), unit.InPure))
+		return result{float64(f.Value), err}
+	}
+	emission := func(h float64, sprayed bool) result {
+		f, err := air.Emission(given(content(h), unit.InPercent), sprayed)
+		return result{float64(f.Value), err}
+	}
+	dew := func(c, rh float64) result {
+		f, err := air.DewPoint(celsius(c), percent(rh))
+		return result{float64(f.Value), err}
+	}
 	nan := math.NaN()
-	for name, c := range map[string]struct {
-		good func() (float64, error)
-		bad  []func() (float64, error)
-	}{
-		"closed space": {
-			func() (float64, error) {
-				f, err := air.InSpace(grams(50), space(3), celsius(20))
-				return float64(f.Value), err
-			},
-			[]func() (float64, error){
-				func() (float64, error) {
-					f, err := air.InSpace(grams(nan), space(3), celsius(20))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.InSpace(grams(-1), space(3), celsius(20))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.InSpace(grams(50), space(0), celsius(20))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.InSpace(grams(50), space(3), celsius(nan))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.InSpace(grams(50), space(3), celsius(200))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.InSpace(grams(50), space(3), celsius(-50))
-					return float64(f.Value), err
-				},
-			},
-		},
-		"fresh air": {
-			func() (float64, error) {
-				f, err := air.StyreneAir(rate(100), percent(0.005), celsius(20), factor(3))
-				return float64(f.Value), err
-			},
-			[]func() (float64, error){
-				func() (float64, error) {
-					f, err := air.StyreneAir(rate(nan), percent(0.005), celsius(20), factor(3))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.StyreneAir(rate(100), percent(nan), celsius(20), factor(3))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.StyreneAir(rate(100), percent(0.005), celsius(nan), factor(3))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.StyreneAir(rate(100), percent(0.005), celsius(20), factor(0.5))
-					return float64(f.Value), err
-				},
-			},
-		},
-		"emission": {
-			func() (float64, error) {
-				f, err := air.Emission(given(content(0.35), unit.InPercent), true)
-				return float64(f.Value), err
-			},
-			[]func() (float64, error){
-				func() (float64, error) {
-					f, err := air.Emission(given(content(0.7), unit.InPercent), true)
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.Emission(given(content(nan), unit.InPercent), false)
-					return float64(f.Value), err
-				},
-			},
-		},
-		"dew point": {
-			func() (float64, error) {
-				f, err := air.DewPoint(celsius(20), percent(50))
-				return float64(f.Value), err
-			},
-			[]func() (float64, error){
-				func() (float64, error) {
-					f, err := air.DewPoint(celsius(nan), percent(50))
-					return float64(f.Value), err
-				},
-				func() (float64, error) { f, err := air.DewPoint(celsius(20), percent(0)); return float64(f.Value), err },
-				func() (float64, error) {
-					f, err := air.DewPoint(celsius(20), percent(101))
-					return float64(f.Value), err
-				},
-				func() (float64, error) {
-					f, err := air.DewPoint(celsius(-60), percent(50))
-					return float64(f.Value), err
-				},
-			},
-		},
+	for name, good := range map[string]result{"closed space": space(50, 3, 20), "fresh air": fresh(100, 50, 20, 3), "emission": emission(0.35, true), "dew point": dew(20, 50)} {
+		require.NoError(t, good.err, name)
+		assert.Positive(t, good.v, name)
+	}
+	for meaning, list := range map[string][]result{
+		"vapour given off":                     {space(nan, 3, 20), space(-1, 3, 20)},
+		"volume of the space":                  {space(50, 0, 20), space(50, nan, 20)},
+		"air temperature":                      {space(50, 3, nan), space(50, 3, 200), space(50, 3, -50), fresh(100, 50, nan, 3), fresh(100, 50, 61, 3), dew(nan, 50), dew(-60, 50)},
+		"vapour into the air":                  {fresh(nan, 50, 20, 3), fresh(-1, 50, 20, 3)},
+		"share of the air, by volume":          {fresh(100, nan, 20, 3), fresh(100, 0, 20, 3)},
+		"factor for poor mixing":               {fresh(100, 50, 20, 0.5), fresh(100, 50, 20, nan)},
+		"styrene in the product as it goes on": {emission(0.7, true), emission(nan, false), emission(0.005, false)},
+		"relative humidity":                    {dew(20, 101), dew(20, nan)},
+		"vapour pressure":                      {dew(20, 0)},
 	} {
-		v, err := c.good()
-		require.NoError(t, err, name)
-		assert.Positive(t, v, name)
-		for i, bad := range c.bad {
-			v, err := bad()
-			assert.Error(t, err, "%s, %d", name, i)
-			assert.Zero(t, v, "%s, %d: a figure beside its error", name, i)
+		for i, bad := range list {
+			assert.Zero(t, bad.v, "%s, %d: a figure beside its error", meaning, i)
+			var refused *working.RangeError
+			if assert.ErrorAs(t, bad.err, &refused, "%s, %d", meaning, i) {
+				assert.Equal(t, meaning, refused.Arg.Meaning, i)
+			}
 		}
 	}
 }
@@ -153,6 +84,49 @@ func TestNoDayOfAReadingThatCantBe(t *testing.T) {
 	}
 	_, err = air.SurfaceWithin(d, underRoof, celsius(25).Value, celsius(15).Value, wholeDay)
 	assert.Error(t, err, "no temperature is over 25 and under 15 °C")
+}
+
+// The temperature and the hour of a reading are held to what they may be with a humidity and without one,
+// of the day and of the reading's own dew point: −20 to 60 °C from one midnight to the next, the ends too.
+func TestAReadingIsHeldToItsRangeBothWays(t *testing.T) {
+	for _, c := range []struct {
+		temperature float64
+		at          unit.Time
+		want        any // the input that is refused
+	}{
+		{-20, hour, nil}, {-20.1, hour, air.ReadTemperature}, {60, hour, nil}, {60.1, hour, air.ReadTemperature}, {math.NaN(), hour, air.ReadTemperature},
+		{20, 0, nil}, {20, -1, air.ReadHour}, {20, 24 * hour, nil}, {20, 24*hour + 1, air.ReadHour}, {20, unit.Time(math.NaN()), air.ReadHour},
+	} {
+		damp := read(c.temperature, 50, c.at)
+		alone := air.Reading{Temperature: damp.Temperature, At: c.at}
+		_, ofDamp := makeDay(10, 30, 6, damp)
+		_, ofAlone := makeDay(10, 30, 6, alone)
+		_, ofDew := damp.DewPoint()
+		for name, err := range map[string]error{"a day": ofDamp, "a day without a humidity": ofAlone, "a dew point": ofDew} {
+			var refused *air.InputError
+			if c.want == nil {
+				assert.NoError(t, err, "%s of %v at %v", name, c.temperature, c.at)
+			} else if assert.ErrorAs(t, err, &refused, "%s of %v at %v", name, c.temperature, c.at) {
+				assert.Equal(t, c.want, refused.Input, name)
+			}
+		}
+	}
+}
+
+// A reading taken within seconds of the day's low or high takes its place: the hours beside it have their
+// figures, as the curve has.
+func TestAReadingWithinSecondsOfATurn(t *testing.T) {
+	for _, turn := range []unit.Time{6 * hour, 15 * hour} {
+		for _, off := range []unit.Time{-5, -1, -1e-9, 0, 1e-9, 1, 5} {
+			d := day(t, 10, 30, 6, read(20, 50, turn+off))
+			for _, at := range []unit.Time{turn - 20, turn + off, turn + off/2, turn, turn + 20} {
+				w, err := d.Weather(at)
+				require.NoError(t, err, "read %v s from the turn, %v s from it", off, at-turn)
+				assert.InDelta(t, float64(celsius(20).Value), float64(w.Air.Value), 1e-3)
+				assert.InDelta(t, float64(d.Air(at)), float64(w.Air.Value), 1e-9)
+			}
+		}
+	}
 }
 
 // What nobody measured holds at no hour, not in the first hours of the day either. By day a measured part
@@ -193,6 +167,15 @@ func TestAWindowThatEndsWithWhatWasAskedHasNoClosing(t *testing.T) {
 	require.NoError(t, err)
 	require.Len(t, until, 1)
 	assert.Empty(t, until[0].Closing)
+	always := fit(t, day(t, 10, 30, 6, read(30, 40, 15*hour)), underRoof, air.Limits{Least: celsius(5).Value, Most: celsius(29).Value, Dampest: 1})
+	untilHot, err := always.Windows(air.Interval{From: 0, To: 15 * hour})
+	require.NoError(t, err)
+	require.Len(t, untilHot, 1)
+	require.NotEmpty(t, untilHot[0].Closing)
+	hot, err := always.Windows(air.Interval{From: 0, To: untilHot[0].To - unit.Second/2})
+	require.NoError(t, err)
+	require.Len(t, hot, 1)
+	assert.Empty(t, hot[0].Closing, "it is too hot a moment after what was asked")
 }
 
 // As much as an open door lets in is what it lets in.
