@@ -155,6 +155,8 @@ func TestTheEndsOfABudgetsFigures(t *testing.T) {
 		"two coats of 30 mm":        {coat(30_000, 0.2), coat(30_000, 0.2)},
 		"60 mm sanded":              {thick, sand(60_000, 0.2)},
 		"60 mm sanded in two goes":  {thick, sand(30_000, 0.2), sand(30_000, 0.2)},
+		"one more in two rounds":    {thick, twice},
+		"one more of nobody knows":  {thick, coat(300, math.NaN())},
 		"sanded by nobody knows":    {thick, sand(100, math.NaN())},
 		"put on by nobody knows":    {coat(300, math.NaN()), sand(100, 0.2)},
 		"sanded unevenly by 2 to 1": {thick, sand(100, 2)},
@@ -174,15 +176,49 @@ func TestTheEndsOfABudgetsFigures(t *testing.T) {
 	tooOften.Rounds = b.MaxRounds + 1
 	_, err = b.Needed([]b.Step{tooOften, sand(10, 0.2)}, 0, terms(0.05, 0))
 	assert.Error(t, err)
-	for _, times := range [][2]float64{{10, 1}, {1, 10}} {
-		_, err := b.InRegion([]b.Step{coat(40_000, 0.2), sand(40_000, 0.2)}, given[unit.Factor](times[0], unit.InPure), given[unit.Factor](times[1], unit.InPure))
-		assert.Error(t, err, "%v", times)
+	for refused, steps := range [][]b.Step{{coat(40_000, 0.2), sand(100, 0.2)}, {thick, sand(40_000, 0.2)}} {
+		_, err := b.InRegion(steps, given[unit.Factor](1, unit.InPure), given[unit.Factor](1, unit.InPure))
+		var told *b.StepError
+		require.ErrorAs(t, err, &told)
+		assert.Equal(t, refused, told.Step)
 	}
 	_, err = b.SplitRegions(given[unit.Area](1, unit.InSquareMetre), given[unit.Length](math.NaN(), unit.InMetre), given[unit.Length](0.02, unit.InMetre))
 	assert.Error(t, err)
 	narrow, err := b.SplitRegions(given[unit.Area](0.25, unit.InSquareMetre), given[unit.Length](2, unit.InMetre), given[unit.Length](0.125, unit.InMetre))
 	require.NoError(t, err)
 	assert.Nil(t, narrow.Flat.Step, "strips that just meet leave no flat")
+}
+
+// What is asked of a step that coats and sands back is asked once it has sanded: a film that is short is told
+// once a round. What can't be walked for its unfairness alone isn't walked, though nothing is sanded.
+func TestAStepThatSandsBackIsAskedOnce(t *testing.T) {
+	goes := leaving(coat(150, 0.1), 500, 400)
+	goes.Rounds, goes.Film.Takes, goes.Film.TakesCV = 2, micrometres(60), share(0.3)
+	points, err := b.Walk([]b.Step{goes}, terms(0.05, 0))
+	require.NoError(t, err)
+	found := b.Shortfalls([]b.Step{goes}, points, terms(0.05, 0))
+	var rules []b.Key
+	for _, f := range found {
+		rules = append(rules, f.Rule)
+	}
+	assert.Equal(t, []b.Key{b.MeanLeft, b.ThinLeft, b.MeanLeft, b.ThinLeft}, rules)
+	for _, unfairness := range []float64{math.NaN(), -1, 50_001} {
+		_, err := b.Walk([]b.Step{coat(300, 0.2)}, terms(0.05, unfairness))
+		assert.Error(t, err, "%v µm", unfairness)
+	}
+}
+
+// The working of one round is that of its film: no sum of one.
+func TestOneRoundIsNoSum(t *testing.T) {
+	once := coat(300, 0.2)
+	points, err := b.Walk([]b.Step{once}, terms(0.05, 0))
+	require.NoError(t, err)
+	for step, depth := points[0].Mean.Step, 0; step != once.Film.Adds.Step; depth++ {
+		require.NotEqual(t, b.Rounds.Rule, step.Rule)
+		require.NotEmpty(t, step.From)
+		require.Less(t, depth, 5)
+		step = step.From[0]
+	}
 }
 
 // A need leads back to every figure that it was worked out from, and not to the film that it replaces.

@@ -71,6 +71,17 @@ func TestPreparedGrounds(t *testing.T) {
 	}
 }
 
+// All that is cured by peroxide asks the same of a ground, and epoxy filler what epoxy does. (Common practice.)
+func TestMaterialsOfOneKindAskTheSame(t *testing.T) {
+	for g := b.PolystyreneFoam; g <= b.TwoPackCoat; g++ {
+		assert.Equal(t, b.Demands(g, b.Epoxy), b.Demands(g, b.EpoxyFiller), g)
+		for _, m := range []b.Material{b.VinylEster, b.PolyesterFiller} {
+			assert.Equal(t, b.Demands(g, b.Polyester), b.Demands(g, m), g)
+		}
+	}
+	assert.NotEqual(t, b.Demands(b.PolystyreneFoam, b.Polyester), b.Demands(b.PolystyreneFoam, b.EpoxyFiller), "styrene dissolves the foam, epoxy doesn't")
+}
+
 func TestAGroundThatThereIsntDemandsNothing(t *testing.T) {
 	assert.Nil(t, b.Demands(b.Ground(99), b.Epoxy))
 	assert.Equal(t, "unknown ground", b.Ground(-1).String())

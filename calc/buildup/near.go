@@ -30,9 +30,5 @@ func near(all, least, most unit.WetFilm) Near {
 	if all >= unit.WetFilm(n)*(least-slack) {
 		return Near{Coats: n}
 	}
-	gap := Near{Above: unit.WetFilm(n) * least, AboveCoats: n}
-	if n > 1 {
-		gap.Below, gap.BelowCoats = unit.WetFilm(n-1)*most, n-1
-	}
-	return gap
+	return Near{Below: unit.WetFilm(n-1) * most, BelowCoats: n - 1, Above: unit.WetFilm(n) * least, AboveCoats: n}
 }

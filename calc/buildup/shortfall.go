@@ -25,7 +25,7 @@ func Shortfalls(steps []Step, points []Point, terms Terms) []Finding {
 		if p.isThinShort() {
 			say(ThinLeft, p.Step, finding(Refuse, MoreEvenFilm, float64(thin), float64(p.Least.Thinnest.Value), unit.InMicrometre), source.Assumption)
 		}
-		isThrough := p.IsTaking && p.Through.Value > terms.Thin.Value*(1+1e-9)
+		isThrough := p.Through.Value > terms.Thin.Value*(1+1e-9)
 		if isThrough && !wasThrough {
 			say(GoThrough, p.Step, finding(Ask, MoreFilm, float64(p.Through.Value), float64(terms.Thin.Value), unit.InPercent), source.Assumption)
 		}
@@ -50,10 +50,10 @@ func crackLimit(steps []Step, points []Point, at int) unit.DryFilm {
 		if s.Kind == Fill {
 			break
 		}
-		if limit := s.Layer.CuredMost; s.Kind == Coat && limit > 0 && (most == 0 || limit < most) {
+		if limit := s.Layer.CuredMost; limit > 0 && (most == 0 || limit < most) {
 			most = limit
 		}
-		if s.Kind == Coat && s.Film.NewLayer {
+		if s.Film.NewLayer {
 			break
 		}
 	}
@@ -63,7 +63,7 @@ func crackLimit(steps []Step, points []Point, at int) unit.DryFilm {
 // opensLayer says if a new layer is opened after one step and up to another.
 func opensLayer(steps []Step, after, upTo int) bool {
 	for i := after + 1; i <= upTo; i++ {
-		if steps[i].Kind == Fill || steps[i].Kind == Coat && steps[i].Film.NewLayer {
+		if steps[i].Kind == Fill || steps[i].Film.NewLayer {
 			return true
 		}
 	}

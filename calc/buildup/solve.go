@@ -124,7 +124,7 @@ func (m moment) openAt(steps []Step, at int, unfairness float64) (openStep, erro
 	a := openStep{cv: float64(steps[at].Film.AddsCV.Value)}
 	rest := moment{done: slices.Clone(m.done)}
 	for i, d := range rest.done {
-		if d.step == at && !d.isFound {
+		if d.step == at {
 			a.n = float64(d.added)
 			rest.done[i].added = 0
 		}

@@ -16,13 +16,18 @@ import (
 // it.
 const points, stepPoints = 100, 4000
 
-// Check fails the test for every rule whose formula and code disagree, or that
-// has no source.
+// Check fails the test for every rule whose formula and code disagree, that has
+// no source, or of which a range ends before it begins or a letter is no letter.
 func Check(t *testing.T, rules ...*working.Rule) {
 	t.Helper()
 	for _, r := range rules {
 		if r.Source.Document == nil {
 			t.Errorf("%s: no source", r.Formula)
+		}
+		for _, a := range append([]working.Arg{r.Result}, r.Args...) {
+			if !(a.Min < a.Max) || a.Symbol == "" || strings.Contains(a.Symbol, " ") || len(a.Meaning) < len(a.Symbol) {
+				t.Errorf("%s: %q, %s, from %g to %g", r.Formula, a.Symbol, a.Meaning, a.Min, a.Max)
+			}
 		}
 		if err := Agrees(r); err != nil {
 			t.Error(err)
