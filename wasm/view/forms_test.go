@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"shedreckoner/calc/material"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
 )
@@ -40,6 +41,16 @@ func TestEachFieldAsksForItsOwn(t *testing.T) {
 	cup, fair, demo := cups(t)["planned"], fairState(t), madeUp("log")
 	const wait, patch = " | Hours since the step before, at about 20 °C h − + Not set: what depends on it stays open. | not set", " | Test patch of this layer, done on What needs a test patch stays red until its day is noted here or on the surface. | none yet"
 	const alike = "How many alike − + | 1"
+	catalysts := ""
+	for _, c := range cup.Plan.Job.Cards {
+		if c.Kind == material.Catalyst {
+			if catalysts == "" {
+				catalysts = "catalyst | Catalyst " + c.Name // what its card takes
+			}
+			catalysts += " " + c.Name
+		}
+	}
+	catalysts += " |"
 	for _, c := range []struct {
 		s      *page.State
 		sheet  string
@@ -53,7 +64,7 @@ func TestEachFieldAsksForItsOwn(t *testing.T) {
 		{with(cup, "bench.now.tool = drops"), "setup", "bench.now.", `
 			product-temp | Temperature of the product − °C + | same
 			drops | Drops in 1 mL, counted − + Count the drops in 1 mL yourself: bottles differ more than twofold. |
-			catalyst | Catalyst MEKP catalyst, ketone peroxide solution MEKP catalyst, ketone peroxide solution Low-peroxide MEKP, ketone peroxide low in hydrogen peroxide Hardener paste, benzoyl peroxide |
+			` + catalysts + `
 			thinner | Thinner % − + Counted with wax solution against the card's limit. | none
 			thinner-by | Thinner is measured by mass by volume |
 			pigment | Pigment paste, by mass of product % − + | none`},
