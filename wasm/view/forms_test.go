@@ -9,8 +9,10 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/material"
+	"shedreckoner/calc/plan"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
+	"shedreckoner/wasm/words"
 )
 
 var lineID = regexp.MustCompile(`id="line-([^"]*)"`)
@@ -41,13 +43,16 @@ func TestEachFieldAsksForItsOwn(t *testing.T) {
 	cup, fair, demo := cups(t)["planned"], fairState(t), madeUp("log")
 	const wait, patch = " | Hours since the step before, at about 20 °C h − + Not set: what depends on it stays open. | not set", " | Test patch of this layer, done on What needs a test patch stays red until its day is noted here or on the surface. | none yet"
 	const alike = "How many alike − + | 1"
-	catalysts := ""
+	catalysts, mixed := "", ""
 	for _, c := range cup.Plan.Job.Cards {
 		if c.Kind == material.Catalyst {
 			if catalysts == "" {
-				catalysts = "catalyst | Catalyst " + c.Name // what its card takes
+				catalysts = "catalyst | Catalyst " + words.ShortName(c) // what its card takes
 			}
-			catalysts += " " + c.Name
+			catalysts += " " + words.ShortName(c)
+		}
+		if plan.Fits("coat", c) || plan.Fits("fill", c) {
+			mixed += " " + words.ShortName(c)
 		}
 	}
 	catalysts += " |"
@@ -173,7 +178,7 @@ func TestEachFieldAsksForItsOwn(t *testing.T) {
 			temp | Temperature of the surface °C − + |
 			note | Note |`},
 		{opened(demo, "test.1"), page.TestsSheet, "test.1.", `
-			card | Material choose… Polyester gel coat Flow coat (gel coat with wax) Vinyl ester gel coat Epoxy primer, high build Two-pack topcoat Polyester filler (talc) Polyester filler, light Epoxy fairing filler |
+			card | Material choose…` + mixed + ` |
 			mass | Mass of the cup g − + |
 			temp | Temperature of the product °C − + |
 			share | Catalyst, by mass % − + |

@@ -37,7 +37,7 @@ func TestACupsSheetSaysWhatBecameOfIt(t *testing.T) {
 	unread := log("cup.2.mixed = none")
 	saysEach(t, []saying{
 		{log(), "sheet", "spread, 12 May 2024|plan 1120 g/m²|" + words.MeasuredCounts, words.NoCureWarm + "|" + words.TakeAsACupTest + "|" + words.InFuture},
-		{log("cup.2.end = "+job.EndNoCure), "sheet", words.NoCureWarm + "|" + words.NoCureAddNothing + "|" + words.NoCureScrape, ""},
+		{log("cup.2.end = " + job.EndNoCure), "sheet", words.NoCureWarm + "|" + words.NoCureAddNothing + "|" + words.NoCureScrape, ""},
 		{log("cup.2.gel = 20 min"), "tools-cup.2", words.TakeAsACupTest, ""},
 		{log("cup.2.fault ="), "fault-cup.2", "", words.BorneOut + "|" + words.NoSignAtAll},
 		{do(madeUp("log"), "sheet", "cup.1", ""), "line-cup.1.covered", "Covered measured", "plan"},
