@@ -19,6 +19,9 @@ var (
 	aClass     = regexp.MustCompile(`>(?:curve|today|dot|band|shaded)(?: \w+)?</text>`)
 	miscounted = regexp.MustCompile(`(?:^|[^\d.,])(?:1 (?:cups|days|entries|surfaces|steps|layers|passes|pieces|cards|coats)|[02-9] (?:day|entry|surface|layer|step|pass|card))(?:[ .,;]|$)`)
 	aRange     = regexp.MustCompile(`(?:^| )(\d+(?:\.\d+)?)(?: ([^\d\s]\S*))?(?: to |–)(\d+(?:\.\d+)?) ([^\d\s]\S*)`)
+	aSelect    = regexp.MustCompile(`<select data-path="([^"]*)"[^>]*>(.*?)</select>`)
+	anOption   = regexp.MustCompile(`<option value="([^"]*)">([^<]*)`)
+	isKey      = regexp.MustCompile(`^[a-z0-9.-]*$`)
 	aLabel     = regexp.MustCompile(`<label[^>]*>(.*?)</label>`)
 )
 
@@ -44,6 +47,12 @@ func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
 		}
 		for _, m := range aDefault.FindAllStringSubmatch(html, -1) {
 			assert.Less(t, len([]rune(m[1])), 60, "%s: what holds while nothing is typed has room in its field", name)
+		}
+		for _, m := range aSelect.FindAllStringSubmatch(html, -1) {
+			for _, o := range anOption.FindAllStringSubmatch(m[2], -1) {
+				assert.True(t, isKey.MatchString(o[1]) || strings.HasSuffix(m[1], ".agency"), "%s: %s: %q is no key", name, m[1], o[1])
+				assert.NotEmpty(t, o[2], "%s: %s: an answer without a name", name, m[1])
+			}
 		}
 		assert.Empty(t, aClass.FindAllString(html, -1), "%s: a class of the style is no text for people", name)
 		for _, m := range aRange.FindAllStringSubmatch(textIn(html), -1) {

@@ -10,6 +10,7 @@ import (
 
 	"shedreckoner/calc/material"
 	"shedreckoner/calc/plan"
+	"shedreckoner/wasm/markup"
 	"shedreckoner/wasm/page"
 	"shedreckoner/wasm/view"
 	"shedreckoner/wasm/words"
@@ -211,6 +212,10 @@ func TestAFieldIsMarkedForWhatIsInIt(t *testing.T) {
 	for path, mode := range map[string]string{"bench.now.thinner": "decimal", "bench.now.pigment": "decimal"} {
 		assert.Contains(t, line(s, path), `inputmode="`+mode+`"`)
 	}
+	holds := markup.Cut(view.Page(s)).Controls
+	assert.Equal(t, "mass", holds["bench.now.thinner-by"].Value, "the first answer holds while none is chosen")
+	assert.Empty(t, holds["bench.now.catalyst"].Value, "an optional one may stay empty")
+	assert.Equal(t, "volume", markup.Cut(view.Page(with(s, "bench.now.thinner-by = volume"))).Controls["bench.now.thinner-by"].Value)
 	surface := do(madeUp("surfaces"), "sheet", "surface.1", "")
 	assert.Contains(t, line(surface, "surface.1.height"), `inputmode="decimal"`)
 	for _, symbol := range []string{"in", "ft"} {

@@ -134,6 +134,7 @@ func TestAStepSaysWhatItWaitsFor(t *testing.T) {
 	fair := fairState(t)
 	at := func(step string, lines ...string) *page.State { return do(with(fair, lines...), "sheet", step, "") }
 	lost := "surface.1.length = none"
+	polish := handy(fair.Plan.Buildups()[0].Steps[4].Used[0].Mass, unit.InKilogram)
 	saysEach(t, []saying{
 		{at(coat, coat+".film = none"), "answer-" + coat, "– " + words.StillWaits + "film", "µm"},
 		{at(coat, coat+".film ="), "answer-" + coat, "– " + words.StillWaits, "µm"},
@@ -144,6 +145,7 @@ func TestAStepSaysWhatItWaitsFor(t *testing.T) {
 		{at(coat, lost), "answer-" + coat, "400 µm each coat|– cured|" + words.WaitsForASize, "kg in all"},
 		{at(fill, lost), "answer-" + fill, "– to mix|– put on|– stays on|" + words.WaitsForASize, "L "},
 		{at(fill), "answer-" + fill, "to mix", words.WaitsForASize},
+		{at("buildup.1.step.5"), "answer-buildup.1.step.5", polish + " in all", ""},
 		{at(sand, lost), "answer-" + sand, "− |" + words.WaitsForASize, "– − "},
 	})
 	for step, label := range map[string]string{coat: "coat", fill: "fill", sand: "sand"} {
