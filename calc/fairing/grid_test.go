@@ -162,6 +162,12 @@ func TestTheMapAndItsExtremes(t *testing.T) {
 	assert.InDelta(t, 5e-3, float64(deepest.Depth), 1e-12)
 	assert.InDelta(t, -2e-3, float64(proudest.Depth), 1e-12)
 	assert.Equal(t, deepest.Depth, g.Depths(unit.Millimetre)[0][2])
+	for _, raise := range []unit.Length{-0.1, -0.002, 0.001, 0.1} { // all proud, some, all hollow
+		deepest, proudest = g.Extremes(raise)
+		assert.Equal(t, []int{0, 2, 1, 0}, []int{deepest.Row, deepest.Column, proudest.Row, proudest.Column}, "raised by %v", raise)
+		assert.InDelta(t, 4e-3+float64(raise), float64(deepest.Depth), 1e-12)
+		assert.InDelta(t, -3e-3+float64(raise), float64(proudest.Depth), 1e-12)
+	}
 	assert.InDelta(t, float64(g.At(0).Fill), float64(g.Fill(metres(0)).Value), 1e-15)
 	assert.InDelta(t, float64(g.At(0).Cut), float64(g.Cut(metres(0)).Value), 1e-15)
 }

@@ -2,6 +2,7 @@ package fairing_test
 
 import (
 	"errors"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -25,7 +26,7 @@ func withBalloons(share float64) fairing.Recipe {
 // Over 62 % of balloons no resin is left to wet them: the putty crumbles off the
 // hull. A limit a point higher would let such a putty through.
 func TestBalloonsAreAskedOver55AndRefusedOver62Percent(t *testing.T) {
-	for share, want := range map[float64]string{0.549: "", 0.551: "dry", 0.619: "dry", 0.621: "refused", 0.63: "refused"} {
+	for share, want := range map[float64]string{0.549: "", 0.55: "", 0.551: "dry", 0.619: "dry", 0.62: "dry", 0.621: "refused", 0.63: "refused"} {
 		putty, err := withBalloons(share).Mix()
 		var refused *fairing.BalloonError
 		got := ""
@@ -57,6 +58,11 @@ func TestTheLowestDatumCutsAsDeepAsAllowed(t *testing.T) {
 		_, err = proud.Curve(points, unit.Millimetre)
 		assert.Error(t, err, points)
 	}
+	thirds, err := proud.Curve(4, unit.Millimetre)
+	require.NoError(t, err)
+	for i, d := range thirds {
+		assert.InDelta(t, 1e-3+float64(i)*1e-3/3, float64(d.Raise), 1e-12, "evenly from the lowest to the highest")
+	}
 	whole, err := proud.Curve(1000, 0)
 	require.NoError(t, err)
 	assert.Equal(t, whole[0].Raise, whole[999].Raise, "nothing may be cut: one height is left")
@@ -66,6 +72,34 @@ func TestTheLowestDatumCutsAsDeepAsAllowed(t *testing.T) {
 	}
 	_, err = proud.Best(cheap, 0.5)
 	assert.NoError(t, err, "as far as a reading reaches")
+}
+
+// Neither cost may be below zero, nor both nothing, nor so large that they can't be added up; one of them alone may be nothing.
+func TestCostsThatCantBeCompared(t *testing.T) {
+	g := surface(t, 3, 3, 1, 1, func(y, x float64) float64 { return 1e-3 * (x - y) })
+	nan := unit.Factor(math.NaN())
+	for _, c := range []fairing.Cost{{Fill: -1, Cut: 3}, {Fill: 3, Cut: -1}, {}, {Fill: nan, Cut: 1}, {Fill: 1, Cut: nan}, {Fill: 1, Cut: 1e12}, {Fill: 1e12, Cut: 1}, {Fill: 5e11, Cut: 5e11}} {
+		_, err := g.Best(c, unit.Millimetre)
+		var refused *fairing.CostError
+		assert.ErrorAs(t, err, &refused, "%+v", c)
+	}
+	for _, c := range []fairing.Cost{{Fill: 1}, {Cut: 1}, {Fill: 4e11, Cut: 4e11}} {
+		best, err := g.Best(c, unit.Millimetre)
+		require.NoError(t, err, "%+v", c)
+		var from []float64
+		for _, step := range best.Step.From {
+			from = append(from, step.Out)
+		}
+		assert.Equal(t, []float64{float64(c.Fill), float64(c.Cut), 1e-3}, from, "filling, cutting, the deepest cut")
+	}
+}
+
+// A fillet's angle is 20° to 160°: both ends hold.
+func TestTheAnglesOfAFillet(t *testing.T) {
+	for degrees, holds := range map[float64]bool{19.9: false, 20: true, 160: true, 160.1: false} {
+		_, err := fairing.Fillet.Of(0.02, unit.Angle(degrees*math.Pi/180), 1)
+		assert.Equal(t, holds, err == nil, "%v°", degrees)
+	}
 }
 
 // The longest reading is 500 mm, typed or pasted, on either side.

@@ -120,7 +120,7 @@ func cutSpaces(lines []string) ([][]string, error) {
 			switch {
 			case last >= 0 && isUnit(word):
 				rows[i][last] += " " + word
-			case last >= 0 && strings.Contains(word, "/") && isDigits(rows[i][last]):
+			case last >= 0 && isFraction(word) && isDigits(rows[i][last]):
 				return nil, &SplitError{FractionTwoWays, i, rows[i][last] + " " + word}
 			default:
 				rows[i] = append(rows[i], word)
@@ -130,9 +130,14 @@ func cutSpaces(lines []string) ([][]string, error) {
 	return rows, nil
 }
 
+// isFraction says if a word is a fraction, "1/2" or "½".
+func isFraction(word string) bool {
+	return strings.ContainsFunc(word, func(r rune) bool { return r == '/' || unicode.IsNumber(r) && !unicode.IsDigit(r) })
+}
+
 // isUnit says if a word is a unit of length on its own.
 func isUnit(word string) bool {
-	if strings.ContainsFunc(word, unicode.IsDigit) {
+	if strings.ContainsFunc(word, unicode.IsNumber) {
 		return false
 	}
 	_, err := unit.Read("1 "+word, unit.InMillimetre)

@@ -56,6 +56,16 @@ func TestPasteReadsFractionsOfAnInch(t *testing.T) {
 	got, err = paste("6 1/2 mm\t1 mm\n2 mm\t3 mm")
 	require.NoError(t, err)
 	assert.InDelta(t, 6.5e-3, float64(got[0][0]), 1e-12)
+	for _, text := range []string{"½ in\t1¼ in\n-⅛ in\t2 in", "½\" 1¼\"\n-⅛\" 2\"", "1/2 in\t1 1/4 in\n-1/8 in\t2 in"} {
+		got, err = paste(text)
+		require.NoError(t, err, text)
+		assert.InDeltaSlice(t, []float64{12.7e-3, 31.75e-3, -3.175e-3, 50.8e-3}, []float64{float64(got[0][0]), float64(got[0][1]), float64(got[1][0]), float64(got[1][1])}, 1e-12, text)
+	}
+	rows, err := fairing.Split("½ ¼\n1 2")
+	require.NoError(t, err)
+	bare, err := fairing.Read(rows, unit.InInch)
+	require.NoError(t, err)
+	assert.InDelta(t, 6.35e-3, float64(bare[0][1]), 1e-12, "in the field's unit")
 }
 
 func TestPasteRefusesWhatCanBeCutTwoWays(t *testing.T) {
@@ -64,6 +74,7 @@ func TestPasteRefusesWhatCanBeCutTwoWays(t *testing.T) {
 		" \n \r\n":                              fairing.NothingPasted,
 		"1,5\n2,5\n3,0":                         fairing.CommaTwoWays,
 		"1 2\n6 1/2 3":                          fairing.FractionTwoWays,
+		"1 2\n6 ½ 3":                            fairing.FractionTwoWays,
 		strings.Repeat("1 ", fairing.MaxPaste):  fairing.PasteTooLong,
 		strings.Repeat("1\n", fairing.MaxPaste): fairing.PasteTooLong,
 	} {
@@ -71,6 +82,41 @@ func TestPasteRefusesWhatCanBeCutTwoWays(t *testing.T) {
 		var refused *fairing.SplitError
 		require.True(t, errors.As(err, &refused), text)
 		assert.Equal(t, cause, refused.Cause)
+	}
+}
+
+// Two digits with a comma between, in every line, can be one number; a point, a third cell, a space or an
+// empty cell anywhere says that commas separate. A minus sign says nothing either way.
+func TestWhatSaysThatCommasSeparate(t *testing.T) {
+	for text, want := range map[string][][]string{
+		"1.5,2\n3.5,4": {{"1.5", "2"}, {"3.5", "4"}}, "1,2.5\n3,4.5": {{"1", "2.5"}, {"3", "4.5"}}, "1,2,3\n4,5,6": {{"1", "2", "3"}, {"4", "5", "6"}},
+		"1, 5\n2, 6": {{"1", "5"}, {"2", "6"}}, "1,\n2,": {{"1", ""}, {"2", ""}}, ",1\n,2": {{"", "1"}, {"", "2"}}, "1,2\n3,4.5": {{"1", "2"}, {"3", "4.5"}},
+		"1,5 2,5\n3,5 4,5": {{"1,5", "2,5"}, {"3,5", "4,5"}}, "1,5\u00a02,5\n3,5\u00a04,5": {{"1,5", "2,5"}, {"3,5", "4,5"}},
+		"1\n2": {{"1"}, {"2"}}, "mm 1\n2 3": {{"mm", "1"}, {"2", "3"}}, "1\u20032\n3\u20034": {{"1", "2"}, {"3", "4"}},
+	} {
+		rows, err := fairing.Split(text)
+		require.NoError(t, err, "%q", text)
+		assert.Equal(t, want, rows, "%q", text)
+	}
+	for _, text := range []string{"-1,5\n2,5", "−1,5\n−2,5", "1,5"} {
+		_, err := fairing.Split(text)
+		var refused *fairing.SplitError
+		require.ErrorAs(t, err, &refused, "%q", text)
+		assert.Equal(t, fairing.CommaTwoWays, refused.Cause)
+	}
+	full := "1 2\n3 4"
+	for room, holds := range map[int]bool{fairing.MaxPaste: true, fairing.MaxPaste + 1: false} {
+		_, err := fairing.Split(full + strings.Repeat(" ", room-len(full)))
+		assert.Equal(t, holds, err == nil, "%d bytes", room)
+	}
+}
+
+// A length in feet and inches is in feet, however it is spaced; beside feet alone it is in the same unit.
+func TestPasteTakesFeetAndInches(t *testing.T) {
+	for _, text := range []string{"1 ft 2 in", "1ft2in", "1 ft\u00a02 in", "1\u00a0ft 2\u00a0in", "1' 2\""} {
+		got, err := paste(text + "\t1 ft\n1 ft\t0 ft")
+		require.NoError(t, err, "%q", text)
+		assert.InDelta(t, 0.3556, float64(got[0][0]), 1e-12, "%q", text)
 	}
 }
 
@@ -91,12 +137,18 @@ func TestPasteSaysWhichCellIsWrong(t *testing.T) {
 		{"1\t2\n3\t4 kg", 1, 1, fairing.Unreadable},
 		{"1 2\n3 501", 1, 1, fairing.OutOfReach},
 		{"1 m, 2 m\n3 m, 4 m", 0, 0, fairing.OutOfReach},
+		{"x 2\n3 4", 0, 0, fairing.Unreadable},
+		{"mm 2\n3 4", 0, 0, fairing.Unreadable},
 	} {
 		_, err := paste(c.text)
 		var cell *fairing.CellError
 		require.True(t, errors.As(err, &cell), "%q: %v", c.text, err)
 		assert.Equal(t, []int{c.row, c.column}, []int{cell.Row, cell.Column}, c.text)
 		assert.Equal(t, c.cause, cell.Cause, c.text)
+		var all fairing.CellErrors
+		if require.ErrorAs(t, err, &all); c.cause != fairing.OutOfReach && c.cause != fairing.MixedUnit {
+			assert.Len(t, all, 1, "%q: the others are as they should be", c.text)
+		}
 	}
 	_, err := paste("1\t\n\t4")
 	var all fairing.CellErrors

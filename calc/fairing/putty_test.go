@@ -3,6 +3,7 @@ package fairing_test
 import (
 	"errors"
 	"fmt"
+	"math"
 	"math/rand/v2"
 	"testing"
 
@@ -12,6 +13,7 @@ import (
 
 	"shedreckoner/calc/fairing"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 )
 
 // epoxyPutty is resin and hardener two to one, balloons and silica, by mass.
@@ -79,6 +81,51 @@ func TestARecipeThatAddsToNothingIsRefused(t *testing.T) {
 	}
 	_, err := epoxyPutty(-1, 0, 0, 0, 0).Mix()
 	assert.Error(t, err)
+}
+
+// A recipe of which one figure can't be makes no putty, weighs nothing and costs nothing: what was left out of
+// it would be missing in the cup.
+func TestNoPuttyOfAFigureThatCantBe(t *testing.T) {
+	nan := math.NaN()
+	price := make([]decimal.Decimal, 4)
+	for meaning, recipes := range map[string][]fairing.Recipe{
+		"mass of the part": {epoxyPutty(400, 200, 60, nan, 0), epoxyPutty(400, nan, 60, 10, 0), epoxyPutty(400, 200, -1, 10, 0), epoxyPutty(2e7, 200, 60, 10, 0)},
+		"share of air":     {epoxyPutty(400, 200, 60, 10, 0.31), epoxyPutty(400, 200, 60, 10, -0.1), epoxyPutty(400, 200, 60, 10, nan)},
+	} {
+		for i, recipe := range recipes {
+			_, errMix := recipe.Mix()
+			masses, errFor := recipe.For(given[unit.Volume](1, unit.InLitre))
+			cost, errCost := recipe.CostPerLitre(price)
+			for _, err := range []error{errMix, errFor, errCost} {
+				var refused *working.RangeError
+				require.ErrorAs(t, err, &refused, "%s, %d", meaning, i)
+				assert.Equal(t, meaning, refused.Arg.Meaning, i)
+			}
+			assert.Empty(t, masses)
+			assert.True(t, cost.IsZero())
+		}
+	}
+	good := epoxyPutty(400, 200, 60, 10, 0.05)
+	for _, litres := range []float64{-1, nan, 1.1e4} {
+		masses, err := good.For(given[unit.Volume](litres, unit.InLitre))
+		assert.Error(t, err, litres)
+		assert.Empty(t, masses)
+	}
+	good.Parts[1].Density = given[unit.Density](0, unit.InKilogramPerLitre)
+	_, err := good.Mix()
+	assert.Error(t, err, "nothing has no density")
+}
+
+// A litre costs as much of a large mix as of a small one.
+func TestALitreCostsTheSameHoweverMuchIsMixed(t *testing.T) {
+	price := []decimal.Decimal{decimal.NewFromInt(20), decimal.NewFromInt(30), decimal.NewFromInt(60), decimal.NewFromInt(25)}
+	small, err := epoxyPutty(40, 20, 6, 1, 0.05).CostPerLitre(price)
+	require.NoError(t, err)
+	large, err := epoxyPutty(4000, 2000, 600, 100, 0.05).CostPerLitre(price)
+	require.NoError(t, err)
+	assert.Equal(t, small.Round(6).String(), large.Round(6).String())
+	_, err = epoxyPutty(40, 20, 6, 1, 0.05).CostPerLitre(price[:1])
+	assert.Equal(t, &fairing.PriceError{Parts: 4, Prices: 1}, err)
 }
 
 func TestCostPerLitre(t *testing.T) {

@@ -86,7 +86,7 @@ func Read(rows [][]string, bare unit.Scale) ([][]unit.Length, error) {
 
 // readCell gives a cell's reading and the size of the unit it is in.
 func readCell(text string, bare unit.Scale) (unit.Length, float64, *CellError) {
-	if !strings.ContainsFunc(text, func(r rune) bool { return unicode.IsDigit(r) || unicode.IsLetter(r) }) {
+	if !strings.ContainsFunc(text, func(r rune) bool { return unicode.IsNumber(r) || unicode.IsLetter(r) }) {
 		return 0, 0, &CellError{Cause: Blank}
 	}
 	z, err := unit.Read(text, bare)
@@ -105,12 +105,12 @@ func readCell(text string, bare unit.Scale) (unit.Length, float64, *CellError) {
 
 // unitWord is the first unit in a cell's text, empty for a number alone.
 func unitWord(text string) string {
-	start := strings.IndexFunc(text, func(r rune) bool { return !strings.ContainsRune("0123456789.,-−/ \u00a0\u202f", r) })
+	start := strings.IndexFunc(text, func(r rune) bool { return !unicode.IsNumber(r) && !strings.ContainsRune(".,-−/ \u00a0\u202f", r) })
 	if start < 0 {
 		return ""
 	}
 	word := text[start:]
-	if end := strings.IndexFunc(word, func(r rune) bool { return unicode.IsDigit(r) || r == ' ' || r == '\u00a0' }); end >= 0 {
+	if end := strings.IndexFunc(word, unicode.IsNumber); end >= 0 {
 		word = word[:end]
 	}
 	return word

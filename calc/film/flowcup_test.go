@@ -57,22 +57,37 @@ func TestThinnerForFlowRefuses(t *testing.T) {
 		a, b  film.FlowReading
 		want  float64
 		cause film.FlowCause
+		told  []float64 // what was got, and what it was held against
 	}{
-		{"other temperature", thick, flow(0.1, 20, 22), 40, film.OtherTemperature},
-		{"no temperature", thick, flow(0.1, 20, math.NaN()), 40, film.OtherTemperature},
-		{"too close", flow(0, 21, 20), thin, 20.5, film.TimesTooClose},
-		{"thickens", flow(0, 20, 20), flow(0.1, 80, 20), 40, film.TimeNotFalling},
-		{"same thinner", thick, flow(0, 20, 20), 40, film.TimeNotFalling},
-		{"longer than both", thick, thin, 90, film.OutsideReadings},
-		{"shorter than both", thick, thin, 15, film.OutsideReadings},
-		{"no time", thick, flow(0.1, 0, 20), 40, film.NoFlowTime},
-		{"not a number", thick, thin, math.NaN(), film.NoFlowTime},
+		{"other temperature", thick, flow(0.1, 20, 22), 40, film.OtherTemperature, []float64{2, 1}},
+		{"colder", flow(0, 80, 22), flow(0.1, 20, 20.5), 40, film.OtherTemperature, []float64{1.5, 1}},
+		{"no temperature", thick, flow(0.1, 20, math.NaN()), 40, film.OtherTemperature, nil},
+		{"too close", flow(0, 21, 20), thin, 20.5, film.TimesTooClose, []float64{1.05, 1.1}},
+		{"thickens", flow(0, 20, 20), flow(0.1, 80, 20), 40, film.TimeNotFalling, []float64{80, 20}},
+		{"stays as thick", flow(0, 20, 20), flow(0.1, 20, 20), 20, film.TimeNotFalling, []float64{20, 20}},
+		{"same thinner", thick, flow(0, 20, 20), 40, film.TimeNotFalling, []float64{20, 80}},
+		{"longer than both", thick, thin, 90, film.OutsideReadings, []float64{90, 80}},
+		{"shorter than both", thick, thin, 15, film.OutsideReadings, []float64{15, 20}},
+		{"no time", thick, flow(0.1, 0, 20), 40, film.NoFlowTime, []float64{0, 0}},
+		{"not a number", thick, thin, math.NaN(), film.NoFlowTime, nil},
 	} {
 		_, err := film.ThinnerForFlow(c.a, c.b, seconds(c.want))
 		var refused *film.FlowError
 		require.ErrorAs(t, err, &refused, c.name)
 		assert.Equal(t, c.cause, refused.Cause, c.name)
+		if c.told != nil {
+			assert.InDeltaSlice(t, c.told, []float64{refused.Got, refused.Limit}, 1e-9, c.name)
+		}
 	}
+}
+
+// The working goes through the readings in the order of the formula: the first one's thinner and time, the
+// second one's, and the time that is wanted.
+func TestTheWorkingOfThinnerGoesThroughTheReadings(t *testing.T) {
+	a, b, wanted := flow(0, 80, 20), flow(0.1, 20, 20), seconds(40)
+	f, err := film.ThinnerForFlow(a, b, wanted)
+	require.NoError(t, err)
+	assert.Equal(t, []*working.Step{a.Thinner.Step, a.Time.Step, b.Thinner.Step, b.Time.Step, wanted.Step}, f.Step.From)
 }
 
 // At a limit itself two flow times still tell: a degree apart, a tenth apart in

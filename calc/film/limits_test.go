@@ -8,6 +8,7 @@ import (
 
 	"shedreckoner/calc/film"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 )
 
 // At a limit the reading still counts, just past it no longer: a degree between
@@ -71,13 +72,28 @@ func TestAComb(t *testing.T) {
 	assert.True(t, r.IsCertainlyShort)
 	assert.True(t, read(450).IsCertainlyShort, "the first dry tooth didn't touch")
 	assert.False(t, read(449).IsCertainlyShort)
-	comb.FirstDry = comb.LastWet
-	_, err := comb.Read(typed(unit.WetFilm(500e-6), unit.InMicrometre), typed(unit.SolidsByVolume(0.8), unit.InPure))
-	assert.Equal(t, &film.CombError{LastWet: 400e-6, FirstDry: 400e-6}, err)
-	for _, share := range []unit.SolidsByVolume{0, 1.1} {
-		comb.FirstDry = typed(unit.WetFilm(450e-6), unit.InMicrometre)
-		_, err = comb.Read(typed(unit.WetFilm(500e-6), unit.InMicrometre), typed(share, unit.InPure))
-		assert.Error(t, err, "a cured share of %v", share)
+	assert.Equal(t, []*working.Step{comb.LastWet.Step, comb.FirstDry.Step}, r.Mid.Step.From)
+	for _, dry := range []unit.WetFilm{400e-6, 350e-6} {
+		comb.FirstDry = typed(dry, unit.InMicrometre)
+		_, err := comb.Read(typed(unit.WetFilm(500e-6), unit.InMicrometre), typed(unit.SolidsByVolume(0.8), unit.InPure))
+		assert.Equal(t, &film.CombError{LastWet: 400e-6, FirstDry: dry}, err)
+	}
+}
+
+// A comb of which one figure can't be says nothing, and its error names that figure.
+func TestACombOfAFigureThatCantBe(t *testing.T) {
+	for _, c := range []struct {
+		lastWet, firstDry, planned, share float64
+		meaning                           string
+	}{
+		{400, 30_000, 500, 0.8, "first dry tooth"}, {400, 450, 0, 0.8, "wet film planned"}, {400, 450, 30_000, 0.8, "wet film planned"},
+		{400, 450, 500, 0, "share of the wet film that stays once cured"}, {400, 450, 500, 1.1, "share of the wet film that stays once cured"}, {-1, 450, 500, 0.8, "last wet tooth"},
+	} {
+		r, err := film.Comb{LastWet: wetFilm(c.lastWet), FirstDry: wetFilm(c.firstDry)}.Read(wetFilm(c.planned), typed(unit.SolidsByVolume(c.share), unit.InPure))
+		var refused *working.RangeError
+		require.ErrorAs(t, err, &refused, "%+v", c)
+		assert.Equal(t, c.meaning, refused.Arg.Meaning, "%+v", c)
+		assert.Zero(t, float64(r.Most)+float64(r.CuresMost)+float64(r.Mid.Value)+float64(r.Missing.Value), "%+v", c)
 	}
 }
 

@@ -1,6 +1,7 @@
 package sanding_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -8,6 +9,7 @@ import (
 
 	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
 )
 
 // A step exactly as wide as what is asked about is none to ask about: P220 to
@@ -25,8 +27,45 @@ func TestAStepAsWideAsTheLimitHolds(t *testing.T) {
 	jumps, err = sanding.Validate([]sanding.Grade{400, 400, 220}, ratio)
 	require.NoError(t, err)
 	require.Len(t, jumps, 2)
-	assert.Equal(t, []sanding.JumpKind{sanding.Repeated, sanding.OutOfOrder}, []sanding.JumpKind{jumps[0].Kind, jumps[1].Kind})
-	assert.Equal(t, []int{1, 2}, []int{jumps[0].At, jumps[1].At})
+	assert.Equal(t, sanding.Jump{At: 1, From: 400, To: 400, Ratio: 1, Kind: sanding.Repeated}, jumps[0])
+	assert.Equal(t, sanding.Jump{At: 2, From: 400, To: 220, Ratio: 1 / ratio, Kind: sanding.OutOfOrder}, jumps[1])
+	_, err = sanding.Propose(400, 220, nil, 1.8)
+	assert.Equal(t, &sanding.Jump{At: 1, From: 400, To: 220, Ratio: 1 / ratio, Kind: sanding.OutOfOrder}, err)
+}
+
+// A ladder of a figure that can't be is none: its error says which, and no stage stands beside it.
+func TestNoLadderOfAFigureThatCantBe(t *testing.T) {
+	k, flatten, turns := given[unit.Factor](0.33, unit.InPure), micrometres(60), []sanding.Turn{{Grade: 220}, {Grade: 400}}
+	var grade *sanding.GradeError
+	_, err := sanding.Propose(410, 800, nil, 1.8)
+	assert.ErrorAs(t, err, &grade)
+	stages, err := sanding.Ladder([]sanding.Turn{{Grade: 410}}, k, flatten)
+	assert.ErrorAs(t, err, &grade)
+	assert.Empty(t, stages)
+	var refused *working.RangeError
+	for _, share := range []float64{0.04, 1.1, math.NaN()} {
+		k := given[unit.Factor](share, unit.InPure)
+		stages, err = sanding.Ladder(turns, k, flatten)
+		require.ErrorAs(t, err, &refused, share)
+		assert.Empty(t, stages)
+		_, err = sanding.Runs(turns, k, flatten)
+		assert.ErrorAs(t, err, &refused, share)
+	}
+	for _, own := range []float64{-1, 51, math.NaN()} {
+		_, err = sanding.Runs(turns, k, flatten, micrometres(own))
+		require.ErrorAs(t, err, &refused, own)
+		assert.Equal(t, "least film that the compound takes", refused.Arg.Meaning)
+	}
+}
+
+// Scratches deeper than any compound takes are taken none the less; a gauge's loss is before less after.
+func TestFilmThatIsTaken(t *testing.T) {
+	films, err := sanding.Polish(micrometres(60), micrometres(3))
+	require.NoError(t, err)
+	assert.InDelta(t, 60e-6, float64(films[0].Value), 1e-15)
+	off, err := sanding.Gauged(micrometres(500), micrometres(480), 5e-6)
+	require.NoError(t, err)
+	assert.InDelta(t, 20e-6, float64(off.Value), 1e-15)
 }
 
 // A grade that is in no table has no scratches to reckon with.

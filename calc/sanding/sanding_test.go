@@ -36,7 +36,8 @@ func TestGradesOfTwoSystemsAreKeptApart(t *testing.T) {
 	for text, cause := range map[string]sanding.GradeCause{
 		"400": sanding.WhichSystem, "P410": sanding.UnknownGrade, "US 80": sanding.NotMapped, "US 800": sanding.NotMapped,
 		"": sanding.UnknownGrade, "coarse": sanding.UnknownGrade, "SU400": sanding.UnknownGrade, "P-220": sanding.UnknownGrade,
-		"PP220": sanding.UnknownGrade, "P220.5": sanding.UnknownGrade,
+		"PP220": sanding.UnknownGrade, "P220.5": sanding.UnknownGrade, "0": sanding.UnknownGrade, "-400": sanding.UnknownGrade, "US 0": sanding.UnknownGrade,
+		"99999999999999999999": sanding.UnknownGrade,
 	} {
 		got, err := sanding.ReadGrade(text)
 		assert.Zero(t, got, "%q: no grade beside its refusal", text)
