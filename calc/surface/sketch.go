@@ -134,7 +134,7 @@ func within(key string, x, foot, top, footHalf, topHalf, outer float64) (Mark, [
 	if foot-top > 3*letterHigh && atLetter > letterEnd {
 		return dimension(key, 0, x, foot, x, top), nil
 	}
-	return upright(key, outer, outer, foot, x, top)
+	return upright(key, outer, x+footHalf, foot, x+topHalf, top)
 }
 
 // upright marks a height by a line right of the shape, with guides to it from

@@ -208,8 +208,14 @@ func TestSketchesFollowTheSizes(t *testing.T) {
 
 // extent is how wide and high a sketch's shape is.
 func extent(sketch Sketch) (wide, high float64) {
-	low, far := Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}
-	for _, stroke := range sketch.Strokes {
+	low, far := bounds(sketch.Strokes)
+	return far.X - low.X, far.Y - low.Y
+}
+
+// bounds are the upper left and the lower right end of what can be seen.
+func bounds(strokes []Stroke) (low, far Point) {
+	low, far = Point{math.Inf(1), math.Inf(1)}, Point{math.Inf(-1), math.Inf(-1)}
+	for _, stroke := range strokes {
 		if stroke.Hidden {
 			continue
 		}
@@ -217,7 +223,7 @@ func extent(sketch Sketch) (wide, high float64) {
 			low, far = Point{min(low.X, p.X), min(low.Y, p.Y)}, Point{max(far.X, p.X), max(far.Y, p.Y)}
 		}
 	}
-	return far.X - low.X, far.Y - low.Y
+	return low, far
 }
 
 // A flat trapezium looks flat, a strip ten times as long as it is wide looks so,
