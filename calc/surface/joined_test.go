@@ -93,15 +93,18 @@ func TestNoLineOfASketchEndsInTheAir(t *testing.T) {
 // A sketch is as large as its room lets it be: it fills it from side to side or from top to bottom, and stands in the
 // middle of it, whatever its sizes are.
 func TestASketchFillsItsRoom(t *testing.T) {
-	random := rand.New(rand.NewPCG(71, 73))
 	for s, r := range map[*Shape]room{
 		rectangle: belowRight, triangle: belowRight, ellipse: belowRight, tube: belowRight, sphericalCap: belowRight,
 		trapezium: aboveBelowRight, frustum: aboveBelowRight, ellipsoid: allAround, box: {4.2, 1, 23.8, 13.8}, threeSides: {4.2, 3.2, 23.8, 13.8}, strip: {4, 4, 25.5, 14.5},
 	} {
+		random := rand.New(rand.NewPCG(71, 73))
 		for range 100 {
 			in := stretched(s, random)
 			sketch := s.Sketch(in)
-			if sketch.OffScale || in.Choices[GirthKey] == Round { // which is drawn aslant
+			switch {
+			case sketch.OffScale, in.Choices[GirthKey] == Round: // which is drawn aslant
+				continue
+			case in.Lengths["small"].Value > in.Lengths["large"].Value: // the upper end hangs lower than the foot
 				continue
 			}
 			low, far := bounds(sketch.Strokes)
