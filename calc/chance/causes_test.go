@@ -69,6 +69,12 @@ func TestALineMovesWithItsOwnCauses(t *testing.T) {
 
 	p := plan.Make(two)
 	o := simulated(t, p, 1e6)
+	filler := lineOf(&o, "epoxy-filler")
+	for _, e := range filler.Confidence.Effects {
+		if e.Cause.Kind == chance.LossCause { // √(0.25² + 0.20²)
+			assert.InEpsilon(t, filler.Planned()*(math.Exp(1.644854*0.3201562)-1), e.High, 1e-6)
+		}
+	}
 	l, s := lineOf(&o, "flowcoat"), order.CV(0.03)
 	for _, e := range l.Confidence.Effects {
 		if e.Cause.Surface != nil { // taped: 3 %

@@ -32,7 +32,6 @@ type LessonEntry struct {
 	Path          string
 	SD            working.Figure[unit.Factor] // from one such entry to the next
 	Used, Planned working.Figure[unit.Mass]
-	Film          unit.Mass // of the planned, what the film alone takes
 	Ratio         unit.Factor
 	Err           error // why it doesn't count; nil: it does
 }
@@ -162,7 +161,7 @@ func (l *Lesson) learn() {
 		if e.Err != nil {
 			continue
 		}
-		entries = append(entries, order.Entry{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: true, SD: float64(e.SD.Value)})
+		entries = append(entries, order.Entry{Used: e.Used.Value, Planned: e.Planned.Value, HasComb: true, SD: float64(e.SD.Value)})
 		if !slices.Contains(from, e.SD.Step) {
 			from = append(from, e.SD.Step)
 		}
@@ -191,9 +190,9 @@ func (l *Lesson) Text() string { return job.LearntText(l.Belief.Mean, l.Belief.S
 
 // entry reads one finished piece of work, and says why it doesn't count.
 func (m *learner) entry(f *job.Finished) LessonEntry {
-	e := LessonEntry{Path: f.Path, SD: betweenWorks, Planned: f.Planned, Film: f.Film.Value}
+	e := LessonEntry{Path: f.Path, SD: betweenWorks, Planned: f.Planned}
 	if e.Used, e.Err = m.usedOn(f); e.Err == nil {
-		m.compare(&e, coating{f.Step, f.Surfaces, f.Each}, f.Path+".used", usedBand)
+		m.compare(&e, coating{f.Step, f.Surfaces, f.Each, f.Film.Value}, f.Path+".used", usedBand)
 	}
 	return e
 }
@@ -215,8 +214,7 @@ func (m *learner) cupEntry(c *job.Cup, method *material.Method) LessonEntry {
 	}
 	e.Used = used
 	if e.Planned, e.Err = plannedForArea.Figure(c.Covered, c.PerArea); e.Err == nil {
-		e.Film = e.Planned.Value * unit.Mass(1-method.Loss.Value)
-		m.compare(&e, coating{c.Step, nil, c.Film}, c.Path+".covered", coveredBand)
+		m.compare(&e, coating{c.Step, nil, c.Film, e.Planned.Value * unit.Mass(1-method.Loss.Value)}, c.Path+".covered", coveredBand)
 	}
 	return e
 }

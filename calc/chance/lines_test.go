@@ -110,3 +110,31 @@ func TestTheStockOfAKilogramShowsItsWorking(t *testing.T) {
 	}
 	assert.True(t, found, "%v", line(p, "flowcoat").Buying().Texts())
 }
+
+// How the packs of a line were chosen ends with what they hold, in the unit that it is sold by: in kilograms,
+// litres, metres and pieces.
+func TestTheChoiceOfPacksOpensInTheLinesUnit(t *testing.T) {
+	p := planned(t, gelAndPaint...)
+	o := chance.OrderOf(&p)
+	seen := map[unit.Scale]bool{}
+	for i := range o.Lines {
+		l := &o.Lines[i]
+		if !l.ToBuy.IsZero() {
+			step := l.Buying()
+			assert.InDelta(t, l.Bought.Bought.InexactFloat64(), l.Scale.From(step.Out), 1e-9, l.Card.Key)
+			assert.Equal(t, l.Scale, step.Rule.Result.Scale, l.Card.Key)
+			seen[l.Scale] = true
+		}
+	}
+	assert.Len(t, seen, 4)
+}
+
+// Bought for its chance, an order costs and weighs what its lines do, as it did before.
+func TestASimulatedOrderIsTheSumOfItsLines(t *testing.T) {
+	p := planned(t, append([]string{"card.gelcoat.pack.1.price = 20", "card.gelcoat.pack.2.price = 80", "card.gelcoat.pack.3.price = 300", "card.gelcoat.buy = once"}, rolledTwice...)...)
+	before, o := chance.OrderOf(&p), simulated(t, p, 1e6)
+	require.True(t, lineOf(&o, "gelcoat").Bought.Bought.GreaterThan(lineOf(&before, "gelcoat").Bought.Bought))
+	assert.True(t, o.Cost.Equal(lineOf(&o, "gelcoat").Bought.Cost), "%v", o.Cost)
+	assert.Greater(t, o.Bought.Value, before.Bought.Value)
+	assert.Equal(t, before.Unpriced, o.Unpriced)
+}

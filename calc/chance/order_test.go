@@ -245,7 +245,7 @@ func TestAHalfTypedStockBuysNothing(t *testing.T) {
 		o := chance.OrderOf(&p)
 		l := lineOf(&o, "gelcoat")
 		require.NotNil(t, l.Waits(), half)
-		assert.Equal(t, path, l.Waits().By)
+		assert.Equal(t, plan.LeftOut{Path: "card.gelcoat", Name: l.Card.Name, By: path, IsRefused: true}, l.Waits().LeftOut)
 		assert.Empty(t, l.Packs, half)
 		assert.Positive(t, l.Mass.Value, half)
 		assert.True(t, o.IsPartial(), half)

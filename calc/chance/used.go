@@ -11,11 +11,13 @@ import (
 	"shedreckoner/calc/working"
 )
 
-// coating is where an entry was put on: what combs were read on.
+// coating is where an entry was put on, what combs were read on: its film, and what
+// of the planned that film alone takes.
 type coating struct {
 	step     string
 	surfaces []string
 	each     working.Figure[unit.WetFilm]
+	filmOnly unit.Mass
 }
 
 // compare compares what was used with what was planned, and says why an entry
@@ -32,7 +34,7 @@ func (m *learner) compare(e *LessonEntry, c coating, path string, band *plan.Ban
 	if isAsked {
 		m.out.Asks = append(m.out.Asks, ask)
 	}
-	_, e.Err = order.Learn(order.Belief{SD: 1}, []order.Entry{{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: e.Film, HasComb: hasComb, SD: 1}})
+	_, e.Err = order.Learn(order.Belief{SD: 1}, []order.Entry{{Used: e.Used.Value, Planned: e.Planned.Value, FilmOnly: c.filmOnly, HasComb: hasComb, SD: 1}})
 	if e.Err == nil && isAsked {
 		e.Err = ErrUnlikely
 	}
@@ -85,7 +87,6 @@ func (m *learner) byComb(on coating, e *LessonEntry) bool {
 	read := working.By(combMean, sum/unit.WetFilm(len(from)), from...)
 	planned, err := plannedByComb.Figure(e.Planned, read, on.each)
 	if err == nil {
-		e.Film *= unit.Mass(read.Value / on.each.Value)
 		e.Planned = planned
 	}
 	return err == nil

@@ -46,56 +46,6 @@ func TestAKeyIsCutOutsideOfTheWindow(t *testing.T) {
 	assert.Equal(t, []schedule.Stop{{Step: gel, Err: schedule.ErrNeverCures}}, s.Stopped)
 }
 
-// What a builder waits for of his own is waited for on a layer that asks for nothing, and on none; where
-// it never ends nothing is begun. At 30 °C it lasts 0.6 of the time.
-func TestATypedWaitIsAWait(t *testing.T) {
-	soon := "card.gelcoat.recoat-from = 0 h\ncard.gelcoat.surface-least = 5 °C\nbuildup.1.step.3.wait = 5 h"
-	for name, lines := range map[string]string{"on a layer": laidGel, "on none": "buildup.1.step = 3"} {
-		for temp, from := range map[string]float64{"20 °C": 15, "30 °C": 13, "9 °C": 0} {
-			p, s := scheduled(t, jobtest.Doc(t, topside, still(temp), lines, soon), 10*h)
-			if from > 0 {
-				require.NotEmpty(t, s.Works, "%s, %s: %v", name, temp, s.Stopped)
-				assert.InDelta(t, from, float64(s.Works[0].From/h), 1e-6, "%s, %s", name, temp)
-				continue
-			}
-			assert.Empty(t, s.Works, name)
-			gel, _ := p.StepAt("buildup.1.step.3")
-			assert.Equal(t, []schedule.Stop{{Step: gel, Err: schedule.ErrNeverCures}}, s.Stopped, name)
-		}
-	}
-}
-
-// Under the open sky a part lies 5 °C colder by night than the air, and cures as much slower: at 20 °C its
-// nights count 0.7071 of their hours (k = √2 at 15 °C), its days all. By hand, laid at 17:57, a launch
-// after 24 h: 3 min, 12 h × 0.7071, 12 h, and of the second night 3.4647 ÷ 0.7071 = 4.8998 h.
-func TestAWaitThroughTheNightOfTheOpenSky(t *testing.T) {
-	open := jobtest.Doc(t, topside, still("20 °C"), "day.today.sun = sun\nbuildup.1.step = 1\ncard.flowcoat.launch-from = 1 d",
-		"done = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 999820")
-	_, s := scheduled(t, open, 18*h)
-	require.Len(t, s.Works, 1, "%v", s.Stopped)
-	assert.InDelta(t, 24+18+4.8998, float64(s.Works[0].From/h), 1e-4)
-}
-
-// A day gains as many hours at 20 °C every day: a wait that is a whole number of them ends at the hour at
-// which it began, and each day more than a wait is its gain more. At 25 °C a day's gain is 24 ÷ √0.6 h;
-// in frost nothing is gained, and a wait for nothing is over at once.
-func TestAWaitOfWholeDays(t *testing.T) {
-	launched := func(temp, launch string) []schedule.Work {
-		_, s := scheduled(t, jobtest.Doc(t, topside, still(temp), "buildup.1.step = 1\ndone = 1\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 1000000",
-			"card.flowcoat.launch-from = "+launch), 10*h)
-		return s.Works
-	}
-	for launch, days := range map[string]float64{"1.290994449 d": 1, "2.581988897 d": 2, "38.72983346 d": 30, "1.2 h": 0.0387298335, "32.183 h": 1.03870, "0 h": 0} {
-		w := launched("25 °C", launch)
-		require.Len(t, w, 1, launch)
-		assert.InDelta(t, 10+24*days, float64(w[0].From/h), 1e-3, launch)
-	}
-	w := launched("9 °C", "0 h")
-	require.Len(t, w, 1)
-	assert.InDelta(t, 10, float64(w[0].From/h), 1e-9)
-	assert.Empty(t, launched("9 °C", "1 h"))
-}
-
 // An hour that suits the material, but nobody's working hours, is none. By hand: 14 °C at 1:00 and 30 °C
 // at 15:00 are 22 °C, this card's most, half way between, at 8:00, and again at 20:00. A coat too long for
 // what is left of the morning is laid in the evening; cards whose own limits cross have no hour.
