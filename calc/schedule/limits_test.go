@@ -61,6 +61,27 @@ func TestACoatLongerThanADayIsLaidInParts(t *testing.T) {
 	assert.Positive(t, whole)
 }
 
+// Whichever of two surfaces can be begun first is, though it takes until the other could; the one that can't
+// go on is told once, and the other is finished.
+func TestWhicheverCanBeBegunFirstIs(t *testing.T) {
+	d := jobtest.Doc(t, topside, still("20 °C"), onlyFlow)
+	d, other := d.Copy("surface.1")
+	d, build := d.Copy("buildup.1")
+	d = d.Set(other+".buildup", build)
+	p, s := scheduled(t, d.Set("buildup.1.step.1.wait", "30 min"), 10*h)
+	require.NotEmpty(t, s.Works)
+	_, first := p.StepAt(s.Works[0].Step.Path)
+	assert.Equal(t, build, first.Path)
+	require.Greater(t, float64(s.Works[0].To/h), 10.5)
+	assert.InDelta(t, 10, float64(s.Works[0].From/h), 1e-9)
+
+	never := d.Set(build+".step.1.card", "gelcoat").Set("card.gelcoat.surface-least", "25 °C")
+	p, s = scheduled(t, never, 10*h)
+	assert.Len(t, s.Works, 3, "coat, sanding and launch of the first")
+	stopped, _ := p.StepAt(build + ".step.1")
+	assert.Equal(t, []schedule.Stop{{Step: stopped, Err: schedule.ErrNoWindow}}, s.Stopped)
+}
+
 // Of two surfaces that could both be begun now the first is.
 func TestTheFirstOfTwoSurfacesIsBegunFirst(t *testing.T) {
 	d := jobtest.Doc(t, topside, still("20 °C"), onlyFlow)

@@ -61,6 +61,25 @@ func TestMaskingThatJustLasts(t *testing.T) {
 	}
 }
 
+// Each session is masked by itself: a coat that is sanded back before the next round is the last of its own,
+// and what comes after is off by three days from its own first coat.
+func TestEachSessionIsMaskedByItself(t *testing.T) {
+	d := jobtest.Doc(t, topside, still("20 °C"), "buildup.1.step = 3\nbuildup.1.step.3.goes = 2\nbuildup.1.step.3.go-takes = 100 µm")
+	_, s := scheduled(t, d, 10*h)
+	sessions, first := 0, unit.Time(0)
+	for i, w := range s.Works {
+		if w.Kind != plan.LayCoat {
+			continue
+		}
+		if i == 0 || s.Works[i-1].Kind == plan.SandLayer {
+			sessions, first = sessions+1, w.From
+		}
+		assert.InDelta(t, float64(first+72*h), float64(w.Masking.Off), 1, "work %d", i)
+		assert.Equal(t, s.Works[i+1].Kind != plan.LayCoat, w.Masking.IsLast, "work %d", i)
+	}
+	assert.Equal(t, 2, sessions)
+}
+
 // How long the tape says: three days, one from 40 °C on, the lesser where a builder typed more for the
 // heat than for the cool. Of a day without its readings nobody knows that it is hot.
 func TestHowLongATapeStaysOn(t *testing.T) {

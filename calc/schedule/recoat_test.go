@@ -29,6 +29,7 @@ func TestAKeyIsCutOutsideOfTheWindow(t *testing.T) {
 		{"as it ends", "card.gelcoat.recoat-to = 20 h\ncard.gelcoat.sand-from = 25 h", 10, 0, false},
 		{"a minute on", "card.gelcoat.recoat-to = 1199 min\ncard.gelcoat.sand-from = 25 h", 15, 10 - 1./60, true},
 		{"hard by then", "card.gelcoat.recoat-to = 3 h\ncard.gelcoat.sand-from = 3 h", 10, -7, true},
+		{"of a flow coat without wax, as it ends", "buildup.1.step.1.card = flowcoat\ncard.flowcoat.wax = 0 %\ncard.flowcoat.recoat-to = 20 h", 10, 0, false},
 		{"never had one", filler + "\ndone.1.at = 1000000", 12, 0, true},
 	} {
 		_, s := scheduled(t, jobtest.Doc(t, topside, still("20 °C"), laidGel, c.lines), 10*h)

@@ -78,6 +78,8 @@ func TestScheduleByHand(t *testing.T) {
 		assert.InDelta(t, float64(to/h), float64(w.To/h), 1e-6)
 		assert.False(t, w.NeedsKey)
 	}
+	assert.Equal(t, [2]int{1, 2}, [2]int{s.Works[2].Which, s.Works[2].Of})
+	assert.Equal(t, [2]int{2, 2}, [2]int{s.Works[3].Which, s.Works[3].Of})
 	check(0, plan.LayCoat, at, at+takes(flow, 1))
 	assert.InDelta(t, 18., float64(s.Works[0].StopBy/h), 1e-6, "the working day ends before dark, and no dew comes")
 	laid := at + takes(flow, 1)
@@ -251,7 +253,7 @@ func TestWorkEndsWithTheHoursOrTheLight(t *testing.T) {
 		from, to    string
 		begins, end float64
 	}{
-		{"", "", 8, 18}, {"7:00", "12:00", 7, 12}, {"4:00", "23:00", 6, 18}, {"10:00", "24:00", 10, 18}, {"9:00", "17:30", 9, 17.5},
+		{"", "", 8, 18}, {"7:00", "12:00", 7, 12}, {"4:00", "23:00", 6, 18}, {"10:00", "24:00", 10, 18}, {"9:00", "17:30", 9, 17.5}, {"9:00", "", 9, 18}, {"", "12:00", 8, 12},
 	} {
 		d := jobtest.Doc(t, topside, still("20 °C")).Set("day.today.work-from", c.from).Set("day.today.work-to", c.to)
 		_, s := scheduled(t, d, h)

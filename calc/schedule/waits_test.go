@@ -147,3 +147,21 @@ func TestAWaitOfWholeDays(t *testing.T) {
 	assert.InDelta(t, 10, float64(w[0].From/h), 1e-9)
 	assert.Empty(t, launched("9 °C", "1 h"))
 }
+
+// A typed wait is counted from the end of the work before it: a coat 5 h after a sanding of 3 h, which the log
+// of the layer below doesn't shorten.
+func TestATypedWaitBeginsWithTheEndOfTheWorkBefore(t *testing.T) {
+	_, s := scheduled(t, jobtest.Doc(t, topside, still("20 °C"), "day.today.work-to = 24:00\nday.today.sunrise = 0:00\nbuildup.1.step.3.wait = 5 h"), 8*h)
+	require.Equal(t, plan.SandLayer, s.Works[1].Kind)
+	require.InDelta(t, 3, float64((s.Works[1].To-s.Works[1].From)/h), 1e-6)
+	assert.InDelta(t, float64((s.Works[1].To+5*h)/h), float64(s.Works[2].From/h), 1e-6)
+}
+
+// What the log says is sanded takes the next coat without another key, long after its window.
+func TestALayerThatIsSandedByTheLogNeedsNoKey(t *testing.T) {
+	done := "done = 1 2\ndone.1.step = buildup.1.step.1\ndone.1.surface = surface.1\ndone.1.at = 100000\ndone.2.step = buildup.1.step.2\ndone.2.surface = surface.1\ndone.2.at = 900000"
+	_, s := scheduled(t, jobtest.Doc(t, topside, still("20 °C"), done), 10*h)
+	require.NotEmpty(t, s.Works)
+	require.Equal(t, plan.LayCoat, s.Works[0].Kind)
+	assert.False(t, s.Works[0].NeedsKey)
+}
