@@ -92,7 +92,7 @@ func asTest(d job.Document, cup string) job.Document {
 	for to, from := range ofTest {
 		doc = doc.Set(test+"."+to, d.Get(cup+"."+from))
 	}
-	return doc.Set(test+".day", d.Get(cup+".day"))
+	return doc
 }
 
 // ofTest is where a cup test's figures come from in the log's cup.

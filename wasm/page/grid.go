@@ -83,7 +83,7 @@ func nextCell(s *State, m Message) []Effect {
 	s.opened(next)
 	s.Cell = CellPath(next+".z", 0)
 	focus := Effect{Kind: Focus, Key: "f-" + s.Cell}
-	if next == list+"."+id || doc.Get(list) == s.Doc().Get(list) {
+	if at+1 < len(ids) {
 		return []Effect{focus}
 	}
 	return edit(s, doc, "", focus)
