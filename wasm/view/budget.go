@@ -50,10 +50,9 @@ func budgetEnd(s *page.State, b *plan.Buildup, w *plan.Budget, id string) html {
 	if w.Through.Step != nil {
 		parts = append(parts, figure(s, id+".gone", words.ThatIs, of(s, w.Through, unit.Areas), w.Through.Step))
 	}
-	if n := len(w.Edge); n > 0 && w.EdgeOff.Step != nil {
-		edge := w.Edge[n-1]
+	if edge, isSanded := edgeLeft(w); isSanded {
 		parts = append(parts,
-			figure(s, id+".edge", words.EdgeMean, of(s, edge.Mean, unit.Films), edge.Mean.Step),
+			figure(s, id+".edge", words.EdgeMean, of(s, edge, unit.Films), edge.Step),
 			figure(s, id+".edgeshare", words.EdgeSandedThrough, shareText(w.EdgeOff.Value), w.EdgeOff.Step))
 		if w.EdgeGone.Step != nil {
 			parts = append(parts, figure(s, id+".edgegone", words.ThatIs, of(s, w.EdgeGone, unit.Areas), w.EdgeGone.Step))

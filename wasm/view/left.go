@@ -28,8 +28,8 @@ func leftPicture(s *page.State, w *plan.Budget) html {
 
 // edgeLeft is the film that the edge strips keep; false: nothing is sanded there.
 func edgeLeft(w *plan.Budget) (film working.Figure[unit.DryFilm], isSanded bool) {
-	if n := len(w.Edge); n > 0 && w.EdgeOff.Step != nil {
-		return w.Edge[n-1].Mean, true
+	if w.EdgeOff.Step != nil {
+		return w.Edge[len(w.Edge)-1].Mean, true
 	}
 	return film, false
 }
