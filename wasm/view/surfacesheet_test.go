@@ -37,7 +37,7 @@ func TestASurfacesSheetSaysWhatHolds(t *testing.T) {
 		{flat, "figures-surface.1", "Still to be typed: length.", words.SayTheGround},
 		{with(flat, "surface.1.length = 2 m", "surface.1.width = 1 m"), "measured-surface.1", "2 m² why", "–"},
 		{with(flat, "surface.1.length = 2 m", "surface.1.width = 1 m"), "figures-surface.1", words.EdgeForTape + " 6 m", "Still to be typed"},
-		{with(flat, "surface.1.length = 300 m", "surface.1.width = 100 m"), "item-surface.1", words.UnusualArea + " · gets nothing yet", ""},
+		{with(flat, "surface.1.length = 40 m", "surface.1.width = 30 m"), "item-surface.1", words.UnusualArea + " · gets nothing yet", ""},
 		{with(flat, "surface.1.length = 3 m", "surface.1.width = 1 m"), "item-surface.1", "gets nothing yet", words.UnusualArea},
 		{flat, "setup-surface.1.gets", "gets nothing yet", ""},
 		{sheet(demo, "surface.1"), "setup-surface.1.gets", "gets New parts: fair, flow coat, gel coat", ""},
