@@ -167,6 +167,9 @@ func TestRepeatedRounds(t *testing.T) {
 	assert.InDelta(t, 400, micrometres(twice.Left.Value), 1e-9)
 	assert.InDelta(t, 2*float64(once.Coat.Mix.Value), float64(twice.Steps[0].Coat.Mix.Value), 1e-12)
 	require.Len(t, twice.Budgets()[0].Flat, 4, "on, off, on, off")
+	for lines, left := range map[string]float64{"buildup.1.step.1.goes = 2": 600, "buildup.1.step.1.go-takes = 100 µm": 200} {
+		assert.InDelta(t, left, micrometres(planOf(t, append(base, lines)...).Buildups()[0].Left.Value), 1e-9, lines)
+	}
 
 	p := plan.Make(document(t, append(base, "buildup.1.step.1.goes = 2\nbuildup.1.step.1.go-takes = 301 µm")...))
 	assert.Error(t, p.RefusedAt("buildup.1.step.1.go-takes"))
@@ -201,3 +204,71 @@ func TestWhatGoesThroughIsOfTheUppermostLayer(t *testing.T) {
 	require.NotNil(t, w.Share.Step)
 	assert.Less(t, float64(w.Share.Value), lower/10)
 }
+
+// What the builder wants to be left counts before what the card asks for: 633 of 760 µm are left.
+func TestTheLeastThatWasTypedCounts(t *testing.T) {
+	for least, isShort := range map[string]bool{"": false, "600 µm": false, "700 µm": true} {
+		b := planOf(t, gelCoated, "buildup.1.step.3.least = "+least).Buildups()[0]
+		assert.Equal(t, isShort, hasFinding(b.Budgets()[0].Findings, buildup.MeanLeft) != nil, "least %s", least)
+	}
+	low := planOf(t, gelCoated, "card.gelcoat.left-least = 700 µm\ncard.gelcoat.left-thinnest = 100 µm")
+	assert.NotNil(t, hasFinding(low.Buildups()[0].Budgets()[0].Findings, buildup.MeanLeft), "the card's own")
+	typed := planOf(t, gelCoated, "card.gelcoat.left-least = 700 µm\ncard.gelcoat.left-thinnest = 100 µm\nbuildup.1.step.3.least = 500 µm")
+	assert.Nil(t, hasFinding(typed.Buildups()[0].Budgets()[0].Findings, buildup.MeanLeft), "500 typed over the card's 700")
+}
+
+const recoated = `
+buildup.1.step = 1 2 4 5
+buildup.1.step.1.film = 300 µm
+buildup.1.step.2.by = taken
+buildup.1.step.2.taken = 200 µm
+buildup.1.step.5.kind = sand
+buildup.1.step.5.by = taken
+buildup.1.step.5.taken = 50 µm`
+
+// The ground shows where most of the film went, though the same gel coat was put on again since: 200 of 300 µm, and only then
+// 50 of what was 700.
+func TestTheWorstPlaceOfALayerIsTold(t *testing.T) {
+	w := planOf(t, gelCoated, recoatLines, recoated).Buildups()[0].Budgets()[0]
+	var through []float64
+	for _, p := range w.Flat {
+		if p.Through.Step != nil {
+			through = append(through, float64(p.Through.Value))
+		}
+	}
+	require.Len(t, through, 2)
+	assert.Greater(t, through[0], through[1])
+	assert.Equal(t, through[0], float64(w.Share.Value))
+	assert.InDelta(t, through[0]*4, float64(w.Through.Value), 4*0.1, "of 4 m², less the edge strips")
+	assert.Less(t, float64(w.Through.Value), through[0]*4)
+}
+
+// Where nothing is taken off, no share of the area goes through, and no area is told.
+func TestNothingGoesThroughThatIsNotSanded(t *testing.T) {
+	w := planOf(t, gelCoated, "buildup.1.step = 1").Buildups()[0].Budgets()[0]
+	assert.Nil(t, w.Share.Step)
+	assert.Nil(t, w.Through.Step)
+	assert.Nil(t, w.EdgeGone.Step)
+}
+
+// Sanding between two coats keeps the thin side by itself: the polish of the coat that comes after doesn't count with it.
+func TestAPolishCountsWithTheSandingBeforeIt(t *testing.T) {
+	grades := func(lines ...string) []plan.Affordable {
+		return planOf(t, append([]string{gelCoated}, lines...)...).Buildups()[0].Budgets()[0].Grades()
+	}
+	polished, alone := grades(), grades("buildup.1.step = 1 2")
+	require.Len(t, polished, 1)
+	require.Len(t, alone, 1)
+	assert.Greater(t, micrometres(polished[0].Takes.Value), micrometres(alone[0].Takes.Value))
+	between := grades("buildup.1.step = 1 2 4 3", recoatLines)
+	require.NotEmpty(t, between)
+	assert.Equal(t, alone[0].Takes.Value, between[0].Takes.Value)
+}
+
+const recoatLines = `
+buildup.1.step.4.kind = coat
+buildup.1.step.4.card = gelcoat
+buildup.1.step.4.method = gravity-gun
+buildup.1.step.4.film = 600 µm
+buildup.1.step.4.film-is = cured
+buildup.1.step.4.release = film`
