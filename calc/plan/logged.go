@@ -74,9 +74,9 @@ func (m *logReader) onFrom(c *job.Cup) (working.Figure[unit.Mass], bool) {
 	switch {
 	case c.Mixed.Step == nil || c.In == 0 && c.Left.Step == nil:
 		return working.Figure[unit.Mass]{}, false
-	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9) && m.plan.doc.Get(c.Path+".ended") == "": // what is left hasn't been weighed yet
+	case c.Left.Value > c.Mixed.Value*(1+1e-9) && m.plan.doc.Get(c.Path+".ended") == "": // what is left hasn't been weighed yet
 		return working.Figure[unit.Mass]{}, false
-	case c.Left.Step != nil && c.Left.Value > c.Mixed.Value*(1+1e-9):
+	case c.Left.Value > c.Mixed.Value*(1+1e-9):
 		m.refuse(c.Path+".left", &job.RangeError{Field: &job.Field{Key: "left", Measure: unit.CupWeights, Max: float64(c.Mixed.Value)}, Value: float64(c.Left.Value)})
 		return working.Figure[unit.Mass]{}, false
 	case c.Left.Step != nil:
