@@ -143,8 +143,6 @@ func (b chooser) film() working.Figure[unit.WetFilm] {
 		return b.step.Coat.WetEach
 	case plan.Fits("fill", card):
 		return chain.OnCard(card, card.PassMost, "largest pass", unit.InMillimetre)
-	case !card.UsualFilm.Known:
-		return chain.OnCard(card, card.CoatMost, "largest wet film in one coat", unit.InMicrometre)
 	}
 	coats := math.Ceil(float64(card.UsualFilm.Value/card.CoatMost.Value) - 1e-9)
 	return working.Given(card.UsualFilm.Value/unit.WetFilm(coats), "usual wet film of one coat", unit.InMicrometre, card.Name, card.UsualFilm.Mark)

@@ -147,7 +147,6 @@ func (b sizer) openShare() working.Figure[unit.Share] {
 	for i := range b.plan.Surfaces() {
 		s := &b.plan.Surfaces()[i]
 		switch {
-		case !s.Known:
 		case slices.Contains(b.step.Progress.Open, s.Path):
 			open += s.Area.Value
 		case slices.Contains(b.step.Progress.Done, s.Path):

@@ -20,7 +20,7 @@ type rescue struct{ *bencher }
 // of the day, temperatures that work, and over the table's end a timed test. Each
 // is worked out, and nothing is extrapolated.
 func (b rescue) ways() []Way {
-	if len(b.out.Reasons) == 0 || b.out.Surface.Step == nil || !b.isForTemperature() {
+	if b.out.Surface.Step == nil || !b.isForTemperature() {
 		return nil
 	}
 	list := b.hours()
