@@ -184,11 +184,14 @@ func TestPuttyThatResinCantWet(t *testing.T) {
 
 	p = plan.Make(document(t, "putty = 1"))
 	assert.ErrorIs(t, p.WaitingAt("putty.1.part"), fairing.ErrNothing)
+	for _, missing := range []string{"putty.1.part.1.price = ", "putty.1.part.2.price = "} {
+		assert.False(t, puttyOf(t, "2 L", missing).Cost.Valid, "a litre has no cost while a part has none")
+	}
 }
 
 func puttyDocument(t *testing.T, balloons string, more ...string) job.Document {
 	t.Helper()
-	return document(t, append(more, `putty = 1
+	return document(t, append([]string{`putty = 1
 putty.1.part = 1 2
 putty.1.part.1.what = resin
 putty.1.part.1.by = volume
@@ -196,10 +199,10 @@ putty.1.part.1.volume = 1 L
 putty.1.part.1.price = 20
 putty.1.part.2.what = balloons
 putty.1.part.2.by = volume
-putty.1.part.2.volume = `+balloons+`
+putty.1.part.2.volume = ` + balloons + `
 putty.1.part.2.bulk = 0.10
 putty.1.part.2.true = 0.25
-putty.1.part.2.price = 30`)...)
+putty.1.part.2.price = 30`}, more...)...)
 }
 
 func puttyOf(t *testing.T, balloons string, more ...string) plan.Putty {
