@@ -166,7 +166,7 @@ func (g Gel) checkTests(tests []CupTest) error {
 func (g Gel) fault(t CupTest) (fault TestFault, isBad bool) {
 	minutes, grams := unit.InMinute.From(float64(t.Gel.Value)), unit.InGram.From(float64(t.Mass.Value))
 	percent := unit.InPercent.From(float64(t.Catalyst.Value))
-	hasCatalyst := t.Catalyst.Step != nil && percent >= 0.1 && percent <= 6
+	hasCatalyst := percent >= 0.1 && percent <= 6
 	switch {
 	case !(minutes >= 0.5 && minutes <= 1440):
 		return GelTimeFault, true

@@ -120,7 +120,7 @@ func (s Shed) Check(l Limits) error {
 // the limits themselves can't be right.
 func (l Limits) check(of Reading, t unit.Temperature) error {
 	inside := t >= l.Coldest-lastBits && t <= l.Warmest+lastBits
-	if isTemperature(t) && isTemperature(l.Coldest) && isTemperature(l.Warmest) && inside {
+	if isTemperature(l.Coldest) && isTemperature(l.Warmest) && inside {
 		return nil
 	}
 	return &TemperatureError{of, t, l.Coldest, l.Warmest}

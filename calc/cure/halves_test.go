@@ -1,0 +1,109 @@
+package cure_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"shedreckoner/calc/cure"
+	"shedreckoner/calc/source"
+	"shedreckoner/calc/unit"
+	"shedreckoner/calc/working"
+)
+
+// Of two conditions each must hold by itself: here one of them fails and the other doesn't.
+
+// The limits of a card are temperatures that are read at all, −20 to 60 °C, at both ends; the product and the surface by
+// themselves lie in them.
+func TestEachEndOfACardsLimitsIsATemperature(t *testing.T) {
+	check := func(coldest, warmest, at float64) error {
+		return cure.Shed{Product: celsius(at), Surface: celsius(at), ColdestAhead: celsius(at).Value}.Check(cure.Limits{Coldest: celsius(coldest).Value, Warmest: celsius(warmest).Value})
+	}
+	assert.NoError(t, check(-20, 60, 20))
+	assert.NoError(t, check(-20, 60, -20))
+	assert.NoError(t, check(-20, 60, 60))
+	for _, c := range [][3]float64{{-20.1, 60, 20}, {-20, 60.1, 20}, {math.NaN(), 60, 20}, {-20, math.NaN(), 20}, {15, 32, math.NaN()}, {15, 32, 14.9}, {15, 32, 32.1}} {
+		refused[*cure.TemperatureError](t, check(c[0], c[1], c[2]))
+	}
+}
+
+// A table that asks for more catalyst in the warm is as steep as one that asks for less.
+func TestATableIsSteepEitherWay(t *testing.T) {
+	for _, ends := range [][2]float64{{2.2, 1.2}, {1.2, 2.2}} {
+		made, err := cure.NewTable("own", source.Typed, row(18, ends[0]), row(28, ends[1]))
+		require.NoError(t, err)
+		c := cup(t, 200, 25)
+		c.Card.Table = made
+		c.Shed = cure.Shed{Product: celsius(28), Surface: celsius(18), ColdestAhead: celsius(18).Value}
+		_, err = c.Dose()
+		refused[*cure.SteepError](t, err)
+	}
+}
+
+// One density alone makes no millilitres of a part, and no ratio of the other kind.
+func TestOneDensityAloneIsNone(t *testing.T) {
+	for _, d := range [][2]working.Figure[unit.Density]{{density(1.1), noDensity}, {noDensity, density(1.1)}} {
+		byMass, byVolume := cure.RatioByMass(given[unit.ByMass](4, unit.InPure), d[0], d[1]), cure.RatioByVolume(given[unit.ByVolume](4, unit.InPure), d[0], d[1])
+		p, err := byMass.ForTotal(grams(500))
+		require.NoError(t, err)
+		assert.Nil(t, p.A.Volume.Step)
+		assert.Nil(t, p.B.Volume.Step)
+		v, err := byVolume.ForTotalVolume(litres(500))
+		require.NoError(t, err)
+		assert.Nil(t, v.A.Mass.Step)
+		assert.Nil(t, v.B.Mass.Step)
+		_, err = byMass.ForTotalVolume(litres(500))
+		assert.Equal(t, cure.DensityMissing, refused[*cure.RatioError](t, err).Cause)
+		_, err = byVolume.ForTotal(grams(500))
+		assert.Equal(t, cure.DensityMissing, refused[*cure.RatioError](t, err).Cause)
+	}
+}
+
+// A test of a fixed ratio has no catalyst, any other has one; a gel time whose ranges can't be right takes no test.
+func TestWhatATestIsHeldAgainst(t *testing.T) {
+	tested := synthetic(55, 0.8, 25, 1.5, 0)
+	pot := fixedRatio(celsius(20), energy(57))
+	_, err := pot.Tested(tested)
+	assert.Equal(t, cure.CatalystFault, refused[*cure.TestError](t, err).Fault)
+	tested.Catalyst = working.Figure[unit.ByMass]{}
+	_, err = pot.Tested(tested)
+	assert.NoError(t, err)
+	inf := given[unit.Time](math.Inf(1), unit.InMinute)
+	for name, spoil := range map[string]func(*cure.Gel){
+		"time": func(g *cure.Gel) { g.Time.Low = minutes(14) }, "endless": func(g *cure.Gel) { g.Time.High = inf }, "energy": func(g *cure.Gel) { g.Energy.High = energy(50) },
+		"order": func(g *cure.Gel) { g.Order.Low = factor(0) },
+	} {
+		g := gel()
+		spoil(&g)
+		_, err := g.Tested(synthetic(55, 0.8, 25, 1.5, 0))
+		refused[*cure.GelError](t, err)
+		_, err = g.At(celsius(25), percent(1.5))
+		assert.Error(t, err, name)
+	}
+}
+
+// Another peroxide is offered where the card takes one that is slower and it isn't in the cup already; half a cup where the
+// tool has room for any; shade where the minutes that it leaves are some.
+func TestARemedyThatIsNoneIsNotOffered(t *testing.T) {
+	slower := func(takes []cure.Family, has cure.Family) bool {
+		s := hot(t)
+		s.Cup.Card.Takes.Families, s.Cup.Peroxide.Family = takes, has
+		return offered(s.Remedies(cure.Means{}), cure.SlowerPeroxide) != nil
+	}
+	assert.True(t, slower([]cure.Family{cure.Ketone, cure.Acetylacetone}, cure.Ketone))
+	assert.False(t, slower([]cure.Family{cure.Ketone, cure.Acetylacetone}, cure.Acetylacetone))
+	assert.False(t, slower([]cure.Family{cure.Ketone}, cure.Ketone))
+
+	s := hot(t)
+	require.NotNil(t, offered(s.Remedies(cure.Means{}), cure.SmallerCup))
+	s.Cup.Card.Floor = percent(1.2) // what the table asks for at 32 °C
+	assert.Nil(t, offered(s.Remedies(cure.Means{}), cure.SmallerCup))
+
+	over := hot(t)
+	over.Cup.Shed = cure.Shed{Product: celsius(25), Surface: celsius(38), ColdestAhead: celsius(20).Value}
+	require.NotNil(t, offered(over.Remedies(cure.Means{Shaded: celsius(27)}), cure.Shade))
+	over.Gel.Time = cure.Range[unit.Time]{Low: minutes(2), Mid: minutes(2.5), High: minutes(3)}
+	assert.Nil(t, offered(over.Remedies(cure.Means{Shaded: celsius(27)}), cure.Shade), "it gels before it is spread there too")
+}
