@@ -1,6 +1,7 @@
 package cure_test
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -106,4 +107,34 @@ func TestARemedyThatIsNoneIsNotOffered(t *testing.T) {
 	require.NotNil(t, offered(over.Remedies(cure.Means{Shaded: celsius(27)}), cure.Shade))
 	over.Gel.Time = cure.Range[unit.Time]{Low: minutes(2), Mid: minutes(2.5), High: minutes(3)}
 	assert.Nil(t, offered(over.Remedies(cure.Means{Shaded: celsius(27)}), cure.Shade), "it gels before it is spread there too")
+}
+
+// What one figure of several makes impossible is refused for that figure, and nothing stands beside the error: neither a dose, nor
+// minutes, nor cups.
+func TestNothingStandsBesideAnError(t *testing.T) {
+	none := errors.New("no largest cup")
+	c := cup(t, 200, 25)
+	c.Largest = func(working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) { return working.Figure[unit.Mass]{}, none }
+	d, err := c.Dose()
+	assert.ErrorIs(t, err, none)
+	assert.Zero(t, float64(d.Share.Value)+float64(d.Mass.Value))
+
+	good, err := work().InHand(gel(), shed(25), percent(1.5), batch(t), cure.Untimed)
+	require.NoError(t, err)
+	assert.Positive(t, good.Largest.Value)
+	for _, c := range [][2]float64{{25, 60}, {60, 25}} {
+		hand, err := work().InHand(gel(), cure.Shed{Product: celsius(c[0]), Surface: celsius(c[1])}, percent(1.5), batch(t), cure.Untimed)
+		assert.InDelta(t, float64(celsius(60).Value), float64(refused[*cure.FarError](t, err).Value), 1e-9)
+		assert.Zero(t, float64(hand.Largest.Value)+float64(hand.Spreading.Value))
+	}
+	for _, n := range [][4]float64{{math.NaN(), 100, 10, 1}, {0, 100, 10, 1}, {2e6, 100, 10, 1}, {500, math.NaN(), 10, 1}, {500, 100, 10, math.NaN()}} {
+		cups, err := cure.CupsFor(grams(n[0]), grams(n[1]), grams(n[2]), grams(n[3]))
+		assert.Error(t, err, "%v", n)
+		assert.Zero(t, float64(cups.Count.Value)+float64(cups.Each.Value), "%v", n)
+	}
+	low, high := cure.Table{}.Ends()
+	assert.Zero(t, low+high)
+	small := hot(t)
+	small.Cup.Mix.Product, small.Cup.Tool = grams(20), tool(t, cure.Scale, "0.01")
+	assert.Nil(t, offered(small.Remedies(cure.Means{}), cure.SmallerCup), "half of 20 g is spread in four seconds less")
 }
