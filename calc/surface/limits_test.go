@@ -79,7 +79,7 @@ func TestEachFaceOfABoxByItsName(t *testing.T) {
 	}
 }
 
-// Two polygons that touch themselves: a corner on another side is a crossing.
+// Polygons that touch themselves, from whichever corner they are begun and either way round: a corner on another side is a crossing.
 func TestACornerOnAnotherSideCrosses(t *testing.T) {
 	for _, corners := range [][][]float64{
 		{{0, 0}, {4, 0}, {4, 3}, {2, 0}, {0, 3}},         // the fourth corner lies on the first side
@@ -87,10 +87,41 @@ func TestACornerOnAnotherSideCrosses(t *testing.T) {
 		{{0, 0}, {4, 0}, {1, 0}, {1, 3}},                 // back along the first side
 		{{0, 0}, {4, 4}, {4, 0}, {0, 4}},                 // a bow tie
 	} {
-		_, err := polygon.Measure(Input{Rows: rows([]string{"x", "y"}, corners...)})
-		var refused *Error
-		if assert.ErrorAs(t, err, &refused, corners) {
-			assert.Equal(t, Crosses, refused.Reason, corners)
+		for turn := range corners {
+			walked := append(slices.Clone(corners[turn:]), corners[:turn]...)
+			for range 2 {
+				_, err := polygon.Measure(Input{Rows: rows([]string{"x", "y"}, walked...)})
+				var refused *Error
+				if assert.ErrorAs(t, err, &refused, walked) {
+					assert.Equal(t, Crosses, refused.Reason, walked)
+				}
+				slices.Reverse(walked)
+			}
+		}
+	}
+}
+
+// Sides in line with each other don't meet unless they overlap: a T, a U and a cross are measured from whichever corner they
+// are begun and whichever way they are walked. (Areas and edges by hand.)
+func TestSidesInLineDoNotMeet(t *testing.T) {
+	for name, c := range map[string]struct {
+		corners    [][]float64
+		area, edge float64
+	}{
+		"T":     {[][]float64{{0, 0}, {3, 0}, {3, 1}, {2, 1}, {2, 3}, {1, 3}, {1, 1}, {0, 1}}, 5, 12},
+		"U":     {[][]float64{{0, 0}, {3, 0}, {3, 2}, {2, 2}, {2, 1}, {1, 1}, {1, 2}, {0, 2}}, 5, 12},
+		"cross": {[][]float64{{1, 0}, {2, 0}, {2, 1}, {3, 1}, {3, 2}, {2, 2}, {2, 3}, {1, 3}, {1, 2}, {0, 2}, {0, 1}, {1, 1}}, 5, 12},
+	} {
+		for turn := range c.corners {
+			walked := append(slices.Clone(c.corners[turn:]), c.corners[:turn]...)
+			for range 2 {
+				m, err := polygon.Measure(Input{Rows: rows([]string{"x", "y"}, walked...)})
+				if assert.NoError(t, err, "%s from %v", name, walked[0]) {
+					assert.InDelta(t, c.area, float64(m.Area.Value), 1e-9, name)
+					assert.InDelta(t, c.edge, float64(m.Edge.Value), 1e-9, name)
+				}
+				slices.Reverse(walked)
+			}
 		}
 	}
 }
