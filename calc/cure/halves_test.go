@@ -132,6 +132,32 @@ func TestNothingStandsBesideAnError(t *testing.T) {
 		assert.Error(t, err, "%v", n)
 		assert.Zero(t, float64(cups.Count.Value)+float64(cups.Each.Value), "%v", n)
 	}
+	calls := 0
+	c.Largest = func(working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) {
+		if calls++; calls > 1 { // of what was measured
+			return working.Figure[unit.Mass]{}, none
+		}
+		return grams(500), nil
+	}
+	d, err = c.Dose()
+	assert.ErrorIs(t, err, none)
+	assert.Zero(t, float64(d.Mass.Value))
+	for name, spoil := range map[string]func(*cure.Gel, *cure.Batch){
+		"tested mass": func(g *cure.Gel, _ *cure.Batch) { g.Mass = grams(3) }, "batch": func(_ *cure.Gel, b *cure.Batch) { b.Most = grams(math.NaN()) }, "its gel time": func(_ *cure.Gel, b *cure.Batch) { b.Gel = minutes(0) },
+	} {
+		g, b := gel(), batch(t)
+		spoil(&g, &b)
+		_, err := work().InHand(g, shed(25), percent(1.5), b, cure.Untimed)
+		assert.Error(t, err, name)
+	}
+	unlikely := synthetic(55, 0.8, 34, 1, 0)
+	unlikely.Gel = minutes(2000)
+	_, err = work().OpenedBy(gel(), unlikely)
+	assert.Equal(t, cure.GelTimeFault, refused[*cure.TestError](t, err).Fault)
+	clash := cup(t, 100, 34)
+	clash.Card.Floor = percent(3)
+	_, err = clash.FloorTest(cure.HotMost)
+	refused[*cure.ClashError](t, err)
 	low, high := cure.Table{}.Ends()
 	assert.Zero(t, low+high)
 	small := hot(t)

@@ -173,6 +173,16 @@ func TestCupsOfADay(t *testing.T) {
 	assert.Error(t, err)
 }
 
+// The last bits of a sum take no gram off a cup: 0.7 kg less 0.4 kg are 300 g.
+func TestTheLastBitsOfASumTakeNoGram(t *testing.T) {
+	all, taken := 0.7, 0.4
+	require.Less(t, all-taken, 0.3)
+	cups, err := cure.CupsFor(grams(299), given[unit.Mass](all-taken, unit.InKilogram), grams(10), grams(1))
+	require.NoError(t, err)
+	assert.InDelta(t, 1, float64(cups.Count.Value), 1e-12)
+	assert.InDelta(t, 300, inGrams(cups.Each), 1e-9)
+}
+
 func TestCupsCoverTheNeedWithinTheirLimits(t *testing.T) {
 	random := rand.New(rand.NewPCG(11, 12))
 	for range 2000 {
