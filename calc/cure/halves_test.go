@@ -102,6 +102,12 @@ func TestARemedyThatIsNoneIsNotOffered(t *testing.T) {
 	s.Cup.Card.Floor = percent(1.2) // what the table asks for at 32 °C
 	assert.Nil(t, offered(s.Remedies(cure.Means{}), cure.SmallerCup))
 
+	for _, c := range [][3]float64{{19, 32, 1}, {32, 19, 1}, {19, 19, 0}} { // product, part: one of them is warm enough to be the reason
+		warm := hot(t)
+		warm.Cup.Shed = cure.Shed{Product: celsius(c[0]), Surface: celsius(c[1]), ColdestAhead: celsius(18).Value}
+		assert.Equal(t, c[2] > 0, len(warm.Remedies(cure.Means{})) > 0, "%v", c)
+	}
+
 	over := hot(t)
 	over.Cup.Shed = cure.Shed{Product: celsius(25), Surface: celsius(38), ColdestAhead: celsius(20).Value}
 	require.NotNil(t, offered(over.Remedies(cure.Means{Shaded: celsius(27)}), cure.Shade))
@@ -114,7 +120,9 @@ func TestARemedyThatIsNoneIsNotOffered(t *testing.T) {
 func TestNothingStandsBesideAnError(t *testing.T) {
 	none := errors.New("no largest cup")
 	c := cup(t, 200, 25)
-	c.Largest = func(working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) { return working.Figure[unit.Mass]{}, none }
+	c.Largest = func(working.Figure[unit.ByMass]) (working.Figure[unit.Mass], error) {
+		return working.Figure[unit.Mass]{}, none
+	}
 	d, err := c.Dose()
 	assert.ErrorIs(t, err, none)
 	assert.Zero(t, float64(d.Share.Value)+float64(d.Mass.Value))
@@ -163,4 +171,37 @@ func TestNothingStandsBesideAnError(t *testing.T) {
 	small := hot(t)
 	small.Cup.Mix.Product, small.Cup.Tool = grams(20), tool(t, cure.Scale, "0.01")
 	assert.Nil(t, offered(small.Remedies(cure.Means{}), cure.SmallerCup), "half of 20 g is spread in four seconds less")
+}
+
+// A refusal of temperatures too far apart names the product and then the surface, and a tin timed today for the heat holds the
+// cup to 250 g besides all else. Twenty drops to the millilitre dose as a syringe of 0.05 mL does, over the table's end too.
+func TestWhichIsWhich(t *testing.T) {
+	err := cure.Shed{Product: celsius(15), Surface: celsius(31), ColdestAhead: celsius(20).Value}.Check(cure.Limits{Coldest: celsius(15).Value, Warmest: celsius(32).Value})
+	assert.Equal(t, &cure.ApartError{Product: celsius(15).Value, Surface: celsius(31).Value}, refused[*cure.ApartError](t, err))
+
+	hand, err := work().InHand(gel(), shed(25), percent(1.5), batch(t), cure.TimedToday)
+	require.NoError(t, err)
+	held := false
+	for _, l := range hand.Limits {
+		if l.Bound == cure.ByHeat {
+			held = true
+			assert.InDelta(t, 250, inGrams(l.Mass), 1e-9)
+		}
+	}
+	assert.True(t, held)
+
+	for _, c := range []float64{25, 36} {
+		byTool := func(kind cure.ToolKind, step string) (cure.Dose, error) {
+			made := cup(t, 200, c)
+			made.Opened = &cure.Opened{UpTo: celsius(38).Value}
+			made.Tool = tool(t, kind, step)
+			return made.Dose()
+		}
+		drops, errDrops := byTool(cure.Drops, "20")
+		syringe, errSyringe := byTool(cure.Syringe, "0.05")
+		require.NoError(t, errDrops)
+		require.NoError(t, errSyringe)
+		assert.InDelta(t, 0, math.Mod(drops.Millilitres.Number().InexactFloat64()*20+1e-9, 1), 1e-6, "whole drops")
+		assert.InDelta(t, float64(syringe.Mass.Value), float64(drops.Mass.Value), 1.15*0.05e-3*1.01, "%v °C", c)
+	}
 }
