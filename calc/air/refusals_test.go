@@ -113,6 +113,28 @@ func TestAReadingIsHeldToItsRangeBothWays(t *testing.T) {
 	}
 }
 
+// Each emission factor by itself covers contents of 1 to 60 % by mass, its ends too.
+func TestTheContentsThatEmissionFactorsCover(t *testing.T) {
+	for h, holds := range map[float64]bool{0.0099: false, 0.01: true, 0.6: true, 0.601: false} {
+		_, boat := air.BoatEmission.Of(content(h))
+		_, sprayed := air.SprayedEmission.Of(content(h))
+		_, other := air.OtherEmission.Of(content(h))
+		assert.Equal(t, []bool{holds, holds, holds}, []bool{boat == nil, sprayed == nil, other == nil}, h)
+	}
+}
+
+// How far a reading is off is told against the low at sunrise and the high at 15:00 as they were typed, although the curve follows the
+// reading; half-way between the two, against their mean. (Exact.)
+func TestAReadingIsOffWhatWasTyped(t *testing.T) {
+	for _, c := range []struct {
+		temperature float64
+		at          unit.Time
+		off         float64
+	}{{8, 6 * hour, -2}, {13, 6 * hour, 3}, {33, 15 * hour, 3}, {26, 15 * hour, -4}, {25, 10*hour + hour/2, 5}, {20, 10*hour + hour/2, 0}, {23, 22*hour + hour/2, 3}} {
+		assert.InDelta(t, c.off, float64(day(t, 10, 30, 6, read(c.temperature, 50, c.at)).ReadingOff()), 1e-9, "%v at %v", c.temperature, c.at/hour)
+	}
+}
+
 // A reading taken within seconds of the day's low or high takes its place: the hours beside it have their
 // figures, as the curve has.
 func TestAReadingWithinSecondsOfATurn(t *testing.T) {
