@@ -221,7 +221,7 @@ func worst(points []buildup.Point, from int) (share working.Figure[unit.Share]) 
 // refuseStep puts an error of the walk at its step.
 func (m *maker) refuseStep(path string, steps []Step, err error) {
 	var at *buildup.StepError
-	if errors.As(err, &at) && at.Step < len(steps) {
+	if errors.As(err, &at) {
 		path = steps[at.Step].Path
 		err = cmp.Or(at.Range, err)
 	}

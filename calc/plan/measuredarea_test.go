@@ -107,3 +107,45 @@ func TestAPuttyBesideABoughtFiller(t *testing.T) {
 		assert.InDelta(t, best, bought.Decimal.InexactFloat64(), 1e-9, prices)
 	}
 }
+
+// Rounds that aren't sanded back between add up whole: two of 300 µm wet are twice the film, the coats and the
+// paint of one.
+func TestRoundsWithoutSandingAddUp(t *testing.T) {
+	of := func(goes string) plan.Step {
+		return planOf(t, oneSurface, "buildup.1.step = 1", step("1", "coat", "card = gelcoat", "method = brush", "film = 300 µm", "goes = "+goes)).Buildups()[0].Steps[0]
+	}
+	one, two := of(""), of("2")
+	assert.InEpsilon(t, 2*float64(one.Added.Value), float64(two.Added.Value), 1e-12)
+	assert.InEpsilon(t, 2*float64(one.Coat.AllCoats.Value), float64(two.Coat.AllCoats.Value), 1e-12)
+	assert.InEpsilon(t, 2*float64(one.Coat.Mix.Value), float64(two.Coat.Mix.Value), 1e-12)
+}
+
+// What is wrong with a comb that says no surface is told once, however many films were measured.
+func TestAWrongCombIsToldOnce(t *testing.T) {
+	p := plan.Make(document(t, rubbed, oneSurface, "surface = 1 2\nsurface.2.length = 2 m\nsurface.2.width = 1 m\nsurface.2.buildup = buildup.1",
+		"buildup.1.step.1.comb = 1 2\nbuildup.1.step.1.comb.1.last-wet = 400 µm\nbuildup.1.step.1.comb.1.first-dry = 300 µm",
+		"buildup.1.step.1.comb.2.surface = surface.2\nbuildup.1.step.1.comb.2.last-wet = 300 µm\nbuildup.1.step.1.comb.2.first-dry = 340 µm"))
+	p.Buildups()[0].Budgets()
+	told := 0
+	for _, r := range p.Refused() {
+		if r.Path == "buildup.1.step.1.comb.1.first-dry" {
+			told++
+		}
+	}
+	assert.Equal(t, 1, told, "%v", p.Refused())
+}
+
+// A run of grades takes nothing for a polish where a coat comes next. Filler that goes on no surface yet leaves no volume.
+func TestWhatIsNotThereCountsForNothing(t *testing.T) {
+	run := func(last string) float64 {
+		w := planOf(t, oneSurface, "buildup.1.step = 1 2 3", step("1", "coat", "card = gelcoat", "method = brush", "film = 2 mm"), step("2", "sand", "by = grades", "grades = P400 P600"), last).Buildups()[0].Budgets()[0]
+		require.Len(t, w.Grades(), 1)
+		require.True(t, w.Grades()[0].OK)
+		return micrometres(w.Grades()[0].Takes.Value)
+	}
+	coated, polished := run(step("3", "coat", "card = primer", "method = brush", "film = 200 µm")), run(step("3", "polish", "card = compound"))
+	assert.InDelta(t, 25.8/3, polished-coated, 0.1, "below the scratches of P600 only where it is polished")
+	f := fillOf(t, "buildup.1.step.1.thickness = 2 mm")
+	assert.Nil(t, f.Left.Step)
+	assert.Zero(t, f.Dust.Value)
+}

@@ -189,7 +189,7 @@ func (m workLeft) rest(s *Step, u Use) Use {
 // restHours reduces the hours that a step added to what is still to be done.
 func (m workLeft) restHours(s *Step, hours []working.Figure[unit.Time]) {
 	for i, h := range hours {
-		if left := s.Progress.Rest; left.Step != nil && h.Step != nil {
+		if left := s.Progress.Rest; left.Step != nil {
 			var q chain.Run
 			hours[i] = chain.Do2(&q, restTime, h, left)
 		}

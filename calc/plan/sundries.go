@@ -170,7 +170,7 @@ func (u *sundryAdder) polish(area working.Figure[unit.Area], _ working.Figure[un
 
 // pieces adds a number of pieces of a card for each of n things.
 func (u *sundryAdder) pieces(key string, n working.Figure[unit.Factor], each material.Spec[unit.Factor], meaning string) {
-	if card := u.card(key); each.Known && n.Step != nil {
+	if card := u.card(key); n.Step != nil {
 		u.add(Use{Name: card.Name, Card: card, Pieces: chain.Do2(&u.q, piecesOf, n, chain.OnCard(card, each, meaning, unit.InPure))})
 	}
 }

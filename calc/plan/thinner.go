@@ -63,7 +63,7 @@ func CheckThinner(s *job.Step, c, added *job.Card) error {
 		return nil
 	}
 	share, err := thinnerShare(s, c, added)
-	if err == nil && share > c.ThinnerRefuse.Value+1e-9 {
+	if share > c.ThinnerRefuse.Value+1e-9 {
 		return &ThinnerError{share, c.ThinnerRefuse.Value, c.ThinnerBasis == material.ByMass, c.Wax.Known}
 	}
 	return err
@@ -84,7 +84,7 @@ func thinnerShare(s *job.Step, c, added *job.Card) (unit.Share, error) {
 			share *= ratio
 		}
 	}
-	if c.Wax.Known && limitByMass {
+	if limitByMass {
 		share += unit.Share(c.Wax.Value)
 	}
 	return share, nil
