@@ -175,3 +175,34 @@ func TestEveryCardThatIsCoatedHasAUsualFilm(t *testing.T) {
 	}
 	assert.Equal(t, 5, seen)
 }
+
+// Of two lockers the one that comes nearer to the explosive limit is told, whichever is first: the small box. Its verdict has the
+// figure with its working.
+func TestTheNearestSpaceIsTold(t *testing.T) {
+	box := func(id, high string) string {
+		at := "surface." + id
+		return at + ".shape = box\n" + at + ".length = 1 m\n" + at + ".width = 1 m\n" + at + ".height = " + high + "\n" + at + ".side = inside\n" + at + ".faces = bottom\n" + at + ".inside = locker\n" + at + ".buildup = buildup.1"
+	}
+	coat := morningWith("bench.now.for = step", "bench.now.step = buildup.1.step.1", "surface = 1 2", "buildup = 1", "buildup.1.step = 1", "buildup.1.step.1.kind = coat",
+		"buildup.1.step.1.card = gelcoat", "buildup.1.step.1.method = nap-roller", "buildup.1.step.1.film = 400 µm")
+	var shares []float64
+	for _, high := range [][2]string{{"4 m", "8 m"}, {"8 m", "4 m"}} {
+		b := benchOf(t, tenOClock, coat, box("1", high[0]), box("2", high[1]))
+		require.NotNil(t, b.Vapour.Space.Step, "%v", b.Reasons)
+		assert.InDelta(t, 4, float64(b.Vapour.Volume.Value), 1e-9, "as much is put on in either, and the low one has half the air")
+		v := verdict(t, b, bench.Explosive)
+		assert.InDelta(t, float64(b.Vapour.Space.Value), v.Value, 1e-12)
+		assert.NotNil(t, v.Why)
+		shares = append(shares, v.Value)
+	}
+	assert.InEpsilon(t, shares[0], shares[1], 1e-9)
+}
+
+// No temperature brings back a cup that gels before it is spread at every one of them.
+func TestNoTemperatureHelpsWhatGelsAtOnce(t *testing.T) {
+	for minutes, helps := range map[string]bool{"6": true, "2": false} {
+		b := benchOf(t, tenOClock, bare, "bench.now.surface-temp = 34\nbench.now.ahead = 20\ncard.gelcoat.gel-time = "+minutes+" min")
+		require.NotEmpty(t, b.Reasons)
+		assert.Equal(t, helps, way(b, bench.AtTemperatures) != nil, "%s min", minutes)
+	}
+}
