@@ -141,3 +141,29 @@ func inside(corners []Point) (area float64) {
 	}
 	return math.Abs(area)
 }
+
+// A dome's height is marked inside it where the letter stands clear of its rim, else beside it with two guides; a box with room for
+// its names has those of the three faces that are seen, and a flat one has none on its side.
+func TestWhereMarksStandOnADomeAndABox(t *testing.T) {
+	guides := func(height float64) (n int) {
+		for _, stroke := range sphericalCap.Sketch(Input{Lengths: lengths(L{"diameter": 2, "height": height})}).Strokes {
+			if len(stroke.Points) == 2 {
+				n++
+			}
+		}
+		return n
+	}
+	assert.Equal(t, 0, guides(1), "half a ball")
+	assert.Equal(t, 2, guides(0.3), "a lens")
+
+	names := func(l, w, h float64) (list []string) {
+		for _, m := range box.Sketch(Input{Lengths: lengths(L{"length": l, "width": w, "height": h}), Faces: keys(box.Faces)}).Marks {
+			if hasOption(box.Faces, m.Key) {
+				list = append(list, m.Key)
+			}
+		}
+		return list
+	}
+	assert.Equal(t, []string{"top", "front", "right"}, names(1.4, 1.4, 0.9))
+	assert.NotContains(t, names(2, 1, 0.2), "right")
+}

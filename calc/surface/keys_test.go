@@ -58,6 +58,10 @@ func checkKeys(t *testing.T, s *Shape, good *regexp.Regexp) {
 		assert.False(t, keys[d.Key], "%s %s twice", s.Key, d.Key)
 		assert.NotEmpty(t, d.Name)
 		keys[d.Key] = true
+		for _, o := range d.Options {
+			assert.Regexp(t, good, o.Key, "%s %s: what is saved of a choice", s.Key, d.Key)
+			assert.NotEmpty(t, o.Name)
+		}
 		if d.Kind == Choice {
 			assert.Empty(t, d.Letter)
 			assert.GreaterOrEqual(t, len(d.Options), 2, d.Key)
