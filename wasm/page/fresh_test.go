@@ -64,16 +64,15 @@ func TestACoatAsksOnlyOutsideTheTradesFigure(t *testing.T) {
 		}
 		return page.PerCoat{}
 	}
-	usual, thick, thin := of(s), of(film("1200 µm")), of(film("300 µm"))
+	usual, thin := of(s), of(film("300 µm"))
 	assert.False(t, usual.Asks)
 	assert.NotContains(t, usual.Text, words.PerCoatIntended)
-	assert.True(t, thick.Asks && thin.Asks)
-	assert.True(t, strings.HasSuffix(thick.Text, words.PerCoatOdd(true)), thick.Text)
+	assert.True(t, thin.Asks)
 	assert.True(t, strings.HasSuffix(thin.Text, words.PerCoatOdd(false)), thin.Text)
-	meant := do(film("1200 µm"), "intended", "buildup.2.step.1", "")
+	meant := do(film("300 µm"), "intended", "buildup.2.step.1", "")
 	assert.False(t, of(meant).Asks)
 	assert.True(t, strings.HasSuffix(of(meant).Text, words.PerCoatIntended))
-	assert.True(t, of(do(meant, "set", "buildup.2.step.1.film", "1300 µm")).Asks)
+	assert.True(t, of(do(meant, "set", "buildup.2.step.1.film", "250 µm")).Asks)
 	assert.Len(t, s.Trade(card), 2, "one a coat of it")
 	assert.Empty(t, s.Trade(s.Plan.Job.CardByKey("tape")))
 	for _, path := range []string{"buildup.2.step.2", "buildup.9.step.1", ""} {
