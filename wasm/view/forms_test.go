@@ -198,6 +198,13 @@ func TestEachFieldAsksForItsOwn(t *testing.T) {
 	}
 }
 
+// What is sanded off is typed; what polish takes is planned where nothing is.
+func TestWhatIsTakenIsTypedOrPlanned(t *testing.T) {
+	for step, holds := range map[string]string{"buildup.1.step.3": "", "buildup.1.step.6": words.AsNeeded} {
+		assert.Contains(t, form(t, do(madeUp("buildup"), "sheet", step, "")), step+".taken | Film taken − µm + | "+holds)
+	}
+}
+
 // A field that may stay empty offers to; one whose first answer holds doesn't, and has it. A unit steps back from a text that has
 // its own. What is refused says so.
 func TestAFieldIsMarkedForWhatIsInIt(t *testing.T) {

@@ -17,6 +17,7 @@ import (
 
 var (
 	tagAt    = regexp.MustCompile(`<(/?)([^ />]*)([^>]*?)(/?)>`)
+	theAct   = regexp.MustCompile(`<div id="act" class="act">(.*?)</div>`)
 	attrOf   = regexp.MustCompile(` ([^ ="]*)="([^"]*)"`)
 	styled   = regexp.MustCompile(`\.([a-z][a-z0-9-]*)`)
 	phrasing = words2set("b i u small strong sub sup span label output input select textarea button svg option")
@@ -101,6 +102,9 @@ func sound(t *testing.T, name, html string) {
 		}
 	}
 	assert.Empty(t, open, name)
+	if act := theAct.FindStringSubmatch(html); act != nil {
+		assert.Regexp(t, `^(<button class="main( second)?"[^>]*>[^<]*</button>){0,2}$`, act[1], "%s: the act bar has one thing to do, or two", name)
+	}
 	for id, by := range points {
 		assert.True(t, ids[id], "%s: %s points at nothing", name, by)
 	}
@@ -153,6 +157,7 @@ func TestPagesInTroubleAreSound(t *testing.T) {
 		"refused":      do(do(demo, "set", "surface.1.height", "none"), "sheet", "surface.1", ""),
 		"refused away": do(do(demo, "set", "surface.1.height", "none"), "go", "order", ""),
 		"not stored":   do(demo, "not-kept", "", ""),
+		"girths":       do(do(demo, "add", "surface", "girths"), "go", "surfaces", "surface.4"),
 		"comma":        do(demo, "decimal", "", "comma"),
 		"stops":        do(do(demo, "set", "surface.3.ground", "polystyrene"), "go", "order", ""),
 	} {

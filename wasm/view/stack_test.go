@@ -237,6 +237,8 @@ func TestABuildUpSaysWhereItLies(t *testing.T) {
 		{demo, "list-buildup.1.step", words.StackScale, words.NoStepYet},
 		{fair, "setup-removals", words.OwnRemovalsOf(1), words.OwnRemovals + " "},
 		{fair, "setup-putties", words.HandMixedOf(1), words.HandMixed},
+		{demo, "item-buildup.1.step.2", "short nap roller · 1 × 400 µm wet", ""},
+		{demo, "item-buildup.1.step.4", "gravity gel coat gun · 2 × 502 µm wet", ""},
 		{demo, "setup-removals", words.OwnRemovals, ""},
 		{demo, "setup-putties", words.HandMixed, ""},
 	})
