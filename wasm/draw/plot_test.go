@@ -146,3 +146,12 @@ func FuzzPlots(f *testing.F) {
 		}
 	})
 }
+
+// What lasts without an end that is known has no bar.
+func TestACourseWithoutAnEndIsNotDrawn(t *testing.T) {
+	for to, drawn := range map[float64]bool{30: true, 20: false, 15: false, math.Inf(1): false, math.NaN(): false} {
+		p := gel()
+		p.Course = draw.Course{Interval: draw.Interval{From: 20, To: to}}
+		assert.Equal(t, drawn, strings.Contains(p.Draw().String(), `<rect class="course"`), "%v", to)
+	}
+}

@@ -18,7 +18,7 @@ const sliceWork = 60_000
 
 // confident asks for time to simulate the order, once it is looked at.
 func confident(s *State, effects []Effect) []Effect {
-	if s.Working || s.Confidence.Run != nil || !asksConfidence(s) {
+	if s.Screen != "order" || s.Working || s.Confidence.Run != nil || !asksConfidence(s) {
 		return effects
 	}
 	s.Working = true
