@@ -99,6 +99,8 @@ func TestWhichCombsCount(t *testing.T) {
 		require.ErrorAs(t, log.Err, &refused, "%v", c)
 		assert.InDelta(t, 2, float64(log.Planned.Value), 1e-12, "%v: nothing is planned anew", c)
 	}
+	two := thin.Set(flowStep+".comb", "1 2").Set(flowStep+".comb.1.last-wet", "325 µm").Set(flowStep+".comb.1.first-dry", "350 µm").Set(flowStep+".comb.2.last-wet", "375 µm").Set(flowStep+".comb.2.first-dry", "400 µm")
+	assert.InDelta(t, 2*(337.5+387.5)/2/400, float64(lessons(two)[0].Log[0].Planned.Value), 1e-9, "the mean of two")
 	noFilm := thin.Set("done.1.each", "").Set(flowStep+".comb", "1").Set(flowStep+".comb.1.last-wet", "325 µm").Set(flowStep+".comb.1.first-dry", "350 µm")
 	assert.Error(t, lessons(noFilm)[0].Log[0].Err, "nobody knows what it was to be compared with")
 }

@@ -24,6 +24,25 @@ func signOf(t *testing.T, d job.Document, kind, key string) fault.Found {
 	return fault.Found{}
 }
 
+// A limit that the builder typed is the one that a figure is held against, and not what ships.
+func TestATypedLimitIsHeldAgainst(t *testing.T) {
+	d := jobtest.Doc(t, coldCup).Set("cup.1.thinner", "22 g").Set("cup.1.film", "300 µm").Set("cup.1.share", "2.45 %").Set("cup.1.surface-temp", "16 °C").Set("cup.1.humidity", "75 %")
+	for _, c := range []struct {
+		field, text string
+		fault, key  string
+		limit       float64
+	}{
+		{"surface-least", "17 °C", "tacky", "cold", 17}, {"floor", "1.2 %", "tacky", "under-floor", 1.2},
+		{"coat-ask", "320 µm", "tacky", "thin", 320}, {"humidity-most", "70 %", "pinholes", "damp", 70}, {"thinner-ask", "4 %", "sag", "over-thinned", 4},
+	} {
+		before := signOf(t, d, c.fault, c.key)
+		f := signOf(t, d.Set("card.gelcoat."+c.field, c.text), c.fault, c.key)
+		require.True(t, f.Known, c.field)
+		assert.InDelta(t, c.limit, f.Sign.Scale.From(f.Sign.Limit), 1e-9, c.field)
+		assert.NotEqual(t, before.Sign.Limit, f.Sign.Limit, c.field)
+	}
+}
+
 // What a cause names is the cup's own figure and the limit that it is compared
 // with, in the scale in which it is shown: the limit is also what to keep to next
 // time, so that a wrong one would be mixed to.

@@ -98,6 +98,7 @@ func TestChooseRefuses(t *testing.T) {
 		{"1", unpriced("0.0000000000000000001"), order.TooFine, 0},
 		{"3999", bySize("0.473176473", "0.946352946", "3.785411784", "18.92705892", "1", "5"), order.TooFine, 0},
 		{"1000", []order.Pack{pack("1", "5000000000000000")}, order.TooFine, 0},
+		{"4", []order.Pack{pack("1", "4611686018427387904")}, order.TooFine, 0}, // 4 × 2⁶² mustn't be taken for nothing
 		{"1e18", unpriced("1e17", "0.000000001"), order.TooFine, 0},
 		{"18446744073709551617", unpriced("10"), order.TooFine, 0}, // 2⁶⁴ + 1 mustn't be taken for one
 		{"1", []order.Pack{pack("1", "18446744073709551617")}, order.TooFine, 0},
