@@ -118,6 +118,32 @@ func TestRoundsWithoutSandingAddUp(t *testing.T) {
 	assert.InEpsilon(t, 2*float64(one.Added.Value), float64(two.Added.Value), 1e-12)
 	assert.InEpsilon(t, 2*float64(one.Coat.AllCoats.Value), float64(two.Coat.AllCoats.Value), 1e-12)
 	assert.InEpsilon(t, 2*float64(one.Coat.Mix.Value), float64(two.Coat.Mix.Value), 1e-12)
+	assert.InEpsilon(t, 2*float64(one.Cups.Count.Value), float64(two.Cups.Count.Value), 1e-12, "each coat is mixed by itself")
+	assert.InEpsilon(t, 2*float64(one.Cups.Spells.Value), float64(two.Cups.Spells.Value), 1e-12)
+
+	deep := planOf(t, oneSurface, "buildup.1.step = 1", step("1", "coat", "card = gelcoat", "method = brush", "film = 400 µm", "film-for = each", "coats = 2", "goes = 2", "go-takes = 400 µm")).Buildups()[0].Steps[0]
+	assert.InDelta(t, 2*(800*0.83-400), micrometres(deep.Added.Value), 1e-6, "more than one coat may be sanded off a round of two")
+}
+
+// Of what a porous ground swallows nothing is film: of 400 µm and 100 µm swallowed four fifths are, less the roller's 5 %.
+func TestWhatTheGroundSwallowsIsNoFilm(t *testing.T) {
+	s, _ := planSix(t, "buildup.1.step.1.kind = porous", "buildup.1.step.1.swallowed = 100 µm", "buildup.1.step.1.coats = 1").StepAt("buildup.1.step.1")
+	assert.InEpsilon(t, 0.95*0.8, float64(s.FilmOnly/s.Leaves.Value), 1e-9)
+}
+
+// 0.4 mil is hardly a film: 0.4 mm was meant, says the question.
+func TestMillimetresTypedAsMilAreAskedAbout(t *testing.T) {
+	var meant []float64
+	for _, a := range planSix(t, "buildup.1.step.1.film = 0.4 mil").Asks() {
+		for _, o := range a.Otherwise {
+			meant = append(meant, 1e6*o.Value)
+		}
+	}
+	require.NotEmpty(t, meant)
+	for _, m := range meant {
+		assert.Greater(t, m, 20.)
+	}
+	assert.InDelta(t, 400, meant[0], 1e-6, "%v", meant)
 }
 
 // What is wrong with a comb that says no surface is told once, however many films were measured.

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/chance"
+	"shedreckoner/calc/job"
 	"shedreckoner/calc/plan"
 	"shedreckoner/calc/sanding"
 	"shedreckoner/calc/unit"
@@ -89,6 +90,10 @@ func TestWhatACupPutOnIsKnownByItsMass(t *testing.T) {
 	assert.Zero(t, on)
 	_, known = put("500 g", "501 g")
 	assert.False(t, known)
+	p := plan.Make(document(t, "cup = 1\ncup.1.card = gelcoat\ncup.1.in = 100\ncup.1.ended = 400\ncup.1.end = spread\ncup.1.mixed = 500 g\ncup.1.left = 501 g"))
+	var over *job.RangeError
+	require.ErrorAs(t, p.RefusedAt("cup.1.left"), &over)
+	assert.InDelta(t, 0.5, over.Field.Max, 1e-12, "no more than was mixed")
 }
 
 // Without an area there is nothing to compare with what the trade allows.
