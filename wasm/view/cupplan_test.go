@@ -72,6 +72,7 @@ func TestThePlanOfACupSaysWhatHolds(t *testing.T) {
 		{cupOf(gelcoatCup, "bench.now.tool = drops", "bench.now.drops = 30"), "setups", "30 drops in 1 mL ·", "scale"},
 		{cupOf(gelcoatCup, "bench.now.tool = drops"), "setups", "tin never timed", "drops"},
 		{dose, "setups", "Largest 250 g: until this tin is timed", ""},
+		{madeUpCup(), "answer", unit.Number(float64(madeUpCup().Bench().Facts.Cups.Value), 3) + " cups for this coat", "for this coat " + unit.Number(float64(madeUpCup().Bench().Facts.Cups.Value), 3)},
 	})
 	for want, s := range map[string]*page.State{"act-sheet weigh": dose, "act-sheet catalyst": away(weighed), "": cupOf(gelcoatCup), "act-time-test ": hot} {
 		act, got := buttonsOf(regionOf(t, view.Page(s).String(), "act")), ""

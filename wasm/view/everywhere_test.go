@@ -22,6 +22,7 @@ var (
 	aSelect    = regexp.MustCompile(`<select data-path="([^"]*)"[^>]*>(.*?)</select>`)
 	anOption   = regexp.MustCompile(`<option value="([^"]*)">([^<]*)`)
 	isKey      = regexp.MustCompile(`^[a-z0-9.-]*$`)
+	aNudge     = regexp.MustCompile(`: \pL{2,}`)
 	aLabel     = regexp.MustCompile(`<label[^>]*>(.*?)</label>`)
 )
 
@@ -35,6 +36,7 @@ func TestEveryPageIsSaidAndDrawnWhole(t *testing.T) {
 		for _, b := range buttonsOf(html) {
 			assert.NotEmpty(t, b.label, "%s: a button without a name: %+v", name, b)
 			assert.NotEqual(t, b.path, b.label, "%s: %+v", name, b)
+			assert.True(t, b.do != "step" || aNudge.MatchString(b.label), "%s: what is stepped has a name: %+v", name, b)
 		}
 		for _, m := range aLabel.FindAllStringSubmatch(html, -1) {
 			assert.Regexp(t, `\pL\pL`, textIn(m[1]), "%s: a label that says nothing", name)

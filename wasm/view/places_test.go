@@ -62,6 +62,11 @@ func TestTheWayToAFieldEndsAtIt(t *testing.T) {
 			assert.True(t, strings.HasSuffix(at.Name, job.FieldAt(path).Name), "%s is called %q", path, at.Name)
 		}
 	}
+	for _, item := range []string{"removal.1", "putty.1", "buildup.1.step.2.spot.1"} {
+		found := do(do(fair, "go", "sources", ""), "find", item, "")
+		assert.True(t, found.IsOpen(item), "the item itself is found open: %s", item)
+		assert.NotEmpty(t, textOf(t, found, "name-"+item))
+	}
 	for path, name := range map[string]string{"surface.1.height": "Foredeck, height", "surface.1.cutout.1.diameter": "Foredeck, cut-out 1, diameter", "card.gelcoat.density": "Polyester gel coat, density",
 		"buildup.1.step.4.film": "New parts: fair, flow coat, gel coat, step 6, film", "test.1.mass": "cup test 1, mass of the cup", "name": "name of the job"} {
 		assert.Equal(t, name, plain(log.PlaceOf(path).Name), path)

@@ -122,6 +122,7 @@ func TestAStepsLinesSayWhatElseHolds(t *testing.T) {
 		{more(coat), line(coat, "readings"), "comb readings: 1", "measured"},
 		{do(do(fair, "add", coat+".witness", ""), "sheet", coat, ""), line(coat, "readings"), "comb readings: 1, measured films: 1", ""},
 		{do(do(fair, "remove", coat+".comb.1", ""), "sheet", coat, ""), line(coat, "readings"), words.NoReadings, ""},
+		{more("buildup.1.step.2"), "name-buildup.1.step.2.spot.1", "1 A fillet in a corner", ""},
 		{more(sand), line(sand, "readings"), "measured films: 1", "comb"},
 		{do(do(fair, "remove", sand+".witness.1", ""), "sheet", sand, ""), line(sand, "readings"), words.NoCombHere, "comb"},
 	})
