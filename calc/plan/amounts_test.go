@@ -50,7 +50,11 @@ func TestAThinnersLimitHoldsInItsOwnBasis(t *testing.T) {
 		if c.holds {
 			assert.NoError(t, err, name)
 		} else {
-			assert.ErrorAs(t, err, &over, name)
+			require.ErrorAs(t, err, &over, name)
+			assert.Equal(t, c.card.ThinnerBasis == material.ByMass, over.ByMass, name)
+			assert.Equal(t, c.card.Wax.Known, over.WithWax, name)
+			assert.Equal(t, c.card.ThinnerRefuse.Value, over.Limit, name)
+			assert.Greater(t, float64(over.Share), float64(over.Limit), name)
 		}
 	}
 }
