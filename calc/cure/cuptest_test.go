@@ -64,6 +64,17 @@ func TestScatterAtOneTemperatureShowsInTheBand(t *testing.T) {
 	assert.InDelta(t, 11.5, inMinutes(b.Late), 1e-9)
 }
 
+// The band holds each of a tin's tests, one too that lies farther off than twice the scatter of all: six gelled after 20 min,
+// one after 12. The scatter alone would begin at 12.6.
+func TestTheBandHoldsEveryTest(t *testing.T) {
+	at := func(m float64) cure.CupTest {
+		return cure.CupTest{Gel: minutes(m), Temperature: celsius(25), Catalyst: percent(1.8), Mass: grams(100)}
+	}
+	g, err := gel().Tested(at(20), at(20), at(20), at(12), at(20), at(20), at(20))
+	require.NoError(t, err)
+	assert.InDelta(t, 12, inMinutes(bandAt(t, g, 25, 1.8).Early), 1e-9)
+}
+
 // A line of two parameters through three tests leaves one degree of freedom:
 // with two, the band would be 1.41 times too narrow, and the cup too large.
 func TestALineThroughThreeTestsHasOneDegreeOfFreedom(t *testing.T) {
