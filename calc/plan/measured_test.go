@@ -8,7 +8,6 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"shedreckoner/calc/plan"
-	"shedreckoner/calc/unit"
 )
 
 const twoBrushed = brushed + `
@@ -55,51 +54,27 @@ func TestACombThatCantBeMeasuresNothing(t *testing.T) {
 	assert.Len(t, stray.Buildups()[0].Budgets(), 1, "sanding has no wet film")
 }
 
-// What is found by a witness keeps the unevenness of the coat that was laid, and goes through on its own surface's area: 250 µm
-// on 6 m² with 25 %.
-func TestWhatIsFoundKeepsTheCoatsUnevenness(t *testing.T) {
-	p := planOf(t, twoBrushed, "buildup.1.step.1.witness = 1\nbuildup.1.step.1.witness.1.film = 250 µm\nbuildup.1.step.1.witness.1.surface = surface.2")
-	w := measuredOn(p, "surface.2")
-	require.NotNil(t, w)
-	cv := p.Buildups()[0].Steps[0].Job.Method.FilmCV
-	require.True(t, cv.Known)
-	assert.NotEqual(t, 0.2, float64(cv.Value), "another than the one that is assumed over no coat")
-	assert.InDelta(t, 250*(1-1.645*float64(cv.Value)), micrometres(w.Flat[0].Thin.Value), 0.1)
-	whole := measuredOn(p, "")
-	require.NotNil(t, whole)
-	flat := func(w *plan.Budget) float64 { return float64(w.Through.Value / unit.Area(w.Share.Value)) }
-	assert.Less(t, flat(w), 6., "less the edge strips")
-	assert.Greater(t, flat(w), 5.)
-	assert.Less(t, flat(whole), 8.)
-	assert.Greater(t, flat(whole), 6.)
-}
+const recoated = `
+buildup.1.step = 1 2 4 5
+buildup.1.step.1.film = 300 µm
+buildup.1.step.2.by = taken
+buildup.1.step.2.taken = 200 µm
+buildup.1.step.5.kind = sand
+buildup.1.step.5.by = taken
+buildup.1.step.5.taken = 50 µm
+buildup.1.step.4.kind = coat
+buildup.1.step.4.card = gelcoat
+buildup.1.step.4.method = gravity-gun
+buildup.1.step.4.film = 600 µm
+buildup.1.step.4.film-is = cured
+buildup.1.step.4.release = film
+`
 
 // Filler between two coats of one card parts them: what was sanded through below it is closed.
 func TestFillerOpensAnotherLayer(t *testing.T) {
-	w := planOf(t, gelCoated, recoatLines, recoated, "buildup.1.step = 1 2 6 4 5\nbuildup.1.step.6.kind = fill\nbuildup.1.step.6.card = polyester-filler\nbuildup.1.step.6.thickness = 1 mm").Buildups()[0].Budgets()[0]
+	w := planOf(t, gelCoated, recoated, "buildup.1.step = 1 2 6 4 5\nbuildup.1.step.6.kind = fill\nbuildup.1.step.6.card = polyester-filler\nbuildup.1.step.6.thickness = 1 mm").Buildups()[0].Budgets()[0]
 	last, ok := w.Last()
 	require.True(t, ok)
 	assert.Equal(t, last.Through.Value, w.Share.Value)
 	assert.Less(t, float64(w.Share.Value), 1e-3)
-}
-
-// A film that nothing is taken from and of which no card asks for anything needs no advice; any that is given is of some film.
-func TestNoFilmIsAdvisedWhereNoneIsNeeded(t *testing.T) {
-	none := planOf(t, gelCoated, "buildup.1.step = 1\ncard.gelcoat.left-least = 0\ncard.gelcoat.left-thinnest = 0").Buildups()[0]
-	assert.Empty(t, none.Needs())
-	some := planOf(t, gelCoated).Buildups()[0]
-	require.Len(t, some.Needs(), 1)
-	assert.Positive(t, some.Needs()[0].Cured.Value)
-}
-
-// The films of a build-up are those of its steps, whether or not its amounts were ever asked for.
-func TestFilmsAreThoseOfTheSteps(t *testing.T) {
-	p := planOf(t, gelCoated)
-	steps, films := p.Buildups()[0].Steps, p.Films("buildup.1").Steps
-	require.Len(t, films, len(steps))
-	for i := range steps {
-		assert.Equal(t, steps[i].Added, films[i].Added)
-		assert.Equal(t, steps[i].Taken, films[i].Taken)
-	}
-	assert.Empty(t, p.Films("buildup.2").Steps)
 }

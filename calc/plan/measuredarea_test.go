@@ -146,21 +146,6 @@ func TestMillimetresTypedAsMilAreAskedAbout(t *testing.T) {
 	assert.InDelta(t, 400, meant[0], 1e-6, "%v", meant)
 }
 
-// What is wrong with a comb that says no surface is told once, however many films were measured.
-func TestAWrongCombIsToldOnce(t *testing.T) {
-	p := plan.Make(document(t, rubbed, oneSurface, "surface = 1 2\nsurface.2.length = 2 m\nsurface.2.width = 1 m\nsurface.2.buildup = buildup.1",
-		"buildup.1.step.1.comb = 1 2\nbuildup.1.step.1.comb.1.last-wet = 400 µm\nbuildup.1.step.1.comb.1.first-dry = 300 µm",
-		"buildup.1.step.1.comb.2.surface = surface.2\nbuildup.1.step.1.comb.2.last-wet = 300 µm\nbuildup.1.step.1.comb.2.first-dry = 340 µm"))
-	p.Buildups()[0].Budgets()
-	told := 0
-	for _, r := range p.Refused() {
-		if r.Path == "buildup.1.step.1.comb.1.first-dry" {
-			told++
-		}
-	}
-	assert.Equal(t, 1, told, "%v", p.Refused())
-}
-
 // A run of grades takes nothing for a polish where a coat comes next. Filler that goes on no surface yet leaves no volume.
 func TestWhatIsNotThereCountsForNothing(t *testing.T) {
 	run := func(last string) float64 {

@@ -48,5 +48,12 @@ func TestCatalystIsBoughtForTheStyreneToo(t *testing.T) {
 		assert.InEpsilon(t, 0.05*product, masses["styrene"], 1e-9)
 		all := product + masses["styrene"] + masses[material.WaxKey]
 		assert.InEpsilon(t, all*float64(s.Card.HardenerShare.Value)*1.2, masses["ketone-peroxide"], 1e-9, card)
+
+		leaves := planSix(t, "card.styrene.stays = 0 %\nbuildup.1.step.1.card = "+card+"\nbuildup.1.step.1.thinner-by = mass\nbuildup.1.step.1.thinner = 5 %").Buildups()[0].Steps[0]
+		for _, u := range leaves.Used {
+			if u.Card.Key == "ketone-peroxide" {
+				assert.InEpsilon(t, (product+masses[material.WaxKey])*float64(s.Card.HardenerShare.Value)*1.2, float64(u.Mass.Value), 1e-9, "a thinner that leaves the film isn't cured")
+			}
+		}
 	}
 }
