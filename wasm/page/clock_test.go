@@ -139,21 +139,29 @@ func TestACupLeftForAWeek(t *testing.T) {
 func TestAnOldLogKeepsItsHours(t *testing.T) {
 	berlin, york := place(t, "Europe/Berlin"), place(t, "America/New_York")
 	winter := time.Date(2026, 1, 20, 14, 5, 0, 0, berlin)
-	s, _ := page.Start(nil, momentIn(berlin, winter))
-	send := func(at page.Moment, verb, path, text string) {
-		s, _ = page.Update(s, page.Message{Verb: verb, Path: path, Text: text, At: at})
+	logged := func(weighed time.Time) func(page.Moment) *page.State {
+		s, _ := page.Start(nil, momentIn(berlin, weighed))
+		send := func(at page.Moment, verb, path, text string) {
+			s, _ = page.Update(s, page.Message{Verb: verb, Path: path, Text: text, At: at})
+		}
+		for _, l := range warmBench {
+			send(momentIn(berlin, weighed), "set", l.Path, l.Text)
+		}
+		require.True(t, s.Bench().HasDose, "%v %v", s.Bench().Reasons, s.Bench().Waiting)
+		send(momentIn(berlin, weighed), "weighed", "", "")
+		send(momentIn(berlin, weighed.Add(time.Minute)), "in", "cup.1", "")
+		send(momentIn(berlin, weighed.Add(6*time.Minute)), "end", "cup.1", "left")
+		return func(at page.Moment) *page.State {
+			send(at, "tick", "", "")
+			return s
+		}
 	}
-	for _, l := range warmBench {
-		send(momentIn(berlin, winter), "set", l.Path, l.Text)
-	}
-	require.True(t, s.Bench().HasDose, "%v %v", s.Bench().Reasons, s.Bench().Waiting)
-	send(momentIn(berlin, winter), "weighed", "", "")
-	send(momentIn(berlin, winter.Add(time.Minute)), "in", "cup.1", "")
-	send(momentIn(berlin, winter.Add(6*time.Minute)), "end", "cup.1", "left")
+	midnight := time.Date(2026, 1, 20, 0, 0, 0, 0, berlin)
+	afternoon, night := logged(winter), logged(midnight)
 	for name, at := range map[string]page.Moment{"the same day": momentIn(berlin, winter.Add(time.Hour)), "in summer": momentIn(berlin, winter.AddDate(0, 6, 0)),
 		"in another zone": momentIn(york, winter.Add(3*time.Hour)), "in another zone, in summer": momentIn(york, winter.AddDate(0, 6, 0))} {
-		send(at, "tick", "", "")
-		assert.Equal(t, "14:05", s.HourOf("cup.1.weighed"), name)
+		assert.Equal(t, "14:05", afternoon(at).HourOf("cup.1.weighed"), name)
+		assert.Equal(t, "0:00", night(at).HourOf("cup.1.weighed"), name)
 	}
 	old := withCup(winter, momentIn(berlin, winter.AddDate(0, 6, 0)))
 	assert.Empty(t, old.HourOf("cup.1.weighed"), "an hour off is worse than none")
