@@ -229,6 +229,7 @@ func TestPolishedTooSoon(t *testing.T) {
 	assert.True(t, f.IsBorneOut())
 	assert.False(t, signOf(t, d.Set("cup.1.ended", ""), "print-through", "polished-soon").Known)
 	assert.False(t, signOf(t, d.Set("done", "3 4"), "print-through", "polished-soon").Known)
+	assert.False(t, signOf(t, d.Set("done", "3 4").Set("done.3.at", "36000"), "print-through", "polished-soon").Known, "nobody polishes a cup the moment it ends")
 	p := plan.Make(d)
 	gone := d.Set("cup.1.step", "").Set("done.1.step", "buildup.7.step.1")
 	assert.False(t, signOf(t, gone, "print-through", "polished-soon").Known, "a cup for no step isn't polished, whatever was finished")

@@ -82,6 +82,8 @@ func TestTheShortestRunIsProposed(t *testing.T) {
 		assert.LessOrEqual(t, ratio, 1.8*(1+1e-3), "%v", long.Fewest)
 	}
 	assert.Empty(t, planOf(t, gelCoated, "buildup.1.step.2.grades = P320 P400").Buildups()[0].Steps[1].Sand.Fewest)
+	three := planOf(t, gelCoated, "buildup.1.step.2.grades = P400 P500 P600").Buildups()[0].Steps[1].Sand
+	assert.Equal(t, []sanding.Grade{400, 600}, three.Fewest, "35 ÷ 25.8 µm is a small step")
 }
 
 func TestRunsThatCantBe(t *testing.T) {
