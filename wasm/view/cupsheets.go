@@ -140,13 +140,7 @@ func more(sheet, name string) html {
 
 // benchCards is all that can be mixed.
 func benchCards(s *page.State) []job.Option {
-	var options []job.Option
-	for i := range s.Plan.Job.Cards {
-		if c := s.Plan.Job.Cards[i]; plan.Fits("coat", c) || plan.Fits("fill", c) {
-			options = append(options, job.Option{Key: c.Key, Name: words.ShortName(c)})
-		}
-	}
-	return options
+	return cardsBy(s, words.ShortName, func(c *job.Card) bool { return plan.Fits("coat", c) || plan.Fits("fill", c) })
 }
 
 // stepOptions is every coat of every build-up that has an area.
@@ -163,13 +157,7 @@ func stepOptions(s *page.State) []job.Option {
 }
 
 func catalystOptions(s *page.State) []job.Option {
-	var options []job.Option
-	for i := range s.Plan.Job.Cards {
-		if c := s.Plan.Job.Cards[i]; c.Kind == material.Catalyst {
-			options = append(options, job.Option{Key: c.Key, Name: words.ShortName(c)})
-		}
-	}
-	return options
+	return cardsBy(s, words.ShortName, func(c *job.Card) bool { return c.Kind == material.Catalyst })
 }
 
 func firstCatalyst(s *page.State) string {

@@ -127,11 +127,17 @@ func methodOptions(s *page.State, path string) []job.Option {
 	return list
 }
 
+// cardOptions is the cards for a kind of step, with what each is for.
 func cardOptions(s *page.State, kind string) []job.Option {
+	return cardsBy(s, func(c *job.Card) string { return c.Name }, func(c *job.Card) bool { return plan.Fits(kind, c) })
+}
+
+// cardsBy is the cards that fit, each by a name of it.
+func cardsBy(s *page.State, name func(*job.Card) string, fits func(*job.Card) bool) []job.Option {
 	var options []job.Option
-	for i := range s.Plan.Job.Cards {
-		if c := s.Plan.Job.Cards[i]; plan.Fits(kind, c) {
-			options = append(options, job.Option{Key: c.Key, Name: c.Name})
+	for _, c := range s.Plan.Job.Cards {
+		if fits(c) {
+			options = append(options, job.Option{Key: c.Key, Name: name(c)})
 		}
 	}
 	return options
